@@ -42,6 +42,7 @@ final class Commands {
           "compare",
           "clearance",
           "sizes",
+          "ring",
           "plan",
           "debris",
           "decide",
@@ -112,6 +113,7 @@ final class Commands {
       case "fit" -> List.of(FitCommand.of());
       case "undo", "swaps", "to-fit", "leave-empty", "finish" -> one(first, FinishCommands.all());
       case "torque" -> TorqueCommands.all();
+      case "ring" -> RingCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

@@ -24,9 +24,6 @@ final class FitCommand {
   private static Status fit(Call call, Answer answer) throws BadInput, IOException {
     Optional<String> reason = call.find("--on-purpose");
     boolean turned = call.find("--turned").isPresent();
-    if (reason.isPresent() && turned) {
-      throw call.wrong("Give either --on-purpose or --turned.");
-    }
     if (reason.filter(String::isBlank).isPresent()) {
       throw call.wrong("--on-purpose: say why the part is fitted here on purpose.");
     }

@@ -8,6 +8,7 @@ import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.Verdict;
 
 /** Fits one part after the other, each named with its place. */
@@ -74,7 +75,7 @@ final class Pairing {
     }
     Optional<Unmated> unmated = fitting.findUnmated(part, spot);
     try {
-      Verdict against = fitting.fitOnPurpose(part, spot, onPurpose.get());
+      Verdict against = fitting.fitOnPurpose(new Attempt(part, spot, turned), onPurpose.get());
       return against.stops() ? sayOnPurpose(part, spot, against, unmated) : say(against);
     } catch (IllegalArgumentException e) {
       throw new BadInput(String.valueOf(e.getMessage()));

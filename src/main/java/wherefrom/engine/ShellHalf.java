@@ -26,8 +26,4 @@ public enum ShellHalf {
   public String letter() {
     return letter;
   }
-
-  public ShellHalf other() {
-    return this == UPPER ? LOWER : UPPER;
-  }
 }

@@ -93,13 +93,4 @@ public final class AtomicFile {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
   }
-
-  /**
-   * Forces a folder; see {@link Folders#force}.
-   *
-   * @throws IOException when the disk fails
-   */
-  public static void forceFolder(Path folder) throws IOException {
-    Folders.force(folder);
-  }
 }

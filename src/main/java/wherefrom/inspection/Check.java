@@ -52,11 +52,6 @@ public record Check(
         key, of, title, "", "", "", "", "", List.of(), Sources.PRACTICE, Optional.empty(), false);
   }
 
-  /** The name of the drawing that shows where to look. */
-  public String drawing() {
-    return of + "/" + key;
-  }
-
   Check how(String words, String spot) {
     return new Check(
         key, of, title, words, spot, pass, suspect, fail, printed, source, plan, dirty);

@@ -30,6 +30,7 @@ final class Assembly {
   private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
   private final Map<Integer, PartFitted> onPurpose = new LinkedHashMap<>();
   private final Map<Integer, Kept> kept = new LinkedHashMap<>();
+  private final Map<Integer, Long> turned = new LinkedHashMap<>();
   private final Map<Place, String> excused = new LinkedHashMap<>();
   private final Set<String> closed = new LinkedHashSet<>();
   private Optional<StopGiven> standingStop = Optional.empty();
@@ -53,6 +54,11 @@ final class Assembly {
   /** Why a part sits where it sits although something stood against it. */
   Optional<Kept> findKept(int item) {
     return Optional.ofNullable(kept.get(item));
+  }
+
+  /** The entry that fitted a part turned, knowing it; 0 where none did. */
+  long turnedAt(int item) {
+    return turned.getOrDefault(item, 0L);
   }
 
   /** A reason was given for a part to stay where it sits. */
@@ -93,21 +99,29 @@ final class Assembly {
   }
 
   private void fit(PartFitted fit, LoggedEntry logged) {
+    long turnedSince = fit.place().equals(fittedAt.get(fit.item())) ? turnedAt(fit.item()) : 0;
     remove(fit.item());
-    Integer before = fitted.put(fit.place(), fit.item());
+    Integer before = fitted.get(fit.place());
     if (before != null) {
-      fittedAt.remove(before);
-      onPurpose.remove(before);
-      kept.remove(before);
+      remove(before);
     }
+    fitted.put(fit.place(), fit.item());
     fittedAt.put(fit.item(), fit.place());
     excused.remove(fit.place());
     if (fit.wasOnPurpose()) {
       onPurpose.put(fit.item(), fit);
       keep(fit.item(), fit.onPurpose(), logged.sequence());
+      turn(fit, turnedSince == 0 ? logged.sequence() : turnedSince, turnedSince != 0);
     }
     // A fit is made only by solving the stop that stands, if one does.
     standingStop = Optional.empty();
+  }
+
+  /** What is left turned for a reason has been so from the first fit on. */
+  private void turn(PartFitted fit, long since, boolean before) {
+    if (before || fit.against().equals(Optional.of(VerdictName.WRONG_END))) {
+      turned.put(fit.item(), since);
+    }
   }
 
   /** A part that should not sit where it sits has been taken out: nothing is stopped any more. */
@@ -120,6 +134,7 @@ final class Assembly {
     Place place = fittedAt.remove(item);
     onPurpose.remove(item);
     kept.remove(item);
+    turned.remove(item);
     if (place != null) {
       fitted.remove(place);
     }

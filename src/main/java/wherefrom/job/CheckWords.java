@@ -61,7 +61,8 @@ public final class CheckWords {
   private static String withoutRule(String check) {
     Optional<CheckKey> key = CheckKey.find(check);
     String place = key.map(CheckKey::where).orElse("");
-    String named = key.map(asked -> asked.rule() + ", " + asked.name()).orElse(check);
+    String named =
+        key.map(asked -> Consequence.ruleWords(asked.rule()) + ", " + asked.name()).orElse(check);
     String where =
         Place.find(place)
             .map(at -> at.spot().words())

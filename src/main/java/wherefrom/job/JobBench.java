@@ -128,6 +128,11 @@ final class JobBench implements JobFacts {
   }
 
   @Override
+  public long turnedAt(int item) {
+    return assembly.turnedAt(item);
+  }
+
+  @Override
   public List<Ban> listBans(int item, Place place) {
     return job.rules().listBans(parts.boundTo(place, item), place);
   }

@@ -207,13 +207,6 @@ public final class OpenJob implements AutoCloseable {
     return undo.pressBefore();
   }
 
-  /** Takes the last step back and says which it was; empty where there is none that can be. */
-  public Optional<LoggedEntry> takeBack() {
-    Optional<LoggedEntry> last = findLastStep();
-    last.ifPresent(step -> record(new TakenBack(step.sequence())));
-    return last;
-  }
-
   /** The stop that stands, whatever was logged since; empty when none does. */
   public Optional<LoggedEntry> findStandingStop() {
     return state.standingStop().stream()

@@ -16,10 +16,6 @@ public record Length(long nanometres) implements Comparable<Length> {
     return new Length(Math.round(millimetres * NM_PER_MM));
   }
 
-  public static Length ofInches(double inches) {
-    return new Length(Math.round(inches * NM_PER_INCH));
-  }
-
   /** Rounds to the nearest nanometre, halves away from zero. */
   public static Length ofMillimetres(BigDecimal millimetres) {
     return rounded(millimetres.multiply(BigDecimal.valueOf(NM_PER_MM)));
@@ -59,18 +55,6 @@ public record Length(long nanometres) implements Comparable<Length> {
 
   public double inches() {
     return (double) nanometres / NM_PER_INCH;
-  }
-
-  public Length plus(Length other) {
-    return new Length(Math.addExact(nanometres, other.nanometres));
-  }
-
-  public Length minus(Length other) {
-    return new Length(Math.subtractExact(nanometres, other.nanometres));
-  }
-
-  public Length abs() {
-    return new Length(Math.abs(nanometres));
   }
 
   @Override

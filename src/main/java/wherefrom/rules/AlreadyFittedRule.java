@@ -19,7 +19,8 @@ final class AlreadyFittedRule implements VerdictRule {
     if (fittedAt.equals(place)) {
       List<Objection> standing = bench.listAgainst(place);
       if (!standing.isEmpty()) {
-        return new Verdict.FittedBut(attempt.part(), place, standing.get(0).verdict());
+        boolean canStay = standing.stream().allMatch(Objection::canBeSettled);
+        return new Verdict.FittedBut(attempt.part(), place, standing.get(0).verdict(), canStay);
       }
     }
     return new Verdict.AlreadyFitted(attempt.part(), place, fittedAt);

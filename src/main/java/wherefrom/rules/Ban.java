@@ -1,5 +1,7 @@
 package wherefrom.rules;
 
+import wherefrom.rules.consequence.Consequence;
+
 /**
  * A part that a rule forbids to fit.
  *
@@ -12,8 +14,11 @@ package wherefrom.rules;
  */
 public record Ban(String rule, String reason, String source, long since, String check) {
 
-  /** {@code Caps are machined on their own housing … (R23; common practice, no source)}. */
-  String words() {
-    return reason + " (" + rule + "; " + source + ")";
+  /**
+   * {@code Have the housing machined again (rule 23; common practice, no source)}, no full stop.
+   */
+  public String words() {
+    String why = reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
+    return why + " (" + Consequence.ruleWords(rule) + "; " + source + ")";
   }
 }

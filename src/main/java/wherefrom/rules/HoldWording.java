@@ -28,7 +28,8 @@ final class HoldWording {
         facts,
         against.small(),
         "It is fitted, but: " + against.sentence(),
-        "Take it out, or say why it stays. " + against.advice(),
+        (fitted.canStay() ? "Take it out, or say why it stays. " : "Take it out. ")
+            + against.advice(),
         deed ? against.first() : WayOut.PAGE);
   }
 
@@ -67,18 +68,22 @@ final class HoldWording {
     return why.endsWith(".") ? why : why + ".";
   }
 
+  /** A part that is new already is of the wrong size or sort, or wore in with what was changed. */
   VerdictWords mustBeNew(Verdict.MustBeNew must) {
-    String kind = must.part().kind().word();
+    Part part = must.part();
+    String kind = part.kind().word();
+    boolean fresh = part.fresh();
+    Fact wanted = fresh ? new Fact("Wanted", "another one") : new Fact("New", "none yet");
     return VerdictWords.of(
             List.of(
                 new Fact("Must be new", names.place(must.place())),
-                new Fact("You hold", "the old one"),
-                new Fact("New", "none yet")),
+                new Fact("You hold", fresh ? VerdictWords.hand(part) : "the old one"),
+                wanted),
             must.ban().reason(),
-            must.ban().words(),
-            "Replace it with a new " + kind + " and print its tag.",
+            must.ban().words() + ".",
+            "Replace it with " + (fresh ? "another" : "a") + " new " + kind + " and print its tag.",
             WayOut.NEW_PART)
-        .against(List.of(new Fact(kind, "must be new"), new Fact("New", "none yet")));
+        .against(List.of(new Fact(kind, "must be new"), wanted));
   }
 
   VerdictWords retired(Verdict.Retired retired) {

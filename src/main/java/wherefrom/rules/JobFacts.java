@@ -70,6 +70,9 @@ public interface JobFacts {
   /** The entry that gave a reason for a part to sit where it sits; 0 where none did. */
   long reasonGiven(int item);
 
+  /** The entry that fitted a part turned, knowing it; 0 where none did. */
+  long turnedAt(int item);
+
   /** What stands against the part that sits in a place ({@link Objections#ofSeated}). */
   List<Objection> listAgainst(Place place);
 

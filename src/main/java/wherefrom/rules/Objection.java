@@ -7,4 +7,14 @@ package wherefrom.rules;
  * @param since the entry that it follows from; 0 where it has been so from the beginning. A reason
  *     that was given later settles it
  */
-public record Objection(Verdict verdict, long since) {}
+public record Objection(Verdict verdict, long since) {
+
+  /** Whether a reason can settle it: what must be new is not used again for any. */
+  public boolean canBeSettled() {
+    return !(verdict instanceof Verdict.MustBeNew);
+  }
+
+  boolean isSettledBy(long reason) {
+    return canBeSettled() && reason != 0 && since < reason;
+  }
+}

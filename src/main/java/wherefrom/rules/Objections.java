@@ -14,7 +14,12 @@ import wherefrom.parts.Place;
  */
 public final class Objections {
   private static final List<ObjectionRule> RULES =
-      List.of(new WrongPlaceRule(), new WrongMateRule(), new MustBeNewRule(), new NotClearedRule());
+      List.of(
+          new WrongPlaceRule(),
+          new WrongMateRule(),
+          new MustBeNewRule(),
+          new NotClearedRule(),
+          new InTurnedRule());
 
   private Objections() {}
 
@@ -40,12 +45,12 @@ public final class Objections {
 
   /**
    * What stands against a part that sits in a place: less what was known when somebody gave a
-   * reason for it to sit there all the same.
+   * reason for it to sit there all the same. What must be new is settled by none.
    */
   public static List<Objection> ofSeated(JobFacts bench, Part part, Place place) {
     long reason = bench.reasonGiven(part.item());
     return of(bench, part, place).stream()
-        .filter(objection -> reason == 0 || objection.since() >= reason)
+        .filter(objection -> !objection.isSettledBy(reason))
         .toList();
   }
 }

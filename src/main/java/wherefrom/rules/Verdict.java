@@ -1,10 +1,7 @@
 package wherefrom.rules;
 
 import java.util.Optional;
-import wherefrom.engine.Spot;
-import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
 /**
@@ -13,11 +10,7 @@ import wherefrom.parts.Place;
  */
 public sealed interface Verdict
     permits Verdict.RightPlace,
-        Verdict.WrongPlace,
-        Verdict.WrongMate,
-        Verdict.WrongKind,
-        Verdict.WrongHalf,
-        Verdict.WrongEnd,
+        Misplaced,
         Verdict.PlaceTaken,
         Verdict.AlreadyFitted,
         Verdict.FittedBut,
@@ -51,14 +44,6 @@ public sealed interface Verdict
   /** What to do now; empty where nothing is. */
   default String wayOut() {
     return words(PartNames.NUMBERS).advice();
-  }
-
-  /** Whether the part may go in all the same, for a reason. */
-  default boolean canBeOverruled() {
-    return switch (name()) {
-      case WRONG_KIND, MUST_BE_NEW, RETIRED, WRONG_ENGINE -> false;
-      default -> stops();
-    };
   }
 
   /** The key of the check that it waits for; empty where it waits for none. */
@@ -95,95 +80,6 @@ public sealed interface Verdict
     @Override
     public Cue cue() {
       return Cue.RIGHT;
-    }
-  }
-
-  /**
-   * The part belongs at another place.
-   *
-   * @param belongs where, and with which part it goes where that is not its home
-   * @param rightPart the part that belongs here
-   */
-  record WrongPlace(Part part, Place place, Belonging belongs, Optional<Part> rightPart)
-      implements Verdict {
-    @Override
-    public VerdictName name() {
-      return VerdictName.WRONG_PLACE;
-    }
-
-    @Override
-    public <R> R accept(VerdictVisitor<R> visitor) {
-      return visitor.wrongPlace(this);
-    }
-  }
-
-  /**
-   * The part was machined or worn in with another individual than the one that is here.
-   *
-   * @param own the part it belongs with
-   * @param seated what sits here in its stead; empty where the part's own mate was replaced
-   * @param rightPart the mate of what sits here, where one is known
-   */
-  record WrongMate(
-      Part part, Place place, Part own, Optional<Part> seated, Optional<Part> rightPart)
-      implements Verdict {
-    @Override
-    public VerdictName name() {
-      return VerdictName.WRONG_MATE;
-    }
-
-    @Override
-    public <R> R accept(VerdictVisitor<R> visitor) {
-      return visitor.wrongMate(this);
-    }
-  }
-
-  /**
-   * No part of this kind lives at this spot, or the list wants one of another kind.
-   *
-   * @param wanted the kind that the list wants here; empty where no list is followed
-   * @param rightPart the part that the list wants
-   */
-  record WrongKind(Part part, Spot spot, Optional<PartKind> wanted, Optional<Part> rightPart)
-      implements Verdict {
-    @Override
-    public VerdictName name() {
-      return VerdictName.WRONG_KIND;
-    }
-
-    @Override
-    public <R> R accept(VerdictVisitor<R> visitor) {
-      return visitor.wrongKind(this);
-    }
-  }
-
-  /**
-   * An upper shell at a lower place, or the other way round.
-   *
-   * @param rightPart the part that belongs here
-   */
-  record WrongHalf(Part part, Place place, Optional<Part> rightPart) implements Verdict {
-    @Override
-    public VerdictName name() {
-      return VerdictName.WRONG_HALF;
-    }
-
-    @Override
-    public <R> R accept(VerdictVisitor<R> visitor) {
-      return visitor.wrongHalf(this);
-    }
-  }
-
-  /** The right part, but end for end or the other way round. */
-  record WrongEnd(Part part, Place place, Orientation orientation) implements Verdict {
-    @Override
-    public VerdictName name() {
-      return VerdictName.WRONG_END;
-    }
-
-    @Override
-    public <R> R accept(VerdictVisitor<R> visitor) {
-      return visitor.wrongEnd(this);
     }
   }
 
@@ -226,8 +122,9 @@ public sealed interface Verdict
    * The part is fitted here, and something stands against it now.
    *
    * @param against the most serious of it
+   * @param canStay whether a reason can settle all of it
    */
-  record FittedBut(Part part, Place place, Verdict against) implements Verdict {
+  record FittedBut(Part part, Place place, Verdict against, boolean canStay) implements Verdict {
     @Override
     public VerdictName name() {
       return VerdictName.FITTED_BUT;

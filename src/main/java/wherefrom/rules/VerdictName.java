@@ -1,8 +1,5 @@
 package wherefrom.rules;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /**
  * Which verdict it is. The id stands in logbooks and never changes; the word is for people and may.
  */
@@ -44,9 +41,5 @@ public enum VerdictName {
   /** As it is shown. */
   public String word() {
     return word;
-  }
-
-  public static Optional<VerdictName> find(String id) {
-    return Arrays.stream(values()).filter(name -> name.id.equals(id)).findFirst();
   }
 }

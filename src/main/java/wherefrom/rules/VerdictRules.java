@@ -8,6 +8,7 @@ import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.parts.Whereabouts;
 
 /**
  * Judges a part at a spot. The rules are asked in order and the first that applies gives the
@@ -39,6 +40,21 @@ public final class VerdictRules {
     return attempt.isOfOtherKind() && OF_PLACES.contains(found.name())
         ? WrongKindRule.verdict(bench, attempt)
         : found;
+  }
+
+  /**
+   * Whether a part may go in against its stop, for a reason. What must be new or is retired never
+   * may, whatever is said of it first; nor may a part of another kind.
+   */
+  public static boolean canBeOverruled(JobFacts bench, Attempt attempt) {
+    Part part = attempt.part();
+    Verdict against = judge(bench, attempt);
+    return against.stops()
+        && against.name() != VerdictName.WRONG_KIND
+        && Place.canLive(part.kind(), attempt.spot())
+        && bench.whereabouts(part.item()) != Whereabouts.RETIRED
+        && Objections.of(bench, part, new Place(part.kind(), attempt.spot())).stream()
+            .allMatch(Objection::canBeSettled);
   }
 
   private static Verdict find(JobFacts bench, Attempt attempt) {

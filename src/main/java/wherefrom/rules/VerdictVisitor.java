@@ -4,15 +4,15 @@ package wherefrom.rules;
 public interface VerdictVisitor<R> {
   R rightPlace(Verdict.RightPlace right);
 
-  R wrongPlace(Verdict.WrongPlace wrong);
+  R wrongPlace(Misplaced.WrongPlace wrong);
 
-  R wrongMate(Verdict.WrongMate wrong);
+  R wrongMate(Misplaced.WrongMate wrong);
 
-  R wrongKind(Verdict.WrongKind wrong);
+  R wrongKind(Misplaced.WrongKind wrong);
 
-  R wrongHalf(Verdict.WrongHalf wrong);
+  R wrongHalf(Misplaced.WrongHalf wrong);
 
-  R wrongEnd(Verdict.WrongEnd wrong);
+  R wrongEnd(Misplaced.WrongEnd wrong);
 
   R placeTaken(Verdict.PlaceTaken taken);
 

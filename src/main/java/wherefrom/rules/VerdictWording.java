@@ -60,7 +60,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   }
 
   @Override
-  public VerdictWords wrongPlace(Verdict.WrongPlace wrong) {
+  public VerdictWords wrongPlace(Misplaced.WrongPlace wrong) {
     Part part = wrong.part();
     Fact right = right(wrong.rightPart());
     Fact from = wrong.belongs().with().isPresent() ? belongs(wrong) : from(part);
@@ -74,7 +74,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
         .against(List.of(from, right));
   }
 
-  private Fact belongs(Verdict.WrongPlace wrong) {
+  private Fact belongs(Misplaced.WrongPlace wrong) {
     return new Fact("Belongs at", names.place(wrong.belongs().place()));
   }
 
@@ -82,7 +82,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     return "It goes with the " + from(with, false) + " ";
   }
 
-  private String cameFrom(Verdict.WrongPlace wrong) {
+  private String cameFrom(Misplaced.WrongPlace wrong) {
     Part part = wrong.part();
     Belonging belongs = wrong.belongs();
     if (belongs.with().isPresent()) {
@@ -119,7 +119,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   }
 
   @Override
-  public VerdictWords wrongMate(Verdict.WrongMate wrong) {
+  public VerdictWords wrongMate(Misplaced.WrongMate wrong) {
     Fact with = new Fact("Goes with", mate(wrong.own()));
     Fact right = right(wrong.rightPart());
     String seated =
@@ -142,7 +142,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   }
 
   @Override
-  public VerdictWords wrongKind(Verdict.WrongKind wrong) {
+  public VerdictWords wrongKind(Misplaced.WrongKind wrong) {
     Part part = wrong.part();
     String kind = part.kind().word();
     String spot = wrong.spot().brief();
@@ -177,7 +177,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   }
 
   @Override
-  public VerdictWords wrongHalf(Verdict.WrongHalf wrong) {
+  public VerdictWords wrongHalf(Misplaced.WrongHalf wrong) {
     Part part = wrong.part();
     return VerdictWords.of(
         List.of(from(part), here(wrong.place()), right(wrong.rightPart())),
@@ -192,7 +192,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   }
 
   @Override
-  public VerdictWords wrongEnd(Verdict.WrongEnd wrong) {
+  public VerdictWords wrongEnd(Misplaced.WrongEnd wrong) {
     Part part = wrong.part();
     String mark = wrong.orientation().mark();
     List<Fact> facts = new ArrayList<>();

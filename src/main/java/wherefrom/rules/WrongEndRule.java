@@ -12,7 +12,7 @@ final class WrongEndRule implements VerdictRule {
     Orientation orientation = Places.orientation(bench.layout(), attempt.part().kind());
     Place place = new Place(attempt.part().kind(), attempt.spot());
     return attempt.turned() && orientation != Orientation.NONE
-        ? Optional.of(new Verdict.WrongEnd(attempt.part(), place, orientation))
+        ? Optional.of(new Misplaced.WrongEnd(attempt.part(), place, orientation))
         : Optional.empty();
   }
 }

@@ -18,13 +18,13 @@ final class WrongKindRule implements VerdictRule {
     Place place = new Place(part.kind(), spot);
     if (part.kind().orientation() == Orientation.HALF
         && !spot.findHalf().equals(part.home().spot().findHalf())) {
-      return Optional.of(new Verdict.WrongHalf(part, place, bench.findRightful(place)));
+      return Optional.of(new Misplaced.WrongHalf(part, place, bench.findRightful(place)));
     }
     return Optional.empty();
   }
 
   static Verdict verdict(JobFacts bench, Attempt attempt) {
-    return new Verdict.WrongKind(
+    return new Misplaced.WrongKind(
         attempt.part(), attempt.spot(), attempt.wanted(), right(bench, attempt));
   }
 

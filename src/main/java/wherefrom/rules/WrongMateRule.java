@@ -35,6 +35,6 @@ final class WrongMateRule implements ObjectionRule {
       JobFacts bench, Part part, Place place, Part own, Optional<Part> seated) {
     Optional<Part> right = bench.findRightful(place).filter(other -> other.item() != part.item());
     long since = Belonging.movedAway(bench, seated.orElse(own));
-    return new Objection(new Verdict.WrongMate(part, place, own, seated, right), since);
+    return new Objection(new Misplaced.WrongMate(part, place, own, seated, right), since);
   }
 }

@@ -14,7 +14,7 @@ final class WrongPlaceRule implements ObjectionRule {
     Belonging belongs = Belonging.of(bench, part);
     return List.of(
         new Objection(
-            new Verdict.WrongPlace(part, place, belongs, bench.findRightful(place)),
+            new Misplaced.WrongPlace(part, place, belongs, bench.findRightful(place)),
             belongs.since()));
   }
 }

@@ -19,11 +19,6 @@ public final class Words {
     return capital(words) + (ends ? "" : ".");
   }
 
-  /** The words without the full stop at their end; as they are where there is none. */
-  public static String unstopped(String words) {
-    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
-  }
-
   /** {@code a place}, {@code an answer}: by the first letter, which the words here go by. */
   public static String withArticle(String words) {
     return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;

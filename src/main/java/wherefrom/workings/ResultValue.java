@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 
 /**
@@ -49,11 +48,6 @@ public record ResultValue(
 
   public Amount amount() {
     return Amount.of(value, unit);
-  }
-
-  /** The value with its standard uncertainty, to be entered into another working. */
-  public Measured measured() {
-    return Measured.of(amount(), Amount.of(standardUncertainty, unit));
   }
 
   /**

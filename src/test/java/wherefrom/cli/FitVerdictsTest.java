@@ -207,6 +207,30 @@ class FitVerdictsTest {
   }
 
   @Test
+  void whatMustBeNewOrIsRetiredIsFittedForNoReason() {
+    String old = tag(PUSHROD);
+    shop.right("replace", "--job", job, "--reason", "bent", old);
+    Shop.Outcome refused = fit(old, card(PUSHROD), "--on-purpose", "just so");
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.err()).contains("never fitted on purpose");
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
+  }
+
+  @Test
+  void turnedOnPurposeItIsFittedButAndTheLogbookSaysSo() {
+    Shop.Outcome fitted =
+        fit(tag(PUSHROD), card(PUSHROD), "--turned", "--on-purpose", "both ends alike");
+    assertVerdict(fitted, "fitted on purpose", 0);
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("fitted, but");
+    shop.change(
+        job,
+        open ->
+            assertThat(open.state().onPurpose())
+                .singleElement()
+                .satisfies(fit -> assertThat(fit.against()).contains(VerdictName.WRONG_END)));
+  }
+
+  @Test
   void aStopIsTakenBackBeforeAllElseAndThenTheFits() {
     fit(tag(PUSHROD), card(PUSHROD));
     fit(tag("rod 3, upper shell"), card("rod 3, lower shell"));

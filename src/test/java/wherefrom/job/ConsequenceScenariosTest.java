@@ -503,7 +503,7 @@ class ConsequenceScenariosTest {
         .forEach(place -> assertThat(rules(place)).as(place).contains("R28"));
     List.of("spring@3EX", "valve@3EX", "rocker@3IN", "pushrod@1EX")
         .forEach(place -> assertThat(rules(place)).as(place).doesNotContain("R28"));
-    bench.job.takeBack();
+    bench.job.undo();
     assertThat(openChecks()).doesNotContain("R28:new-mate@pushrod@3EX");
   }
 
@@ -556,7 +556,7 @@ class ConsequenceScenariosTest {
   @Test
   void aChangeTakenBackBindsNothing() {
     made(ChangeKind.NEW_FLAT_CAM, "");
-    bench.job.takeBack();
+    bench.job.undo();
     assertThat(bench.word("lifter@3EX")).isEqualTo("right place");
   }
 

@@ -172,7 +172,7 @@ class FitRecordTest {
   void aNumberIsNeverUsedTwice() {
     int last = job.nextItem();
     bench.replace("pushrod@1IN");
-    job.takeBack();
+    job.undo();
     assertThat(job.nextItem()).isEqualTo(last + 1);
     OpenJob other = Benches.apart();
     new Tracking(other).track(List.of(PartKind.CAM_BEARING));

@@ -10,6 +10,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.change.Planning;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
+import wherefrom.rules.Misplaced;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -52,7 +53,7 @@ class LifterTypeTest {
     Verdict turned =
         new Fitting(roller.job)
             .judge(roller.part("lifter@3EX"), roller.part("lifter@3EX").home().spot(), true);
-    assertThat(turned).isInstanceOf(Verdict.WrongEnd.class);
+    assertThat(turned).isInstanceOf(Misplaced.WrongEnd.class);
     assertThat(turned.sentence()).contains("same way around").doesNotContain(": .");
   }
 

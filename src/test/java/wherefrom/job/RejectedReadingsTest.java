@@ -53,7 +53,7 @@ class RejectedReadingsTest {
     take(rod, "pushrod-runout", "middle", "0.0080");
     assertThat(rules()).contains("R25");
     assertThat(bench.verdict("pushrod@3EX")).isInstanceOf(Verdict.MustBeNew.class);
-    bench.job.takeBack();
+    bench.job.undo();
     assertThat(rules()).doesNotContain("R25");
   }
 

@@ -139,7 +139,7 @@ class RollerCamTest {
     bench.record(new FeatureLooked("lobe@3EX", "lobe-look", Look.FAIL, "pitted"));
     money.note(0, "Cam", "", CostState.PAID, "180", 0, "");
     assertThat(deciding.purchases()).extracting(Purchase::what).doesNotContain("cam");
-    bench.job.takeBack();
+    bench.job.undo();
     assertThat(deciding.purchases()).extracting(Purchase::what).contains("cam");
     planning.make(of(ChangeKind.FLAT_TO_ROLLER));
     assertThat(deciding.purchases())

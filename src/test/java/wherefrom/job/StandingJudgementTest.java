@@ -3,6 +3,7 @@ package wherefrom.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Section;
 import wherefrom.engine.Spots;
@@ -11,6 +12,7 @@ import wherefrom.inspection.Look;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
@@ -22,6 +24,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -112,7 +115,7 @@ class StandingJudgementTest {
     made(ChangeKind.NEW_FLAT_CAM, "");
     assertThat(fittedBut()).filteredOn(key -> key.startsWith("lifter@")).hasSize(16);
     assertThat(at("lifter@3EX", "3EX").word()).isEqualTo("fitted, but");
-    job.takeBack();
+    job.undo();
     assertThat(fittedBut()).isEmpty();
   }
 
@@ -163,20 +166,20 @@ class StandingJudgementTest {
     bench.record(new PartLost(bench.item("rod-cap@R3L"), ""));
     bench.replace("rod-cap@R3L");
     for (String one : List.of("rod-cap@R3L", "rod@R3U", "rod-shell@R3U")) {
-      assertThat(bench.verdict(one).sentence()).as(one).contains("(R23;");
+      assertThat(bench.verdict(one).sentence()).as(one).contains("(rule 23;");
     }
     assertThat(bench.word("rod-cap@R5L")).isEqualTo("right place");
     made(ChangeKind.ROD_RESIZED, "B3");
     assertThat(bench.word("rod-cap@R3L")).isEqualTo("right place");
     assertThat(bench.word("rod@R3U")).isEqualTo("right place");
-    assertThat(bench.verdict("rod-shell@R3U").sentence()).contains("(R20;");
+    assertThat(bench.verdict("rod-shell@R3U").sentence()).contains("(rule 20;");
   }
 
   @Test
   void aNewMainCapWaitsUntilTheMainsAreLineHoned() {
     bench.replace("main-cap@M2L");
     assertThat(bench.word("main-cap@M2L")).isEqualTo("not cleared");
-    assertThat(bench.verdict("main-cap@M2L").sentence()).contains("(R23;");
+    assertThat(bench.verdict("main-cap@M2L").sentence()).contains("(rule 23;");
     assertThat(bench.word("main-shell@M2L")).isEqualTo("wrong mate");
     made(ChangeKind.LINE_HONED, "");
     assertThat(bench.verdict("main-cap@M2L").sentence()).contains("(rule 21)");
@@ -192,7 +195,7 @@ class StandingJudgementTest {
     bench.replace("rod-cap@R3L");
     assertThat(bench.word("rod-cap@R3L")).isEqualTo("right place");
     bench.replace("rod-cap@R3L");
-    assertThat(bench.verdict("rod-cap@R3L").sentence()).contains("(R23;");
+    assertThat(bench.verdict("rod-cap@R3L").sentence()).contains("(rule 23;");
   }
 
   @Test
@@ -208,7 +211,7 @@ class StandingJudgementTest {
   void newCountsForTheChangesBeforeItWasTakenOn() {
     bench.replace("rod-shell@R3U");
     made(ChangeKind.ROD_JOURNALS_GROUND, "");
-    assertThat(bench.verdict("rod-shell@R3U").sentence()).contains("(R16;");
+    assertThat(bench.verdict("rod-shell@R3U").sentence()).contains("(rule 16;");
     bench.replace("rod-shell@R3U");
     new Planning(job).answer("R16:rod-fillets", Look.PASS, "");
     assertThat(bench.word("rod-shell@R3U")).isEqualTo("right place");
@@ -218,7 +221,7 @@ class StandingJudgementTest {
   void aNewFlatLifterIsOfTheWrongSortForARollerCam() {
     bench.replace("lifter@3EX");
     made(ChangeKind.FLAT_TO_ROLLER, "");
-    assertThat(bench.verdict("lifter@3EX").sentence()).contains("(R7;");
+    assertThat(bench.verdict("lifter@3EX").sentence()).contains("(rule 7;");
   }
 
   @Test
@@ -254,7 +257,7 @@ class StandingJudgementTest {
     assertThat(job.state().state(place("lifter@5EX"))).isEqualTo(PlaceState.FITTED);
     assertThat(bench.part("lifter@3EX").item()).isEqualTo(five.item());
     assertThat(bench.word("lifter@3EX")).isEqualTo("right place");
-    job.takeBack();
+    job.undo();
     assertThat(bench.part("lifter@3EX").item()).isEqualTo(three.item());
   }
 
@@ -278,11 +281,14 @@ class StandingJudgementTest {
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
   }
 
+  /** Logbooks of earlier versions hold such fits. */
   @Test
   void aRetiredPartThatWasFittedOnPurposeIsRetiredAgainOnceItIsOut() {
     Part old = bench.part("lifter@1EX");
     bench.replace("lifter@1EX");
-    fitting.fitOnPurpose(old, old.home().spot(), "the new one came late");
+    bench.record(
+        new PartFitted(
+            old.item(), old.home(), "the new one came late", Optional.of(VerdictName.RETIRED)));
     assertThat(fitting.judge(old, old.home().spot(), false).stops()).isFalse();
     assertThat(new Handling(job).replace(old.item(), "again"))
         .isEqualTo(

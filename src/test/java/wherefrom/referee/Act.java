@@ -65,6 +65,15 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     return new Act(verb, piece, slot, thousandths, sort);
   }
 
+  /** The same part held the other way round. */
+  Act turned() {
+    return new Act(verb, piece, slot, what, "turned");
+  }
+
+  boolean isTurned() {
+    return answer.equals("turned");
+  }
+
   /** {@code PASS}, {@code SUSPECT} or {@code FAIL} to a quick test of a part. */
   static Act look(int piece, String check, String answer) {
     return new Act(Verb.LOOK, piece, -1, check, answer);

@@ -42,7 +42,7 @@ final class Bout {
     }
     Optional<String> before =
         act.verb() == Act.Verb.FIT
-            ? differ(act.piece(), act.slot(), act.answer().equals("turned"))
+            ? differ(act.piece(), act.slot(), act.isTurned())
             : Optional.empty();
     boolean told = story.tell(act);
     boolean done = program.perform(act);

@@ -262,6 +262,7 @@ final class Chance {
             .filter(slot -> odd == 0 ? !motor.canLive(kind, slot) : slot.kind() == kind)
             .toList();
     int slot = odd < 4 ? any(where).at() : story.scene().piece(piece).home;
-    return new Act(Verb.FIT, piece, slot, "", odd == 7 ? "turned" : "");
+    Act fit = Act.at(odd == 6 ? Verb.ON_PURPOSE : Verb.FIT, piece, slot);
+    return odd < 6 ? fit : fit.turned();
   }
 }

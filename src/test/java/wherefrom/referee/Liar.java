@@ -1,6 +1,5 @@
 package wherefrom.referee;
 
-import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
@@ -22,8 +21,12 @@ final class Liar extends Program {
     READINGS_PASS(1_000),
     /** What the machine shop cut to a size counts as cut to one that nobody said. */
     SHOP_SIZES_UNSAID(4_000),
-    /** A part that was replaced and fitted all the same is one like any other once it is out. */
+    /** A part that was replaced is let in again for a reason. */
     RETIRED_COMES_BACK(1_000),
+    /** A part that must be new is let in for a reason, where another stop is said first. */
+    REASON_FOR_WHAT_MUST_BE_NEW(4_000),
+    /** A part that is fitted turned, knowing it, counts as fitted. */
+    TURNED_IS_FITTED(4_000),
     /** A right part is refused once anything was changed on the engine. */
     CHANGES_STOP_ALL(1_000);
 
@@ -37,7 +40,6 @@ final class Liar extends Program {
 
   private final Lie lie;
   private final Motor motor;
-  private final Set<Integer> onPurpose = new HashSet<>();
   private boolean changed;
 
   Liar(Motor motor, Layout layout, Lie lie) {
@@ -51,7 +53,6 @@ final class Liar extends Program {
     this.motor = other.motor;
     this.lie = other.lie;
     this.changed = other.changed;
-    this.onPurpose.addAll(other.onPurpose);
   }
 
   @Override
@@ -62,10 +63,16 @@ final class Liar extends Program {
   @Override
   boolean perform(Act act) {
     changed |= act.verb() == Verb.CHANGE;
-    if (act.verb() == Verb.ON_PURPOSE) {
-      onPurpose.add(act.piece());
-    }
-    return super.perform(twisted(act));
+    return super.perform(twisted(act)) || act.verb() == Verb.ON_PURPOSE && pretends(act);
+  }
+
+  /** A fit on purpose that was refused is said to be done. */
+  private boolean pretends(Act act) {
+    return switch (judge(act.piece(), act.slot(), act.isTurned())) {
+      case RETIRED -> lie == Lie.RETIRED_COMES_BACK;
+      case OTHER_PLACE, WRONG_MATE, PLACE_TAKEN -> lie == Lie.REASON_FOR_WHAT_MUST_BE_NEW;
+      default -> false;
+    };
   }
 
   private Act twisted(Act act) {
@@ -75,6 +82,9 @@ final class Liar extends Program {
     }
     if (lie == Lie.READINGS_PASS && act.verb() == Verb.READ && failed) {
       return Act.read(act.piece(), act.what(), "PASS");
+    }
+    if (lie == Lie.TURNED_IS_FITTED && act.verb() == Verb.ON_PURPOSE) {
+      return Act.at(Verb.ON_PURPOSE, act.piece(), act.slot());
     }
     return lie == Lie.SHOP_SIZES_UNSAID && act.verb() == Verb.WORK ? act.cutTo(-1, true) : act;
   }
@@ -88,9 +98,6 @@ final class Liar extends Program {
     }
     if (lie == Lie.CHANGES_STOP_ALL && changed && word == Word.RIGHT) {
       return Word.NOT_CLEARED;
-    }
-    if (lie == Lie.RETIRED_COMES_BACK && word == Word.RETIRED && onPurpose.contains(piece)) {
-      return Word.RIGHT;
     }
     return lie == Lie.NOTHING_SITS_WRONG && word == Word.FITTED_BUT ? Word.DONE : word;
   }

@@ -37,6 +37,9 @@ final class Piece {
   /** When a reason was given for it to sit where it sits. */
   int reason = NEVER;
 
+  /** When it was fitted turned, knowing it. */
+  int turned = NEVER;
+
   /** The individual that it goes with; -1 where that is not settled yet, or it goes by place. */
   int leader = NOWHERE;
 
@@ -76,6 +79,7 @@ final class Piece {
     since = act;
     sits = NOWHERE;
     reason = NEVER;
+    turned = NEVER;
     atShop = false;
   }
 

@@ -41,6 +41,7 @@ import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.referee.Referee.Word;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
@@ -114,7 +115,7 @@ class Program {
   private boolean takeBack() {
     int count = steps.isEmpty() ? 0 : steps.pop();
     for (int at = 0; at < count; at++) {
-      job.takeBack();
+      job.undo();
     }
     return count > 0;
   }
@@ -123,8 +124,9 @@ class Program {
     return switch (act.verb()) {
       case OUT ->
           new TakeApart(job).out(Benches.read(job, tag(act))) instanceof TakeApart.Answer.CameOut;
-      case FIT -> fit(act);
-      case ON_PURPOSE -> fitOnPurpose(act);
+      case FIT -> isTaken(() -> new Fitting(job).fit(attempt(act)));
+      case ON_PURPOSE ->
+          isTaken(() -> new Fitting(job).fitOnPurpose(attempt(act), "measured, it suits"));
       case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));
       case REPLACE -> replace(act);
       case LOSE -> done(new Handling(job).lost(item(act), ""));
@@ -167,7 +169,7 @@ class Program {
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;
       case ASK -> ask(act.answer().equals("every"));
-      default -> excuse(act);
+      default -> isTaken(() -> new ToFit(job).leave(places[act.slot()], "it can stay so"));
     };
   }
 
@@ -194,9 +196,14 @@ class Program {
         && done(shop.backByCount(9, line, 1, act.slot() == 10 ? Gauges.size(act) : "", ""));
   }
 
-  private boolean excuse(Act act) {
-    new ToFit(job).leave(places[act.slot()], "it can stay so");
-    return true;
+  /** Whether the program does not refuse it. */
+  private static boolean isTaken(Runnable deed) {
+    try {
+      deed.run();
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
   }
 
   private boolean look(Subject subject, Act act) {
@@ -213,20 +220,8 @@ class Program {
         instanceof Measuring.Answer.Kept;
   }
 
-  private boolean fit(Act act) {
-    new Fitting(job)
-        .fit(part(act.piece()), places[act.slot()].spot(), act.answer().equals("turned"));
-    return true;
-  }
-
-  private boolean fitOnPurpose(Act act) {
-    try {
-      new Fitting(job)
-          .fitOnPurpose(part(act.piece()), places[act.slot()].spot(), "measured, it suits");
-      return true;
-    } catch (IllegalArgumentException e) {
-      return false;
-    }
+  private Attempt attempt(Act act) {
+    return new Attempt(part(act.piece()), places[act.slot()].spot(), act.isTurned());
   }
 
   private boolean replace(Act act) {

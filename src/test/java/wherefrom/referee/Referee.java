@@ -138,8 +138,7 @@ final class Referee {
     Piece piece = scene.piece(number);
     if (piece.state == State.RETIRED) {
       return Word.RETIRED;
-    }
-    if (!motor.canLive(piece.kind, motor.slot(slot))) {
+    } else if (!motor.canLive(piece.kind, motor.slot(slot))) {
       return Word.WRONG_KIND;
     }
     if (piece.kind.isShell() && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
@@ -162,7 +161,7 @@ final class Referee {
 
   /** What stands against a part in a slot of its kind, in the order in which it is said. */
   private List<Objection> objections(Piece piece, int slot) {
-    List<Objection> found = new ArrayList<>(2);
+    List<Objection> found = new ArrayList<>(3);
     boolean awaited = Mates.isAwaited(scene, piece, slot);
     int home = awaited ? slot : piece.home;
     if (!awaited && slot != Mates.belongs(scene, piece)) {
@@ -171,6 +170,7 @@ final class Referee {
     add(found, Word.WRONG_MATE, Mates.wrongMateSince(scene, piece, slot));
     add(found, Word.MUST_BE_NEW, bannedSince(piece, slot, home));
     add(found, Word.NOT_CLEARED, notClearedSince(piece, slot, home));
+    add(found, Word.WRONG_END, piece.sits == slot ? piece.turned : NONE);
     return found;
   }
 
@@ -249,9 +249,23 @@ final class Referee {
         .orElse(NONE);
   }
 
-  /** Whether something stands against a part where it sits that no reason was given for since. */
+  /** Whether something stands against a part where it sits that no reason settled since. */
   private boolean isObjectedTo(Piece piece) {
-    return objections(piece, piece.sits).stream().anyMatch(it -> it.since() >= piece.reason);
+    return objections(piece, piece.sits).stream()
+        .anyMatch(it -> it.word() == Word.MUST_BE_NEW || it.since() >= piece.reason);
+  }
+
+  /** Whether a reason lets a part in where something stands against it. */
+  boolean maySay(int number, int slot) {
+    Piece piece = scene.piece(number);
+    return piece.state != State.RETIRED
+        && motor.canLive(piece.kind, motor.slot(slot))
+        && objections(piece, slot).stream().noneMatch(it -> it.word() == Word.MUST_BE_NEW);
+  }
+
+  /** Whether a reason leaves a place as it is: not with a part in it that must be new. */
+  boolean mayStay(int slot) {
+    return scene.sitting(slot) < 0 || maySay(scene.sitting(slot), slot);
   }
 
   /** Nothing is there, and it is not left empty for a reason. */

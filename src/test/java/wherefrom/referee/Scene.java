@@ -191,7 +191,7 @@ final class Scene {
 
   private void takeOut(Piece piece, int now) {
     leave(piece);
-    piece.become(piece.replaced ? State.RETIRED : State.OUT, now);
+    piece.become(State.OUT, now);
   }
 
   private void leave(Piece piece) {
@@ -212,8 +212,10 @@ final class Scene {
     if (!piece.replaced && Mates.isAwaited(this, piece, slot)) {
       exchange(piece, expected);
     }
+    int turned = piece.sits == slot ? piece.turned : Piece.NEVER;
     piece.become(State.FITTED, now);
     piece.sits = slot;
+    piece.turned = turned == Piece.NEVER && act.isTurned() ? now : turned;
     piece.reason = onPurpose ? now : Piece.NEVER;
     piece.ran = piece.ran == Piece.NEVER ? now : piece.ran;
     fitted[slot] = piece.number;

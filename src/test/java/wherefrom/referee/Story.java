@@ -100,20 +100,22 @@ final class Story {
     }
   }
 
-  /** Fitting on purpose where nothing speaks against it is an ordinary fit. */
+  /**
+   * Fitting on purpose where nothing speaks against it is an ordinary fit. A part counts as turned
+   * where that alone speaks against it.
+   */
   private Fact fact(Act act) {
     boolean fits = act.verb() == Verb.FIT || act.verb() == Verb.ON_PURPOSE;
     boolean stops = fits && word(act).stops();
     boolean plain = act.verb() == Verb.ON_PURPOSE && !stops;
-    return new Fact(
-        plain ? Act.at(Verb.FIT, act.piece(), act.slot()) : act,
-        acts,
-        act.verb() == Verb.FIT && stops);
+    boolean turned = stops && word(act) == Word.WRONG_END;
+    Act upright = Act.at(plain ? Verb.FIT : act.verb(), act.piece(), act.slot());
+    return new Fact(fits && !turned ? upright : act, acts, act.verb() == Verb.FIT && stops);
   }
 
   /** What the referee says of a fit. */
   Word word(Act fit) {
-    return referee.judge(fit.piece(), fit.slot(), fit.answer().equals("turned"));
+    return referee.judge(fit.piece(), fit.slot(), fit.isTurned());
   }
 
   private boolean isPossible(Act act) {
@@ -129,7 +131,7 @@ final class Story {
       case WASHED -> is(act, State.AWAY) && !scene.piece(act.piece()).atShop;
       case BACK -> is(act, State.AWAY) && scene.piece(act.piece()).atShop;
       case REPLACE -> !scene.piece(act.piece()).replaced && isSizeKnown(act);
-      case ON_PURPOSE -> motor.canLive(scene.piece(act.piece()).kind, motor.slot(act.slot()));
+      case ON_PURPOSE -> !word(act).stops() || referee.maySay(act.piece(), act.slot());
       case DECIDE ->
           !is(act, State.RETIRED)
               && !(act.answer().equals("REUSE") && referee.isBanned(act.piece()));
@@ -138,7 +140,8 @@ final class Story {
       case TAKE_BACK -> hasFacts();
       case ASK -> act.answer().equals("every") == scene.asked < 0;
       case CHANGE -> isChangePossible(act);
-      case FIT, WORK, LOOK, READ, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+      case EXCUSE -> referee.mayStay(act.slot());
+      case FIT, WORK, LOOK, READ, LOBE, SLOT_UNKNOWN -> true;
     };
   }
 

@@ -69,7 +69,7 @@ class EveryVerdictSaysTest {
   }
 
   private Verdict wrongPlace() {
-    return new Verdict.WrongPlace(shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
+    return new Misplaced.WrongPlace(shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
   }
 
   private Verdict mustBeNew() {
@@ -81,29 +81,30 @@ class EveryVerdictSaysTest {
     List<Verdict> all = new ArrayList<>();
     all.add(wrongPlace());
     all.add(
-        new Verdict.WrongPlace(
+        new Misplaced.WrongPlace(
             cap,
             place("rod-cap@R3L"),
             new Belonging(place("rod-cap@R5L"), 4, Optional.of(rod)),
             Optional.empty()));
     all.add(
-        new Verdict.WrongMate(cap, place("rod-cap@R5L"), rod, Optional.of(rod), Optional.empty()));
+        new Misplaced.WrongMate(
+            cap, place("rod-cap@R5L"), rod, Optional.of(rod), Optional.empty()));
     all.add(
-        new Verdict.WrongKind(pushrod, lower.home().spot(), Optional.empty(), Optional.empty()));
+        new Misplaced.WrongKind(pushrod, lower.home().spot(), Optional.empty(), Optional.empty()));
     all.add(
-        new Verdict.WrongKind(
+        new Misplaced.WrongKind(
             pushrod, cap.home().spot(), Optional.of(PartKind.ROD_CAP), Optional.of(cap)));
-    all.add(new Verdict.WrongHalf(upper, lower.home(), Optional.of(lower)));
-    all.add(new Verdict.WrongEnd(pushrod, here, Orientation.TOP_END));
-    all.add(new Verdict.WrongEnd(lower, lower.home(), Orientation.HALF));
-    all.add(new Verdict.WrongEnd(cap, cap.home(), Orientation.FACING));
+    all.add(new Misplaced.WrongHalf(upper, lower.home(), Optional.of(lower)));
+    all.add(new Misplaced.WrongEnd(pushrod, here, Orientation.TOP_END));
+    all.add(new Misplaced.WrongEnd(lower, lower.home(), Orientation.HALF));
+    all.add(new Misplaced.WrongEnd(cap, cap.home(), Orientation.FACING));
     all.add(new Verdict.PlaceTaken(pushrod, here, other));
     all.add(new Verdict.AlreadyFitted(pushrod, other.home(), here));
     Stream.of(Hold.values())
         .forEach(hold -> all.add(new Verdict.NotCleared(pushrod, here, hold, "it waits", "key")));
     all.add(mustBeNew());
-    all.add(new Verdict.FittedBut(pushrod, here, mustBeNew()));
-    all.add(new Verdict.FittedBut(shell, shell.home(), wrongPlace()));
+    all.add(new Verdict.FittedBut(pushrod, here, mustBeNew(), false));
+    all.add(new Verdict.FittedBut(shell, shell.home(), wrongPlace(), true));
     all.add(new Verdict.Retired(pushrod, Optional.of(other)));
     all.add(new Verdict.Retired(pushrod, Optional.of(pushrod)));
     all.add(new Verdict.Retired(pushrod, Optional.empty()));
@@ -187,14 +188,14 @@ class EveryVerdictSaysTest {
   void eachKindOfStopHasItsOwnWayOut() {
     assertThat(first(new Verdict.PlaceTaken(pushrod, pushrod.home(), other)))
         .isEqualTo(WayOut.SCAN_ANOTHER_PLACE);
-    assertThat(first(new Verdict.WrongEnd(pushrod, pushrod.home(), Orientation.TOP_END)))
+    assertThat(first(new Misplaced.WrongEnd(pushrod, pushrod.home(), Orientation.TOP_END)))
         .isEqualTo(WayOut.TURN_IT);
     assertThat(first(mustBeNew())).isEqualTo(WayOut.NEW_PART);
     assertThat(first(new Verdict.Retired(pushrod, Optional.of(other))))
         .isEqualTo(WayOut.SCAN_NEW_PART);
-    assertThat(first(new Verdict.FittedBut(pushrod, pushrod.home(), mustBeNew())))
+    assertThat(first(new Verdict.FittedBut(pushrod, pushrod.home(), mustBeNew(), false)))
         .isEqualTo(WayOut.NEW_PART);
-    assertThat(first(new Verdict.FittedBut(shell, shell.home(), wrongPlace())))
+    assertThat(first(new Verdict.FittedBut(shell, shell.home(), wrongPlace(), true)))
         .isEqualTo(WayOut.PAGE);
     assertThat(first(new Verdict.NotCleared(pushrod, pushrod.home(), Hold.LOST, "lost", "")))
         .isEqualTo(WayOut.FOUND);
@@ -220,11 +221,10 @@ class EveryVerdictSaysTest {
   @Test
   void whereTheListWantsACapTheKindIsSaidAndNotThePlace() {
     Verdict wrong =
-        new Verdict.WrongKind(
+        new Misplaced.WrongKind(
             pushrod, cap.home().spot(), Optional.of(PartKind.ROD_CAP), Optional.of(cap));
     assertThat(wrong.words(NAMES).lines())
         .containsExactly("Here: rod 3, cap", "You hold: a pushrod", "Right part: 0034 49");
     assertThat(wrong.words(NAMES).small()).isEqualTo("The pushrod came from 3 EX.");
-    assertThat(wrong.canBeOverruled()).isFalse();
   }
 }

@@ -53,11 +53,11 @@ class WordsOfVerdictsTest {
     Optional<Part> old = Optional.of(part(5, "rod@R5U", false));
     Optional<Part> fresh = Optional.of(part(80, "rod@R5U", true));
     Place at = place("rod-cap@R5L");
-    assertThat(new Verdict.WrongMate(cap, at, own, old, Optional.empty()).sentence())
+    assertThat(new Misplaced.WrongMate(cap, at, own, old, Optional.empty()).sentence())
         .endsWith("it belongs with the rod from cylinder 3. The rod from cylinder 5 is here.");
-    assertThat(new Verdict.WrongMate(cap, at, own, fresh, Optional.empty()).sentence())
+    assertThat(new Misplaced.WrongMate(cap, at, own, fresh, Optional.empty()).sentence())
         .endsWith("The new rod for cylinder 5 is here.");
-    assertThat(new Verdict.WrongMate(cap, at, own, Optional.empty(), Optional.empty()).sentence())
+    assertThat(new Misplaced.WrongMate(cap, at, own, Optional.empty(), Optional.empty()).sentence())
         .endsWith("it belongs with the rod from cylinder 3, which was replaced.");
   }
 
@@ -99,24 +99,44 @@ class WordsOfVerdictsTest {
     Part other = part(61, "rod-shell@R3L", false);
     Part pushrod = part(9, "pushrod@3EX", false);
     Place lower = place("rod-shell@R3L");
-    Verdict kind = new Verdict.WrongKind(pushrod, lower.spot(), Optional.empty(), Optional.empty());
+    Verdict kind =
+        new Misplaced.WrongKind(pushrod, lower.spot(), Optional.empty(), Optional.empty());
     assertThat(kind.sentence())
         .isEqualTo("This is a pushrod from 3 EX. No pushrod belongs at rod 3, lower.");
     assertThat(kind.wayOut()).isEqualTo("It belongs at cylinder 3, exhaust, pushrod.");
-    Verdict half = new Verdict.WrongHalf(shell, lower, Optional.of(other));
+    Verdict half = new Misplaced.WrongHalf(shell, lower, Optional.of(other));
     assertThat(half.sentence()).endsWith("Upper and lower shells are never exchanged.");
     assertThat(half.wayOut()).isEqualTo("The right part is number 0061.");
-    Verdict end = new Verdict.WrongEnd(pushrod, place("pushrod@3EX"), Orientation.TOP_END);
+    Verdict end = new Misplaced.WrongEnd(pushrod, place("pushrod@3EX"), Orientation.TOP_END);
     assertThat(end.sentence()).endsWith("It is turned: " + Orientation.TOP_END.mark() + ".");
     assertThat(end.wayOut()).isEqualTo("Turn it round, then scan it again.");
     Ban ban = new Ban("R25", "Fit a new pushrod.", "common practice, no source", 7, "");
     Verdict must = new Verdict.MustBeNew(pushrod, place("pushrod@3EX"), ban);
     assertThat(must.wayOut()).isEqualTo("Replace it with a new pushrod and print its tag.");
-    Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must);
+    Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must, true);
     assertThat(but.sentence()).isEqualTo("It is fitted, but: " + must.sentence());
     assertThat(but.wayOut()).isEqualTo("Take it out, or say why it stays. " + must.wayOut());
+    assertThat(new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must, false).wayOut())
+        .isEqualTo("Take it out. " + must.wayOut());
     assertThat(new Verdict.RightPlace(pushrod, place("pushrod@3EX"), "").sentence())
         .isEqualTo("Cylinder 3, exhaust, pushrod: this is where it belongs.");
+  }
+
+  /** A new part of the wrong size is no old one. */
+  @Test
+  void aNewPartThatDoesNotFitIsNotCalledTheOldOne() {
+    Place here = place("rod-shell@R3U");
+    Ban ban = new Ban("R16", "The journal is 0.010 under, the shell 0.020.", "own example", 7, "");
+    Verdict old = new Verdict.MustBeNew(part(9, "rod-shell@R3U", false), here, ban);
+    Verdict fresh = new Verdict.MustBeNew(part(80, "rod-shell@R3U", true), here, ban);
+    assertThat(old.words(PartNames.NUMBERS).lines()).contains("You hold: the old one");
+    assertThat(fresh.words(PartNames.NUMBERS).lines())
+        .contains("You hold: a new rod shell", "Wanted: another one")
+        .noneMatch(line -> line.contains("the old one"));
+    assertThat(fresh.wayOut())
+        .isEqualTo("Replace it with another new rod shell and print its tag.");
+    assertThat(fresh.sentence())
+        .isEqualTo("The journal is 0.010 under, the shell 0.020 (rule 16; own example).");
   }
 
   /** Where the one that sits there is at home, the part in the hand is the wrong one. */

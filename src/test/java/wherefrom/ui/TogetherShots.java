@@ -74,6 +74,7 @@ final class TogetherShots {
             "together-stop-main",
             (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")),
         together("together-stop-reason", TogetherShots::reason),
+        together("together-stop-trouble", TogetherShots::trouble),
         together("together-stop-taken", TogetherShots::taken),
         together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
   }
@@ -172,6 +173,14 @@ final class TogetherShots {
   private static void reason(SampleWindow window, SampleJob sample) {
     pair(window, sample, "lifter@3EX", "5EX");
     scan(window, sample.action(Action.NEXT));
+  }
+
+  /** The stop cannot be taken back: why stands on its own glass. */
+  private static void trouble(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "rod-shell@R8L", "R7L");
+    window.shell.context().navigator().changed();
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    scan(window, sample.action(Action.UNDO));
   }
 
   private static void onPurpose(SampleWindow window, SampleJob sample) {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.RockerMount;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.parts.PartKind;
 
@@ -23,15 +22,7 @@ public final class ReadingPlans {
   }
 
   public static List<ReadingPlan> of(PartKind kind) {
-    return of(kind.key());
-  }
-
-  public static List<ReadingPlan> of(Feature feature) {
-    return of(feature.key());
-  }
-
-  private static List<ReadingPlan> of(String what) {
-    return ALL.stream().filter(plan -> plan.of().equals(what)).toList();
+    return ALL.stream().filter(plan -> plan.of().equals(kind.key())).toList();
   }
 
   public static Optional<ReadingPlan> find(String key) {

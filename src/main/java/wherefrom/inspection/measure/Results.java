@@ -1,5 +1,6 @@
 package wherefrom.inspection.measure;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,7 @@ public final class Results {
       case HALF -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 0.5));
       case LARGEST -> List.of(value("largest", "largest reading", largest(samples, tool), 1));
       case SPREAD -> spread(samples, tool);
+      case EACH -> each(samples, tool);
       case LIFT -> lift(samples, tool);
       case JOURNAL -> shape(new JournalShape(), "standard", samples, tool, standard, asCut, false);
       case BORE -> shape(new BoreShape(), "nominal", samples, tool, standard, asCut, true);
@@ -92,6 +94,20 @@ public final class Results {
         most,
         new ResultValue("mean", "mean", unit, mean, u, List.of()),
         new ResultValue("spread", "spread", unit, high - low, difference(sorted, tool), List.of()));
+  }
+
+  private static List<ResultValue> each(List<Sample> samples, Tool tool) {
+    List<ResultValue> values = new ArrayList<>();
+    for (Sample sample : samples) {
+      values.add(
+          value(
+              sample.station().key(),
+              ResultKeys.words(sample.station()),
+              sample.measured(tool),
+              1));
+    }
+    values.addAll(spread(samples, tool));
+    return values;
   }
 
   /** What one tool brings equally into both readings cancels in their difference. */

@@ -8,6 +8,8 @@ public enum Shape {
   HALF,
   /** Largest, smallest, spread and mean. */
   SPREAD,
+  /** Each reading by itself, then largest, smallest, spread and mean. */
+  EACH,
   /** The largest reading alone, as of a feeler under a straightedge. */
   LARGEST,
   /** Heel to toe less across (TM 5-4210-229-14&P, 6-19). */

@@ -23,9 +23,12 @@ import wherefrom.job.money.Replacement;
 import wherefrom.job.money.ReplacementList;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Money;
-import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.Ban;
+import wherefrom.rules.Objection;
+import wherefrom.rules.Objections;
 
 /** Decisions: proposed by the rules with their reasons, made by the person. */
 public final class Deciding {
@@ -103,15 +106,9 @@ public final class Deciding {
       if (part.get().where() == Whereabouts.RETIRED) {
         return new Answer.Refused(part.get().part().words() + " is replaced already.");
       }
-      Optional<wherefrom.rules.Ban> ban = job.state().findBan(item);
+      Optional<Ban> ban = job.state().findBan(item);
       if (decision == Decision.REUSE && ban.isPresent()) {
-        return new Answer.Refused(
-            ban.get().reason()
-                + " ("
-                + Consequence.ruleWords(ban.get().rule())
-                + "; "
-                + ban.get().source()
-                + ") It can still be fitted on purpose.");
+        return new Answer.Refused(ban.get().words() + "." + onPurpose(part.get().part()));
       }
     }
     job.record(
@@ -119,6 +116,15 @@ public final class Deciding {
             ? new DecisionMade(set.get(0), decision, reason.strip())
             : new SetDecided(set, decision, reason.strip()));
     return new Answer.Decided(decision, set);
+  }
+
+  /** Where only work is wanted, a reason can do instead; what must be new has to be. */
+  private String onPurpose(Part part) {
+    Place place = job.state().findSeat(part.item()).orElse(part.home());
+    return Objections.of(job.state().bench(), part, place).stream()
+            .allMatch(Objection::canBeSettled)
+        ? " It can still be fitted on purpose."
+        : "";
   }
 
   /**

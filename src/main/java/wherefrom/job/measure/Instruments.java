@@ -1,9 +1,7 @@
 package wherefrom.job.measure;
 
-import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Function;
-import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Plausibility;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -34,14 +32,6 @@ public final class Instruments {
 
   public Instruments(OpenJob job) {
     this.job = job;
-  }
-
-  public Collection<Tool> tools() {
-    return job.state().measures().tools();
-  }
-
-  public Collection<Limit> limits() {
-    return job.state().measures().limits();
   }
 
   /** Lists a tool; figures without a unit are in the job's. */

@@ -17,6 +17,7 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.VerdictRules;
 
 /** Judges a part at a spot and logs what follows. */
@@ -112,38 +113,48 @@ public final class Fitting {
         : Optional.empty();
   }
 
+  /** Fits a part the right way round against a stop, for a reason. */
+  public Verdict fitOnPurpose(Part part, Spot spot, String reason) {
+    return fitOnPurpose(new Attempt(part, spot, false), reason);
+  }
+
   /**
    * Fits a part against a stop, for a reason. What sits in the place is taken out first. A part of
-   * another kind cannot be meant.
+   * another kind cannot be meant; one that must be new or is retired never goes in.
    *
    * @return what the stop was, and what was logged
-   * @throws IllegalArgumentException with a plain sentence when the reason is missing or no such
-   *     part lives there
+   * @throws IllegalArgumentException with a plain sentence when the reason is missing or the stop
+   *     is one that no reason overrules
    */
-  public Verdict fitOnPurpose(Part part, Spot spot, String reason) {
+  public Verdict fitOnPurpose(Attempt attempt, String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the part is fitted here on purpose.");
     }
-    if (!Place.canLive(part.kind(), spot)) {
-      throw new IllegalArgumentException(
-          "A "
-              + part.kind().word()
-              + " cannot be fitted at "
-              + spot.words()
-              + ", on purpose or not.");
-    }
-    Place place = new Place(part.kind(), spot);
-    Verdict against = judge(part, spot, false);
+    Verdict against = judge(attempt);
     if (!against.stops()) {
-      return fit(part, spot, false);
+      return fit(attempt);
     }
+    if (!canOverrule(attempt)) {
+      throw new IllegalArgumentException(NeverOnPurpose.words(against, attempt));
+    }
+    Part part = attempt.part();
+    Place place = new Place(part.kind(), attempt.spot());
     return job.asOne(
         () -> {
           makeRoom(place, part);
-          job.record(
-              new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
+          job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(why(against))));
           return against;
         });
+  }
+
+  /** Whether a part may go in against its stop, for a reason. */
+  public boolean canOverrule(Attempt attempt) {
+    return VerdictRules.canBeOverruled(job.state().bench(), attempt);
+  }
+
+  /** What stands against a part that sits there already is what the reason is given for. */
+  private static VerdictName why(Verdict against) {
+    return against instanceof Verdict.FittedBut fitted ? fitted.against().name() : against.name();
   }
 
   private void makeRoom(Place place, Part part) {

@@ -3,7 +3,9 @@ package wherefrom.job.puttogether;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.Verdict;
 
 /**
@@ -11,40 +13,46 @@ import wherefrom.rules.Verdict;
  *
  * @param part the part that was scanned last
  * @param spot the spot that was scanned or tapped last
+ * @param turned whether the person said that the part would be in turned
  * @param stop the stop that stands; its tag may have stood for no part
  * @param reason the number of the reason that is chosen for fitting on purpose; below 0 for none
  */
-record InHand(Optional<Part> part, Optional<Spot> spot, Optional<Verdict> stop, int reason) {
+record InHand(
+    Optional<Part> part, Optional<Spot> spot, boolean turned, Optional<Verdict> stop, int reason) {
   /** The number where no reason is chosen. */
   static final int NO_REASON = -1;
 
   /** Nothing waits. */
   static final InHand NOTHING =
-      new InHand(Optional.empty(), Optional.empty(), Optional.empty(), NO_REASON);
+      new InHand(Optional.empty(), Optional.empty(), false, Optional.empty(), NO_REASON);
 
   InHand with(Part scanned) {
-    return new InHand(Optional.of(scanned), spot, stop, reason);
+    return new InHand(Optional.of(scanned), spot, false, stop, reason);
   }
 
   InHand at(Spot scanned) {
-    return new InHand(part, Optional.of(scanned), stop, reason);
+    return new InHand(part, Optional.of(scanned), false, stop, reason);
+  }
+
+  InHand heldTurned(boolean now) {
+    return new InHand(part, spot, now, stop, reason);
   }
 
   InHand stoppedBy(Verdict verdict) {
-    return new InHand(part, spot, Optional.of(verdict), NO_REASON);
+    return new InHand(part, spot, turned, Optional.of(verdict), NO_REASON);
   }
 
   /** The thing in the hand is no part of this job: the next part takes its place. */
   InHand refusedBy(Verdict verdict) {
-    return new InHand(Optional.empty(), spot, Optional.of(verdict), NO_REASON);
+    return new InHand(Optional.empty(), spot, false, Optional.of(verdict), NO_REASON);
   }
 
   InHand withoutStop() {
-    return new InHand(part, spot, Optional.empty(), reason);
+    return new InHand(part, spot, turned, Optional.empty(), reason);
   }
 
   InHand choosing(int index) {
-    return new InHand(part, spot, stop, Math.floorMod(index, OnPurpose.REASONS.size()));
+    return new InHand(part, spot, turned, stop, Math.floorMod(index, OnPurpose.REASONS.size()));
   }
 
   /** Whether a part or a place waits for its other half. */
@@ -57,11 +65,9 @@ record InHand(Optional<Part> part, Optional<Spot> spot, Optional<Verdict> stop, 
     return stop.isPresent() && part.isPresent() && spot.isPresent();
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
-  boolean canFitOnPurpose() {
-    return isStopped()
-        && stop.filter(Verdict::canBeOverruled).isPresent()
-        && Place.canLive(part.orElseThrow().kind(), spot.orElseThrow());
+  /** The part at its spot, as it is held; only where both are there. */
+  Attempt attempt(Optional<PartKind> wanted) {
+    return new Attempt(part.orElseThrow(), spot.orElseThrow(), turned, wanted);
   }
 
   /** Where the part would be at its spot; only of one that can live there. */

@@ -56,7 +56,7 @@ final class Judging {
         part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
             .filter(Verdict::stops)
             .orElseGet(() -> new LeftStanding(given.word(), given.sentence(), part, spot));
-    hand = new InHand(part, spot, Optional.of(verdict), InHand.NO_REASON);
+    hand = new InHand(part, spot, turned, Optional.of(verdict), InHand.NO_REASON);
     return verdict;
   }
 
@@ -73,16 +73,13 @@ final class Judging {
    * @param wanted the kind that the list names
    */
   Verdict fit(boolean turned, Optional<PartKind> wanted) {
-    return judged(fitting.fit(attempt(turned, wanted)));
+    hand = hand.heldTurned(turned);
+    return judged(fitting.fit(hand.attempt(wanted)));
   }
 
-  /** The verdict alone; nothing is logged. */
+  /** The verdict alone, of the part held the right way round; nothing is logged. */
   Verdict judge(Optional<PartKind> wanted) {
-    return fitting.judge(attempt(false, wanted));
-  }
-
-  private Attempt attempt(boolean turned, Optional<PartKind> wanted) {
-    return new Attempt(hand.part().orElseThrow(), hand.spot().orElseThrow(), turned, wanted);
+    return fitting.judge(hand.heldTurned(false).attempt(wanted));
   }
 
   private Verdict judged(Verdict verdict) {
@@ -154,9 +151,31 @@ final class Judging {
     return hand.part().flatMap(held -> hand.spot().flatMap(at -> fitting.findUnmated(held, at)));
   }
 
-  /** Fits the stopped part on purpose. */
+  /** Whether a reason can overrule the stop, as it stands and as things are by now. */
+  boolean canFitOnPurpose() {
+    return hand.isStopped() && isOfToday() && fitting.canOverrule(purpose());
+  }
+
+  /** Of another kind than the list wants, or settled since: then the part is scanned again. */
+  private boolean isOfToday() {
+    return hand.stop()
+        .filter(stop -> !(stop instanceof LeftStanding))
+        .filter(stop -> stop.name() != VerdictName.WRONG_KIND)
+        .isPresent();
+  }
+
+  private Attempt purpose() {
+    return hand.attempt(Optional.empty());
+  }
+
+  /** Why it cannot be overruled, in a sentence; of a stop between a part and a spot. */
+  String neverOnPurpose() {
+    return NeverOnPurpose.words(hand.stop().orElseThrow(), purpose());
+  }
+
+  /** Fits the stopped part on purpose, turned where it was said to be. */
   void fitOnPurpose(String reason) {
-    fitting.fitOnPurpose(hand.part().orElseThrow(), hand.spot().orElseThrow(), reason);
+    fitting.fitOnPurpose(purpose(), reason);
     drop();
   }
 }

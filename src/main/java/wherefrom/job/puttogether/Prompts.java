@@ -1,15 +1,19 @@
 package wherefrom.job.puttogether;
 
 import java.util.Optional;
-import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.Unmated;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
-/** What to tell the person to do next while putting together. */
-record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
+/**
+ * What to tell the person to do next while putting together.
+ *
+ * @param never why the stop that stands cannot be overruled; empty where it can, or none stands
+ */
+record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optional<String> never) {
+  /** What is said where a stop is to be overruled that speaks of no part at a spot. */
+  static final String NO_PART = "There is no part here to fit on purpose.";
 
   FitOutcome next() {
     if (hand.stop().isPresent()) {
@@ -38,7 +42,8 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
   String help() {
     if (hand.stop().isPresent()) {
       return hand.stop().get().wayOut()
-          + " Or scan UNDO if it was the wrong scan. On purpose: NEXT for the reason, then YES.";
+          + " Or scan UNDO if it was the wrong scan."
+          + (never.isEmpty() ? " On purpose: NEXT for the reason, then YES." : "");
     }
     if (hand.part().isPresent()) {
       return "Now scan the place card by the hole, or tap the place.";
@@ -50,9 +55,10 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
 
   /** What to say to a YES when no reason is chosen. */
   String yes() {
-    return hand.stop().isPresent()
-        ? "Choose a reason first: scan NEXT until it is named."
-        : "There is no question to answer yes to.";
+    if (hand.stop().isEmpty()) {
+      return "There is no question to answer yes to.";
+    }
+    return never.orElse("Choose a reason first: scan NEXT until it is named.");
   }
 
   /** What to say to a code of a basket, which no part is fitted with. */
@@ -61,13 +67,9 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
         "Basket " + basket.number() + " is for washing. Scan a part or a place.");
   }
 
+  /** What to say where the stop that stands cannot be overruled. */
   String neverOnPurpose() {
-    Part part = hand.part().orElseThrow();
-    Spot spot = hand.spot().orElseThrow();
-    String kind = part.kind().word();
-    return Place.canLive(part.kind(), spot)
-        ? "This " + kind + " is never fitted on purpose. Scan the right part."
-        : "A " + kind + " cannot be fitted at " + spot.brief() + ".";
+    return never.orElse(NO_PART);
   }
 
   /** A reason is chosen: what holds when the part is fitted for it. */

@@ -205,13 +205,19 @@ public final class PutTogether {
     if (hand().stop().isEmpty()) {
       return remember(new FitOutcome.Said("Nothing is stopped."));
     }
+    if (!canFitOnPurpose()) {
+      return new FitOutcome.Said(prompts().neverOnPurpose());
+    }
     judging.chooseReason(index);
     return new FitOutcome.Said(Prompts.reason(hand().findReason().orElseThrow(), unmates()));
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
+  /**
+   * Whether the stop can be overruled: never by a part of another kind, by one that is retired or
+   * that must be new, nor where nothing stands against it any more.
+   */
   public boolean canFitOnPurpose() {
-    return hand().canFitOnPurpose();
+    return judging.canFitOnPurpose();
   }
 
   /** What fitting the stopped part on purpose would un-mate; empty where it is at home. */
@@ -222,7 +228,7 @@ public final class PutTogether {
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
   public FitOutcome fitOnPurpose(String words) {
     if (!hand().isStopped()) {
-      return remember(new FitOutcome.Said("There is no part here to fit on purpose."));
+      return remember(new FitOutcome.Said(Prompts.NO_PART));
     }
     if (!canFitOnPurpose()) {
       return new FitOutcome.Said(prompts().neverOnPurpose());
@@ -278,8 +284,16 @@ public final class PutTogether {
     return prompts().next();
   }
 
+  /** Why the stop that stands cannot be overruled; empty where it can, or none stands. */
+  private Optional<String> never() {
+    if (hand().stop().isEmpty() || canFitOnPurpose()) {
+      return Optional.empty();
+    }
+    return Optional.of(hand().isStopped() ? judging.neverOnPurpose() : Prompts.NO_PART);
+  }
+
   private Prompts prompts() {
-    return new Prompts(mode, hand(), target());
+    return new Prompts(mode, hand(), target(), never());
   }
 
   private FitOutcome remember(FitOutcome step) {

@@ -28,6 +28,11 @@ public final class ToFit {
       against = List.copyOf(against);
     }
 
+    /** Whether a reason can settle all of it. */
+    public boolean canStay() {
+      return against.stream().allMatch(Objection::canBeSettled);
+    }
+
     /** What stands against it most, in a sentence. */
     public String sentence() {
       return against.get(0).verdict().sentence();
@@ -99,12 +104,26 @@ public final class ToFit {
         .toList();
   }
 
-  /** Leaves a place as it is, empty or not, for a reason that stands in the build record. */
+  /**
+   * Leaves a place as it is, empty or not, for a reason that stands in the build record.
+   *
+   * @throws IllegalArgumentException with a plain sentence when the reason is missing, or what sits
+   *     there must be new
+   */
   public void leave(Place place, String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the place is left as it is.");
     }
+    if (!canStay(place)) {
+      throw new IllegalArgumentException(
+          "The " + place.kind().word() + " there must be new: no reason keeps the old one in.");
+    }
     job.record(new PlaceExcused(place, reason.strip()));
+  }
+
+  /** Whether a reason can settle what stands against the part that sits in a place. */
+  public boolean canStay(Place place) {
+    return job.state().listAgainst(place).stream().allMatch(Objection::canBeSettled);
   }
 
   /** Finishes a section; false, and nothing is logged, while anything in it is open. */

@@ -105,6 +105,7 @@ public record BuildRecord(
             new RecordParts(state).section(),
             RecordTables.measurements(state),
             new RecordSizes(state).section(),
+            RingRecord.section(job),
             RecordTables.tools(state),
             TorqueRecord.section(state),
             TimingRecord.section(job),
@@ -125,13 +126,6 @@ public record BuildRecord(
         .filter(section -> section.title().equals(title))
         .findFirst()
         .orElse(new RecordSection(title, List.of(), List.of(), "Nothing is left open."));
-  }
-
-  /** The record with more pictures behind those that it has. */
-  public BuildRecord with(List<RecordPicture> more) {
-    List<RecordPicture> all = new ArrayList<>(pictures);
-    all.addAll(more);
-    return new BuildRecord(job, engine, begun, asOf, sections, plots, all, sheets);
   }
 
   /** The record with plots, and a table of what they say. */

@@ -1,8 +1,6 @@
 package wherefrom.job.shelf;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The five days of a job, in their order. */
 public enum JobDay {
@@ -16,10 +14,6 @@ public enum JobDay {
 
   JobDay(String word) {
     this.word = word;
-  }
-
-  static Optional<JobDay> find(String key) {
-    return Arrays.stream(values()).filter(day -> day.key().equals(key)).findFirst();
   }
 
   /** The name in files. Never changes. */

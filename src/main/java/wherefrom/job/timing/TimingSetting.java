@@ -1,8 +1,6 @@
 package wherefrom.job.timing;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 import wherefrom.quantity.Dimension;
 
 /** What must be known before readings mean anything; none of it is taken for granted. */
@@ -30,9 +28,5 @@ public enum TimingSetting {
 
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  public static Optional<TimingSetting> find(String key) {
-    return Arrays.stream(values()).filter(setting -> setting.key().equals(key)).findFirst();
   }
 }

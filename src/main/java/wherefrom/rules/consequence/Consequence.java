@@ -135,11 +135,4 @@ public record Consequence(
   public String ruleWords() {
     return ruleWords(rule);
   }
-
-  /**
-   * {@code rule 11, because: head milled, left bank; so valvetrain geometry changed, left bank}.
-   */
-  public String because() {
-    return ruleWords() + ", because: " + String.join("; so: ", reasons());
-  }
 }

@@ -6,8 +6,4 @@ package wherefrom.scan.find;
  * @param x centre in pixels of the whole picture
  * @param module a seventh of its width, in pixels
  */
-record Finder(double x, double y, double module) {
-  boolean isNear(Finder other) {
-    return Math.hypot(x - other.x, y - other.y) < 2.5 * Math.max(module, other.module);
-  }
-}
+record Finder(double x, double y, double module) {}

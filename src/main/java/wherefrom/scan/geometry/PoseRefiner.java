@@ -26,12 +26,6 @@ public final class PoseRefiner {
     slope = new float[Pose.PARAMETERS][fit.size()];
   }
 
-  /** Coarse first, then sharp. */
-  public Pose refine(Pyramid pyramid, Pose pose) {
-    Pose coarse = coarse(pyramid, pose, 6);
-    return sharp(pyramid, coarse, 8);
-  }
-
   /** With the blurred pattern on a coarse level: pulls in a pose that is a module off. */
   public Pose coarse(Pyramid pyramid, Pose pose, int rounds) {
     Level level = pyramid.withAtLeast(0.9, pose.narrowModule());

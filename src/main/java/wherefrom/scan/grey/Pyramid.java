@@ -20,14 +20,6 @@ public final class Pyramid {
     return new Pyramid(picture);
   }
 
-  public int width() {
-    return levels.get(0).width();
-  }
-
-  public int height() {
-    return levels.get(0).height();
-  }
-
   /** Level 0 is the whole picture, each next one half the size. */
   public Level level(int number) {
     return levels.get(number);

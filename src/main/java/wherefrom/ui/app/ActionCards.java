@@ -65,7 +65,7 @@ final class ActionCards {
 
   /** On a stop there is no way back but the ways out of it. */
   private void back() {
-    if (!current.get().whole() || current.get() instanceof Typable) {
+    if (!WholeGlass.is(current.get()) || current.get() instanceof Typable) {
       context.navigator().back();
     }
   }
@@ -77,7 +77,7 @@ final class ActionCards {
 
   /** What leads out of a stop is pressed by a second card: the first shows what it would be. */
   private void yes() {
-    boolean guarded = current.get().whole() && !(current.get() instanceof Typable);
+    boolean guarded = WholeGlass.is(current.get()) && !(current.get() instanceof Typable);
     if (walk.isSeen()) {
       walk.press();
       walk.release();

@@ -10,21 +10,24 @@ final class Message {
 
   private final LongSupplier nanos;
   private final Supplier<TitleRow> row;
+  private final Runnable told;
   private String last = "";
   private long saidAt;
 
   /**
    * @param row the title row of the moment
+   * @param told is run whenever it says something else
    */
-  Message(LongSupplier nanos, Supplier<TitleRow> row) {
+  Message(LongSupplier nanos, Supplier<TitleRow> row, Runnable told) {
     this.nanos = nanos;
     this.row = row;
+    this.told = told;
   }
 
   void say(String sentence) {
     saidAt = nanos.getAsLong();
     last = sentence;
-    row.get().say(sentence);
+    put(sentence);
   }
 
   /** The sentence that is shown; empty when there is none. */
@@ -46,6 +49,11 @@ final class Message {
 
   /** It is about nothing any more. */
   void drop() {
-    row.get().say("");
+    put("");
+  }
+
+  private void put(String sentence) {
+    row.get().say(sentence);
+    told.run();
   }
 }

@@ -25,7 +25,7 @@ final class RailKeys {
    * @param unread whether a message is longer than its place: Help shows all of it
    */
   List<RailKey> of(Screen screen, int depth, boolean unread, Optional<LongWork> stoppable) {
-    if (screen.whole()) {
+    if (WholeGlass.is(screen)) {
       return List.of();
     }
     List<RailKey> keys = new ArrayList<>(screen.rail(standard(screen, depth)));

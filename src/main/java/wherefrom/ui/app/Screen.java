@@ -21,11 +21,6 @@ public interface Screen {
     return standard.all();
   }
 
-  /** Whether it takes the whole glass: of the rail then nothing but UNDO is left. */
-  default boolean whole() {
-    return false;
-  }
-
   /** What to do now. */
   default Help help() {
     return Help.of(getClass());

@@ -47,7 +47,7 @@ public final class Shell extends StackPane implements WindowFrame {
     this.camera = new CameraSide(context, this::current, scans, cameras);
     this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
     this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
-    this.message = new Message(nanos, dress::title);
+    this.message = new Message(nanos, dress::title, this::tell);
     context.touch().beforeEach(message::pass);
     dress.put(this::told);
     path.begin();
@@ -187,8 +187,16 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void arrange() {
-    dress.frame().show(camera.around(current()), current().whole());
+    dress.frame().show(camera.around(current()), WholeGlass.is(current()));
+    tell();
     label();
+  }
+
+  /** On the whole glass no row is left for the message: the screen has a place for it. */
+  private void tell() {
+    if (current() instanceof WholeGlass glass && glass.whole()) {
+      glass.message(message.shown());
+    }
   }
 
   private void label() {
@@ -249,7 +257,7 @@ public final class Shell extends StackPane implements WindowFrame {
 
   private void changed() {
     current().changed();
-    if (current().whole() != dress.frame().isWhole()) {
+    if (WholeGlass.is(current()) != dress.frame().isWhole()) {
       arrange();
     } else {
       label();

@@ -43,7 +43,7 @@ final class Steering {
 
   /** On a stop there is no way back but the ways out of it. */
   private void escape() {
-    if (!current.get().whole() || current.get() instanceof Typable) {
+    if (!WholeGlass.is(current.get()) || current.get() instanceof Typable) {
       back.run();
     }
   }

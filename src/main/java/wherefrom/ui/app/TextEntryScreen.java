@@ -6,7 +6,7 @@ import wherefrom.ui.controls.LetterBoard;
 import wherefrom.ui.controls.Panes;
 
 /** Asks for a few words, by touch or on a real keyboard. */
-public final class TextEntryScreen implements Screen, Typable {
+public final class TextEntryScreen implements WholeGlass, Typable {
   private static final int MOST = 120;
 
   private final ScreenContext context;
@@ -53,6 +53,11 @@ public final class TextEntryScreen implements Screen, Typable {
   @Override
   public boolean whole() {
     return true;
+  }
+
+  @Override
+  public void message(String sentence) {
+    board.message(sentence);
   }
 
   @Override

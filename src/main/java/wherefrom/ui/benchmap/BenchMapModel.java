@@ -1,12 +1,10 @@
 package wherefrom.ui.benchmap;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.drawing.Holder;
 import wherefrom.drawing.PartState;
@@ -64,10 +62,6 @@ final class BenchMapModel {
     return mode;
   }
 
-  int basket() {
-    return basket;
-  }
-
   PartKind kind() {
     return kind;
   }
@@ -98,11 +92,6 @@ final class BenchMapModel {
   /** The kinds that are tracked, in the order in which they come out. */
   List<PartKind> kinds() {
     return state().kinds().stream().sorted().toList();
-  }
-
-  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
-  Optional<PlaceState> stateAt(Spot spot) {
-    return place(spot).map(state()::state);
   }
 
   private Optional<Place> place(Spot spot) {
@@ -182,26 +171,6 @@ final class BenchMapModel {
   /** The places, of all kinds, whose parts are no longer worn in to their mates. */
   List<Place> notMated() {
     return state().places().stream().filter(unmated()::contains).toList();
-  }
-
-  /** How many places of all kinds are in each state; states that none is in are left out. */
-  List<Count> counts() {
-    List<Count> counts = new ArrayList<>();
-    for (PlaceState each : PlaceState.values()) {
-      long places = state().places().stream().filter(at -> state().state(at) == each).count();
-      if (places > 0) {
-        counts.add(new Count(each, places));
-      }
-    }
-    return counts;
-  }
-
-  /** The spots where the kind that is shown is no longer worn in to its mates. */
-  Set<Spot> flagged() {
-    return unmated().stream()
-        .filter(place -> place.kind() == kind)
-        .map(Place::spot)
-        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** How many places of all kinds are so. */

@@ -100,11 +100,6 @@ public final class CameraPane extends VBox implements LiveCamera {
     preview.setManaged(picture);
   }
 
-  /** What the pane says below the picture. */
-  public String words() {
-    return hint.words();
-  }
-
   private void ended(CameraFeed which, String sentence) {
     if (which.equals(feed) && !sentence.isEmpty()) {
       hint.setWords(sentence);

@@ -1,8 +1,5 @@
 package wherefrom.ui.controls;
 
-import java.util.Arrays;
-import java.util.Collection;
-import java.util.List;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
@@ -10,21 +7,14 @@ import wherefrom.parts.Place;
 
 /** Which side of the engine is drawn. */
 public enum EngineSide {
-  TOP("Valvetrain", "Seen from above"),
-  BOTTOM("Bottom end", "Seen from below"),
-  BLOCK("Bores and cam", "Seen from above");
+  TOP("Seen from above"),
+  BOTTOM("Seen from below"),
+  BLOCK("Seen from above");
 
-  private final String words;
   private final String seen;
 
-  EngineSide(String words, String seen) {
-    this.words = words;
+  EngineSide(String seen) {
     this.seen = seen;
-  }
-
-  /** What the key for it says. */
-  public String words() {
-    return words;
   }
 
   /** How it is looked at. */
@@ -48,12 +38,5 @@ public enum EngineSide {
       case ROD, MAIN -> BOTTOM;
       case BORE, CAM_BEARING -> BLOCK;
     };
-  }
-
-  /** The sides that have something to show for these kinds. */
-  public static List<EngineSide> listFor(Collection<PartKind> kinds) {
-    return Arrays.stream(values())
-        .filter(side -> kinds.stream().anyMatch(kind -> of(kind) == side))
-        .toList();
   }
 }

@@ -23,13 +23,4 @@ final class FigureOutline {
     }
     return figure;
   }
-
-  /** A figure through these corners, x then y, in a square of side 1. */
-  static Polygon through(double side, double... corners) {
-    Polygon figure = new Polygon();
-    for (double corner : corners) {
-      figure.getPoints().add(side * corner);
-    }
-    return figure;
-  }
 }

@@ -40,6 +40,7 @@ public final class LetterBoard extends Region {
   private final TouchKey erase;
   private Region done = new Region();
   private Region back = new Region();
+  private String message = "";
   private boolean capitals;
   private boolean signs;
   private int columns;
@@ -105,6 +106,12 @@ public final class LetterBoard extends Region {
     return typed.toString();
   }
 
+  /** Shows a sentence in the field until the next letter; empty for none. */
+  public void message(String sentence) {
+    message = sentence;
+    show();
+  }
+
   /** Shows these words in place of what is typed. */
   public void show(String words) {
     typed.setLength(0);
@@ -115,6 +122,7 @@ public final class LetterBoard extends Region {
 
   /** Takes a typed character. */
   public void type(String character) {
+    message = "";
     if (typed.length() + character.length() <= most) {
       typed.append(character);
       if (capitals) {
@@ -125,6 +133,7 @@ public final class LetterBoard extends Region {
   }
 
   public void erase() {
+    message = "";
     if (!typed.isEmpty()) {
       typed.setLength(typed.offsetByCodePoints(typed.length(), -1));
       show();
@@ -244,12 +253,28 @@ public final class LetterBoard extends Region {
   private void write(double left, double top, double width, double height) {
     field.resizeRelocate(left, top, width, height);
     String words = typed + "_";
+    if (!message.isEmpty()) {
+      say(words, width, height);
+      return;
+    }
     field.setWords(prompt + ": " + words);
     boolean whole = true;
-    while (!field.fits(width - PADDING_PX, height - PADDING_PX / 2) && !words.isEmpty()) {
+    while (!fits(width, height) && !words.isEmpty()) {
       field.setWords(whole ? words : "…" + words);
       words = words.substring(words.offsetByCodePoints(0, whole ? 0 : 1));
       whole = false;
     }
+  }
+
+  /** A message goes with the next letter, so that what was typed may give way to it. */
+  private void say(String words, double width, double height) {
+    field.setWords(message + " " + words);
+    if (!fits(width, height)) {
+      field.setWords(message);
+    }
+  }
+
+  private boolean fits(double width, double height) {
+    return field.fits(width - PADDING_PX, height - PADDING_PX / 2);
   }
 }

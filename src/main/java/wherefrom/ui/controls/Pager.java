@@ -71,10 +71,6 @@ public final class Pager<T> extends Region {
     requestLayout();
   }
 
-  public List<T> items() {
-    return items;
-  }
-
   private int start() {
     return starts.get(starts.size() - 1);
   }

@@ -70,11 +70,6 @@ public final class PictureKey extends Region {
     return touch.target(new PictureKey(touch, picture, word, line, done), act);
   }
 
-  /** A key of words alone. */
-  public static PictureKey of(Touch touch, String word, String line, Runnable act) {
-    return of(touch, Optional.empty(), word, line, OptionalDouble.empty(), act);
-  }
-
   /** Shows it as chosen. */
   public PictureKey select(boolean on) {
     pseudoClassStateChanged(SELECTED, on);

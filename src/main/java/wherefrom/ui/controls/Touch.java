@@ -207,13 +207,6 @@ public final class Touch {
     return target(new TagKey(scale, label(words), small(more)), act);
   }
 
-  /** A key that discards a record; keep 13 mm around it. */
-  public TouchKey danger(String words, Runnable act) {
-    TouchKey key = target(plate(words, Scale.KEY_MM, "danger"), act);
-    key.getProperties().put(DISCARDS, true);
-    return key;
-  }
-
   /** A key that acts after it was held down for 1.5 seconds. */
   public Region hold(String words, Runnable act) {
     return new HoldKey(this, plate(words, Scale.KEY_MM, "danger"), ticker, act);

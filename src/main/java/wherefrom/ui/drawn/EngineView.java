@@ -1,6 +1,5 @@
 package wherefrom.ui.drawn;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -283,10 +282,5 @@ public final class EngineView extends Region {
     double wide = Math.min(width, Math.max(key.prefWidth(-1), touch.scale().px(2 * Scale.KEY_MM)));
     double high = Math.min(height, Math.ceil(key.minHeight(wide)));
     key.resizeRelocate((width - wide) / 2, (height - high) / 2, wide, high);
-  }
-
-  /** What is drawn in it. */
-  List<DrawnEngine> engines() {
-    return drawn.stream().toList();
   }
 }

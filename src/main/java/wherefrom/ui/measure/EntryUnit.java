@@ -28,11 +28,6 @@ final class EntryUnit {
     unit = offered.get(0) == unit ? offered.get(1) : offered.get(0);
   }
 
-  /** The other of the two. */
-  Unit other() {
-    return offered.get(0) == unit ? offered.get(1) : offered.get(0);
-  }
-
   /** Takes a letter that was typed behind the figure. */
   void type(String character) {
     if (character.isBlank()) {

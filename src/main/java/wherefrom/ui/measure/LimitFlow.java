@@ -110,26 +110,20 @@ final class LimitFlow {
   }
 
   private void source(Consumer<String> done) {
-    List<Choice<String>> choices =
+    List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>("manual", "This engine's own manual", "type its name and the page"),
-            new Choice<>("other", "Another published source", "type what and where"),
-            new Choice<>(PRACTICE, "Common practice", "no source: the weakest of the three"));
+            new Choice<>(
+                () -> type("Manual, page ", done),
+                "This engine's own manual",
+                "type its name and the page"),
+            new Choice<>(() -> type("", done), "Another published source", "type what and where"),
+            new Choice<>(
+                () -> done.accept(PRACTICE),
+                "Common practice",
+                "no source: the weakest of the three"));
     context
         .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context,
-                    "Where is it printed?",
-                    choices,
-                    chosen -> {
-                      if (chosen.equals(PRACTICE)) {
-                        done.accept(PRACTICE);
-                      } else {
-                        type(chosen.equals("manual") ? "Manual, page " : "", done);
-                      }
-                    }));
+        .open(() -> new ChoiceScreen<>(context, "Where is it printed?", choices, Runnable::run));
   }
 
   private void type(String begun, Consumer<String> done) {

@@ -7,7 +7,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
-import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
@@ -23,20 +22,17 @@ import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
-import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.Icon;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.VerdictCard;
-import wherefrom.ui.subject.Named;
 import wherefrom.ui.subject.Tagged;
 
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
 public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsModel model;
   private final SizePad pad;
+  private final ReadingsResult result;
   private final StackPane view = Panes.grow(new StackPane());
 
   /** So many letters leave room for more to be said beside the pad. */
@@ -51,7 +47,15 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
             context.state().units(),
             model.plan().stations().get(0).dimension(),
             model.plan().least() < 0);
+    result = new ReadingsResult(context, model);
     lay(view);
+  }
+
+  /** The same, to read this station anew; by an empty one in the plan's order. */
+  static ReadingsScreen at(ScreenContext context, Subject subject, String plan, String station) {
+    ReadingsScreen screen = new ReadingsScreen(context, subject, plan);
+    screen.model.plan().findStation(station).ifPresent(screen.model::anew);
+    return screen;
   }
 
   private boolean isReading() {
@@ -132,7 +136,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     } else if (model.station().isPresent()) {
       view.getChildren().setAll(reading(model.station().get()));
     } else {
-      view.getChildren().setAll(result());
+      view.getChildren().setAll(result.view());
     }
   }
 
@@ -258,61 +262,5 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
       ToolFlow.list(context, model.plan().stations().get(0).dimension());
     }
     context.navigator().changed();
-  }
-
-  private Region result() {
-    Pager<ResultLines.Line> lines = Pager.list(touch(), this::row);
-    model.result().ifPresent(result -> lines.setItems(ResultLines.of(context.getJob(), result)));
-    Optional<Subject> next = next();
-    TagKey tag = tag(() -> next.ifPresentOrElse(this::goOn, this::compare));
-    tag.setWords(
-        next.map(subject -> "Next: " + Named.title(context.state(), subject))
-            .orElse("Compare the set"),
-        "");
-    List<KeyRow.Act> acts =
-        List.of(
-            act("Type a limit", () -> LimitFlow.ask(context, LimitTarget.of(model.plan()))),
-            act("Read one again", this::readOneAgain),
-            act("Compare the set", this::compare),
-            act("Measure again", this::anew));
-    return Panes.column(
-        context.scale(), lines, new Foot(context, tag, KeyRow.of(context, 1, acts)));
-  }
-
-  private Region row(ResultLines.Line line) {
-    WordsScreen.Line whole = new WordsScreen.Line(line.heading(), line.words());
-    return ListRow.key(
-        touch(),
-        line.heading(),
-        List.of(touch().brief(line.words(), "")),
-        () -> open(() -> new WordsScreen(context, model.name(), List.of(whole))));
-  }
-
-  private void readOneAgain() {
-    List<Choice<Station>> stations =
-        model.plan().stations().stream()
-            .map(station -> new Choice<>(station, station.words(), model.read(station)))
-            .toList();
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, "Which one?", stations, this::repeat));
-  }
-
-  private void anew() {
-    model.startAnew();
-    context.navigator().changed();
-  }
-
-  private void compare() {
-    context.navigator().open(() -> new CompareScreen(context, model.plan()));
-  }
-
-  private Optional<Subject> next() {
-    return new MeasureModel(context.getJob()).next(model.plan(), model.subject());
-  }
-
-  private void goOn(Subject subject) {
-    context.navigator().back();
-    context.navigator().open(() -> new ReadingsScreen(context, subject, model.plan().key()));
   }
 }

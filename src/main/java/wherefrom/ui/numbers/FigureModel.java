@@ -91,10 +91,6 @@ final class FigureModel {
     return input.range().least().signum() < 0;
   }
 
-  boolean negative() {
-    return negative;
-  }
-
   void turnSign() {
     negative = !negative;
   }

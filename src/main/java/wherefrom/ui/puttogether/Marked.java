@@ -9,6 +9,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.LeftStanding;
+import wherefrom.rules.Misplaced;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictVisitor;
 
@@ -60,29 +61,29 @@ record Marked(Optional<PartKind> kind, Optional<Spot> wrong, Optional<Spot> righ
     }
 
     @Override
-    public Marked wrongPlace(Verdict.WrongPlace wrong) {
+    public Marked wrongPlace(Misplaced.WrongPlace wrong) {
       return both(wrong.part(), wrong.place().spot(), wrong.belongs().place().spot());
     }
 
     @Override
-    public Marked wrongMate(Verdict.WrongMate wrong) {
+    public Marked wrongMate(Misplaced.WrongMate wrong) {
       Spot home = wrong.part().home().spot();
       Spot here = wrong.place().spot();
       return home.equals(here) ? wrong(wrong.part(), here) : both(wrong.part(), here, home);
     }
 
     @Override
-    public Marked wrongKind(Verdict.WrongKind wrong) {
+    public Marked wrongKind(Misplaced.WrongKind wrong) {
       return both(wrong.part(), wrong.spot(), wrong.part().home().spot());
     }
 
     @Override
-    public Marked wrongHalf(Verdict.WrongHalf wrong) {
+    public Marked wrongHalf(Misplaced.WrongHalf wrong) {
       return both(wrong.part(), wrong.place().spot(), wrong.part().home().spot());
     }
 
     @Override
-    public Marked wrongEnd(Verdict.WrongEnd wrong) {
+    public Marked wrongEnd(Misplaced.WrongEnd wrong) {
       return wrong(wrong.part(), wrong.place().spot());
     }
 

@@ -6,7 +6,6 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PlaceState;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
@@ -96,24 +95,9 @@ final class PutTogetherModel {
     return kind;
   }
 
-  void show(PartKind shown) {
-    kind = shown;
-  }
-
   /** Whether the screen has just come up, and says how many parts wait for a decision. */
   boolean decisionsWait() {
     return told.answer().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
-  }
-
-  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
-  Optional<PlaceState> stateAt(Spot spot) {
-    return Place.canLive(kind, spot) && isTracked(new Place(kind, spot))
-        ? Optional.of(job.state().state(new Place(kind, spot)))
-        : Optional.empty();
-  }
-
-  private boolean isTracked(Place place) {
-    return job.state().places().contains(place);
   }
 
   Optional<Cue> choose(PutTogether.Mode mode) {

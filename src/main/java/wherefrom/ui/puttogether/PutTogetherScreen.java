@@ -13,18 +13,18 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.app.WholeGlass;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
-public final class PutTogetherScreen implements Screen, Watching {
+public final class PutTogetherScreen implements WholeGlass, Watching {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final EngineView engine;
@@ -60,6 +60,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   @Override
   public boolean whole() {
     return model.stop().isPresent();
+  }
+
+  @Override
+  public void message(String sentence) {
+    stop.message(sentence);
   }
 
   @Override

@@ -132,7 +132,9 @@ public final class SectionScreen implements Screen {
     if (context.state().findFitted(one.place()).isPresent()) {
       ways.add(new Choice<>(() -> takeOut(one), "Take it out", "its place is open then"));
     }
-    ways.add(new Choice<>(() -> leave(one), "Leave it as it is", "with a reason"));
+    if (one.canStay()) {
+      ways.add(new Choice<>(() -> leave(one), "Leave it as it is", "with a reason"));
+    }
     context
         .navigator()
         .open(() -> new ChoiceScreen<>(context, one.place().words(), ways, Runnable::run));

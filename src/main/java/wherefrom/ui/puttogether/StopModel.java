@@ -9,7 +9,6 @@ import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Part;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.VerdictName;
 import wherefrom.rules.VerdictWords;
 import wherefrom.rules.WayOut;
 
@@ -25,18 +24,19 @@ final class StopModel {
 
   /** Whether what stands in the way of the stop can be taken out. */
   boolean canTakeOut() {
-    return is(VerdictName.FITTED_BUT)
-        || is(VerdictName.PLACE_TAKEN)
-        || is(VerdictName.ALREADY_FITTED);
+    return is(Verdict.FittedBut.class)
+        || is(Verdict.PlaceTaken.class)
+        || is(Verdict.AlreadyFitted.class);
   }
 
   /** Whether the stopped part sits in its place, and something stands against it there. */
   boolean isFittedBut() {
-    return is(VerdictName.FITTED_BUT);
+    return is(Verdict.FittedBut.class);
   }
 
-  private boolean is(VerdictName name) {
-    return together.stop().filter(stop -> stop.name() == name).isPresent();
+  /** By the verdict itself: of one that is settled since only the name is left. */
+  private boolean is(Class<? extends Verdict> kind) {
+    return together.stop().filter(kind::isInstance).isPresent();
   }
 
   /** All that the stop says. */

@@ -9,6 +9,7 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Touch;
 
 /** The octagon with the word STOP, and the lines that can be read from the engine. */
@@ -39,19 +40,21 @@ final class StopPanel extends Region {
   private final FitText word;
   private final FitText lines;
   private final FitText small;
+  private final boolean urgent;
 
   /**
-   * @param words at most three lines
-   * @param more a small line; may be empty
+   * @param stop at most three lines, and a small one
+   * @param message what is to be said in the place of the small line; empty for nothing
    * @param upright whether the glass stands upright: the lines then have the whole width
    */
-  StopPanel(Touch touch, List<String> words, String more, boolean upright) {
+  StopPanel(Touch touch, ScreenAnswer stop, String message, boolean upright) {
     this.scale = touch.scale();
     this.upright = upright;
     mark = CueMark.of(Cue.STOP, scale.px(MARK_MM));
     word = touch.lines(List.of("STOP")).align(upright ? Pos.CENTER_LEFT : Pos.CENTER);
-    lines = touch.lines(words).align(Pos.CENTER_LEFT);
-    small = touch.small(more).align(Pos.CENTER_LEFT);
+    lines = touch.lines(stop.lines()).align(Pos.CENTER_LEFT);
+    urgent = !message.isEmpty();
+    small = touch.small(urgent ? message : stop.small()).align(Pos.CENTER_LEFT);
     getStyleClass().add("card-stop");
     getChildren().setAll(mark, word, lines, small);
   }
@@ -131,14 +134,20 @@ final class StopPanel extends Region {
     mark.relocate(x - aside, y - aside);
   }
 
-  /** The small line has room only where it leaves the large ones theirs. */
+  /**
+   * The small line has room only where it leaves the large ones theirs. A message takes more of it,
+   * and where both have none it stands alone until the next press or scan puts it away.
+   */
   private void words(double left, double top, double wide, double high) {
     double below = small.words().isEmpty() ? 0 : small.minHeight(wide);
-    boolean told = below > 0 && comfort(wide) + below <= high;
-    small.setVisible(told);
-    double large = told ? high - below : high;
+    double least = urgent ? lines.minHeight(wide) : comfort(wide);
+    boolean told = below > 0 && least + below <= high;
+    boolean alone = urgent && !told;
+    small.setVisible(told || urgent);
+    lines.setVisible(!alone);
+    double large = told ? high - below : alone ? 0 : high;
     lines.resizeRelocate(left, top, wide, large);
-    small.resizeRelocate(left, top + large, wide, below);
+    small.resizeRelocate(left, top + large, wide, alone ? high : below);
   }
 
   private double comfort(double wide) {

@@ -22,6 +22,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.LeftStanding;
+import wherefrom.rules.Misplaced;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictVisitor;
 import wherefrom.ui.controls.Touch;
@@ -156,12 +157,12 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   @Override
-  public Optional<Region> wrongPlace(Verdict.WrongPlace wrong) {
+  public Optional<Region> wrongPlace(Misplaced.WrongPlace wrong) {
     return both(wrong.place(), wrong.belongs().place());
   }
 
   @Override
-  public Optional<Region> wrongMate(Verdict.WrongMate wrong) {
+  public Optional<Region> wrongMate(Misplaced.WrongMate wrong) {
     Place home = wrong.part().home();
     return home.equals(wrong.place())
         ? one(home, Set.of(), states.apply(home), Set.of(home), Set.of())
@@ -169,7 +170,7 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   @Override
-  public Optional<Region> wrongKind(Verdict.WrongKind wrong) {
+  public Optional<Region> wrongKind(Misplaced.WrongKind wrong) {
     PartKind held = wrong.part().kind();
     KindPair.Side hand = new KindPair.Side(held, "held");
     return wrong
@@ -183,12 +184,12 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   @Override
-  public Optional<Region> wrongHalf(Verdict.WrongHalf wrong) {
+  public Optional<Region> wrongHalf(Misplaced.WrongHalf wrong) {
     return both(wrong.place(), wrong.part().home());
   }
 
   @Override
-  public Optional<Region> wrongEnd(Verdict.WrongEnd wrong) {
+  public Optional<Region> wrongEnd(Misplaced.WrongEnd wrong) {
     PartKind kind = wrong.part().kind();
     return pair(new KindPair.Side(kind, true, "held"), new KindPair.Side(kind, "right"));
   }

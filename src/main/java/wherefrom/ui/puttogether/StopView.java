@@ -51,6 +51,7 @@ final class StopView extends Region {
   private Optional<Verdict> pictured = Optional.empty();
   private Optional<TagKey> tag = Optional.empty();
   private Optional<Tiles> keys = Optional.empty();
+  private String message = "";
   private boolean several;
   private boolean upright;
 
@@ -98,10 +99,27 @@ final class StopView extends Region {
             .flatMap(stop -> StopPicture.of(touch, model.state(), stop));
   }
 
-  private void fill() {
+  /** Shows a sentence in the place of the small line; the lines of the stop stay. */
+  void message(String sentence) {
+    if (!message.equals(sentence)) {
+      message = sentence;
+      if (panel.isPresent()) {
+        getChildren().set(0, words());
+        requestLayout();
+      }
+    }
+  }
+
+  private StopPanel words() {
     ScreenAnswer said = answer.orElseThrow();
-    StopPanel words = new StopPanel(touch, said.lines(), said.small(), upright);
+    StopPanel words = new StopPanel(touch, said, message, upright);
     panel = Optional.of(words);
+    words.applyCss();
+    return words;
+  }
+
+  private void fill() {
+    StopPanel words = words();
     List<Region> shown = new ArrayList<>(List.of(words));
     tag.ifPresent(shown::add);
     picture.ifPresent(shown::add);

@@ -21,7 +21,7 @@ public record Group(String key, String words, List<Subject> subjects) {
     subjects = List.copyOf(subjects);
   }
 
-  /** The kinds that the job tracks, in the order of taking apart, then the features. */
+  /** The kinds that the job tracks, in the order of taking apart, then the features that it has. */
   public static List<Group> of(EngineJob job) {
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : PartKind.values()) {
@@ -40,7 +40,9 @@ public record Group(String key, String words, List<Subject> subjects) {
       feature
           .where(job.layout())
           .forEach(where -> places.add(new Subject.AFeature(feature, where)));
-      groups.add(new Group(feature.key(), Words.capital(feature.word()), places));
+      if (!places.isEmpty()) {
+        groups.add(new Group(feature.key(), Words.capital(feature.word()), places));
+      }
     }
     return groups;
   }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
-import wherefrom.job.Caution;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
@@ -42,15 +41,6 @@ final class StepWords {
     return over.stream()
         .map(part -> PartName.of(layout, part.part()).words())
         .collect(Collectors.joining(" and "));
-  }
-
-  /** The first caution, and how many more there are; empty when there is none. */
-  static String caution(List<Caution> all) {
-    if (all.isEmpty()) {
-      return "";
-    }
-    String more = all.size() == 1 ? "" : " And " + (all.size() - 1) + " more.";
-    return "Caution. " + all.get(0).sentence() + more;
   }
 
   /** A question that stands over all else. */

@@ -116,11 +116,6 @@ final class TakeApartModel {
     return next().map(part -> Caution.atStage(part.part().kind().stage())).orElseGet(List::of);
   }
 
-  /** The first caution, and how many more there are; empty when there is none. */
-  String cautionWords() {
-    return StepWords.caution(cautions());
-  }
-
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(CodeLookup found) {
     return found instanceof CodeLookup.AnAction action

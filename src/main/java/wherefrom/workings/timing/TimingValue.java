@@ -1,8 +1,6 @@
 package wherefrom.workings.timing;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a cam card states and a degree wheel shows, in the order of a card. */
 public enum TimingValue {
@@ -37,10 +35,6 @@ public enum TimingValue {
   /** Whether it is a mark on the wheel, where a whole turn changes nothing; else a difference. */
   boolean isMark() {
     return event;
-  }
-
-  public static Optional<TimingValue> find(String key) {
-    return Arrays.stream(values()).filter(value -> value.key().equals(key)).findFirst();
   }
 
   public AngleValue of(ValveTiming timing) {

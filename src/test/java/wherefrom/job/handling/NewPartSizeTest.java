@@ -120,9 +120,9 @@ class NewPartSizeTest {
     taken("rod-shell@R3U", "standard");
     taken("piston@B5", "0.020 in over");
     assertThat(bench.bench.verdict("rod-shell@R3U").sentence())
-        .contains("This shell is standard; the journal was cut to 0.010 in under. (R16;");
+        .contains("This shell is standard; the journal was cut to 0.010 in under (rule 16;");
     assertThat(bench.bench.verdict("piston@B5").sentence())
-        .contains("This piston is 0.020 in over; its bore was cut to 0.030 in over. (R18;");
+        .contains("This piston is 0.020 in over; its bore was cut to 0.030 in over (rule 18;");
     taken("piston@B5", "0.030 in over");
     assertThat(bench.bench.word("piston@B5")).isEqualTo("not cleared");
     assertThat(bench.bench.verdict("piston@B5").sentence()).contains("a check is open (rule 18)");
@@ -137,7 +137,7 @@ class NewPartSizeTest {
     }
     bench.made(ChangeKind.FLAT_TO_ROLLER, "", "");
     assertThat(bench.bench.word("lifter@3EX")).isEqualTo("right place");
-    assertThat(bench.bench.verdict("lifter@5EX").sentence()).contains("(R7;");
+    assertThat(bench.bench.verdict("lifter@5EX").sentence()).contains("(rule 7;");
   }
 
   @Test

@@ -118,7 +118,7 @@ class MoneyTallyTest {
 
     void step() {
       if (!before.isEmpty() && random.nextInt(8) == 0) {
-        bench.job.takeBack();
+        bench.job.undo();
         till = before.remove(before.size() - 1);
         return;
       }

@@ -42,7 +42,7 @@ class PlanBookTest {
   @Test
   void aFigureIsTakenBackLikeAnyStep() {
     book.set(0, "chamber", "60 cc");
-    job.takeBack();
+    job.undo();
     assertThat(book.text(0, "chamber")).isEqualTo("63 cc±0.5 cc");
   }
 
@@ -89,7 +89,7 @@ class PlanBookTest {
     book.drop(2);
     assertThat(book.columns()).containsExactly(0, 1, 3);
     assertThat(book.findFree()).contains(2);
-    job.takeBack();
+    job.undo();
     assertThat(book.sheet(2).name()).isEqualTo("Mild");
   }
 

@@ -52,11 +52,11 @@ class WorkingBookTest {
   void oneStepBackBringsTheFigureBeforeAndClearingCanBeTakenBackToo() {
     typeAll();
     book.set("lift", "12 mm");
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(book.text(CoilBindInputs.find("lift"))).isEqualTo("11,43 mm±0,05");
     book.clear();
     assertThat(book.answer()).isInstanceOf(MissingInputs.class);
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(book.answer()).isInstanceOf(Result.class);
   }
 
@@ -87,7 +87,7 @@ class WorkingBookTest {
     int before = sample.job.history().size();
     sheets.drop("mine");
     assertThat(sample.job.history()).hasSize(before);
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(sheets.find("mine").orElseThrow().figures()).isEqualTo(Map.of("a", "1"));
   }
 

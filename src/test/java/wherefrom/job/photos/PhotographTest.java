@@ -57,7 +57,7 @@ class PhotographTest {
   @Test
   void takingItBackTakesItAwayFromItsPlace() {
     photos.add(Optional.of(LOBE), "", "nose.png", "");
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(files(LOBE)).isEmpty();
   }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
+import wherefrom.job.change.Planning;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.OffForWashing;
@@ -12,8 +14,11 @@ import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
+import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.sample.SampleJob;
 
 class PutTogetherStopsTest {
@@ -209,5 +214,88 @@ class PutTogetherStopsTest {
     together.scan(sample.read(sample.tag("pushrod@7EX")));
     assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).stops()).isFalse();
     assertThat(restarted().stop()).isEmpty();
+  }
+
+  private String said(FitOutcome step) {
+    return ((FitOutcome.Said) step).sentence();
+  }
+
+  @Test
+  void aPartThatWasSaidToBeInTurnedIsLoggedAsTurnedWhenFittedOnPurpose() {
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    assertThat(verdict(together.turned()).word()).isEqualTo("wrong end");
+    assertThat(together.canFitOnPurpose()).isTrue();
+    together.fitOnPurpose("matched pair");
+    assertThat(sample.job.state().onPurpose())
+        .singleElement()
+        .satisfies(fit -> assertThat(fit.against()).contains(VerdictName.WRONG_END));
+    assertThat(sample.job.state().state(sample.part("pushrod@3EX").home()))
+        .isEqualTo(PlaceState.FITTED_BUT);
+  }
+
+  /** The program was closed while the stop stood: the part is held turned still. */
+  @Test
+  void afterARestartItIsStillTurned() {
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.turned();
+    PutTogether after = restarted();
+    after.fitOnPurpose("matched pair");
+    assertThat(new OpenJob(sample.logbook, SampleJob.CLOCK).state().onPurpose())
+        .singleElement()
+        .satisfies(fit -> assertThat(fit.against()).contains(VerdictName.WRONG_END));
+  }
+
+  @Test
+  void turnedRoundAndScannedAgainItFits() {
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.turned();
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
+    assertThat(sample.job.state().onPurpose()).isEmpty();
+  }
+
+  /** What cannot be overruled is not offered: not by cards, not in the words of help. */
+  @Test
+  void noReasonIsAskedForWhereNoneOverrules() {
+    new Planning(sample.job).make(Change.at(ChangeKind.NEW_FLAT_CAM, ""));
+    together.scan(sample.read(sample.tag("lifter@3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.card("5EX")))).word())
+        .isEqualTo("wrong place");
+    assertThat(together.canFitOnPurpose()).isFalse();
+    assertThat(said(together.act(Action.HELP))).doesNotContain("On purpose");
+    assertThat(said(together.act(Action.NEXT))).contains("must be new");
+    assertThat(said(together.act(Action.YES))).contains("must be new");
+    assertThat(said(together.fitOnPurpose("it is good"))).contains("must be new");
+    assertThat(together.reason()).isEmpty();
+    assertThat(sample.job.state().fitted()).isEmpty();
+  }
+
+  @Test
+  void aStopThatSpeaksOfNoPartSaysSo() {
+    together.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits()));
+    assertThat(said(together.act(Action.NEXT)))
+        .isEqualTo("There is no part here to fit on purpose.");
+    assertThat(said(together.act(Action.YES)))
+        .isEqualTo("There is no part here to fit on purpose.");
+    assertThat(together.reason()).isEmpty();
+  }
+
+  /** What stood against it is settled: there is nothing that a reason would overrule. */
+  @Test
+  void aSettledStopIsNotOverruledButScannedAgain() {
+    int item = sample.part("pushrod@3EX").item();
+    sample.job.record(new OffForWashing(item, 1));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    sample.job.record(new BackFromWashing(item));
+    PutTogether after = restarted();
+    assertThat(standing(after)).isInstanceOf(LeftStanding.class);
+    assertThat(after.canFitOnPurpose()).isFalse();
+    assertThat(said(after.fitOnPurpose("matched pair"))).contains("Scan it again");
+    assertThat(new OpenJob(sample.logbook, SampleJob.CLOCK).state().fitted()).isEmpty();
+    assertThat(verdict(after.again()).word()).isEqualTo("right place");
   }
 }

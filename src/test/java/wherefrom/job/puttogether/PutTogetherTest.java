@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.Benches;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.Undone;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.puttogether.PutTogether.Mode;
@@ -101,7 +102,7 @@ class PutTogetherTest {
   void takingBackGoesOnToTheFirstStepAndErasesNothing() {
     int before = job.history().size();
     int steps = 0;
-    while (job.takeBack().isPresent()) {
+    while (job.undo() instanceof Undone.TookBack) {
       steps++;
     }
     assertThat(steps).isEqualTo(74);

@@ -209,7 +209,7 @@ class ShopAndMoneyTest {
         } else if (choice == 1 && !lines.isEmpty()) {
           book.move(lines.get(random.nextInt(lines.size())).number(), state);
         } else if (choice == 2) {
-          job.job.takeBack();
+          job.job.undo();
         } else {
           String amount = random.nextInt(900) + "." + (10 + random.nextInt(90));
           book.note(0, "line", "", state, amount, 0, "");

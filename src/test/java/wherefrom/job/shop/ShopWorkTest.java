@@ -87,7 +87,7 @@ class ShopWorkTest {
   void takingBackTheCountTakesBackTheChange() {
     sent(ShopWork.BORE, "3.9000");
     back("3.9000");
-    bench.bench.job.takeBack();
+    bench.bench.job.undo();
     assertThat(bench.bench.word("piston@B3")).isEqualTo("right place");
   }
 

@@ -85,7 +85,7 @@ class TrackingTest {
     int pushrod = Benches.part(job, "pushrod@3EX").item();
     job.record(new PartReplaced(pushrod, 9_995, "worn", Optional.empty(), ""));
     assertThat(track(PartKind.CAM_BEARING)).isInstanceOf(Tracking.Answer.Refused.class);
-    job.takeBack();
+    job.undo();
     OpenJob other = Benches.apart();
     other.record(
         new PartReplaced(

@@ -146,9 +146,8 @@ class ChangeScenariosTest {
     Change milled = Change.at(ChangeKind.HEAD_MILLED, "left");
     assertThat(one("R14:dowels", milled, WHOLE).headline()).isEqualTo("check before closing");
     assertThat(one("R14:dowels", milled, WHOLE).whereWords()).isEmpty();
-    assertThat(one("R11:pushrod-length", milled, WHOLE).because())
-        .isEqualTo(
-            "rule 11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
+    assertThat(one("R11:pushrod-length", milled, WHOLE).reasons())
+        .containsExactly("head milled, left bank", "valvetrain geometry changed, left bank");
     assertThat(one("R11:pushrod-length", milled, WHOLE).whereWords())
         .isEqualTo("at 1 IN, 1 EX, 3 IN, 3 EX, 5 IN, 5 EX, 7 IN, 7 EX");
     assertThat(one("R1:new", Change.of(ChangeKind.NEW_FLAT_CAM), WHOLE).whereWords())

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wherefrom.ui.Toolkit;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -107,5 +109,66 @@ class MessageTest {
           assertThat(window.shell.message()).isEqualTo("Kept.");
           return 0;
         });
+  }
+
+  @Test
+  void aStopSaysOnItsOwnGlassWhatWasSaidAndKeepsItsLines() {
+    Toolkit.on(
+        () -> {
+          SampleJob sample = SampleJob.apart();
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          window.scan(sample.tag("pushrod@3EX"));
+          window.scan(sample.card("5EX"));
+          window.layOut();
+          sample.logbook.fail("The disk is full. Make room, then scan again.");
+          window.press("UNDO");
+          assertThat(seen(window)).contains("The disk is full. Make room, then scan again.");
+          assertThat(seen(window)).contains("From: 3 EX");
+          window.nanos.addAndGet(LATER_NANOS);
+          window.press("Fit it here");
+          window.press("matched pair");
+          assertThat(seen(window)).doesNotContain("The disk is full");
+          return 0;
+        });
+  }
+
+  @Test
+  void theLetterBoardSaysThatItTakesNoTagUntilTheNextLetter() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window
+              .shell
+              .context()
+              .navigator()
+              .open(() -> new TextEntryScreen(window.shell.context(), "Note", "worn", words -> {}));
+          window.layOut();
+          say(window, "A tag was scanned, but this screen takes none.");
+          assertThat(seen(window)).contains("A tag was scanned, but this screen takes none.");
+          window.nanos.addAndGet(LATER_NANOS);
+          window.press("a");
+          assertThat(seen(window)).contains("Note: worna").doesNotContain("takes none");
+          return 0;
+        });
+  }
+
+  /** The words that can be seen: of what is hidden none. */
+  private static String seen(SampleWindow window) {
+    StringBuilder all = new StringBuilder();
+    collect(window, window.shell, all);
+    return all.toString();
+  }
+
+  private static void collect(SampleWindow window, Node node, StringBuilder all) {
+    if (!node.isVisible()) {
+      return;
+    }
+    if (node instanceof FitText text) {
+      all.append(window.words(text)).append('\n');
+    } else if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(window, child, all));
+    }
   }
 }

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.drawing.Holder;
 import wherefrom.job.PlaceState;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
@@ -28,9 +30,9 @@ class BenchMapModelTest {
     model.scan(sample.read(new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits()));
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
     assertThat(model.said()).isEqualTo("cylinder 3, exhaust, pushrod: in basket 4.");
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.WASHING);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.WASHING);
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OUT);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OUT);
   }
 
   @Test
@@ -46,10 +48,11 @@ class BenchMapModelTest {
   void everyPlaceIsCountedOnceByItsState() {
     model.wash(4);
     model.scan(sample.read(sample.tag("pushrod@3EX")));
-    assertThat(model.counts())
-        .containsExactly(
-            new BenchMapModel.Count(PlaceState.OUT, 73),
-            new BenchMapModel.Count(PlaceState.WASHING, 1));
+    model.show(PartKind.PUSHROD);
+    assertThat(model.lying(Holder.BASKET)).extracting(Place::key).containsExactly("pushrod@3EX");
+    assertThat(model.lying(Holder.BENCH))
+        .hasSize(15)
+        .doesNotContain(model.lying(Holder.BASKET).get(0));
   }
 
   @Test
@@ -65,15 +68,16 @@ class BenchMapModelTest {
         .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
     for (PartKind mated : List.of(PartKind.PUSHROD, PartKind.ROCKER, PartKind.LIFTER)) {
       model.show(mated);
-      assertThat(model.flagged())
+      assertThat(model.notMated())
+          .filteredOn(place -> place.kind() == mated)
+          .extracting(Place::spot)
           .as(mated.word())
           .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
     }
-    model.show(PartKind.MAIN_SHELL);
-    assertThat(model.flagged()).isEmpty();
+    assertThat(model.notMated()).noneMatch(place -> place.kind() == PartKind.MAIN_SHELL);
     assertThat(model.flags()).isEqualTo(6);
-    assertThat(model.stateAt(sample.spot("M1U"))).contains(PlaceState.OUT);
+    assertThat(sample.state("main-shell@M1U")).isEqualTo(PlaceState.OUT);
     model.show(PartKind.PUSHROD);
-    assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OPEN);
+    assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.OPEN);
   }
 }

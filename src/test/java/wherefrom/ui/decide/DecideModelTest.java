@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.job.Undone;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.handling.Handling;
@@ -127,7 +128,7 @@ class DecideModelTest {
     model.decideSet(PartKind.LIFTER, Decision.REPLACE, "replaced as a set");
     assertThat(sample.job.history()).hasSize(entries + 1);
     assertThat(part("lifter@5EX").lines().get(0).heading()).isEqualTo("Decided: replace");
-    assertThat(sample.job.takeBack()).isPresent();
+    assertThat(sample.job.undo()).isInstanceOf(Undone.TookBack.class);
     assertThat(sample.record("lifter@5EX").decision()).isEmpty();
     assertThat(part("lifter@3EX").lines().get(0).words()).isEqualTo("Because: every test passed.");
     assertThat(model.replacements()).isEmpty();

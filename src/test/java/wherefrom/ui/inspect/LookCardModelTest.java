@@ -40,7 +40,7 @@ class LookCardModelTest {
   @Test
   void takingTheAnswerBackOpensTheCardAgain() {
     model.answer(Look.PASS);
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(model.card().look()).isEqualTo(Look.NOT_LOOKED);
   }
 

@@ -56,7 +56,7 @@ class ReadingsModelTest {
   void eachReadingCanBeTakenBack() {
     model.enter("2.6100 in");
     model.enter("2.6096 in");
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(station()).isEqualTo("front-horizontal");
   }
 
@@ -105,7 +105,7 @@ class ReadingsModelTest {
     assertThat(model.count()).isEqualTo("Reading 1 of 4");
     model.enter("2.6000 in");
     assertThat(model.count()).isEqualTo("Reading 2 of 4");
-    sample.job.takeBack();
+    sample.job.undo();
     assertThat(model.result().orElseThrow().isWhole()).isTrue();
   }
 

@@ -37,7 +37,7 @@ class PutTogetherModelTest {
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
     assertThat(model.missing()).isEqualTo(73);
     assertThat(model.kind()).isEqualTo(PartKind.PUSHROD);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.FITTED);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED);
   }
 
   @Test
@@ -89,8 +89,8 @@ class PutTogetherModelTest {
     model.chooseReason("matched pair");
     model.act(Action.YES);
     assertThat(model.stop()).isEmpty();
-    assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OTHER_FITTED);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OPEN);
+    assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.OTHER_FITTED);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OPEN);
   }
 
   @Test
@@ -211,7 +211,7 @@ class PutTogetherModelTest {
     fit("pushrod@3EX", "3EX");
     Subject pushrod = Subject.ofPart(sample.part("pushrod@3EX").item());
     new Inspecting(sample.job).answer(pushrod, "pushrod-roll", Look.FAIL, "");
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.FITTED_BUT);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED_BUT);
     assertThat(model.right()).isEmpty();
     assertThat(model.answer().cue()).isEmpty();
   }

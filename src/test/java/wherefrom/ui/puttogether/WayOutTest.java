@@ -38,7 +38,7 @@ class WayOutTest {
   }
 
   private PlaceState state() {
-    return model.stateAt(sample.spot("3EX")).orElseThrow();
+    return sample.state("pushrod@3EX");
   }
 
   private void fitted() {
@@ -114,9 +114,13 @@ class WayOutTest {
   }
 
   private void fittedBut() {
+    fittedBut(Look.FAIL);
+  }
+
+  private void fittedBut(Look seen) {
     model.scan(sample.read(sample.tag("pushrod@3EX")));
     model.scan(sample.read(sample.card("3EX")));
-    look(pushrod, "pushrod-roll", Look.FAIL);
+    look(pushrod, "pushrod-roll", seen);
     assertThat(state()).isEqualTo(PlaceState.FITTED_BUT);
     stop();
     assertThat(model.answer().headline()).isEqualTo("fitted, but");
@@ -140,12 +144,23 @@ class WayOutTest {
 
   @Test
   void orItIsLeftThereWithAReason() {
-    fittedBut();
+    fittedBut(Look.SUSPECT);
     assertThat(model.canFitOnPurpose()).isTrue();
     model.chooseReason("measured better here");
     model.fitOnPurpose();
     assertThat(model.stop()).isEmpty();
     assertThat(state()).isEqualTo(PlaceState.FITTED);
+  }
+
+  @Test
+  void whatMustBeNewIsLeftForNoReason() {
+    fittedBut(Look.FAIL);
+    assertThat(model.canFitOnPurpose()).isFalse();
+    model.act(wherefrom.parts.Action.NEXT);
+    assertThat(model.reason()).isEmpty();
+    model.act(wherefrom.parts.Action.YES);
+    assertThat(state()).isEqualTo(PlaceState.FITTED_BUT);
+    assertThat(model.stop()).isPresent();
   }
 
   @Test

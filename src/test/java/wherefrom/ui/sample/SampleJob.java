@@ -11,6 +11,7 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.PlaceState;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.tags.CodeLookup;
@@ -67,6 +68,11 @@ public final class SampleJob {
 
   public Part part(String placeKey) {
     return job.state().findOwner(Place.find(placeKey).orElseThrow()).orElseThrow();
+  }
+
+  /** What is so at a place, by its key. */
+  public PlaceState state(String placeKey) {
+    return job.state().state(Place.find(placeKey).orElseThrow());
   }
 
   public PartRecord record(String placeKey) {

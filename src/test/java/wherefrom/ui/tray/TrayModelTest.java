@@ -49,7 +49,7 @@ class TrayModelTest {
   void anUndoBringsBackOnePartAndTheKeyForIt() {
     TrayModel model = model(TrayPurpose.OUT, reading("pushrod@3EX", "pushrod@4IN"));
     model.log();
-    sample.job.takeBack();
+    sample.job.undo();
     model.changed();
     assertThat(where("pushrod@3EX")).isEqualTo(Whereabouts.OUT);
     assertThat(where("pushrod@4IN")).isEqualTo(Whereabouts.IN_ENGINE);

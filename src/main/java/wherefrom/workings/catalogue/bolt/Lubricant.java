@@ -2,7 +2,6 @@ package wherefrom.workings.catalogue.bolt;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
@@ -48,10 +47,6 @@ public enum Lubricant {
     this.factor = factor;
   }
 
-  public String word() {
-    return word;
-  }
-
   /** K with its scatter. */
   public Measured nutFactor() {
     return scattered(Amount.ofNumber(factor));
@@ -65,10 +60,6 @@ public enum Lubricant {
 
   public static Optional<Lubricant> find(String word) {
     return Arrays.stream(values()).filter(lubricant -> lubricant.word.equals(word)).findFirst();
-  }
-
-  static List<wherefrom.workings.InputSpec> inputs() {
-    return List.of(CHOICE, NUT_FACTOR);
   }
 
   /**

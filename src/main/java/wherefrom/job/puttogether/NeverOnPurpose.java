@@ -1,0 +1,30 @@
+package wherefrom.job.puttogether;
+
+import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
+import wherefrom.rules.LeftStanding;
+import wherefrom.rules.Misplaced;
+import wherefrom.rules.Verdict;
+
+/** Why a part cannot be fitted on purpose, in a sentence. */
+final class NeverOnPurpose {
+  private NeverOnPurpose() {}
+
+  /** A stop that overrules no reason; of a part that is in the hand at a spot. */
+  static String words(Verdict against, Attempt attempt) {
+    String kind = attempt.part().kind().word();
+    if (!Place.canLive(attempt.part().kind(), attempt.spot())) {
+      return "A "
+          + kind
+          + " cannot be fitted at "
+          + attempt.spot().brief()
+          + ", on purpose or not.";
+    }
+    if (against instanceof LeftStanding) {
+      return "Nothing stands against this " + kind + " any more. Scan it again.";
+    }
+    return against instanceof Misplaced.WrongKind || against instanceof Verdict.Retired
+        ? "This " + kind + " is never fitted on purpose. Scan the right part."
+        : "This " + kind + " must be new: it is never fitted on purpose.";
+  }
+}
