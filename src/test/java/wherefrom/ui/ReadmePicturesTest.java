@@ -27,12 +27,7 @@ class ReadmePicturesTest {
   /** Shots of the gallery, in the order of README. */
   private static final List<String> SHOWN =
       List.of(
-          "together-stop",
-          "job-home",
-          "print-tags",
-          "take-apart-out",
-          "bench-few",
-          "numbers-plan");
+          "together-stop", "job-home", "print-tags", "take-apart-out", "bench-few", "numbers-plan");
 
   @Test
   void readmeShowsTheseAndNoOthers() throws IOException {

@@ -220,9 +220,7 @@ public final class FitText extends Region {
     double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
     shown.setText(
-        lines > 0 && !fits(width, height)
-            ? cut(width, height)
-            : wrapping.broken(size, width));
+        lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));
     double across = width - shown.getLayoutBounds().getWidth();
     double spare = height - shown.getLayoutBounds().getHeight();
     double down =

@@ -106,7 +106,8 @@ final class PlanColumns extends Region {
       String words = cell.words().replaceFirst(" ± [0-9.]+", "");
       FitText figure = touch.fit(words, Scale.SMALL_MM, Scale.SMALL_MM, at == chosen);
       figure.align(Pos.CENTER_RIGHT).setAccessibleText(cell.words() + " " + cell.mark());
-      cells.add(cell.marked().isPresent() ? new Marked(figure, cell.marked().get().isBad()) : figure);
+      cells.add(
+          cell.marked().isPresent() ? new Marked(figure, cell.marked().get().isBad()) : figure);
     }
     return cells;
   }

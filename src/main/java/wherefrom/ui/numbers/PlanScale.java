@@ -151,8 +151,7 @@ final class PlanScale extends Region {
 
   /** Whether the name of the wanted ratio stands at this height. */
   private boolean isWanted(double ratio, Axis axis) {
-    return wanted.isPresent()
-        && Math.abs(axis.y(wanted.getAsDouble()) - axis.y(ratio)) < letters();
+    return wanted.isPresent() && Math.abs(axis.y(wanted.getAsDouble()) - axis.y(ratio)) < letters();
   }
 
   private double letters() {
