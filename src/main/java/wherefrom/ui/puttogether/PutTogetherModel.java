@@ -222,6 +222,11 @@ final class PutTogetherModel {
                     .map(place -> new RightModel(job, together, verdict, place)));
   }
 
+  /** The place that the halves of what is due are about. */
+  Optional<Place> here() {
+    return halves().flatMap(Halves::here);
+  }
+
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
     ScreenAnswer answer = standing().answer();

@@ -72,6 +72,11 @@ final class TakeApartModel {
     return new NextOut(state(), order.get(), later).find();
   }
 
+  /** Where the next part sits. */
+  Optional<Place> here() {
+    return next().map(record -> record.part().home());
+  }
+
   /** The part that has just come out and has its panel; empty once that is over. */
   Optional<PartRecord> out() {
     return out.flatMap(state()::findPart);
