@@ -35,34 +35,36 @@ public final class PhotoFiles implements Photos {
       throw new IOException(
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
-    ToKeep photo = toKeep(picture);
-    Path kept = locate(jobFolder, photo.name());
+    byte[] photo = toKeep(picture);
+    String name = nameOf(photo);
+    Path kept = locate(jobFolder, name);
     if (!Files.exists(kept) || !isWhole(kept)) {
       try {
-        files.write(kept, photo.bytes());
+        files.write(kept, photo);
         Folders.force(jobFolder);
       } catch (IOException e) {
         throw new IOException(
             "The photograph could not be kept: " + DiskErrors.andRemedy(e) + ".", e);
       }
     }
-    return photo.name();
+    return name;
   }
 
   @Override
   public String name(Path picture) throws IOException {
-    return toKeep(picture).name();
+    return nameOf(toKeep(picture));
   }
 
   /** A photograph as it goes into the job. */
-  private record ToKeep(String name, byte[] bytes) {}
-
-  private static ToKeep toKeep(Path picture) throws IOException {
+  private static byte[] toKeep(Path picture) throws IOException {
     byte[] read = bytes(picture);
     PictureType type =
         PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
-    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
-    return new ToKeep(Sums.digest(bytes) + "." + type.extension(), bytes);
+    return type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
+  }
+
+  private static String nameOf(byte[] kept) {
+    return Sums.digest(kept) + "." + PictureType.find(kept).orElseThrow().extension();
   }
 
   private static String refusal(Path picture, byte[] bytes) {
