@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
+import wherefrom.ui.app.Help;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
@@ -92,6 +93,16 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   @Override
   public void changed() {
     draw();
+  }
+
+  @Override
+  public Help help() {
+    return new TogetherHelp(model, context.scale()).help();
+  }
+
+  @Override
+  public Optional<Region> helpPicture(double side) {
+    return new TogetherHelp(model, context.scale()).picture(side);
   }
 
   @Override
