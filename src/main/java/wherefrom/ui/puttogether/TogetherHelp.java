@@ -12,7 +12,9 @@ import wherefrom.ui.app.Help;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.drawn.PartShape;
 
-/** What to do now while putting together: what leads out of the stop that stands, else what to scan. */
+/**
+ * What to do now while putting together: what leads out of the stop that stands, else what to scan.
+ */
 record TogetherHelp(PutTogetherModel model, Scale scale) {
 
   Help help() {
