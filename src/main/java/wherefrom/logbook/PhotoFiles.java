@@ -3,6 +3,7 @@ package wherefrom.logbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Folders;
@@ -35,7 +36,9 @@ public final class PhotoFiles implements Photos {
       throw new IOException(
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
-    ToKeep photo = toKeep(picture);
+    byte[] read = bytes(picture);
+    Optional<ToKeep> before = keptBefore(jobFolder, read, type(picture, read));
+    ToKeep photo = before.isPresent() ? before.get() : toKeep(picture, read);
     Path kept = locate(jobFolder, photo.name());
     if (!Files.exists(kept) || !isWhole(kept)) {
       try {
@@ -58,11 +61,29 @@ public final class PhotoFiles implements Photos {
   private record ToKeep(String name, byte[] bytes) {}
 
   private static ToKeep toKeep(Path picture) throws IOException {
-    byte[] read = bytes(picture);
-    PictureType type =
-        PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
-    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
+    return toKeep(picture, bytes(picture));
+  }
+
+  private static ToKeep toKeep(Path picture, byte[] read) throws IOException {
+    PictureType type = type(picture, read);
+    return toKeep(type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read), type);
+  }
+
+  private static ToKeep toKeep(byte[] bytes, PictureType type) {
     return new ToKeep(Sums.digest(bytes) + "." + type.extension(), bytes);
+  }
+
+  private static PictureType type(Path picture, byte[] read) throws IOException {
+    return PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+  }
+
+  /**
+   * The same as earlier versions kept it, byte for byte with the place where it was taken, where it
+   * lies in the job: the logbook names it so, and it is mended under that name.
+   */
+  private Optional<ToKeep> keptBefore(Path jobFolder, byte[] read, PictureType type) {
+    ToKeep whole = toKeep(read, type);
+    return Files.exists(locate(jobFolder, whole.name())) ? Optional.of(whole) : Optional.empty();
   }
 
   private static String refusal(Path picture, byte[] bytes) {

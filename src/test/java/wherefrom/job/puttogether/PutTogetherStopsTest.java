@@ -252,7 +252,8 @@ class PutTogetherStopsTest {
     together.scan(sample.read(sample.tag("pushrod@3EX")));
     together.scan(sample.read(sample.card("3EX")));
     together.turned();
-    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word()).isEqualTo("right place");
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(sample.job.state().onPurpose()).isEmpty();
   }
 
@@ -261,7 +262,8 @@ class PutTogetherStopsTest {
   void noReasonIsAskedForWhereNoneOverrules() {
     new Planning(sample.job).make(Change.at(ChangeKind.NEW_FLAT_CAM, ""));
     together.scan(sample.read(sample.tag("lifter@3EX")));
-    assertThat(verdict(together.scan(sample.read(sample.card("5EX")))).word()).isEqualTo("wrong place");
+    assertThat(verdict(together.scan(sample.read(sample.card("5EX")))).word())
+        .isEqualTo("wrong place");
     assertThat(together.canFitOnPurpose()).isFalse();
     assertThat(said(together.act(Action.HELP))).doesNotContain("On purpose");
     assertThat(said(together.act(Action.NEXT))).contains("must be new");
