@@ -5,7 +5,8 @@
 # DIST is target/dist after "mvn -Pdist package". Prints for each pair the processor time of the whole
 # process, then the time that passed, up to the second pulse with the window on the glass; at the end
 # least and median of both and their ratios. The two take turns, so that other load falls on both.
-# With JOB that job lies on the shelf. Wants Xvfb; WITH="-Xlog..." adds options to both.
+# With JOB that job lies on the shelf. PULSES=30 measures half a second on, when what waited for the
+# first picture is done too. Wants Xvfb; WITH="-Xlog..." adds options to both.
 set -euo pipefail
 dist=$(realpath "$1")
 pairs=${2:-15}
@@ -38,7 +39,9 @@ echo "module empty { requires javafx.graphics; exports empty; }" > "$work/empty/
 # Up to its first window, in this image: user, system and passed seconds.
 up() {
   local image=$1 module=$2 main=$3
-  { time "$image/bin/java" ${WITH:-} "-Duser.home=$work" -cp "$work/probe" --add-modules "$module" \
+  # Options are words.
+  # shellcheck disable=SC2086
+  { time "$image/bin/java" ${WITH:-} "-Dpulses=${PULSES:-2}" "-Duser.home=$work" -cp "$work/probe" --add-modules "$module" \
     wherefrom.ui.bench.StartProbe "$main" > "$work/said" 2>&1; } 2>&1
   grep -q '^up ' "$work/said" || { cat "$work/said" >&2; exit 1; }
 }
@@ -52,7 +55,8 @@ setarch -R "$work/image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC -Xmx512m \
   "-XX:SharedClassListFile=$work/wanted.lst" "-XX:SharedArchiveFile=$work/image/lib/server/classes.jsa" \
   -m empty/empty.EmptyWindow > /dev/null 2>&1
 if [ -n "$job" ]; then
-  "$whole/bin/java" "-Duser.home=$work" -m wherefrom/wherefrom.Main import --file "$job" > /dev/null
+  "$whole/bin/java" "-Duser.home=$work" -m wherefrom/wherefrom.Main \
+    import --folder "$work/data/wherefrom/jobs" "$job" > /dev/null
 fi
 
 # One of each that does not count.

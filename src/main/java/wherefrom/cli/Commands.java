@@ -29,6 +29,8 @@ final class Commands {
           "reprint",
           "took-out",
           "shop",
+          "bag",
+          "big",
           "retag",
           "money",
           "record",
@@ -42,6 +44,7 @@ final class Commands {
           "compare",
           "clearance",
           "sizes",
+          "ring",
           "plan",
           "debris",
           "decide",
@@ -91,6 +94,8 @@ final class Commands {
           one(first, PartCommands.all());
       case "wash" -> WashCommands.all();
       case "shop" -> ShopCommands.all();
+      case "bag" -> BagCommands.all();
+      case "big" -> BigPartCommands.all();
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());
@@ -112,6 +117,7 @@ final class Commands {
       case "fit" -> List.of(FitCommand.of());
       case "undo", "swaps", "to-fit", "leave-empty", "finish" -> one(first, FinishCommands.all());
       case "torque" -> TorqueCommands.all();
+      case "ring" -> RingCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

@@ -2,8 +2,6 @@ package wherefrom.cli;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.ToFit;
@@ -13,7 +11,6 @@ import wherefrom.job.ports.Reports;
 final class PaperCommands {
   private static final Option OUT =
       Option.needed("--out", "F.pdf", "where to write; - for standard output");
-  private static final Option PAPER = Option.maybe("--paper", "SIZE", "a4, a3 or letter; a4 else");
 
   /** Writes one of the sheets. */
   @FunctionalInterface
@@ -40,7 +37,7 @@ final class PaperCommands {
   }
 
   private static Command sheet(String name, String what, Writing writing) {
-    return Command.of(name, what, OUT, PAPER, Outlet.REPLACE)
+    return Command.of(name, what, OUT, PaperOption.BENCH.option(), Outlet.REPLACE)
         .onJob((bench, call, answer) -> write(bench, call, answer, writing));
   }
 
@@ -53,24 +50,10 @@ final class PaperCommands {
 
   private static Status write(OpenedJob bench, Call call, Answer answer, Writing writing)
       throws BadInput, IOException {
-    PaperSize paper = paper(call);
+    PaperSize paper = PaperOption.BENCH.get(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
     ToFit plan = ToFit.of(bench.state());
     writing.write(call.services().reports(), plan, paper, outlet.out());
     return answer.only(new Sheet(outlet.name(), plan.places().size()));
-  }
-
-  private static PaperSize paper(Call call) throws BadInput {
-    Optional<String> named = call.find(PAPER);
-    if (named.isEmpty()) {
-      return PaperSize.A4;
-    }
-    return PaperSize.find(named.get())
-        .orElseThrow(
-            () ->
-                call.wrong(
-                    "--paper is a4, a3 or letter, not \""
-                        + named.get().toLowerCase(Locale.ROOT)
-                        + "\"."));
   }
 }

@@ -42,9 +42,8 @@ final class PhotosCommand {
     }
     bench.job().requireWritable();
     PhotoFolder photos =
-        new PhotoFolder(
-            bench.job(), bench.book(), call.services().photos(), file -> codes(bench, call, file));
-    PhotoFolder.Sorted sorted = photos.sort(List.of(folder));
+        new PhotoFolder(bench.job(), call.services().photos(), file -> codes(bench, call, file));
+    PhotoFolder.Sorted sorted = photos.sort(List.of(folder), bench.book());
     boolean engine = call.has(ENGINE);
     List<PhotoFolder.Seen> wanted = engine ? sorted.seen() : sorted.tagged();
     photos.record(photos.copy(wanted));

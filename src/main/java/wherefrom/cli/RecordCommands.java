@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.TidyTable;
 import wherefrom.job.photos.Photograph;
@@ -31,6 +32,7 @@ final class RecordCommands {
                 Option.maybe("--csv", "F.csv", "where to write its tables; - for standard output"),
                 Option.maybe(
                     "--tables", "DIR", "a folder for tables of one fact a row; - for JSON alone"),
+                PaperOption.BINDER.option(),
                 Outlet.REPLACE)
             .does(RecordCommands::record),
         Command.of(
@@ -48,6 +50,7 @@ final class RecordCommands {
     Optional<Outlet> csv = Outlet.find(call, "--csv", answer);
     List<Outlet> outlets = Stream.concat(pdf.stream(), csv.stream()).toList();
     Outlet.refuseSame(call, outlets);
+    PaperSize paper = PaperOption.BINDER.get(call);
     Optional<TableFolder> tables = TableFolder.find(call);
     try (OpenedJob bench = OpenedJob.open(call, answer)) {
       BuildRecord record =
@@ -55,7 +58,7 @@ final class RecordCommands {
               .withPlots(RecordPlots.of(bench.job()));
       if (pdf.isPresent()) {
         Unprintable.warning(call.services().printer(), record).ifPresent(answer::say);
-        call.services().reports().writeRecord(record, pdf.get().out());
+        call.services().reports().writeRecord(record, paper, pdf.get().out());
       }
       if (csv.isPresent()) {
         call.services().reports().writeTables(record, csv.get().out());

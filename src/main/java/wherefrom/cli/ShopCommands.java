@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
@@ -184,6 +185,7 @@ final class ShopCommands {
             "Writes a visit's slip as PDF: what goes, what is wanted, what must not get lost.",
             VISIT,
             Option.needed("--out", "F.pdf", "where to write; - for standard output"),
+            PaperOption.BINDER.option(),
             Outlet.REPLACE)
         .onJob(ShopCommands::slip);
   }
@@ -198,7 +200,8 @@ final class ShopCommands {
     Outlet outlet = Outlet.get(call, "--out", answer);
     String name = bench.state().name();
     Unprintable.warning(call.services().printer(), name, visit).ifPresent(answer::say);
-    call.services().reports().writeSlip(ShopSlip.of(bench.state(), visit), outlet.out());
+    PaperSize paper = PaperOption.BINDER.get(call);
+    call.services().reports().writeSlip(ShopSlip.of(bench.state(), visit), paper, outlet.out());
     return answer.only(
         new Row.Told(
             outlet.name() + ": " + visit.pieces() + " pieces.",

@@ -3,6 +3,9 @@ package wherefrom.inspection;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.Site;
+import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 
 /** What a look or a measurement is about. */
@@ -36,6 +39,24 @@ public sealed interface Subject {
     @Override
     public String key() {
       return feature.key() + "@" + where;
+    }
+
+    /** Whether it is at a spot; a journal or a housing is at both halves of its bearing. */
+    public boolean isAt(Spot spot) {
+      return switch (feature.reach()) {
+        case VALVE, CAM_BEARING -> where.equals(spot.key());
+        case CYLINDER ->
+            spot.match(valve -> false, this::isIn, this::isIn, main -> false, bearing -> false);
+        case MAIN -> where.equals(Site.around(spot).key());
+        case BANK, WHOLE -> false;
+      };
+    }
+
+    private boolean isIn(Spot spot) {
+      return spot.findCylinder()
+          .map(BoreSpot::new)
+          .filter(at -> at.key().equals(where))
+          .isPresent();
     }
 
     /** {@code cylinder 3, exhaust, cam lobe}, {@code main 2, main journal}, {@code crankshaft}. */

@@ -17,6 +17,7 @@ public final class FigureParser {
   public static Unit usual(UnitSystem system, Dimension dimension) {
     boolean inch = system == UnitSystem.INCH;
     return switch (dimension) {
+      case NUMBER -> Unit.ONE;
       case FORCE -> inch ? Unit.POUND : Unit.NEWTON;
       default -> inch ? Unit.INCH : Unit.MILLIMETRE;
     };

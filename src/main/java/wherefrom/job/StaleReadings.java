@@ -9,7 +9,7 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
 /** Readings of a surface that was worked on, or exchanged, since they were taken. */
-final class StaleReadings {
+public final class StaleReadings {
   private static final Set<ChangeKind> OTHER_CAM =
       EnumSet.of(
           ChangeKind.NEW_FLAT_CAM,
@@ -18,16 +18,19 @@ final class StaleReadings {
           ChangeKind.ROLLER_TO_FLAT);
 
   private static final Map<Feature, Set<ChangeKind>> BY =
-      Map.of(Feature.BORE, EnumSet.of(ChangeKind.HONED), Feature.CAM_JOURNAL, OTHER_CAM);
+      Map.of(
+          Feature.BORE, EnumSet.of(ChangeKind.HONED),
+          Feature.RINGS, EnumSet.of(ChangeKind.HONED, ChangeKind.BORED),
+          Feature.CAM_JOURNAL, OTHER_CAM);
 
   private final EngineJob job;
 
-  StaleReadings(EngineJob job) {
+  public StaleReadings(EngineJob job) {
     this.job = job;
   }
 
   /** Whether the surface is no more what was read. */
-  boolean isStale(MeasuredResult result) {
+  public boolean isStale(MeasuredResult result) {
     return result.subject() instanceof Subject.AFeature at
         && (new SurfaceSizes(job).isOfBefore(result)
             || changedSince(at, job.measures().takenAt(at, result.plan().key())));

@@ -3,7 +3,6 @@ package wherefrom.logbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Folders;
@@ -37,40 +36,34 @@ public final class PhotoFiles implements Photos {
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
     byte[] read = bytes(picture);
-    Optional<ToKeep> before = keptBefore(jobFolder, read, type(picture, read));
-    ToKeep photo = before.isPresent() ? before.get() : toKeep(picture, read);
-    Path kept = locate(jobFolder, photo.name());
+    byte[] photo = isKept(jobFolder, picture, read) ? read : toKeep(picture, read);
+    String name = nameOf(photo);
+    Path kept = locate(jobFolder, name);
     if (!Files.exists(kept) || !isWhole(kept)) {
       try {
-        files.write(kept, photo.bytes());
+        files.write(kept, photo);
         Folders.force(jobFolder);
       } catch (IOException e) {
         throw new IOException(
             "The photograph could not be kept: " + DiskErrors.andRemedy(e) + ".", e);
       }
     }
-    return photo.name();
+    return name;
   }
 
   @Override
   public String name(Path picture) throws IOException {
-    return toKeep(picture).name();
+    return nameOf(toKeep(picture, bytes(picture)));
   }
 
   /** A photograph as it goes into the job. */
-  private record ToKeep(String name, byte[] bytes) {}
-
-  private static ToKeep toKeep(Path picture) throws IOException {
-    return toKeep(picture, bytes(picture));
-  }
-
-  private static ToKeep toKeep(Path picture, byte[] read) throws IOException {
+  private static byte[] toKeep(Path picture, byte[] read) throws IOException {
     PictureType type = type(picture, read);
-    return toKeep(type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read), type);
+    return type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
   }
 
-  private static ToKeep toKeep(byte[] bytes, PictureType type) {
-    return new ToKeep(Sums.digest(bytes) + "." + type.extension(), bytes);
+  private static String nameOf(byte[] kept) {
+    return Sums.digest(kept) + "." + PictureType.find(kept).orElseThrow().extension();
   }
 
   private static PictureType type(Path picture, byte[] read) throws IOException {
@@ -78,12 +71,12 @@ public final class PhotoFiles implements Photos {
   }
 
   /**
-   * The same as earlier versions kept it, byte for byte with the place where it was taken, where it
-   * lies in the job: the logbook names it so, and it is mended under that name.
+   * Whether the same lies in the job as earlier versions kept it, byte for byte with the place
+   * where it was taken: the logbook names it so, and it is mended under that name.
    */
-  private Optional<ToKeep> keptBefore(Path jobFolder, byte[] read, PictureType type) {
-    ToKeep whole = toKeep(read, type);
-    return Files.exists(locate(jobFolder, whole.name())) ? Optional.of(whole) : Optional.empty();
+  private boolean isKept(Path jobFolder, Path picture, byte[] read) throws IOException {
+    String name = Sums.digest(read) + "." + type(picture, read).extension();
+    return Files.exists(locate(jobFolder, name));
   }
 
   private static String refusal(Path picture, byte[] bytes) {

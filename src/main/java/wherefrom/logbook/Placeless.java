@@ -84,7 +84,7 @@ final class Placeless {
 
   /** Markers within a scan, and the filling before one. */
   private static boolean isAlone(int marker) {
-    return marker == MARKER || marker >= FIRST_ALONE && marker <= LAST_ALONE;
+    return marker == MARKER || (marker >= FIRST_ALONE && marker <= LAST_ALONE);
   }
 
   private boolean tellsPlace(int from, int to) {

@@ -1,8 +1,10 @@
 package wherefrom.print;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import wherefrom.job.print.Face;
 import wherefrom.job.print.ScannerFace;
 import wherefrom.job.print.TagFace;
@@ -11,6 +13,10 @@ import wherefrom.parts.TagType;
 
 /** Sets the face of a tag or card on a label. */
 final class Composer {
+  /** There is a line to write on. */
+  private static final Set<TagType> LINED =
+      EnumSet.of(TagType.PART, TagType.BASKET, TagType.BAG, TagType.BIG_PART);
+
   private static final String SCANNER = "SCANNER SET-UP";
   private static final double LARGEST_STEP_MM = 4;
   private static final double HOLE_MM = 4;
@@ -61,17 +67,41 @@ final class Composer {
     String figures = letters.bold().clean(tag.figures());
     rows.add(new Row(figures, RowStyle.FIGURES, tag.fresh() ? "NEW" : ""));
     rows.add(row(kind(tag), part ? RowStyle.KIND : RowStyle.BAND));
-    rows.add(row(tag.words(), RowStyle.WORDS));
+    rows.addAll(words(tag));
     boolean end = tag.orientation() == Orientation.TOP_END;
     String mark = tag.orientation().mark().toUpperCase(Locale.ROOT);
     rows.add(row(mark, end ? RowStyle.ARROW : RowStyle.MARK));
     rows.add(row(job(tag), RowStyle.JOB));
-    boolean line = part || tag.code().type() == TagType.BASKET;
+    boolean line = LINED.contains(tag.code().type());
     if (line && !plan.wide()) {
       rows.add(Row.of("", RowStyle.WRITE_ON));
     }
     boolean behind = line && plan.wide();
     rows.add(row(tag.code().typed(), behind ? RowStyle.CODE_AND_LINE : RowStyle.CODE));
+    return rows;
+  }
+
+  /** What a card does or stands for is said whole: in several rows where one is too narrow. */
+  private List<Row> words(TagFace tag) {
+    TagType type = tag.code().type();
+    boolean card = type == TagType.ACTION_CARD || type == TagType.PLACE_CARD;
+    return card
+        ? fold(tag.words()).stream().map(words -> row(words, RowStyle.CARD_WORDS)).toList()
+        : List.of(row(tag.words(), RowStyle.WORDS));
+  }
+
+  private List<String> fold(String words) {
+    double most = plan.words().width() / RowStyle.CARD_WORDS.floor;
+    List<String> rows = new ArrayList<>();
+    for (String word : words.split(" ", -1)) {
+      int last = rows.size() - 1;
+      String longer = rows.isEmpty() ? word : rows.get(last) + " " + word;
+      if (!rows.isEmpty() && letters.face(RowStyle.CARD_WORDS.bold).width(longer) <= most) {
+        rows.set(last, longer);
+      } else {
+        rows.add(word);
+      }
+    }
     return rows;
   }
 

@@ -12,6 +12,8 @@ enum RowStyle {
   /** The same for what is no part: white on black. */
   BAND(2.3, 1.8, 7, true, false, 0),
   WORDS(2, 1.6, 5, false, true, 1),
+  /** What a card does or stands for: never shortened. */
+  CARD_WORDS(2, 1.6, 5, false, false, 0),
   /** What must not be turned. */
   MARK(2, 1.6, 5, true, false, 0),
   /** The same with an arrow before it. */

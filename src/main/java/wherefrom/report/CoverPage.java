@@ -17,7 +17,10 @@ final class CoverPage {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ROOT);
   private static final double HEAD = 33;
-  private static final double SIGN = 273;
+
+  /** Above the foot: where a hand signs. */
+  private static final double SIGN = 5;
+
   private static final double LIST = 44;
   private static final double FIGURES = 16;
 
@@ -39,7 +42,7 @@ final class CoverPage {
       figures(record.sheets().get().figures());
     }
     open.heading(flow);
-    open.until(flow, SIGN - 7);
+    open.until(flow, signed() - 7);
     sign();
   }
 
@@ -69,8 +72,8 @@ final class CoverPage {
   }
 
   /** What is left for the second drawing above legend, figures and a short list. */
-  private static double room(double y) {
-    return SIGN - LIST - FIGURES - 14 - y - 12;
+  private double room(double y) {
+    return signed() - LIST - FIGURES - 14 - y - 12;
   }
 
   /** Counts on a wire. */
@@ -95,13 +98,17 @@ final class CoverPage {
     flow.to(y + FIGURES + 4);
   }
 
+  private double signed() {
+    return flow.foot() - SIGN;
+  }
+
   private void sign() throws IOException {
     double half = (Flow.WIDE - 6) / 2;
     for (int at = 0; at < 2; at++) {
       double x = Flow.LEFT + at * (half + 6);
-      flow.page().line(x, SIGN, x + half, SIGN, 0.25, Ink.BLACK);
+      flow.page().line(x, signed(), x + half, signed(), 0.25, Ink.BLACK);
       String words = at == 0 ? "built by, date" : "checked by, date";
-      flow.page().words(x, SIGN + 3.2, words, 2.6, false, PaperPage.Side.BEGIN, Ink.DARK);
+      flow.page().words(x, signed() + 3.2, words, 2.6, false, PaperPage.Side.BEGIN, Ink.DARK);
     }
   }
 }

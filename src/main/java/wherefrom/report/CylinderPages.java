@@ -107,9 +107,9 @@ final class CylinderPages {
     }
     PaperPage page = flow.page();
     page.words(Flow.LEFT, flow.y() + 3, "notes", 2.8, false, Side.BEGIN, Ink.DARK);
-    for (double y = flow.y() + 3 + NOTE; y <= Flow.FOOT; y += NOTE) {
+    for (double y = flow.y() + 3 + NOTE; y <= flow.foot(); y += NOTE) {
       page.line(Flow.LEFT, y, Flow.RIGHT, y, 0.14, Ink.GREY);
     }
-    flow.to(Flow.FOOT);
+    flow.to(flow.foot());
   }
 }

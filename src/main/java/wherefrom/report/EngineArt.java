@@ -14,6 +14,7 @@ import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
 import wherefrom.drawing.Foot;
 import wherefrom.drawing.KindOutline;
+import wherefrom.drawing.Look;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
@@ -21,6 +22,7 @@ import wherefrom.drawing.View;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSpot;
+import wherefrom.inspection.Subject;
 import wherefrom.job.pages.RecordEngine;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -37,10 +39,21 @@ final class EngineArt {
   private static final Set<Sign> SAID_BY_OUTLINE = Set.of(Sign.IN, Sign.OUT, Sign.FITTED);
 
   private final RecordEngine engine;
+  private final List<Subject.AFeature> worked;
   private final Asked asked;
 
   EngineArt(RecordEngine engine) {
+    this(engine, List.of());
+  }
+
+  /**
+   * The engine with rings round surfaces.
+   *
+   * @param worked what is worked on; rings stand on what is seen from below
+   */
+  EngineArt(RecordEngine engine, List<Subject.AFeature> worked) {
     this.engine = engine;
+    this.worked = List.copyOf(worked);
     this.asked = Asked.of(engine.kinds());
   }
 
@@ -90,19 +103,24 @@ final class EngineArt {
         geometry(view, PaperPage.room(box.x(), top, box.width(), box.height()), foot);
     double drawn = PaperPage.mm(size.height());
     EngineGeometry at = geometry(view, PaperPage.room(box.x(), top, box.width(), drawn), foot);
-    captions(page, view, at.bounds(), box.y() + CAPTION * 0.8);
+    captions(page, view, at.bounds(), box);
     page.drawing(drawing(at), asked, this::state, marks);
+    page.shapes(WorkRings.of(at, worked), Look.IN);
     return top + drawn;
   }
 
-  private void captions(PaperPage page, View view, Bounds box, double y) throws IOException {
-    double left = PaperPage.mm(box.x());
-    double right = PaperPage.mm(box.right());
+  /** Over the drawing; over more than that where a short engine leaves the words no room. */
+  private void captions(PaperPage page, View view, Bounds drawn, Bounds box) throws IOException {
+    double ends = 2 * page.widthOf("FLYWHEEL", CAPTION, true) + 8;
+    double words = page.widthOf(seen(view), CAPTION, false);
+    double wide = Math.max(PaperPage.mm(drawn.width()), Math.min(ends + words, box.width()));
+    double middle = PaperPage.mm(drawn.x() + drawn.width() / 2);
+    double left = Math.max(box.x(), Math.min(middle - wide / 2, box.right() - wide));
+    double y = box.y() + CAPTION * 0.8;
     page.words(left, y, "FRONT", CAPTION, true);
-    page.words(right, y, "FLYWHEEL", CAPTION, true, Side.END, Ink.BLACK);
-    double room = right - left - 2 * page.widthOf("FLYWHEEL", CAPTION, true) - 4;
-    double size = Math.min(CAPTION, CAPTION * room / page.widthOf(seen(view), CAPTION, false));
-    page.words((left + right) / 2, y, seen(view), size, false, Side.MIDDLE, Ink.DARK);
+    page.words(left + wide, y, "FLYWHEEL", CAPTION, true, Side.END, Ink.BLACK);
+    double size = Math.min(CAPTION, CAPTION * (wide - ends) / words);
+    page.words(left + wide / 2, y, seen(view), size, false, Side.MIDDLE, Ink.DARK);
   }
 
   private String seen(View view) {

@@ -21,8 +21,8 @@ public final class FileReports implements Reports {
   private static final String BYTE_ORDER = "\uFEFF";
 
   @Override
-  public void writeRecord(BuildRecord record, Outgoing pdf) throws IOException {
-    try (RecordPaper paper = new RecordPaper(record)) {
+  public void writeRecord(BuildRecord record, PaperSize size, Outgoing pdf) throws IOException {
+    try (RecordPaper paper = new RecordPaper(record, size)) {
       paper.write(pdf);
     }
   }
@@ -53,8 +53,8 @@ public final class FileReports implements Reports {
   }
 
   @Override
-  public void writeSlip(ShopSlip slip, Outgoing pdf) throws IOException {
-    SlipPaper.write(slip, pdf);
+  public void writeSlip(ShopSlip slip, PaperSize paper, Outgoing pdf) throws IOException {
+    SlipPaper.write(slip, paper, pdf);
   }
 
   @Override

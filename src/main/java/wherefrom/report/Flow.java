@@ -3,6 +3,7 @@ package wherefrom.report;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.pdf.Book;
 import wherefrom.pdf.Ink;
 import wherefrom.pdf.PaperPage;
@@ -18,32 +19,36 @@ final class Flow {
   static final double WIDE = RIGHT - LEFT;
   static final double TOP = 13;
 
-  /** Nothing but the foot stands below this. */
-  static final double FOOT = 278;
-
   static final double SMALL = 2.7;
   static final double TEXT = 3.1;
   static final double HEADING = 5;
   private static final double HEAD = 17;
-  private static final double MIDDLE = 148.5;
+  private static final double MARGIN = 19;
   private static final double PUNCH = 40;
 
   private final Book book;
+  private final PaperSize paper;
   private final List<Book.Entry> contents = new ArrayList<>();
   private PaperPage page;
   private String title = "";
   private double y = TOP;
 
-  Flow(Book book) throws IOException {
+  /**
+   * Begins the first page.
+   *
+   * @param paper upright; what is wider than A4 has a wider right margin
+   */
+  Flow(Book book, PaperSize paper) throws IOException {
     this.book = book;
+    this.paper = paper;
     this.page = bare();
   }
 
   /** A page with nothing but the places of the punch. */
   private PaperPage bare() throws IOException {
-    PaperPage next = book.page();
-    next.punch(12, MIDDLE - PUNCH, 2.8);
-    next.punch(12, MIDDLE + PUNCH, 2.8);
+    PaperPage next = book.page(paper, false);
+    next.punch(12, paper.height() / 2 - PUNCH, 2.8);
+    next.punch(12, paper.height() / 2 + PUNCH, 2.8);
     return next;
   }
 
@@ -64,9 +69,14 @@ final class Flow {
     y = mm;
   }
 
+  /** Nothing but the foot of the page stands below this. */
+  double foot() {
+    return paper.height() - MARGIN;
+  }
+
   /** How much is left of the page. */
   double left() {
-    return FOOT - y;
+    return foot() - y;
   }
 
   List<Book.Entry> contents() {
@@ -102,7 +112,7 @@ final class Flow {
 
   /** Turns the page where less than this is left of it. */
   void need(double high) throws IOException {
-    if (y + high > FOOT) {
+    if (y + high > foot()) {
       turn();
       head(title.endsWith(", continued") ? title : title + ", continued", "");
     }

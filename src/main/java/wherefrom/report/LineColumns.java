@@ -65,14 +65,14 @@ final class LineColumns {
       }
       List<RecordLine> lines = columns.get(at).lines();
       int next = 0;
-      while (next < lines.size() && y + height(lines.get(next)) <= Flow.FOOT) {
+      while (next < lines.size() && y + height(lines.get(next)) <= flow.foot()) {
         line(lines.get(next), x(at), y);
         y += height(lines.get(next++));
       }
       rest.add(new RecordColumn(columns.get(at).title(), lines.subList(next, lines.size())));
       reached = Math.max(reached, y);
     }
-    flow.to(rest.stream().allMatch(one -> one.lines().isEmpty()) ? reached : Flow.FOOT);
+    flow.to(rest.stream().allMatch(one -> one.lines().isEmpty()) ? reached : flow.foot());
     return rest;
   }
 

@@ -82,30 +82,39 @@ final class MainsPages {
     for (int at = 0; at < limit.size(); at++) {
       page.words(Flow.LEFT, y + 6.4 + at * 3.4, limit.get(at), 2.5, false, Side.BEGIN, Ink.DARK);
     }
+    int lines = 1;
     for (int at = 0; at < columns; at++) {
-      cell(row.cells().get(at), Flow.LEFT + NAMES + at * wide(columns), y, wide(columns));
+      double x = Flow.LEFT + NAMES + at * wide(columns);
+      lines = Math.max(lines, cell(row.cells().get(at), x, y, wide(columns)));
     }
-    flow.down(LINE + 3.4 * limit.size() + 0.6);
+    flow.down(LINE + 3.4 * Math.max(limit.size(), lines - 1) + 0.6);
     page.line(Flow.LEFT, flow.y() - 0.4, Flow.RIGHT, flow.y() - 0.4, 0.14, Ink.GREY);
   }
 
-  private void cell(RecordGrid.Cell cell, double x, double y, double wide) throws IOException {
+  /** Writes a cell; gives how many lines it takes. */
+  private int cell(RecordGrid.Cell cell, double x, double y, double wide) throws IOException {
     PaperPage page = flow.page();
     Optional<Sign> sign = Looks.sign(cell.look());
     double mark = sign.isPresent() ? 3.6 : 0;
     double size = fitting(cell.text(), wide - mark - 1);
-    String text = page.shorten(cell.text(), size, true, wide - mark - 1);
-    double runs = page.widthOf(text, size, true) + mark;
-    double from = x + (wide - runs) / 2;
+    List<String> lines = page.wrap(cell.text(), size, true, wide - mark - 1);
+    double runs = 0;
+    for (String line : lines) {
+      runs = Math.max(runs, page.widthOf(line, size, true));
+    }
+    double from = x + (wide - runs - mark) / 2;
     if (sign.isPresent()) {
       Looks.mark(page, sign.get(), from + 1.5, y + 1.9, 3);
     }
-    page.words(from + mark, y + 3, text, size, true);
+    for (int at = 0; at < lines.size(); at++) {
+      page.words(from + mark, y + 3 + at * 3.4, lines.get(at), size, true);
+    }
+    return lines.size();
   }
 
   private double fitting(String text, double wide) {
     double runs = flow.page().widthOf(text, 2.9, true);
-    return runs <= wide ? 2.9 : Math.max(2.4, 2.9 * wide / runs);
+    return runs <= wide ? 2.9 : Math.max(2.5, 2.9 * wide / runs);
   }
 
   private void sources(RecordGrid grid) throws IOException {

@@ -9,6 +9,7 @@ import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
 import wherefrom.job.BuiltVersion;
 import wherefrom.job.pages.CylinderSheet;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordPicture;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordSheets;
@@ -45,10 +46,10 @@ final class RecordPaper implements AutoCloseable {
   private final SetPages plots;
   private double contentsAt;
 
-  RecordPaper(BuildRecord record) throws IOException {
+  RecordPaper(BuildRecord record, PaperSize paper) throws IOException {
     this.record = record;
     this.book = new Book("Build record: " + record.job());
-    this.flow = new Flow(book);
+    this.flow = new Flow(book, paper);
     this.plots = new SetPages(flow, record.plots());
     this.open = new OpenList(record.find(BuildRecord.NOT_CHECKED));
   }
@@ -131,14 +132,14 @@ final class RecordPaper implements AutoCloseable {
   private void foot(PaperPage page, int number, int of) throws IOException {
     page.words(
         Flow.LEFT,
-        283,
+        flow.foot() + 5,
         record.job() + " · " + BuiltVersion.words(),
         2.4,
         false,
         Side.BEGIN,
         Ink.DARK);
-    page.words(Flow.LEFT, 287, BuildRecord.OUTRANKED, 2.4, false, Side.BEGIN, Ink.DARK);
-    page.words(Flow.RIGHT, 287, number + " / " + of, 3.2, true, Side.END, Ink.BLACK);
+    page.words(Flow.LEFT, flow.foot() + 9, BuildRecord.OUTRANKED, 2.4, false, Side.BEGIN, Ink.DARK);
+    page.words(Flow.RIGHT, flow.foot() + 9, number + " / " + of, 3.2, true, Side.END, Ink.BLACK);
   }
 
   @Override

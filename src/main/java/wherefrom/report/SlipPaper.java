@@ -7,6 +7,7 @@ import wherefrom.drawing.Look;
 import wherefrom.drawing.View;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordEngine;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopSlip;
@@ -37,9 +38,9 @@ final class SlipPaper {
     this.flow = flow;
   }
 
-  static void write(ShopSlip slip, Outgoing pdf) throws IOException {
+  static void write(ShopSlip slip, PaperSize size, Outgoing pdf) throws IOException {
     try (Book book = new Book("Machine shop, visit " + slip.visit().number() + ": " + slip.job())) {
-      SlipPaper paper = new SlipPaper(slip, new Flow(book));
+      SlipPaper paper = new SlipPaper(slip, new Flow(book, size));
       paper.begin();
       for (int at = 0; at < slip.rows().size(); at++) {
         paper.row(slip.rows().get(at));
@@ -81,18 +82,34 @@ final class SlipPaper {
     flow.down(9 + 12 * ((names.length + 1) / 2) - 3);
   }
 
-  /** Where the tagged parts come from; left out where none goes. */
+  /** Boxes to sign in, two beside each other. */
+  private void boxes(String... names) throws IOException {
+    double half = (Flow.WIDE - 6) / 2;
+    double y = flow.y() + 3;
+    for (int at = 0; at < names.length; at++) {
+      double x = Flow.LEFT + at * (half + 6);
+      flow.page().box(x, y, half, 16, 0.25, Ink.BLACK);
+      flow.page().words(x + 1.5, y + 3.2, names[at], 2.6, false, Side.BEGIN, Ink.DARK);
+    }
+    flow.down(22);
+  }
+
+  /** Where the tagged parts come from, and what is worked on; left out where there is neither. */
   private void drawing() throws IOException {
     RecordEngine engine = slip.engine();
-    if (engine.states().isEmpty()) {
+    if (engine.states().isEmpty() && slip.worked().isEmpty()) {
       return;
     }
-    EngineArt art = new EngineArt(engine);
+    EngineArt art = new EngineArt(engine, slip.worked());
     double half = (Flow.WIDE - 8) / 2;
     double y = flow.y() + 2;
     double above = art.side(flow.page(), View.ABOVE, Flow.LEFT, y, half, 46);
     double below = art.side(flow.page(), View.BELOW, Flow.LEFT + half + 8, y, half, 46);
-    flow.to(Math.max(above, below) + 4);
+    flow.to(Math.max(above, below) + 1);
+    String rings = slip.worked().isEmpty() ? "" : " Rings: surfaces to work on.";
+    String marked = engine.states().isEmpty() ? "" : "S: parts that go.";
+    flow.paragraph((marked + rings).strip(), 2.6, Ink.DARK);
+    flow.down(2);
   }
 
   private void head() throws IOException {
@@ -183,8 +200,7 @@ final class SlipPaper {
       flow.down(5);
     }
     flow.need(34);
-    fields("received by the shop: name, date, signature", "counted by: name, date, signature");
-    flow.down(4);
+    boxes("received by the shop: name, date, signature", "counted by: name, date, signature");
     flow.paragraph(BuildRecord.OUTRANKED, 2.6, Ink.DARK);
   }
 }

@@ -33,7 +33,7 @@ final class TablePages {
     head(section, columns);
     for (RecordSection.Row row : section.rows()) {
       List<List<String>> cells = wrapped(row.cells(), columns, row.open());
-      if (flow.y() + lines(cells) * LINE > Flow.FOOT) {
+      if (flow.y() + lines(cells) * LINE > flow.foot()) {
         flow.need(lines(cells) * LINE);
         head(section, columns);
       }

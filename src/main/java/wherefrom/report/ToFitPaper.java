@@ -96,7 +96,7 @@ final class ToFitPaper {
   private void row(ToFit.Open open) throws IOException {
     page.box(x(), y + 0.6, 3, 3, 0.35, Ink.BLACK);
     double from = x() + 5;
-    String is = open.is().equals("out, on the bench") ? "" : open.is();
+    String is = open.onBench() ? "" : open.is();
     double told = Math.min(wide() * 0.35, page.widthOf(is, 2.6, false));
     String shown = page.shorten(is, 2.6, false, told + 0.1);
     page.words(x() + wide(), y + 3.4, shown, 2.6, false, Side.END, Ink.DARK);

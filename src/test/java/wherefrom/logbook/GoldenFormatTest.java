@@ -35,6 +35,8 @@ import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.numbers.Ring;
+import wherefrom.job.numbers.RingFiling;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
 import wherefrom.quantity.Unit;
@@ -130,6 +132,8 @@ class GoldenFormatTest {
           .results()
           .forEach(one -> keys.add("result: " + pair.key() + " " + one.key()));
     }
+    RingFiling.SHEETS.forEach(sheet -> keys.add("sheet: " + sheet));
+    Arrays.stream(Ring.values()).forEach(ring -> keys.add("sheet: ring " + ring.id()));
     for (Working working : Workings.all()) {
       working.card().inputs().forEach(one -> keys.add("input: " + working.key() + " " + one.key()));
     }

@@ -3,16 +3,24 @@ package wherefrom.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.print.Face;
+import wherefrom.job.print.TagFace;
 import wherefrom.job.print.TagFaces;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.TagType;
 
 class ComposerTest {
   private static final Letters LETTERS = Letters.load();
+  private static final double LEAST_WORDS_MM = 1.5;
   private static final String LONG_NAME = "The engine of the green van that stood in the orchard";
 
   static Stream<LabelStock> stocks() {
@@ -116,5 +124,34 @@ class ComposerTest {
         String.join(
             " ", words(stock, SampleTags.scanner()).stream().map(PaperMark.Words::text).toList());
     assertThat(all).startsWith("SCANNER SET-UP").contains("Enter").endsWith("0123456789.");
+  }
+
+  /** Cards are read from the bench: what they do or stand for is whole on every stock. */
+  @ParameterizedTest
+  @MethodSource("stocks")
+  void theWordsOfActionAndPlaceCardsAreWholeAndLargeEnough(LabelStock stock) {
+    List<TagFace> cards = new ArrayList<>(TagFaces.actions());
+    for (Layout layout : ReadyLayouts.all()) {
+      cards.addAll(SampleTags.placeCards(layout, EnumSet.allOf(PartKind.class)));
+    }
+    List<String> faults = new ArrayList<>();
+    for (TagFace card : cards) {
+      boolean place = card.code().type() == TagType.PLACE_CARD;
+      if (capOf(stock, card, card.figures()) < (place ? 5 : 4) - 1e-6) {
+        faults.add(card.figures() + ": its figures");
+      }
+      if (!told(stock, card).contains(card.words())) {
+        faults.add(card.figures() + ": " + told(stock, card));
+      }
+    }
+    assertThat(faults).isEmpty();
+  }
+
+  /** All that stands on a card in letters of a millimeter and a half at least, in order. */
+  private static String told(LabelStock stock, Face card) {
+    return words(stock, card).stream()
+        .filter(words -> words.capMm() >= LEAST_WORDS_MM - 1e-6)
+        .map(PaperMark.Words::text)
+        .collect(Collectors.joining(" "));
   }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintSetup;
@@ -73,7 +74,7 @@ class OtherScriptsTest {
             "");
     BuildRecord record =
         new BuildRecord(NAME, "V8", day, day, List.of(section), List.of(), List.of());
-    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
+    new FileReports().writeRecord(record, PaperSize.A4, Outgoing.replacing(pdf));
     assertThat(text(pdf)).contains("BUILD RECORD\n" + NAME, "изношен, Ψ").doesNotContain("?");
     assertThat(Unprintable.warning(printer, record)).isEmpty();
   }

@@ -2,6 +2,7 @@ package wherefrom.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
@@ -44,7 +45,12 @@ final class SampleTags {
   }
 
   static List<TagFace> placeCards() {
-    List<Spot> spots = Places.spots(places());
+    return placeCards(V8, PartKind.alwaysOn());
+  }
+
+  /** The place cards of an engine of which these kinds are tracked. */
+  static List<TagFace> placeCards(Layout layout, Set<PartKind> kinds) {
+    List<Spot> spots = Places.spots(Places.of(layout, kinds));
     return IntStream.range(0, spots.size())
         .mapToObj(
             at ->

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wherefrom.files.Outgoing;
+import wherefrom.inspection.Subject;
 import wherefrom.job.BenchJob;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.ShopLineAdded;
@@ -72,7 +73,7 @@ class BenchPaperTest {
   void aSlipNamesCountsSizesSurfacesAndWhatMustNotGetLost() throws IOException {
     Path pdf = folder.resolve("slip.pdf");
     ShopSlip slip = slip();
-    reports.writeSlip(slip, Outgoing.to(pdf));
+    reports.writeSlip(slip, PaperSize.A4, Outgoing.to(pdf));
     assertThat(text(pdf))
         .contains("MACHINE SHOP, VISIT 1", "7 pieces in all", "3.8900 in, within 0.0005 in")
         .contains("rod 3, cap", slip.rows().get(0).tag(), "check for round")
@@ -87,6 +88,10 @@ class BenchPaperTest {
     ShopSlip slip = slip();
     assertThat(slip.engine().states().keySet())
         .containsExactly(Place.find("rod-cap@R3L").orElseThrow());
+    assertThat(slip.worked())
+        .extracting(Subject.AFeature::where)
+        .as("the bores of the block that goes")
+        .containsExactly("B1", "B2", "B3", "B4", "B5", "B6", "B7", "B8");
   }
 
   @ParameterizedTest

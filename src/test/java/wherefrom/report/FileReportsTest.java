@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Stopping;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
 
@@ -55,7 +56,7 @@ class FileReportsTest {
   @Test
   void everyRowAndWhatWasNotCheckedStandsInThePdf() throws IOException {
     Path pdf = folder.resolve("record.pdf");
-    reports.writeRecord(record(120), Outgoing.replacing(pdf));
+    reports.writeRecord(record(120), PaperSize.A4, Outgoing.replacing(pdf));
     String text = text(pdf);
     assertThat(text)
         .contains("BUILD RECORD", "Farm engine", "To fit, or not checked", "No cost was noted.")
@@ -85,7 +86,9 @@ class FileReportsTest {
   void aRecordThatIsStoppedLeavesNoFile() {
     Path pdf = folder.resolve("record.pdf");
     assertThatThrownBy(
-            () -> Stopping.after(2, () -> reports.writeRecord(record(3), Outgoing.to(pdf))))
+            () ->
+                Stopping.after(
+                    2, () -> reports.writeRecord(record(3), PaperSize.A4, Outgoing.to(pdf))))
         .isInstanceOf(CancellationException.class);
     assertThat(folder).isEmptyDirectory();
   }
@@ -107,7 +110,7 @@ class FileReportsTest {
     BuildRecord odd =
         new BuildRecord(
             "エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(), List.of());
-    reports.writeRecord(odd, Outgoing.replacing(pdf));
+    reports.writeRecord(odd, PaperSize.A4, Outgoing.replacing(pdf));
     assertThat(text(pdf)).contains("BUILD RECORD\n????");
   }
 }

@@ -19,6 +19,7 @@ import wherefrom.files.Outgoing;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.numbers.PlotSample;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
@@ -103,7 +104,7 @@ class PlotPagesTest {
         new BuildRecord(
             "Launch", "V8", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(plot), List.of());
     Path pdf = folder.resolve("plot.pdf");
-    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
+    new FileReports().writeRecord(record, PaperSize.A4, Outgoing.replacing(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       List<Word> words = new ArrayList<>();
       PDFTextStripper stripper =
@@ -220,7 +221,7 @@ class PlotPagesTest {
     OpenJob job = PlotSample.planned();
     Path pdf = folder.resolve("all.pdf");
     BuildRecord record = BuildRecord.of(job).withPlots(RecordPlots.of(job));
-    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
+    new FileReports().writeRecord(record, PaperSize.A4, Outgoing.replacing(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       PDFTextStripper stripper = new PDFTextStripper();
       String text = stripper.getText(document);

@@ -33,6 +33,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.pages.CylinderSheet;
 import wherefrom.job.pages.LimitBar;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordLine;
 import wherefrom.job.pages.RecordSheets;
 import wherefrom.job.record.BuildRecord;
@@ -53,7 +54,7 @@ class RecordPaperTest {
 
   private Printed print(BuildRecord record, ImageType type) throws IOException {
     Path pdf = folder.resolve("record.pdf");
-    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
+    new FileReports().writeRecord(record, PaperSize.A4, Outgoing.replacing(pdf));
     List<String> texts = new ArrayList<>();
     List<BufferedImage> images = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordPicture;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.pictures.Corners;
@@ -50,6 +51,7 @@ class RecordPicturesTest {
     Path pdf = folder.resolve("record.pdf");
     reports.writeRecord(
         new BuildRecord("Farm engine", "V8", day, day, List.of(), List.of(), List.of(picture)),
+        PaperSize.A4,
         Outgoing.replacing(pdf));
     return pdf;
   }

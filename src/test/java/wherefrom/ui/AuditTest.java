@@ -100,7 +100,7 @@ class AuditTest {
 
   private static List<Fault> lookOver(Shot shot, SampleWindow window, String name)
       throws IOException {
-    assertThat(window.shell.current()).isInstanceOf(shot.screen());
+    assertThat(window.shell.current()).isInstanceOf(shot.up(window));
     window.layOut();
     if (DRAWN) {
       WritableImage picture = window.scene.snapshot(null);

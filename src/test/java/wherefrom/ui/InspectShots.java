@@ -2,6 +2,7 @@ package wherefrom.ui;
 
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
@@ -10,6 +11,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -36,20 +38,25 @@ final class InspectShots {
         shot("inspect-card-lifter", CardScreen.class, InspectShots::answered),
         shot("inspect-card-timing", CardScreen.class, card("chain-slack")),
         shot("inspect-card-crank", CardScreen.class, card("crank-look")),
-        shot("inspect-card-answer", Screen.class, InspectShots::answering),
+        new Shot(
+            "inspect-card-answer",
+            CardScreen.class,
+            ChoiceScreen.class,
+            on(InspectShots::answering)),
         shot("inspect-words", WordsScreen.class, InspectShots::words));
   }
 
   private static Shot shot(
       String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
-    return new Shot(
-        name,
-        screen,
-        window -> {
-          SampleJob sample = SampleJob.apart();
-          window.shell.context().open(sample.job);
-          arrange.accept(window, sample);
-        });
+    return new Shot(name, screen, on(arrange));
+  }
+
+  private static Consumer<SampleWindow> on(BiConsumer<SampleWindow, SampleJob> arrange) {
+    return window -> {
+      SampleJob sample = SampleJob.apart();
+      window.shell.context().open(sample.job);
+      arrange.accept(window, sample);
+    };
   }
 
   private static void show(SampleWindow window) {
@@ -118,7 +125,7 @@ final class InspectShots {
   private static void answering(SampleWindow window, SampleJob sample) {
     card("pushrod-ends").accept(window, sample);
     window.layOut();
-    if (window.shell.context().touch().isLarge()) {
+    if (window.shell.context().settings().textPercent() > 100) {
       window.press("Answer");
     }
   }

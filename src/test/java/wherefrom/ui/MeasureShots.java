@@ -13,6 +13,8 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.numbers.Ring;
+import wherefrom.job.numbers.RingFiling;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
@@ -24,6 +26,8 @@ import wherefrom.ui.measure.LimitsScreen;
 import wherefrom.ui.measure.MeasureScreen;
 import wherefrom.ui.measure.PairScreen;
 import wherefrom.ui.measure.ReadingsScreen;
+import wherefrom.ui.measure.RingScreen;
+import wherefrom.ui.measure.RingsScreen;
 import wherefrom.ui.measure.SizeScreen;
 import wherefrom.ui.measure.ToolsScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -51,6 +55,9 @@ final class MeasureShots {
     shots.add(shot("measure-clearance", ClearanceScreen.class, MeasureShots::clearance));
     shots.add(shot("measure-clearances", ClearancesScreen.class, MeasureShots::clearances));
     shots.add(shot("measure-fit", PairScreen.class, MeasureShots::fit));
+    shots.add(shot("measure-rings-empty", RingsScreen.class, MeasureShots::openRings));
+    shots.add(shot("measure-rings", RingsScreen.class, MeasureShots::rings));
+    shots.add(shot("measure-ring", RingScreen.class, MeasureShots::ring));
     shots.add(shot("measure-studs", CompareScreen.class, MeasureShots::studs));
     shots.add(shot("measure-pushrods", CompareScreen.class, MeasureShots::pushrods));
     return shots;
@@ -179,6 +186,30 @@ final class MeasureShots {
     ScreenContext context = window.shell.context();
     ClearancePair pair = ClearancePairs.find("lifter-to-bore").orElseThrow();
     context.navigator().open(() -> new PairScreen(context, pair));
+  }
+
+  private static void openRings(SampleWindow window, SampleJob sample) {
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new RingsScreen(context));
+  }
+
+  /** One done, one to file, one near, the others not measured. */
+  private static void rings(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    new Instruments(sample.job).size("bore", "3.8700", "Manual, page 6-3");
+    RingFiling filing = new RingFiling(sample.job);
+    filing.wantPerBore(Ring.TOP, "0.004", "");
+    filing.wantGap(Ring.SECOND, "0.0140", "Ring maker's sheet 7");
+    take(sample, new Subject.AFeature(Feature.RINGS, "B1"), "ring-gap", "0.0170", "0.0140");
+    take(sample, new Subject.AFeature(Feature.RINGS, "B2"), "ring-gap", "0.0120", "0.0110");
+    filing.tick("B1", Ring.TOP);
+    openRings(window, sample);
+  }
+
+  private static void ring(SampleWindow window, SampleJob sample) {
+    rings(window, sample);
+    window.layOut();
+    window.press("Next");
   }
 
   /** One is well, one is too near its limit to say, of one only the bore is read. */

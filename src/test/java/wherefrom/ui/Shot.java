@@ -9,9 +9,25 @@ import wherefrom.ui.sample.SampleWindow;
  *
  * @param name of the picture's file
  * @param screen the class that must be up
+ * @param large the class that must be up instead where large letters have moved it
  * @param arrange brings the window there
  */
-record Shot(String name, Class<? extends Screen> screen, Consumer<SampleWindow> arrange) {
+record Shot(
+    String name,
+    Class<? extends Screen> screen,
+    Class<? extends Screen> large,
+    Consumer<SampleWindow> arrange) {
+
+  /** A screen that is the same one whatever the letters. */
+  Shot(String name, Class<? extends Screen> screen, Consumer<SampleWindow> arrange) {
+    this(name, screen, screen, arrange);
+  }
+
+  /** The class that must be up in a window. */
+  Class<? extends Screen> up(SampleWindow window) {
+    return window.shell.context().settings().textPercent() > 100 ? large : screen;
+  }
+
   @Override
   public String toString() {
     return name;

@@ -103,7 +103,17 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.context().navigator().show(ScreenId.TAKE_APART);
               window.layOut();
-              tapPushrod5Ex(window);
+              tapped(window, "pushrod");
+            }));
+    shots.add(
+        shot(
+            "take-apart-out-of-turn",
+            TakeApartScreen.class,
+            WorkShots::begun,
+            (window, sample) -> {
+              window.shell.context().navigator().show(ScreenId.TAKE_APART);
+              window.layOut();
+              tapped(window, "rocker");
             }));
     shots.add(
         shot(
@@ -225,12 +235,13 @@ final class WorkShots {
   }
 
   /** Goes through the pages of the engine, whatever the glass shows of them, to one pushrod. */
-  private static void tapPushrod5Ex(SampleWindow window) {
+  /** A part at 5 EX is tapped, by way of the engine's pages. */
+  private static void tapped(SampleWindow window, String kind) {
     List<String> ways =
         List.of(
-            "cylinder 5, exhaust, pushrod",
-            "5 ex pushrod",
-            "pushrod",
+            "cylinder 5, exhaust, " + kind,
+            "5 ex " + kind,
+            kind,
             "cylinder 5, exhaust",
             "cylinder 5",
             "engine",

@@ -30,10 +30,16 @@ final class BottomEndPlans {
               .at("skirt", "At the skirt, square to the pin")
               .between(40, 200)
               .source(Sources.TM_653),
-          ReadingPlan.of(Feature.RINGS, "ring-gap", "Ring gap", Shape.SPREAD)
+          ReadingPlan.of(Feature.RINGS, "ring-gap", "Ring gap", Shape.EACH)
               .at("top", "Top ring")
               .at("second", "Second ring")
               .how("Each ring squared in its own bore with a piston.")
+              .between(0.02, 5)
+              .source(Sources.RING_TIP),
+          ReadingPlan.of(Feature.RINGS, "oil-rail-gap", "Oil rail gap", Shape.EACH)
+              .at("upper-rail", "Upper oil rail")
+              .at("lower-rail", "Lower oil rail")
+              .how("Each rail squared in its own bore with a piston.")
               .between(0.02, 5)
               .source(Sources.RING_TIP),
           flatness(Feature.HEAD, "head-flatness", "Head: six lines", Sources.TM_549),

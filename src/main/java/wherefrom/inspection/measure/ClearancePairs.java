@@ -18,7 +18,7 @@ public final class ClearancePairs {
               .facing("top", "top of the bore", "thrust-top", "skirt")
               .facing("middle", "middle of the bore", "thrust-middle", "skirt")
               .facing("bottom", "bottom of the bore", "thrust-bottom", "skirt")
-              .how("The skirt bears across the engine, so those readings of the bore count.")
+              .how("The skirt bears across the engine. Those bore readings count.")
               .source(Sources.TM_653),
           ClearancePair.of(
                   "lifter-to-bore",

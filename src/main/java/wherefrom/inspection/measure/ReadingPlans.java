@@ -11,7 +11,7 @@ import wherefrom.parts.PartKind;
 /** Every plan of readings. */
 public final class ReadingPlans {
   private static final List<ReadingPlan> ALL =
-      Stream.of(ValvetrainPlans.ROWS, BottomEndPlans.ROWS, ClearancePlans.ROWS)
+      Stream.of(ValvetrainPlans.ROWS, BottomEndPlans.ROWS, ClearancePlans.ROWS, AssemblyPlans.ROWS)
           .flatMap(List::stream)
           .toList();
 

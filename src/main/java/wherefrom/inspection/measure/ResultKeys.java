@@ -2,7 +2,9 @@ package wherefrom.inspection.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The results of a plan that a limit can be typed for. */
 public final class ResultKeys {
@@ -17,20 +19,36 @@ public final class ResultKeys {
 
   private static final Bounded CLEARANCE = new Bounded("clearance", "oil clearance");
 
+  private static final List<Bounded> SPREAD =
+      List.of(
+          new Bounded("smallest", "smallest reading"),
+          new Bounded("largest", "largest reading"),
+          new Bounded("mean", "mean"),
+          new Bounded("spread", "spread"));
+
   private ResultKeys() {}
+
+  private static Bounded of(Station station) {
+    return new Bounded(station.key(), words(station));
+  }
+
+  /** A station as the name of a result: {@code top ring}. */
+  static String words(Station station) {
+    return station.words().substring(0, 1).toLowerCase(Locale.ROOT) + station.words().substring(1);
+  }
 
   /** In the order in which they are worked out; a journal also has its bearing's clearance. */
   public static List<Bounded> of(ReadingPlan plan) {
     return switch (plan.shape()) {
       case VALUE, HALF -> List.of(new Bounded("value", plan.title()));
+      case SHIM ->
+          List.of(new Bounded("value", plan.title()), new Bounded("shim", "shim that makes it"));
+      case PRESS -> List.of(new Bounded("press", "press"));
       case LARGEST -> List.of(new Bounded("largest", "largest reading"));
       case LIFT -> List.of(new Bounded("lift", "lobe lift"));
-      case SPREAD ->
-          List.of(
-              new Bounded("smallest", "smallest reading"),
-              new Bounded("largest", "largest reading"),
-              new Bounded("mean", "mean"),
-              new Bounded("spread", "spread"));
+      case SPREAD -> SPREAD;
+      case EACH ->
+          Stream.concat(plan.stations().stream().map(ResultKeys::of), SPREAD.stream()).toList();
       case JOURNAL -> {
         List<Bounded> keys = new ArrayList<>(shape());
         keys.add(2, new Bounded("smallest", "smallest reading"));

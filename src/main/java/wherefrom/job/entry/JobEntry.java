@@ -54,6 +54,13 @@ public sealed interface JobEntry
         StopGiven,
         PlaceExcused,
         SectionClosed,
+        BagFilled,
+        BagMoved,
+        BigPartsNamed,
+        BigPartMoved,
+        BigPartMarked,
+        BigPartDecided,
+        LoosePhotographed,
         TakenBack,
         Act {
 

@@ -163,7 +163,8 @@ public final class Instruments {
   public Answer size(String plan, String figure, String source) {
     Optional<ReadingPlan> known = ReadingPlans.find(plan).filter(ReadingPlan::hasStandardSize);
     if (known.isEmpty()) {
-      return new Answer.Refused("A standard size is typed for journals and bores.");
+      return new Answer.Refused(
+          "A standard size is typed for journals, bores and installed heights.");
     }
     if (source.isBlank()) {
       return new Answer.Refused("Say where the size is printed: manual and page.");

@@ -61,7 +61,7 @@ final class ClearanceCharts {
             new RecordPlot(
                 Charts.named(
                     pair.title() + " clearance", Charts.of(ClearancePlot.of(unit, readings))),
-                "Each dot is the least or the most where readings face each other. Limits: "
+                "Each dot is the least or the most of facing readings. Limits: "
                     + limit.map(one -> one.words() + " (" + one.source() + ")").orElse("none typed")
                     + VERDICTS,
                 "clearance:" + pair.key()));

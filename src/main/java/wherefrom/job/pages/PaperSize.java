@@ -2,6 +2,7 @@ package wherefrom.job.pages;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Sheets that a printer takes; sides in mm. */
@@ -9,6 +10,10 @@ public enum PaperSize {
   A4(210, 297),
   A3(297, 420),
   LETTER(215.9, 279.4);
+
+  /** Where paper is Letter (Unicode CLDR, supplemental measurement data; from memory). */
+  private static final Set<String> LETTER_COUNTRIES =
+      Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
 
   private final double width;
   private final double height;
@@ -26,6 +31,11 @@ public enum PaperSize {
   /** The long side. */
   public double height() {
     return height;
+  }
+
+  /** What lies in most printers of a country. */
+  public static PaperSize usual(Locale here) {
+    return LETTER_COUNTRIES.contains(here.getCountry()) ? LETTER : A4;
   }
 
   /** The size of this name, in any case of letters. */

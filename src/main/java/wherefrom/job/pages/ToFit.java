@@ -26,8 +26,9 @@ public record ToFit(String job, RecordEngine engine, List<Open> places) {
    * @param section the part of the engine that it belongs to
    * @param tag the typed code of the part that belongs there; empty where there is none
    * @param is where that part is
+   * @param onBench whether it lies on the bench as one expects
    */
-  public record Open(Place place, String section, String tag, String is) {}
+  public record Open(Place place, String section, String tag, String is, boolean onBench) {}
 
   /** The places that are neither filled nor left empty for a reason. */
   public static ToFit of(EngineJob job) {
@@ -44,7 +45,12 @@ public record ToFit(String job, RecordEngine engine, List<Open> places) {
     Optional<Part> part = job.findSeated(place).or(() -> job.findOwner(place));
     String section = Section.of(job.layout(), place.spot()).words();
     String is = part.map(one -> is(job, one)).orElse("no part");
-    return new Open(place, section, part.map(one -> one.code(job.engine()).typed()).orElse(""), is);
+    String tag = part.map(one -> one.code(job.engine()).typed()).orElse("");
+    return new Open(place, section, tag, is, part.filter(one -> isOnBench(job, one)).isPresent());
+  }
+
+  private static boolean isOnBench(EngineJob job, Part part) {
+    return job.whereabouts(part.item()) == Whereabouts.OUT && !part.fresh();
   }
 
   private static String is(EngineJob job, Part part) {

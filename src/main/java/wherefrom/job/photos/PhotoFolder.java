@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.files.Progress;
@@ -46,6 +49,20 @@ public final class PhotoFolder {
     }
   }
 
+  /** Reads pictures, away from the thread that works on the job. */
+  @FunctionalInterface
+  public interface Reading extends Callable<Codes> {
+    @Override
+    Codes call() throws IOException;
+  }
+
+  /** What was read on pictures. */
+  public static final class Codes {
+    private final Map<Path, List<String>> seen = new LinkedHashMap<>();
+    private final List<Left> left = new ArrayList<>();
+    private final List<Path> had = new ArrayList<>();
+  }
+
   /** A file that is left where it is, and why. */
   public record Left(Path file, String why) {}
 
@@ -77,13 +94,11 @@ public final class PhotoFolder {
   public record Copied(Seen seen, String name) {}
 
   private final OpenJob job;
-  private final TagBook tags;
   private final Photos photos;
   private final Eye eye;
 
-  public PhotoFolder(OpenJob job, TagBook tags, Photos photos, Eye eye) {
+  public PhotoFolder(OpenJob job, Photos photos, Eye eye) {
     this.job = job;
-    this.tags = tags;
     this.photos = photos;
     this.eye = eye;
   }
@@ -110,38 +125,53 @@ public final class PhotoFolder {
     return Files.isRegularFile(file) && !String.valueOf(file.getFileName()).startsWith(".");
   }
 
-  /** Reads every file; nothing is kept yet. What the job has already is not read again. */
-  public Sorted sort(List<Path> given) throws IOException {
-    List<Path> files = files(given);
-    Sorting sorting = new Sorting();
-    for (int at = 0; at < files.size(); at++) {
-      sorting.take(files.get(at));
-      Progress.step(at + 1, files.size());
-    }
-    return new Sorted(sorting.seen, sorting.left, sorting.had);
+  /** Reads every file and sorts them; nothing is kept yet. */
+  public Sorted sort(List<Path> given, TagBook tags) throws IOException {
+    return sort(reading(given).call(), tags);
   }
 
-  private final class Sorting {
-    private final Set<String> known =
+  /**
+   * What reads every file, on any thread: it asks nothing of the job. What the job has by now is
+   * not read again.
+   */
+  public Reading reading(List<Path> given) {
+    Set<String> known =
         Photograph.listAll(job.state()).stream().map(Photograph::file).collect(Collectors.toSet());
-    private final List<Seen> seen = new ArrayList<>();
-    private final List<Left> left = new ArrayList<>();
-    private final List<Path> had = new ArrayList<>();
-
-    void take(Path file) {
-      try {
-        if (known.contains(photos.name(file))) {
-          had.add(file);
-        } else {
-          seen.add(new Seen(file, parts(eye.read(file))));
-        }
-      } catch (IOException e) {
-        left.add(new Left(file, String.valueOf(e.getMessage())));
+    return () -> {
+      List<Path> files = files(given);
+      Codes read = new Codes();
+      for (int at = 0; at < files.size(); at++) {
+        take(files.get(at), known, read);
+        Progress.step(at + 1, files.size());
       }
+      return read;
+    };
+  }
+
+  private void take(Path file, Set<String> known, Codes read) {
+    try {
+      if (known.contains(photos.name(file))) {
+        read.had.add(file);
+      } else {
+        read.seen.put(file, eye.read(file));
+      }
+    } catch (IOException e) {
+      read.left.add(new Left(file, String.valueOf(e.getMessage())));
     }
   }
 
-  private List<Part> parts(List<String> codes) {
+  /**
+   * Sorts what was read by the parts whose tags it shows.
+   *
+   * @param tags what the job has issued by now
+   */
+  public Sorted sort(Codes read, TagBook tags) {
+    List<Seen> seen = new ArrayList<>();
+    read.seen.forEach((file, codes) -> seen.add(new Seen(file, parts(codes, tags))));
+    return new Sorted(seen, read.left, read.had);
+  }
+
+  private static List<Part> parts(List<String> codes, TagBook tags) {
     Set<Part> parts = new LinkedHashSet<>();
     for (String code : codes) {
       if (tags.find(code) instanceof CodeLookup.APart found) {

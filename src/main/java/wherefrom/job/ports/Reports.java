@@ -16,7 +16,7 @@ public interface Reports {
    *
    * @throws IOException with a plain sentence when it cannot be written
    */
-  void writeRecord(BuildRecord record, Outgoing pdf) throws IOException;
+  void writeRecord(BuildRecord record, PaperSize paper, Outgoing pdf) throws IOException;
 
   /** Writes the build record as comma-separated values, table under table. */
   void writeTables(BuildRecord record, Outgoing csv) throws IOException;
@@ -25,7 +25,7 @@ public interface Reports {
   void writeTable(TidyTable table, Outgoing csv) throws IOException;
 
   /** Writes the slip of a visit as PDF. */
-  void writeSlip(ShopSlip slip, Outgoing pdf) throws IOException;
+  void writeSlip(ShopSlip slip, PaperSize paper, Outgoing pdf) throws IOException;
 
   /** Writes the plan to lay the parts on as PDF, drawn as large as the paper allows. */
   void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;

@@ -146,6 +146,27 @@ final class Judging {
         judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
   }
 
+  /**
+   * Something is done about the stop, then the same scan is judged anew. Where it is right, both
+   * are one act; another stop that comes instead is an entry of its own, as it is solved alone.
+   *
+   * @param wanted the kind that the list names
+   */
+  Verdict after(Runnable deed, Optional<PartKind> wanted) {
+    InHand held = hand.heldTurned(false);
+    Attempt attempt = held.attempt(wanted);
+    Verdict now =
+        job.asOne(
+            () -> {
+              deed.run();
+              Verdict anew = fitting.judge(attempt);
+              return anew.stops() ? anew : fitting.fit(attempt);
+            });
+    boolean other = now.stops() && !held.stop().equals(Optional.of(now));
+    hand = held;
+    return judged(other ? fitting.fit(attempt) : now);
+  }
+
   /** What fitting the part on purpose would un-mate; empty where it is at home. */
   Optional<Unmated> findUnmated() {
     return hand.part().flatMap(held -> hand.spot().flatMap(at -> fitting.findUnmated(held, at)));

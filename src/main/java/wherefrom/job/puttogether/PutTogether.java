@@ -2,7 +2,6 @@ package wherefrom.job.puttogether;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -108,6 +107,8 @@ public final class PutTogether {
         scanned -> tap(scanned.spot()),
         card -> act(card.action()),
         basket -> remember(prompts().aside(basket)),
+        bag -> remember(prompts().aside(bag, job.state())),
+        bigPart -> remember(prompts().aside(bigPart)),
         refused -> remember(refuse(refused.verdict())));
   }
 
@@ -192,12 +193,16 @@ public final class PutTogether {
 
   /** Judges the scan that was stopped again, once what led to the stop was seen to. */
   public FitOutcome again() {
-    if (!hand().isStopped()) {
-      return last;
+    return hand().isStopped() ? after(() -> {}) : last;
+  }
+
+  /** Does something about the stop and judges its scan again; one act where the part then fits. */
+  public FitOutcome after(Runnable deed) {
+    if (hand().isStopped()) {
+      return remember(new FitOutcome.Judged(judging.after(deed, wanted())));
     }
-    Verdict now = judging.judge(wanted());
-    boolean same = hand().stop().equals(Optional.of(now));
-    return remember(same ? new FitOutcome.Judged(now) : judge(false));
+    deed.run();
+    return last;
   }
 
   /** Chooses why a part is fitted against the stop. */
@@ -257,24 +262,12 @@ public final class PutTogether {
       judging.drop();
       return new FitOutcome.TookBack("the half that waited is dropped.");
     }
-    FitOutcome step = takeBack();
+    FitOutcome step = PlaceNow.takeBack(job);
     // A stop is let go of only once the logbook has it that it is taken back.
     judging.drop();
     // What was taken back may have covered, or solved, a stop that then stands again.
     job.state().standingStop().ifPresent(this::resume);
     return step;
-  }
-
-  private FitOutcome takeBack() {
-    Optional<LoggedEntry> stop = job.takeBackStop();
-    if (stop.isPresent()) {
-      return new FitOutcome.TookBack(EntryWords.of(job.state(), stop.get().entry()) + ".");
-    }
-    return job.undo()
-        .match(
-            back -> new FitOutcome.TookBack(back.words() + "."),
-            kept -> new FitOutcome.Said(kept.sentence()),
-            nothing -> new FitOutcome.Said(nothing.sentence()));
   }
 
   private FitOutcome skip() {

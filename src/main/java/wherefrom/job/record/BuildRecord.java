@@ -105,6 +105,7 @@ public record BuildRecord(
             new RecordParts(state).section(),
             RecordTables.measurements(state),
             new RecordSizes(state).section(),
+            RingRecord.section(job),
             RecordTables.tools(state),
             TorqueRecord.section(state),
             TimingRecord.section(job),

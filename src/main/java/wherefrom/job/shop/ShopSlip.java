@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.entry.ShopLineAdded;
@@ -21,10 +22,17 @@ import wherefrom.rules.consequence.ShopWork;
  *
  * @param job its name
  * @param engine drawn with the places of what goes
+ * @param worked the surfaces that are worked on, of what carries no tag
  * @param rows what goes
  */
-public record ShopSlip(String job, ShopVisit visit, RecordEngine engine, List<Row> rows) {
+public record ShopSlip(
+    String job,
+    ShopVisit visit,
+    RecordEngine engine,
+    List<Subject.AFeature> worked,
+    List<Row> rows) {
   public ShopSlip {
+    worked = List.copyOf(worked);
     rows = List.copyOf(rows);
   }
 
@@ -73,13 +81,27 @@ public record ShopSlip(String job, ShopVisit visit, RecordEngine engine, List<Ro
           new Row(
               asked.count(), asked.what(), Optional.empty(), "", asked.wanted(), size, surfaces));
     }
-    return new ShopSlip(job.name(), visit, drawn(job, visit), rows);
+    return new ShopSlip(job.name(), visit, drawn(job, visit), worked(job.layout(), visit), rows);
   }
 
   private static RecordEngine drawn(EngineJob job, ShopVisit visit) {
     Set<Place> places =
         visit.parts().stream().map(sent -> sent.part().home()).collect(Collectors.toSet());
     return RecordEngine.of(job).showing(places, PlaceState.AT_SHOP);
+  }
+
+  private static List<Subject.AFeature> worked(Layout layout, ShopVisit visit) {
+    List<Subject.AFeature> worked = new ArrayList<>();
+    for (ShopVisit.Line line : visit.lines()) {
+      feature(line.line().work())
+          .ifPresent(
+              feature ->
+                  surfaces(layout, line.line()).stream()
+                      .filter(feature.where(layout)::contains)
+                      .map(where -> new Subject.AFeature(feature, where))
+                      .forEach(worked::add));
+    }
+    return worked;
   }
 
   /** Those that are named, else all that the work is done at. */

@@ -19,7 +19,8 @@ public final class JobTables {
           "shop",
           "returns",
           "torque",
-          "timing");
+          "timing",
+          "rings");
 
   private JobTables() {}
 
@@ -36,6 +37,7 @@ public final class JobTables {
         WorkTables.shop(job),
         WorkTables.returns(job.state()),
         TorqueTables.torque(job.state()),
-        TorqueTables.timing(job));
+        TorqueTables.timing(job),
+        RingTables.rings(job));
   }
 }

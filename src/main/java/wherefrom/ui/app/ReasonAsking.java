@@ -1,49 +1,36 @@
 package wherefrom.ui.app;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
 /** Asks for a reason: one of several keys, or words of the person's own. */
 public final class ReasonAsking {
-  private static final String OTHER = "other";
-
   private ReasonAsking() {}
 
   /**
    * Asks; Back leaves without.
    *
-   * @param reasons the last one, "other", opens the letter board
+   * @param reasons the last one, whatever it says, opens the letter board
    */
   public static void ask(
       ScreenContext context, String title, List<String> reasons, Consumer<String> done) {
-    List<Choice<String>> choices =
-        reasons.stream().map(words -> new Choice<>(words, words, "")).toList();
-    context
-        .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context, title, choices, words -> own(context, title, words, done)));
+    int last = reasons.size() - 1;
+    List<Choice<Runnable>> choices = new ArrayList<>();
+    for (String words : reasons.subList(0, last)) {
+      choices.add(new Choice<>(() -> done.accept(words), words, ""));
+    }
+    choices.add(new Choice<>(() -> ownWords(context, title, done), reasons.get(last), ""));
+    context.navigator().open(() -> new ChoiceScreen<>(context, title, choices, Runnable::run));
   }
 
-  private static void own(
-      ScreenContext context, String title, String words, Consumer<String> done) {
-    if (words.equals(OTHER)) {
-      context
-          .navigator()
-          .open(
-              () ->
-                  new TextEntryScreen(
-                      context,
-                      title,
-                      "",
-                      typed -> {
-                        if (!typed.isBlank()) {
-                          done.accept(typed);
-                        }
-                      }));
-    } else {
-      done.accept(words);
-    }
+  private static void ownWords(ScreenContext context, String title, Consumer<String> done) {
+    Consumer<String> filled =
+        typed -> {
+          if (!typed.isBlank()) {
+            done.accept(typed);
+          }
+        };
+    context.navigator().open(() -> new TextEntryScreen(context, title, "", filled));
   }
 }

@@ -110,32 +110,40 @@ public abstract class WindowWork {
    * @param work tells how far it is by {@link Progress}
    */
   public <T> void longWork(String title, Callable<T> work, Consumer<T> done) {
+    longWork(title, work, done, () -> {});
+  }
+
+  /**
+   * The same for a screen that waits for it.
+   *
+   * @param over is run first when it ends, whether it went well, failed or was stopped
+   */
+  public <T> void longWork(String title, Callable<T> work, Consumer<T> done, Runnable over) {
     LongWork watched = works.of(title);
+    Consumer<Runnable> ends = then -> LongWorks.onWindow(() -> end(watched, over, then));
     workers.execute(
         () -> {
           try {
             T result = Progress.watched(watched, work);
-            ended(watched, () -> done.accept(result));
+            ends.accept(() -> done.accept(result));
           } catch (CancellationException e) {
-            ended(watched, () -> say(watched.stoppedWords()));
+            ends.accept(() -> say(watched.stoppedWords()));
           } catch (IOException
               | UncheckedIOException
               | LogbookException
               | IllegalArgumentException e) {
-            ended(watched, () -> say(sentence(e)));
+            ends.accept(() -> say(sentence(e)));
           } catch (Throwable e) {
-            ended(watched, () -> unexpected(title + " failed", e));
+            ends.accept(() -> unexpected(title + " failed", e));
           }
         });
     works.follow(watched);
   }
 
-  private void ended(LongWork work, Runnable then) {
-    LongWorks.onWindow(
-        () -> {
-          works.end(work);
-          then.run();
-        });
+  private void end(LongWork work, Runnable over, Runnable then) {
+    works.end(work);
+    over.run();
+    then.run();
   }
 
   /** Held by whoever has a camera open. */

@@ -16,21 +16,25 @@ public final class Fonts {
   /** Height of a line as a part of the size: 1930 up and 500 down of 2000 units, from its hhea. */
   static final double LINE = 1.215;
 
-  private static boolean loaded;
+  private static boolean regular;
+  private static boolean heavy;
 
   private Fonts() {}
 
   /** The typeface at a size in pixels. */
   public static Font of(double px, boolean bold) {
-    load();
+    load(bold);
     return Font.font(FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, px);
   }
 
-  private static synchronized void load() {
-    if (!loaded) {
-      load("B612-Regular.ttf");
+  /** Each when it is first wanted. */
+  private static synchronized void load(boolean bold) {
+    if (bold && !heavy) {
       load("B612-Bold.ttf");
-      loaded = true;
+      heavy = true;
+    } else if (!bold && !regular) {
+      load("B612-Regular.ttf");
+      regular = true;
     }
   }
 

@@ -120,19 +120,19 @@ final class DecidePartModel {
     if (proposal.decision().equals(Optional.of(decision))) {
       reasons.add(stopped(proposal.reasons().get(0).sentence()));
     }
-    DecideReasons.of(decision).stream()
+    DecideReason.of(decision).stream()
         .filter(reason -> isBorneOut(reason, proposal))
+        .map(DecideReason::words)
         .forEach(reasons::add);
     return reasons;
   }
 
   /** No key puts a reason into the record that the record itself contradicts. */
-  private boolean isBorneOut(String reason, Proposal proposal) {
+  private boolean isBorneOut(DecideReason reason, Proposal proposal) {
     return switch (reason) {
-      case DecideReasons.EVERY_TEST_PASSED ->
-          proposal.decision().equals(Optional.of(Decision.REUSE));
-      case DecideReasons.A_TEST_FAILED -> record().looks().containsValue(Look.FAIL);
-      case DecideReasons.A_RULE_FORBIDS_IT -> job.state().findBan(item).isPresent();
+      case EVERY_TEST_PASSED -> proposal.decision().equals(Optional.of(Decision.REUSE));
+      case A_TEST_FAILED -> record().looks().containsValue(Look.FAIL);
+      case A_RULE_FORBIDS_IT -> job.state().findBan(item).isPresent();
       default -> true;
     };
   }

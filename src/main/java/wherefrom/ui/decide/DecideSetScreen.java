@@ -124,7 +124,8 @@ public final class DecideSetScreen extends Page implements Scannable {
 
   private void ask(Decision decision) {
     String title = String.format(Locale.ROOT, "Why %s the %s?", decision.word(), kind.plural());
-    ReasonAsking.ask(context, title, DecideReasons.of(decision), words -> decide(decision, words));
+    List<String> reasons = DecideReason.of(decision).stream().map(DecideReason::words).toList();
+    ReasonAsking.ask(context, title, reasons, words -> decide(decision, words));
   }
 
   private void decide(Decision decision, String reason) {

@@ -10,13 +10,15 @@ import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.PairClearance;
 import wherefrom.job.PairClearances;
+import wherefrom.job.numbers.RingFiling;
+import wherefrom.job.numbers.RingGapRow;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
-/** Every kind of clearance that follows from pairs of readings, and how far each is known. */
+/** What readings of two things give together: ring gaps to file, oil clearances, fits. */
 public final class ClearancesScreen extends ListPage {
   private final MeasureModel model;
   private final TagKey tag;
@@ -24,7 +26,7 @@ public final class ClearancesScreen extends ListPage {
   private Runnable first = () -> {};
 
   public ClearancesScreen(ScreenContext context) {
-    super(context, "Clearances");
+    super(context, "Clearances and fits");
     model = new MeasureModel(context.getJob());
     tag = tag(() -> first.run());
     foot = new Foot(context, tag, KeyRow.of(context));
@@ -61,6 +63,7 @@ public final class ClearancesScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
+    rows.add(rings());
     rows.add(oil());
     for (ClearancePair pair : clearances().pairs()) {
       List<PairClearance> all = clearances().list(pair);
@@ -73,6 +76,14 @@ public final class ClearancesScreen extends ListPage {
               () -> open(() -> new PairScreen(context, pair))));
     }
     return rows;
+  }
+
+  private Region rings() {
+    List<RingGapRow> all = new RingFiling(context.getJob()).rows();
+    long done = all.stream().filter(row -> row.state() == RingGapRow.State.DONE).count();
+    String standing = all.isEmpty() ? "type the wanted gap" : done + " of " + all.size() + " done";
+    return key(
+        "Ring filing", touch().brief(standing, ""), () -> open(() -> new RingsScreen(context)));
   }
 
   private Region oil() {

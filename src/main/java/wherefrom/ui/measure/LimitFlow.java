@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ResultKeys;
+import wherefrom.inspection.measure.Shape;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
@@ -87,9 +88,11 @@ final class LimitFlow {
   /** Asks for the size when new of what a plan measures. */
   static void standard(ScreenContext context, ReadingPlan plan) {
     LimitFlow flow = new LimitFlow(context, LimitTarget.of(plan));
+    boolean wanted = plan.shape() == Shape.SHIM;
     flow.size(
-        "Size when new: " + plan.title(),
-        "Type it as printed in this engine's manual. Wear and the next size follow from it.",
+        (wanted ? "Wanted: " : "Size when new: ") + plan.title(),
+        "Type it as printed in this engine's manual. "
+            + (wanted ? "The shim follows from it." : "Wear and the next size follow from it."),
         size ->
             flow.source(
                 source ->
@@ -110,26 +113,20 @@ final class LimitFlow {
   }
 
   private void source(Consumer<String> done) {
-    List<Choice<String>> choices =
+    List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>("manual", "This engine's own manual", "type its name and the page"),
-            new Choice<>("other", "Another published source", "type what and where"),
-            new Choice<>(PRACTICE, "Common practice", "no source: the weakest of the three"));
+            new Choice<>(
+                () -> type("Manual, page ", done),
+                "This engine's own manual",
+                "type its name and the page"),
+            new Choice<>(() -> type("", done), "Another published source", "type what and where"),
+            new Choice<>(
+                () -> done.accept(PRACTICE),
+                "Common practice",
+                "no source: the weakest of the three"));
     context
         .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context,
-                    "Where is it printed?",
-                    choices,
-                    chosen -> {
-                      if (chosen.equals(PRACTICE)) {
-                        done.accept(PRACTICE);
-                      } else {
-                        type(chosen.equals("manual") ? "Manual, page " : "", done);
-                      }
-                    }));
+        .open(() -> new ChoiceScreen<>(context, "Where is it printed?", choices, Runnable::run));
   }
 
   private void type(String begun, Consumer<String> done) {

@@ -34,6 +34,7 @@ final class ReadingsModel {
   private List<Question> questions = List.of();
   private String questioned = "";
   private boolean anew;
+  private boolean replacing;
 
   /**
    * @param plan the key of a plan that suits the subject
@@ -95,6 +96,14 @@ final class ReadingsModel {
   /** The station that was read last, to be read once more. */
   void again(Station station) {
     chosen = Optional.of(station);
+  }
+
+  /**
+   * A station to be read anew, as after the piece was worked on: what it read before is dropped.
+   */
+  void anew(Station station) {
+    chosen = Optional.of(station);
+    replacing = true;
   }
 
   Optional<Station> lastRead() {
@@ -208,6 +217,7 @@ final class ReadingsModel {
   private String taken() {
     anew = false;
     chosen = Optional.empty();
+    replacing = false;
     return "";
   }
 
@@ -236,7 +246,8 @@ final class ReadingsModel {
 
   private Measuring.Entry entry(Station station, Tool with, String typed, boolean confirmed) {
     Map<String, List<String>> readings = readings();
-    List<String> here = new ArrayList<>(readings.getOrDefault(station.key(), List.of()));
+    List<String> before = replacing ? List.of() : readings.getOrDefault(station.key(), List.of());
+    List<String> here = new ArrayList<>(before);
     here.add(typed);
     readings.put(station.key(), here);
     return new Measuring.Entry(subject, plan.key(), with.name(), readings, confirmed, "");

@@ -51,6 +51,13 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     lay(view);
   }
 
+  /** The same, to read this station anew; by an empty one in the plan's order. */
+  static ReadingsScreen at(ScreenContext context, Subject subject, String plan, String station) {
+    ReadingsScreen screen = new ReadingsScreen(context, subject, plan);
+    screen.model.plan().findStation(station).ifPresent(screen.model::anew);
+    return screen;
+  }
+
   private boolean isReading() {
     return model.questions().isEmpty() && model.tool().isPresent() && model.station().isPresent();
   }

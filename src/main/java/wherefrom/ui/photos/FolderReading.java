@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
+import wherefrom.job.OpenJob;
 import wherefrom.job.photos.PhotoFolder;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 
@@ -18,20 +20,26 @@ import wherefrom.ui.files.FilesScreen;
  * of the others the person is asked one by one what they show.
  */
 final class FolderReading {
+  /** How those came that were given. */
+  private static final String FOLDER = "Read the folder again to go on.";
+
+  private static final String DROPPED = "Drop them again to go on.";
+
   private final ScreenContext context;
   private final Optional<Subject> likely;
+  private final String again;
+  private final OpenJob job;
+  private final Screen from;
   private final PhotoFolder photos;
 
-  private FolderReading(ScreenContext context, Optional<Subject> likely) {
+  private FolderReading(ScreenContext context, Optional<Subject> likely, String again) {
     this.context = context;
     this.likely = likely;
+    this.again = again;
+    this.job = context.getJob();
+    this.from = context.navigator().current();
     List<TagCode> issued = context.issued();
-    this.photos =
-        new PhotoFolder(
-            context.getJob(),
-            new TagBook(context.state(), context.shelf()),
-            context.services().photos(),
-            file -> read(file, issued));
+    this.photos = new PhotoFolder(job, context.services().photos(), file -> read(file, issued));
   }
 
   /**
@@ -48,14 +56,14 @@ final class FolderReading {
                   FilesScreen.folder(
                       context,
                       "Which photographs?",
-                      folder -> new FolderReading(context, likely).sort(List.of(folder))));
+                      folder -> new FolderReading(context, likely, FOLDER).sort(List.of(folder))));
     }
   }
 
   /** Reads these, and those in folders among them. */
   static void read(ScreenContext context, Optional<Subject> likely, List<Path> files) {
     if (context.attempt(() -> context.getJob().requireWritable())) {
-      new FolderReading(context, likely).sort(files);
+      new FolderReading(context, likely, DROPPED).sort(files);
     }
   }
 
@@ -71,10 +79,14 @@ final class FolderReading {
   }
 
   private void sort(List<Path> files) {
-    context.longWork("Reading the photographs", () -> photos.sort(files), this::keep);
+    context.longWork("Reading the photographs", photos.reading(files), this::keep);
   }
 
-  private void keep(PhotoFolder.Sorted sorted) {
+  private void keep(PhotoFolder.Codes read) {
+    if (!isOnBench()) {
+      return;
+    }
+    PhotoFolder.Sorted sorted = photos.sort(read, new TagBook(job.state(), context.shelf()));
     if (sorted.tagged().isEmpty()) {
       told(sorted, 0);
       return;
@@ -82,21 +94,44 @@ final class FolderReading {
     context.longWork(
         "Keeping the photographs",
         () -> photos.copy(sorted.tagged()),
-        copied -> told(sorted, photos.record(copied)));
+        copied -> record(sorted, copied));
+  }
+
+  private void record(PhotoFolder.Sorted sorted, List<PhotoFolder.Copied> copied) {
+    if (isOnBench()) {
+      context.attempt(() -> told(sorted, photos.record(copied)));
+    }
+  }
+
+  /** Whether the job that the photographs were read for still lies on the bench; says if not. */
+  private boolean isOnBench() {
+    boolean here = context.job().filter(job::equals).isPresent();
+    if (!here) {
+      context.say("The photographs were not kept: their job was put away.");
+    }
+    return here;
   }
 
   private void told(PhotoFolder.Sorted sorted, int fresh) {
     List<Path> untagged = sorted.untagged().stream().map(PhotoFolder.Seen::file).toList();
-    if (!untagged.isEmpty()) {
-      context.navigator().open(() -> new OfferScreen(context, untagged, likely));
+    boolean asked = !untagged.isEmpty() && context.navigator().current().equals(from);
+    if (asked) {
+      context.navigator().open(() -> new OfferScreen(context, untagged, likely, again));
     }
     String kept = fresh == 0 ? "" : Words.count(fresh, "photograph") + " kept with parts.";
     String had = sorted.had().isEmpty() ? "" : " " + sorted.had().size() + " kept before.";
-    String said = (kept + had + left(sorted)).strip();
+    String open = asked || untagged.isEmpty() ? "" : notAsked(untagged.size());
+    String said = (kept + had + open + left(sorted)).strip();
     if (!said.isEmpty() || untagged.isEmpty()) {
       context.say(said.isEmpty() ? "There is no photograph there." : said);
     }
     context.navigator().changed();
+  }
+
+  /** Another screen is up by now, and its scans are its own. */
+  private static String notAsked(int untagged) {
+    String shows = untagged == 1 ? " shows no tag" : " show no tag";
+    return " " + Words.count(untagged, "photograph") + shows + ": read them again in Photographs.";
   }
 
   /** What could not be read, with why, of the first. */

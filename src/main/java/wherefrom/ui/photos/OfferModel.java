@@ -101,6 +101,6 @@ final class OfferModel {
     if (subject instanceof Subject.APart part) {
       return job.state().getPart(part.item()).part().home().spot().equals(spot);
     }
-    return ((Subject.AFeature) subject).where().equals(spot.key());
+    return ((Subject.AFeature) subject).isAt(spot);
   }
 }

@@ -37,18 +37,25 @@ public final class OfferScreen extends Page implements Scannable {
   private static final String QUESTION = "Which part or place is it?";
 
   private final OfferModel model;
+  private final OpenJob job;
   private final Optional<Subject> likely;
+  private final String again;
   private final PictureView picture;
   private Optional<Path> shown = Optional.empty();
+  private boolean keeping;
 
   /**
    * @param files pictures that lie outside the job
    * @param likely what they show most likely; it stands first
+   * @param again how one comes back to those that are left, in a sentence
    */
-  public OfferScreen(ScreenContext context, List<Path> files, Optional<Subject> likely) {
+  public OfferScreen(
+      ScreenContext context, List<Path> files, Optional<Subject> likely, String again) {
     super(context, QUESTION);
-    this.model = new OfferModel(context.getJob(), files);
+    this.job = context.getJob();
+    this.model = new OfferModel(job, files);
     this.likely = likely;
+    this.again = again;
     picture = Panes.grow(new PictureView(touch().text("")));
     TagKey choose = tag(this::choose);
     choose.setWords(touch().brief("Choose what it shows", "Choose"), "or scan its tag");
@@ -75,6 +82,10 @@ public final class OfferScreen extends Page implements Scannable {
   protected void refresh() {
     model.changed();
     Optional<Path> file = model.file();
+    if (file.isEmpty()) {
+      shown = file;
+      picture.say("None is left to ask about.");
+    }
     if (file.isPresent() && !file.equals(shown)) {
       shown = file;
       picture.say("The photograph is being opened.");
@@ -93,7 +104,28 @@ public final class OfferScreen extends Page implements Scannable {
   }
 
   private void choose() {
-    open(() -> new GridScreen(context, QUESTION, "", this::cells));
+    if (canAnswer()) {
+      open(() -> new GridScreen(context, QUESTION, "", this::cells));
+    }
+  }
+
+  /** One answer is for one photograph: says what is in the way of the next. */
+  private boolean canAnswer() {
+    if (waits()) {
+      return false;
+    }
+    if (model.file().isEmpty()) {
+      context.say("None is left to ask about.");
+    }
+    return model.file().isPresent();
+  }
+
+  /** Whether the photograph before is still being kept; says so. */
+  private boolean waits() {
+    if (keeping) {
+      context.say("The photograph before is still being kept. Wait a moment.");
+    }
+    return keeping;
   }
 
   private List<Cell> cells() {
@@ -115,37 +147,47 @@ public final class OfferScreen extends Page implements Scannable {
 
   @Override
   public void scan(Scanned scanned) {
+    if (!canAnswer()) {
+      return;
+    }
     CodeLookup found = scanned.getFound();
     if (found instanceof CodeLookup.APart part) {
       chosen(Subject.ofPart(part.part().part().item()));
     } else if (found instanceof CodeLookup.ASpot spot) {
-      at(model.at(spot.spot()));
+      at(spot);
     } else {
       context.refuse(found, "Scan a part's tag or a place card.");
     }
   }
 
   /** A place card stands for all that is there. */
-  private void at(List<Subject> subjects) {
+  private void at(CodeLookup.ASpot card) {
     List<Choice<Subject>> choices =
-        subjects.stream()
+        model.at(card.spot()).stream()
             .map(one -> new Choice<>(one, Named.title(context.state(), one), ""))
             .toList();
-    open(() -> new ChoiceScreen<>(context, QUESTION, choices, this::chosen));
+    if (choices.isEmpty()) {
+      context.refuse(card, "Nothing that is tracked is at " + card.spot().brief() + ".");
+    } else {
+      open(() -> new ChoiceScreen<>(context, QUESTION, choices, this::chosen));
+    }
   }
 
   private void keep(Optional<Subject> subject, int count) {
     context.navigator().backTo(this);
-    OpenJob job = context.getJob();
-    if (!context.attempt(() -> new Photographing(job).require(subject))) {
+    if (!canAnswer() || !context.attempt(() -> new Photographing(job).require(subject))) {
       return;
     }
     List<Path> files = List.copyOf(model.rest().subList(0, count));
+    keeping = true;
     context.longWork(
-        "Keeping the photographs", () -> copied(job, files), names -> filed(subject, names));
+        "Keeping the photographs",
+        () -> copied(files),
+        names -> filed(subject, names),
+        () -> keeping = false);
   }
 
-  private List<String> copied(OpenJob job, List<Path> files) throws IOException {
+  private List<String> copied(List<Path> files) throws IOException {
     List<String> names = new ArrayList<>();
     for (Path file : files) {
       names.add(context.services().photos().add(job.folder(), file));
@@ -157,28 +199,42 @@ public final class OfferScreen extends Page implements Scannable {
   private void filed(Optional<Subject> subject, List<String> names) {
     if (context.attempt(() -> model.file(subject, names))) {
       String what = names.size() == 1 ? "The photograph is" : names.size() + " photographs are";
-      context.say(what + " kept with " + Photograph.words(context.state(), subject) + ".");
+      context.say(what + " kept with " + Photograph.words(job.state(), subject) + ".");
     }
     goOn();
   }
 
   private void skip() {
-    model.skip();
-    goOn();
+    if (canAnswer()) {
+      model.skip();
+      goOn();
+    }
   }
 
+  /** Whoever has gone on to another screen meanwhile stays there. */
   private void goOn() {
-    if (model.file().isEmpty()) {
+    if (model.file().isEmpty() && context.navigator().current().equals(this)) {
       context.navigator().back();
     }
     context.navigator().changed();
   }
 
+  /** What is being kept is not to be taken for the step that UNDO takes back. */
+  @Override
+  public void undo(ScreenContext over) {
+    if (!waits()) {
+      super.undo(over);
+    }
+  }
+
   private void later() {
+    if (waits()) {
+      return;
+    }
     int rest = model.rest().size();
     context.navigator().back();
-    context.say(
-        Words.count(rest, "photograph", "photographs")
-            + " not filed yet. Read the folder again to go on.");
+    if (rest > 0) {
+      context.say(Words.count(rest, "photograph", "photographs") + " not filed yet. " + again);
+    }
   }
 }

@@ -22,7 +22,7 @@ public final class PhotosOf {
     if (subject instanceof Subject.APart part) {
       return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
     }
-    return ((Subject.AFeature) subject).where().equals(place.spot().key());
+    return ((Subject.AFeature) subject).isAt(place.spot());
   }
 
   /** Whether there is one. */

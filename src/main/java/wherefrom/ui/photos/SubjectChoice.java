@@ -36,6 +36,9 @@ final class SubjectChoice {
     List<Cell> cells = new ArrayList<>();
     List<Cell> parts = new ArrayList<>();
     for (Group group : Group.of(job)) {
+      if (group.subjects().isEmpty()) {
+        continue;
+      }
       Cell cell = new Cell(group.words(), count(job, group.subjects()), () -> open(group));
       (group.subjects().get(0) instanceof Subject.APart ? parts : cells).add(cell);
     }

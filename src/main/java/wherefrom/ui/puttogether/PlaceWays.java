@@ -15,10 +15,19 @@ import wherefrom.ui.app.ScreenId;
 final class PlaceWays {
   private final ScreenContext context;
   private final MissingModel model;
+  private final Runnable printing;
 
   PlaceWays(ScreenContext context, MissingModel model) {
+    this(context, model, () -> {});
+  }
+
+  /**
+   * @param printing told when a new part was taken on and its tag is about to be printed
+   */
+  PlaceWays(ScreenContext context, MissingModel model, Runnable printing) {
     this.context = context;
     this.model = model;
+    this.printing = printing;
   }
 
   /** Asks which. */
@@ -49,7 +58,8 @@ final class PlaceWays {
     told();
   }
 
-  private void replace(Place place) {
+  /** Asks why and what of a new part, and prints its tag. */
+  void replace(Place place) {
     ReasonAsking.ask(
         context, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
   }
@@ -64,7 +74,11 @@ final class PlaceWays {
   private void replace(Place place, String reason, NewPart part) {
     model
         .replace(place, reason, part)
-        .ifPresent(item -> context.navigator().show(ScreenId.PRINT_TAGS, item));
+        .ifPresent(
+            item -> {
+              printing.run();
+              context.navigator().show(ScreenId.PRINT_TAGS, item);
+            });
     told();
   }
 

@@ -178,11 +178,8 @@ final class PutTogetherModel {
 
   /** The stopped part is in the hand, and not away; then the same scan is judged again. */
   Optional<Cue> isHere(WayOut deed) {
-    return take(
-        () -> {
-          stopped().isHere(deed);
-          return together.again();
-        });
+    StopModel stopped = stopped();
+    return take(() -> together.after(() -> stopped.isHere(deed)));
   }
 
   /** Something was done about the stop on another screen: the same scan is judged again. */
@@ -223,6 +220,11 @@ final class PutTogetherModel {
                 Marked.of(verdict)
                     .place()
                     .map(place -> new RightModel(job, together, verdict, place)));
+  }
+
+  /** The place that the halves of what is due are about. */
+  Optional<Place> here() {
+    return halves().flatMap(Halves::here);
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */

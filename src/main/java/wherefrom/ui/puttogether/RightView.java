@@ -25,6 +25,9 @@ final class RightView extends Region {
   private static final double UPRIGHT_PANEL = 0.30;
   private static final double SIDE = 0.25;
 
+  /** So many keys stand in one column beside the engine; more in two. */
+  private static final int MOST = 3;
+
   /** What the keys do. */
   interface Keys {
     /** The part was in turned. */
@@ -79,7 +82,7 @@ final class RightView extends Region {
   }
 
   private void fill() {
-    row = new Tiles(touch.scale(), isStacked() ? 2 : 1, Scale.GAP_MM, made);
+    row = new Tiles(touch.scale(), isStacked() || made.size() > MOST ? 2 : 1, Scale.GAP_MM, made);
     getChildren().setAll(panel.orElseThrow(), engine, left, row);
     getChildren().forEach(child -> child.applyCss());
     requestLayout();

@@ -51,7 +51,8 @@ final class StopWays implements StopView.Ways {
       case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer.accept(model.isHere(deed));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
-      case NEW_PART, PAGE -> about(item -> context.navigator().show(ScreenId.PART, item));
+      case NEW_PART -> newPart();
+      case PAGE -> about(item -> context.navigator().show(ScreenId.PART, item));
       case TAKE_OUT -> tookOut();
       default -> typeCode.accept("The six digits on the tag.");
     }
@@ -63,6 +64,14 @@ final class StopWays implements StopView.Ways {
         .check()
         .<Screen>map(rule -> new ConsequenceScreen(context, rule.consequence()))
         .orElseGet(() -> StandingScreen.of(context, item));
+  }
+
+  /**
+   * Its tag is printed at once; the old part is then stopped as retired, which names the new one.
+   */
+  private void newPart() {
+    PlaceWays ways = new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
+    model.stopped().part().ifPresent(part -> ways.replace(part.home()));
   }
 
   private void open(IntFunction<Screen> screen) {

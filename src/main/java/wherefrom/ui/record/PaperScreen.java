@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.image.Image;
-import javafx.scene.layout.HBox;
 import wherefrom.files.Outgoing;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.SheetPrinter;
@@ -42,19 +41,17 @@ public final class PaperScreen extends Page {
   public PaperScreen(ScreenContext context, Paper paper) {
     super(context, paper.title());
     this.paper = paper;
-    picture = Panes.grow(new PictureView(touch().text("")));
+    picture = new PictureView(touch().text(""));
     print = tag(this::print);
     print.setWords("Print", "");
     before = touch().key("Before", () -> turn(-1));
     next = touch().key("Next", () -> turn(1));
     count = touch().small("");
-    HBox keys =
-        Panes.row(
-            context.scale(),
-            print,
-            Panes.grow(
-                Tiles.row(context.scale(), before, next, touch().key("Save as PDF…", this::save))));
-    lay(Panes.column(context.scale(), picture, count, keys));
+    TouchKey save = touch().key(touch().brief("Save as PDF…", "Save…"), this::save);
+    Tiles keys = Tiles.of(context.scale(), 2, print, save, before, next);
+    lay(
+        Panes.column(
+            context.scale(), Panes.grow(new PageRoom(context.scale(), picture, count, keys))));
   }
 
   @Override
@@ -92,7 +89,6 @@ public final class PaperScreen extends Page {
     pages = drawn.pages();
     before.offer(at > 1);
     next.offer(at < pages);
-    print.setWords("Print", Words.count(pages, "page", "pages"));
     picture.show(drawn.image());
     count.setWords("Page " + at + " of " + pages);
   }

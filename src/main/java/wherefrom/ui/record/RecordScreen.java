@@ -1,9 +1,11 @@
 package wherefrom.ui.record;
 
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.files.FileNames;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
@@ -43,12 +45,13 @@ public final class RecordScreen implements Screen {
     BuildRecord record =
         BuildRecord.of(context.getJob(), context.services().photos())
             .withPlots(RecordPlots.of(context.getJob()));
+    PaperSize size = PaperSize.usual(Locale.getDefault());
     return new PaperScreen(
         context,
         new Paper(
             "Build record",
             FileNames.of(record.job(), "build record", ".pdf"),
-            pdf -> context.services().reports().writeRecord(record, pdf),
+            pdf -> context.services().reports().writeRecord(record, size, pdf),
             () -> Unprintable.warning(context.services().printer(), record)));
   }
 

@@ -38,6 +38,7 @@ record LicenseText(String file, String title, String of) {
           new LicenseText(FOLDER + "LICENSE", "Apache License 2.0", "Wherefrom"),
           new LicenseText(
               FOLDER + "THIRD-PARTY.txt", "Libraries", "what comes with it, and under which terms"),
+          new LicenseText(FOLDER + "OTHERS.txt", "MIT and BSD", "tables, numbers, picture data"),
           new LicenseText(
               FOLDER + "GPL-2-CE.txt", "GPL 2 with Classpath Exception", "JavaFX, Java"),
           new LicenseText(FOLDER + "FFMPEG.txt", "FFmpeg and its parts", "the camera"),

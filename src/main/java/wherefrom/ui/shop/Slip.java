@@ -3,10 +3,12 @@ package wherefrom.ui.shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.ShopSlip;
@@ -84,7 +86,8 @@ final class Slip {
   }
 
   private ShopVisit write(Filled filled, Outgoing out) throws IOException {
-    context.services().reports().writeSlip(filled.slip(), out);
+    PaperSize paper = PaperSize.usual(Locale.getDefault());
+    context.services().reports().writeSlip(filled.slip(), paper, out);
     return filled.visit();
   }
 

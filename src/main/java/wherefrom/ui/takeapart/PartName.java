@@ -6,23 +6,31 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSpot;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
 /**
  * What a part is called at the engine: the place in a word and a figure, to be read from afar, and
  * what of it.
  *
+ * @param kind of the part
  * @param place {@code 3 EX}, {@code Rod 4}, {@code Main 2}
  * @param what {@code pushrod}, {@code lower shell}, {@code cap}
+ * @param least the same in the fewest words, such as {@code lower}
  */
-public record PartName(String place, String what) {
+public record PartName(PartKind kind, String place, String what, String least) {
 
   public static PartName of(Layout layout, Part part) {
     return of(layout, part.home());
   }
 
   public static PartName of(Layout layout, Place home) {
-    return new PartName(place(home.spot()), what(layout, home));
+    PartKind kind = home.kind();
+    boolean shell = kind == PartKind.ROD_SHELL || kind == PartKind.MAIN_SHELL;
+    String what = shell ? PlaceWords.half(layout, home) + " shell" : what(kind);
+    boolean half = shell && !PlaceWords.isHalfOfCase(layout, home);
+    String least = half ? PlaceWords.half(layout, home) : what;
+    return new PartName(kind, place(home.spot()), what, least);
   }
 
   private static String place(Spot spot) {
@@ -34,41 +42,37 @@ public record PartName(String place, String what) {
         bearing -> "Cam " + bearing.number());
   }
 
-  private static String what(Layout layout, Place home) {
-    return switch (home.kind()) {
-      case ROD_SHELL, MAIN_SHELL -> afterComma(PlaceWords.of(layout, home));
+  private static String what(PartKind kind) {
+    return switch (kind) {
       case ROD_CAP, MAIN_CAP -> "cap";
       case CAM_BEARING -> "bearing";
-      default -> home.kind().word();
+      default -> kind.word();
     };
-  }
-
-  private static String afterComma(String words) {
-    return words.substring(words.indexOf(',') + 2);
   }
 
   /** In one line: {@code 3 EX pushrod}, {@code Rod 4, lower shell}. */
   public String words() {
-    return line();
+    return line(what);
   }
 
   /** The same within a sentence: {@code 3 EX pushrod}, {@code rod 4, lower shell}. */
   public String inLine() {
-    String words = line();
-    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    return small(words());
   }
 
   /** The same in fewer words: {@code rod 4, lower}. */
   public String brief() {
-    String words = inLine();
-    boolean half = words.endsWith("er shell");
-    return half ? words.substring(0, words.length() - " shell".length()) : words;
+    return small(line(least));
   }
 
-  private String line() {
-    if (what.equals("rod")) {
+  private static String small(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private String line(String named) {
+    if (kind == PartKind.ROD) {
       return place;
     }
-    return place + (Character.isDigit(place.charAt(0)) ? " " : ", ") + what;
+    return place + (Character.isDigit(place.charAt(0)) ? " " : ", ") + named;
   }
 }

@@ -50,8 +50,11 @@ class PhotoFolderTest {
       Files.writeString(folder.resolve(name), name);
     }
     Files.createDirectory(folder.resolve("sub"));
-    TagBook tags = new TagBook(bench.job.state(), SampleJob.NAMES);
-    reading = new PhotoFolder(bench.job, tags, photos, this::see);
+    reading = new PhotoFolder(bench.job, photos, this::see);
+  }
+
+  private PhotoFolder.Sorted sort() throws IOException {
+    return reading.sort(List.of(folder), new TagBook(bench.job.state(), SampleJob.NAMES));
   }
 
   /** The first picture shows a pushrod's tag, the third two tags, the text is no picture. */
@@ -71,7 +74,7 @@ class PhotoFolderTest {
 
   @Test
   void eachPictureIsSortedByTheTagsThatItShows() throws IOException {
-    PhotoFolder.Sorted sorted = reading.sort(List.of(folder));
+    PhotoFolder.Sorted sorted = sort();
     assertThat(sorted.tagged()).extracting(seen -> seen.parts().size()).containsExactly(1, 2);
     assertThat(sorted.untagged())
         .extracting(seen -> String.valueOf(seen.file().getFileName()))
@@ -82,7 +85,7 @@ class PhotoFolderTest {
 
   @Test
   void whatIsKeptIsOneStepAndNothingTwice() throws IOException {
-    PhotoFolder.Sorted sorted = reading.sort(List.of(folder));
+    PhotoFolder.Sorted sorted = sort();
     assertThat(reading.record(reading.copy(sorted.seen()))).isEqualTo(4);
     Subject pushrod = Subject.ofPart(bench.item("pushrod@3EX"));
     assertThat(Photograph.listOf(bench.job.state(), pushrod)).hasSize(2);
@@ -90,11 +93,11 @@ class PhotoFolderTest {
         .filteredOn(photo -> photo.subject().equals(Optional.empty()))
         .hasSize(1);
     assertThat(reading.record(reading.copy(sorted.seen()))).as("again").isZero();
-    PhotoFolder.Sorted again = reading.sort(List.of(folder));
+    PhotoFolder.Sorted again = sort();
     assertThat(again.seen()).as("what is kept is offered no more").isEmpty();
     assertThat(again.had()).hasSize(3);
     bench.job.undo();
-    assertThat(reading.sort(List.of(folder)).seen()).as("taken back").hasSize(3);
+    assertThat(sort().seen()).as("taken back").hasSize(3);
     assertThat(Photograph.listAll(bench.job.state())).isEmpty();
   }
 }

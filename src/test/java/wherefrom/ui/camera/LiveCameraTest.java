@@ -201,6 +201,15 @@ class LiveCameraTest {
     assertThat(System.nanoTime() - before).isLessThan(TimeUnit.MILLISECONDS.toNanos(500));
     assertThat(camera.noted())
         .noneMatch(frame -> frame.screen().contains("Now scan the place card"));
+    // The job's first screen takes scans, too: the camera goes on there.
+    Toolkit.on(
+        () -> {
+          window.shell.context().navigator().home();
+          return true;
+        });
+    camera.frames(camera.noted().size() + 3);
+    assertThat(words()).contains("Launch V8").doesNotContain("Put together");
+    assertThat(camera.isClosedWithin(0)).isFalse();
     Toolkit.on(
         () -> {
           window.shell.context().navigator().show(ScreenId.SETTINGS);

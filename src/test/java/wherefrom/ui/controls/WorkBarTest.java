@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wherefrom.ui.Toolkit;
 import wherefrom.ui.sample.HandTicker;
 
 /** The bar is as dark as far as work is, and runs only while nobody can tell. */
@@ -17,7 +18,7 @@ class WorkBarTest {
 
   @BeforeEach
   void inAWindow() {
-    new Scene(pane);
+    Toolkit.on(() -> new Scene(pane));
     bar.resize(200, 10);
   }
 

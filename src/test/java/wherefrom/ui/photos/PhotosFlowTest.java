@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -20,6 +21,7 @@ import wherefrom.job.photos.Photos;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.logbook.PhotoFiles;
+import wherefrom.parts.Place;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -281,5 +283,124 @@ class PhotosFlowTest {
                             0)));
     press("UNDO");
     assertThat(words()).contains("There is no photograph here any more.");
+  }
+
+  /** What is slow stays undone until the test lets it go on. */
+  private final List<Runnable> held = new ArrayList<>();
+
+  private void hold() {
+    in(open -> open.workers = held::add);
+  }
+
+  private void goOn() {
+    List<Runnable> now = List.copyOf(held);
+    held.clear();
+    in(open -> now.forEach(Runnable::run));
+  }
+
+  @Test
+  void whileOneIsBeingKeptNoAnswerCounts() throws IOException {
+    pictures("a.png", "b.png");
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    hold();
+    scan(sample.tag("pushrod@5IN"));
+    scan(sample.tag("pushrod@3EX"));
+    assertThat(words()).contains("still being kept");
+    press("Skip");
+    press("Choose what it shows");
+    press("UNDO");
+    press("Later");
+    assertThat(words()).contains("1 of 3");
+    goOn();
+    goOn();
+    assertThat(words()).contains("2 of 3");
+    assertThat(Photograph.listAll(sample.job.state()))
+        .map(this::shows)
+        .containsExactly(List.of("photo-of-a.png", "cylinder 5, intake, pushrod"));
+  }
+
+  @Test
+  void whereOneCannotBeKeptItIsAskedAboutAgain() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    Files.delete(shop.resolve("nose.png"));
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    scan(sample.tag("pushrod@5IN"));
+    assertThat(words()).contains("The disk is full.", "1 of 1");
+    sample.logbook.fail("");
+    scan(sample.tag("pushrod@5IN"));
+    assertThat(words()).contains("kept with cylinder 5, intake, pushrod.");
+  }
+
+  @Test
+  void whoHasGoneOnToAnotherScreenStaysThere() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    hold();
+    scan(sample.tag("pushrod@5IN"));
+    in(open -> open.shell.context().navigator().show(ScreenId.BENCH_MAP));
+    goOn();
+    assertThat(Toolkit.on(() -> window.shell.current().title())).startsWith("Bench");
+    assertThat(Photograph.listAll(sample.job.state())).hasSize(1);
+    in(open -> open.shell.context().navigator().back());
+    goOn();
+    scan(sample.tag("pushrod@3EX"));
+    assertThat(words()).contains("None is left to ask about.");
+  }
+
+  @Test
+  void theQuestionDoesNotComeUpOverAnotherScreen() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    hold();
+    press("Read a folder…", "Choose this folder");
+    in(open -> open.shell.context().navigator().show(ScreenId.TAKE_APART));
+    goOn();
+    assertThat(Toolkit.on(() -> window.shell.current().title())).isEqualTo("Take apart");
+    assertThat(words()).contains("1 photograph shows no tag: read them again in Photographs.");
+  }
+
+  @Test
+  void photographsOfAJobThatIsPutAwayAreNotKeptWithAnother() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    hold();
+    press("Read a folder…", "Choose this folder");
+    SampleJob other = SampleJob.apart();
+    in(open -> open.shell.context().open(other.job));
+    goOn();
+    goOn();
+    assertThat(words()).contains("The photographs were not kept: their job was put away.");
+    assertThat(Photograph.listAll(other.job.state())).isEmpty();
+    hold();
+    in(open -> open.shell.pictures().read(List.of(shop)));
+    press("Keep them");
+    in(open -> open.shell.context().navigator().jobs());
+    goOn();
+    goOn();
+    assertThat(words()).contains("The photographs were not kept: their job was put away.");
+  }
+
+  @Test
+  void aBearingsCardOffersItsJournalAndTheDroppedAreDroppedAgain() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    in(open -> open.shell.pictures().read(List.of(shop.resolve("nose.png"))));
+    scan(sample.card("M2U"));
+    assertThat(words()).contains("Main journal 2");
+    press("Back");
+    scan(sample.card("R3U"));
+    assertThat(words()).containsIgnoringCase("rod journal");
+    press("Back", "Later");
+    assertThat(words()).contains("1 photograph not filed yet. Drop them again to go on.");
+  }
+
+  /** The journal has no tag and no card of its own: its bearing's place shows it. */
+  @Test
+  void aPlaceHasThePhotographsOfItsJournal() {
+    Subject journal = new Subject.AFeature(Feature.ROD_JOURNAL, "B3");
+    new Photographing(sample.job).add(Optional.of(journal), "", "one.png", "");
+    Place shell = Place.find("rod-shell@R3L").orElseThrow();
+    Place other = Place.find("rod-shell@R4L").orElseThrow();
+    assertThat(PhotosOf.list(sample.job.state(), shell)).hasSize(1);
+    assertThat(PhotosOf.list(sample.job.state(), other)).isEmpty();
   }
 }

@@ -76,7 +76,23 @@ class PutTogetherModelTest {
     model.act(Action.UNDO);
     assertThat(model.stop()).isEmpty();
     assertThat(model.answer().headline()).isEqualTo("Taken back");
-    assertThat(model.answer().small()).doesNotContain("Taken back");
+    assertThat(model.answer().small())
+        .doesNotContain("Taken back")
+        .endsWith("Cylinder 5, exhaust, pushrod is still empty.");
+  }
+
+  @Test
+  void afterUndoThePlaceIsSaidToBeAsItIs() {
+    fit("pushrod@5EX", "5EX");
+    fit("pushrod@3EX", "5EX");
+    model.act(Action.UNDO);
+    assertThat(model.answer().small())
+        .endsWith(
+            "Cylinder 5, exhaust, pushrod: "
+                + sample.part("pushrod@5EX").code(SampleJob.ENGINE).typed()
+                + " is still in it.");
+    model.act(Action.UNDO);
+    assertThat(model.answer().small()).endsWith("Cylinder 5, exhaust, pushrod is still empty.");
   }
 
   @Test

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.PlaceState;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
@@ -47,23 +48,35 @@ class WayOutTest {
     assertThat(state()).isEqualTo(PlaceState.FITTED);
   }
 
+  private long entries() {
+    return sample.job.history().stream().map(LoggedEntry::sequence).distinct().count();
+  }
+
   @Test
   void aLostPartIsFoundAndFits() {
     new Handling(sample.job).lost(pushrod, "");
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.FOUND);
+    long before = entries();
     assertThat(model.isHere(WayOut.FOUND)).contains(Cue.RIGHT);
     fitted();
+    assertThat(entries()).as("one act").isEqualTo(before + 1);
+    model.act(wherefrom.parts.Action.UNDO);
+    assertThat(model.stop()).isPresent();
+    assertThat(state()).isEqualTo(PlaceState.MISSING);
   }
 
   @Test
-  void aPartThatIsBackFromWashingOrTheShopFits() {
+  void aPartThatIsBackFromWashingFits() {
     new Handling(sample.job).offForWashing(pushrod, 2);
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_WASHING);
     assertThat(model.isHere(WayOut.BACK_FROM_WASHING)).contains(Cue.RIGHT);
     fitted();
-    model.act(wherefrom.parts.Action.UNDO);
+  }
+
+  @Test
+  void aPartThatIsBackFromTheShopFits() {
     new MachineShop(sample.job).send(1, List.of(pushrod), "measure run-out");
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);

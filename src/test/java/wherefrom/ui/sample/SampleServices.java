@@ -122,7 +122,7 @@ public final class SampleServices {
   private Reports reports() {
     return new Reports() {
       @Override
-      public void writeRecord(BuildRecord record, Outgoing pdf) {
+      public void writeRecord(BuildRecord record, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
 
@@ -137,7 +137,7 @@ public final class SampleServices {
       }
 
       @Override
-      public void writeSlip(ShopSlip slip, Outgoing pdf) {
+      public void writeSlip(ShopSlip slip, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
 

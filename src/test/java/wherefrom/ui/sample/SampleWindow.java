@@ -28,6 +28,7 @@ import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.puttogether.PutTogetherScreen;
 
 /** The whole window's contents over sample services, with a clock that the test turns. */
 public final class SampleWindow {
@@ -36,12 +37,9 @@ public final class SampleWindow {
       Map.of(
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out there", "what is stopped after that is a stop of its own",
-          "It is found", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
           "Turned", "a fit that was none is taken back; the stop stands for itself",
-          "I held it", "a fit that was none is taken back; the stop stands for itself",
-          "measured good",
-              "a decision; then the scan that waited for it, an act of its own before");
+          "I held it", "a fit that was none is taken back; the stop stands for itself");
 
   public final SampleServices services = new SampleServices();
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
@@ -295,13 +293,20 @@ public final class SampleWindow {
     String words = words(target);
     Optional<OpenJob> job = shell.context().job();
     long before = job.map(SampleWindow::entries).orElse(0L);
+    boolean elsewhere = !isPuttingTogether();
     target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
     target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));
     layOut();
     long more = job.map(SampleWindow::entries).orElse(0L) - before;
-    if (more > 1 && SEVERAL.keySet().stream().noneMatch(words::startsWith)) {
+    // What was done about a stop elsewhere is an act; then the scan that waited is judged again.
+    long most = elsewhere && isPuttingTogether() ? 2 : 1;
+    if (more > most && SEVERAL.keySet().stream().noneMatch(words::startsWith)) {
       throw new AssertionError("\"" + words + "\" wrote " + more + " entries for one touch");
     }
+  }
+
+  private boolean isPuttingTogether() {
+    return shell.current() instanceof PutTogetherScreen;
   }
 
   private static long entries(OpenJob job) {

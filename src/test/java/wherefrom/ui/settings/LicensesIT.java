@@ -8,7 +8,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +22,10 @@ import org.junit.jupiter.api.Test;
 class LicensesIT {
   private static final Path JAR =
       Path.of(System.getProperty("wherefrom.target", "target"), "wherefrom.jar");
+
+  /** Group and artifact of what was built by Maven. */
+  private static final Pattern PART =
+      Pattern.compile("META-INF/maven/([^/]+)/([^/]+)/pom.properties");
 
   private ZipFile jar;
 
@@ -50,8 +58,28 @@ class LicensesIT {
     assertThat(text("/wherefrom/licenses/THIRD-PARTY.txt"))
         .contains("javafx-graphics", "ffmpeg", "javacpp", "javacv", "pdfbox", "fontbox")
         .contains("jackson-databind", "com.google.zxing:core", "metadata-extractor", "xmpcore")
-        .contains("hipparchus-core", "commons-logging", "jspecify")
+        .contains("hipparchus-core", "commons-logging", "jspecify", "picocli", "fastcsv")
         .doesNotContain("Unknown license");
+  }
+
+  /** The jar itself says what went into it. */
+  @Test
+  void nothingIsInItThatTheListsDoNotName() throws IOException {
+    List<String> parts =
+        jar.stream()
+            .map(entry -> PART.matcher(entry.getName()))
+            .filter(Matcher::matches)
+            .map(part -> part.group(1) + ":" + part.group(2))
+            .filter(part -> !part.equals("wherefrom:wherefrom"))
+            .toList();
+    assertThat(parts).hasSizeGreaterThan(8);
+    JsonNode bill = new ObjectMapper().readTree(text("/wherefrom/licenses/SBOM.json"));
+    List<String> billed = new ArrayList<>();
+    bill.path("components")
+        .forEach(
+            each -> billed.add(each.path("group").asText() + ":" + each.path("name").asText()));
+    assertThat(text("/wherefrom/licenses/THIRD-PARTY.txt")).contains(parts);
+    assertThat(billed).containsAll(parts);
   }
 
   @Test

@@ -1,0 +1,77 @@
+package wherefrom.job.puttogether;
+
+import java.util.Optional;
+import wherefrom.engine.Spots;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.text.Words;
+
+/** How the place of a scan stands once the scan was taken back. */
+record PlaceNow(Place place) {
+
+  /** The place that a step is about; empty where it fits no part and stops none. */
+  static Optional<PlaceNow> of(EngineJob job, LoggedEntry step) {
+    return step.each()
+        .map(LoggedEntry::entry)
+        .flatMap(entry -> place(job, entry).stream())
+        .reduce((earlier, later) -> later)
+        .map(PlaceNow::new);
+  }
+
+  private static Optional<Place> place(EngineJob job, JobEntry entry) {
+    if (entry instanceof PartFitted fitted) {
+      return Optional.of(fitted.place());
+    }
+    return entry instanceof StopGiven stop ? place(job, stop) : Optional.empty();
+  }
+
+  private static Optional<Place> place(EngineJob job, StopGiven stop) {
+    return job.findPart(stop.item())
+        .map(PartRecord::part)
+        .map(Part::kind)
+        .flatMap(
+            kind ->
+                Spots.find(stop.spot())
+                    .filter(spot -> Place.canLive(kind, spot))
+                    .map(spot -> new Place(kind, spot)));
+  }
+
+  /** Takes the stop that stands back, else the last step; says how its place stands then. */
+  static FitOutcome takeBack(OpenJob job) {
+    Optional<LoggedEntry> stop = job.takeBackStop();
+    if (stop.isPresent()) {
+      return tookBack(job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
+    }
+    return job.undo()
+        .match(
+            back -> tookBack(job.state(), back.words(), back.step()),
+            kept -> new FitOutcome.Said(kept.sentence()),
+            nothing -> new FitOutcome.Said(nothing.sentence()));
+  }
+
+  /**
+   * What was taken back, and how its place stands now.
+   *
+   * @param words the step, in words
+   */
+  private static FitOutcome tookBack(EngineJob job, String words, LoggedEntry step) {
+    String now = of(job, step).map(place -> " " + place.words(job)).orElse("");
+    return new FitOutcome.TookBack(words + "." + now);
+  }
+
+  /** {@code Rod 7, lower shell is still empty.}, or which part is in it. */
+  String words(EngineJob job) {
+    String name = Words.capital(place.words());
+    return job.findFitted(place)
+        .map(there -> name + ": " + there.code(job.engine()).typed() + " is still in it.")
+        .orElse(name + " is still empty.");
+  }
+}

@@ -1,0 +1,86 @@
+package wherefrom.ui.measure;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import wherefrom.job.numbers.RingFiling;
+import wherefrom.job.numbers.RingGapRow;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.TagKey;
+
+/** The card of ring filing: every ring of every bore, what is to be filed off it, and its tick. */
+public final class RingsScreen extends ListPage {
+  private final TagKey tag;
+  private final Foot foot;
+  private Runnable first = () -> {};
+
+  public RingsScreen(ScreenContext context) {
+    super(context, "Ring filing");
+    tag = tag(() -> first.run());
+    foot =
+        new Foot(
+            context,
+            tag,
+            KeyRow.of(context, act("Wanted gap", () -> new WantedGapFlow(context).ask())));
+    layOut(foot);
+  }
+
+  private List<RingGapRow> all() {
+    return new RingFiling(context.getJob()).rows();
+  }
+
+  @Override
+  public String aside() {
+    List<RingGapRow> all = all();
+    return all.stream().filter(row -> row.state() == RingGapRow.State.DONE).count()
+        + " of "
+        + all.size()
+        + " done";
+  }
+
+  @Override
+  protected String whenEmpty() {
+    return "Type the gap that each ring wants. Then this card lists what to file.";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    return all().stream().map(this::row).toList();
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    List<RingGapRow> all = all();
+    Optional<RingGapRow> next =
+        all.stream().filter(row -> row.state() != RingGapRow.State.DONE).findFirst();
+    foot.offerTag(all.isEmpty() || next.isPresent());
+    tag.setWords(
+        next.map(row -> "Next: " + row.words()).orElse("Type the wanted gap"),
+        next.map(row -> touch().brief(brief(row), "")).orElse(""));
+    first =
+        next.<Runnable>map(row -> () -> open(row)).orElse(() -> new WantedGapFlow(context).ask());
+  }
+
+  private Region row(RingGapRow row) {
+    return key(
+        Words.capital(row.words()) + ": " + brief(row),
+        touch().brief(row.figures(), ""),
+        () -> open(row));
+  }
+
+  /** {@code file 0.0030 in}, {@code done}. */
+  static String brief(RingGapRow row) {
+    return row.state() == RingGapRow.State.TO_FILE
+        ? "file " + row.toFileText()
+        : row.state().words();
+  }
+
+  private void open(RingGapRow row) {
+    open(() -> new RingScreen(context, row.where(), row.ring()));
+  }
+}

@@ -1,0 +1,64 @@
+package wherefrom.ui.record;
+
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.PictureView;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+
+/** A page of paper as large as the glass lets it be: the keys beside it, on upright glass below. */
+final class PageRoom extends Region {
+  private final Scale scale;
+  private final PictureView page;
+  private final FitText count;
+  private final Tiles keys;
+
+  /**
+   * @param count says which page it is
+   * @param keys in two columns
+   */
+  PageRoom(Scale scale, PictureView page, FitText count, Tiles keys) {
+    this.scale = scale;
+    this.page = page;
+    this.count = count.centred();
+    this.keys = keys;
+    getChildren().setAll(page, count, keys);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  private double side() {
+    double two = 2 * Math.ceil(keys.minWidth(-1)) + Math.ceil(scale.px(Scale.GAP_MM)) + 2;
+    return Math.max(two, Math.ceil(count.minWidth(-1)));
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return count.minHeight(side()) + scale.gap() + keys.minHeight(side());
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double gap = scale.gap();
+    double width = getWidth();
+    double height = getHeight();
+    boolean upright = height > width;
+    double wide = upright ? width : side();
+    double high = Math.ceil(keys.minHeight(wide));
+    double line = Math.ceil(count.minHeight(wide));
+    double x = width - wide;
+    put(keys, x, height - high, wide, high);
+    put(count, x, height - high - gap - line, wide, line);
+    put(page, 0, 0, upright ? width : x - gap, upright ? height - high - line - 2 * gap : height);
+  }
+
+  private static void put(Region region, double x, double y, double width, double height) {
+    region.resizeRelocate(
+        Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
+  }
+}
