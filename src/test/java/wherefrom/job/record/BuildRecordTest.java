@@ -88,7 +88,7 @@ class BuildRecordTest {
   @Test
   void aCheckThatTwoChangesAskForCountsOnce() {
     new Planning(bench.job).make(Change.at(ChangeKind.HEAD_MILLED, "left"));
-    new Planning(bench.job).make(Change.at(ChangeKind.VALVE_JOB, "left"));
+    new Planning(bench.job).make(Change.at(ChangeKind.DECK_MILLED, "left"));
     int open = bench.job.state().rules().openChecks().size();
     assertThat(bench.job.state().rules().all())
         .filteredOn(rule -> rule.consequence().effect().isCheck())
