@@ -87,8 +87,8 @@ class BuildRecordTest {
   /** Two changes can ask for one check, which one answer settles: it is counted once. */
   @Test
   void aCheckThatTwoChangesAskForCountsOnce() {
-    new Planning(bench.job).make(Change.at(ChangeKind.HEAD_MILLED, "left"));
-    new Planning(bench.job).make(Change.at(ChangeKind.DECK_MILLED, "left"));
+    new Planning(bench.job).make(Change.at(ChangeKind.LARGER_INTAKE_VALVES, "left"));
+    new Planning(bench.job).make(Change.at(ChangeKind.LARGER_EXHAUST_VALVES, "left"));
     int open = bench.job.state().rules().openChecks().size();
     assertThat(bench.job.state().rules().all())
         .filteredOn(rule -> rule.consequence().effect().isCheck())
