@@ -12,11 +12,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.print.Face;
 import wherefrom.job.print.TagFace;
+import wherefrom.job.print.TagFaces;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.TagType;
-import wherefrom.job.print.Face;
-import wherefrom.job.print.TagFaces;
 
 class ComposerTest {
   private static final Letters LETTERS = Letters.load();

@@ -84,8 +84,7 @@ class OneTouchTest {
   private List<Node> keys(Shot shot, SampleWindow window) {
     boolean first = firsts.computeIfAbsent(shot.screen(), none -> shot.name()).equals(shot.name());
     return window.targets().stream()
-        .filter(
-            node -> first || !window.isOnRail(node) || window.words(node).equals("UNDO"))
+        .filter(node -> first || !window.isOnRail(node) || window.words(node).equals("UNDO"))
         .toList();
   }
 

@@ -147,8 +147,8 @@ final class Judging {
   }
 
   /**
-   * Something is done about the stop, then the same scan is judged anew. Where it is right, both are
-   * one act; another stop that comes instead is an entry of its own, as it is solved alone.
+   * Something is done about the stop, then the same scan is judged anew. Where it is right, both
+   * are one act; another stop that comes instead is an entry of its own, as it is solved alone.
    *
    * @param wanted the kind that the list names
    */

@@ -48,8 +48,7 @@ record PlaceNow(Place place) {
   static FitOutcome takeBack(OpenJob job) {
     Optional<LoggedEntry> stop = job.takeBackStop();
     if (stop.isPresent()) {
-      return tookBack(
-          job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
+      return tookBack(job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
     }
     return job.undo()
         .match(

@@ -66,10 +66,11 @@ final class StopWays implements StopView.Ways {
         .orElseGet(() -> StandingScreen.of(context, item));
   }
 
-  /** Its tag is printed at once; the old part is then stopped as retired, which names the new one. */
+  /**
+   * Its tag is printed at once; the old part is then stopped as retired, which names the new one.
+   */
   private void newPart() {
-    PlaceWays ways =
-        new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
+    PlaceWays ways = new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
     model.stopped().part().ifPresent(part -> ways.replace(part.home()));
   }
 

@@ -60,8 +60,7 @@ class EveryStopLeadsOutTest {
 
   private static List<String> typed(String digits) {
     String six = TagCode.find(digits).orElseThrow().typed().replace(" ", "");
-    return Stream.concat(
-            six.codePoints().mapToObj(Character::toString), Stream.of("Done"))
+    return Stream.concat(six.codePoints().mapToObj(Character::toString), Stream.of("Done"))
         .toList();
   }
 
@@ -77,16 +76,29 @@ class EveryStopLeadsOutTest {
   static Stream<Row> scans() {
     return Stream.of(
         code("From: 3 EX", "Scan the right part", pair("pushrod@3EX", "5EX"), "pushrod@5EX"),
-        code("Here: rod 7, lower", "Scan the right part", pair("rod-shell@R7U", "R7L"),
+        code(
+            "Here: rod 7, lower",
+            "Scan the right part",
+            pair("rod-shell@R7U", "R7L"),
             "rod-shell@R7L"),
         new Row(
-            "Place taken: 3 EX", "Scan another place", true, EveryStopLeadsOutTest::taken,
-            job -> typed(job.card("5EX")), "RIGHT PLACE"),
-        code("Wrong end: 3 EX", "Turn it, scan again", EveryStopLeadsOutTest::turned,
-            "pushrod@3EX"),
-        code("You hold: a pushrod", "Scan the right part", EveryStopLeadsOutTest::otherKind,
+            "Place taken: 3 EX",
+            "Scan another place",
+            true,
+            EveryStopLeadsOutTest::taken,
+            job -> typed(job.card("5EX")),
+            "RIGHT PLACE"),
+        code(
+            "Wrong end: 3 EX", "Turn it, scan again", EveryStopLeadsOutTest::turned, "pushrod@3EX"),
+        code(
+            "You hold: a pushrod",
+            "Scan the right part",
+            EveryStopLeadsOutTest::otherKind,
             "main-shell@M1U"),
-        code("Tag of: Grey six", "Scan the right part", EveryStopLeadsOutTest::otherEngine,
+        code(
+            "Tag of: Grey six",
+            "Scan the right part",
+            EveryStopLeadsOutTest::otherEngine,
             "pushrod@3EX"),
         code("retired", "Scan the new part", EveryStopLeadsOutTest::retired, "rod-shell@R4L"),
         code("Old tag: 3 EX", "Scan the newer tag", EveryStopLeadsOutTest::older, "pushrod@3EX"));
@@ -97,11 +109,16 @@ class EveryStopLeadsOutTest {
         pressed("lost", "It is found", false, after((job, item) -> job.lost(item, ""))),
         pressed("washing", "It is back", false, after((job, item) -> job.offForWashing(item, 2))),
         pressed("machine shop", "It is back", false, EveryStopLeadsOutTest::atTheShop),
-        pressed("not decided", "Decide", true, EveryStopLeadsOutTest::suspect, "Reuse",
+        pressed(
+            "not decided",
+            "Decide",
+            true,
+            EveryStopLeadsOutTest::suspect,
+            "Reuse",
             "measured good"),
         pressed("check is open", "Do the check", true, EveryStopLeadsOutTest::gasket, "Pass"),
-        pressed("Fitted at: 5 EX", "It is taken out there", false,
-            EveryStopLeadsOutTest::elsewhere),
+        pressed(
+            "Fitted at: 5 EX", "It is taken out there", false, EveryStopLeadsOutTest::elsewhere),
         new Row(
             "Must be new: 3 EX",
             "Fit a new part",
@@ -166,8 +183,7 @@ class EveryStopLeadsOutTest {
     return sample.part("pushrod@3EX").item();
   }
 
-  private static BiConsumer<SampleWindow, SampleJob> after(
-      BiConsumer<Handling, Integer> handled) {
+  private static BiConsumer<SampleWindow, SampleJob> after(BiConsumer<Handling, Integer> handled) {
     return (window, sample) -> {
       handled.accept(new Handling(sample.job), item(sample));
       pushrod(window, sample);
