@@ -29,6 +29,8 @@ final class Commands {
           "reprint",
           "took-out",
           "shop",
+          "bag",
+          "big",
           "retag",
           "money",
           "record",
@@ -93,6 +95,8 @@ final class Commands {
           one(first, PartCommands.all());
       case "wash" -> WashCommands.all();
       case "shop" -> ShopCommands.all();
+      case "bag" -> BagCommands.all();
+      case "big" -> BigPartCommands.all();
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());

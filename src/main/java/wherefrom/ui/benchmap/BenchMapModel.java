@@ -218,6 +218,8 @@ final class BenchMapModel {
         spot -> scanned(spot.spot()),
         card -> act(card.action()),
         basket -> scanned(basket),
+        bag -> refuse(found),
+        bigPart -> refuse(found),
         other -> refuse(found));
   }
 

@@ -44,6 +44,8 @@ final class Taking {
             spot -> () -> refuse(found),
             card -> () -> act(card.action()),
             basket -> () -> came(taker.basket(basket.number())),
+            bag -> () -> refuse(found),
+            bigPart -> () -> refuse(found),
             refused -> () -> refuse(found))
         .run();
   }
