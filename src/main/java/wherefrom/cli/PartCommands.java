@@ -13,6 +13,7 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.TagCode;
+import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Verdict;
 
 /** Parts that come out, are asked about, mislaid, found, noted, replaced, tagged anew. */
@@ -55,6 +56,7 @@ final class PartCommands {
     return out.<Ending>match(
             came -> () -> out(bench, "out", came.part().part(), answer),
             had -> () -> out(bench, "already out", had.part().part(), answer),
+            other -> () -> fittedOrLost(bench, other.part(), answer),
             refused -> () -> stopped(bench, code, refused.verdict(), answer),
             other ->
                 Ending.bad(
@@ -63,6 +65,16 @@ final class PartCommands {
                         + Meaning.of(other.found())
                         + ". Give the part's code."))
         .end();
+  }
+
+  private static Status fittedOrLost(OpenedJob bench, PartRecord part, Answer answer) {
+    out(bench, part.where().state(), part.part(), answer);
+    answer.fault(
+        "It did not come out now: it is "
+            + part.where().words()
+            + ". See "
+            + (part.where() == Whereabouts.LOST ? "found." : "took-out."));
+    return Status.STOPPED;
   }
 
   private static Status out(OpenedJob bench, String done, Part part, Answer answer) {
@@ -109,6 +121,8 @@ final class PartCommands {
     return found.match(
         part -> WhereTo.words(bench.state(), part.part().part()),
         spot -> WhereTo.words(bench.state(), spot.spot()),
+        Meaning::sentence,
+        Meaning::sentence,
         Meaning::sentence,
         Meaning::sentence,
         Meaning::sentence);

@@ -52,6 +52,22 @@ class BenchCommandsTest {
   }
 
   @Test
+  void aFittedOrLostPartIsNotSaidToBeOut() {
+    String tag = tag(PUSHROD);
+    shop.right("out", "--job", job, tag);
+    shop.right("lost", "--job", job, tag);
+    Shop.Outcome lost = shop.run("out", "--job", job, tag);
+    assertThat(lost.status()).isEqualTo(1);
+    assertThat(lost.lines()).containsExactly(tag + "\tlost\t" + PUSHROD);
+    shop.right("found", "--job", job, tag);
+    shop.right("fit", "--job", job, tag, shop.codes(job, PUSHROD).card());
+    Shop.Outcome fitted = shop.run("out", "--job", job, tag);
+    assertThat(fitted.status()).isEqualTo(1);
+    assertThat(fitted.lines()).containsExactly(tag + "\tfitted\t" + PUSHROD);
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("fitted");
+  }
+
+  @Test
   void severalCodesComeInOneCallOrOnALineEach() {
     shop.right("out", "--job", job, tag(PUSHROD), tag("rod 3, upper shell"));
     Shop.Outcome lines =

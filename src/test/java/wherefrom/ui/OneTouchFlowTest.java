@@ -2,8 +2,11 @@ package wherefrom.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
 import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
@@ -113,6 +116,30 @@ class OneTouchFlowTest {
           scan(window, sample.tag("pushrod@1IN"));
           Screen current = window.shell.current();
           assertThat(current.title()).isEqualTo("1 IN pushrod");
+          return window;
+        });
+  }
+
+  /** The panel of a part that came out goes by itself: a finger on its way meets other keys. */
+  @Test
+  void noTapCountsOnWhatHasJustComeUpByItself() throws TimeoutException {
+    SampleWindow window = Toolkit.on(() -> open(ScreenId.TAKE_APART));
+    Toolkit.on(
+        () -> {
+          scan(window, sample.tag("rocker@1IN"));
+          window.moment();
+          assertThat(window.words()).contains("Undo this");
+          return window;
+        });
+    WaitForAsyncUtils.waitFor(
+        20, TimeUnit.SECONDS, () -> Toolkit.on(() -> !window.words().contains("Undo this")));
+    Toolkit.on(
+        () -> {
+          window.layOut();
+          window.tap(target(window, "Note"));
+          assertThat(window.shell.current().title()).isEqualTo("Take apart");
+          window.press("Note");
+          assertThat(window.shell.current().title()).isNotEqualTo("Take apart");
           return window;
         });
   }

@@ -21,6 +21,7 @@ public final class TakeApart {
     default <R> R match(
         Function<CameOut, R> cameOut,
         Function<AlreadyOut, R> alreadyOut,
+        Function<FittedOrLost, R> fittedOrLost,
         Function<Refused, R> refused,
         Function<NoPart, R> noPart) {
       if (this instanceof CameOut one) {
@@ -28,6 +29,9 @@ public final class TakeApart {
       }
       if (this instanceof AlreadyOut one) {
         return alreadyOut.apply(one);
+      }
+      if (this instanceof FittedOrLost one) {
+        return fittedOrLost.apply(one);
       }
       if (this instanceof Refused one) {
         return refused.apply(one);
@@ -38,8 +42,11 @@ public final class TakeApart {
     /** Logged: the part is out. */
     record CameOut(PartRecord part) implements Answer {}
 
-    /** It was out already; nothing was logged. */
+    /** It was out already, on the bench or away; nothing was logged. */
     record AlreadyOut(PartRecord part) implements Answer {}
+
+    /** It does not come out, but out again, or is found again: another deed; nothing was logged. */
+    record FittedOrLost(PartRecord part) implements Answer {}
 
     /** The code stands for no part of this job. */
     record Refused(Verdict verdict) implements Answer {}
@@ -70,15 +77,17 @@ public final class TakeApart {
   /** Logs a part as out. */
   public Answer out(PartRecord part) {
     int item = part.part().item();
-    if (part.where() == Whereabouts.RETIRED) {
-      return new Answer.Refused(
-          new Verdict.Retired(part.part(), job.state().bench().findReplacement(item)));
-    }
-    if (part.where() != Whereabouts.IN_ENGINE) {
-      return new Answer.AlreadyOut(part);
-    }
-    job.record(new PartOut(item));
-    return new Answer.CameOut(job.state().getPart(item));
+    return switch (part.where()) {
+      case IN_ENGINE -> {
+        job.record(new PartOut(item));
+        yield new Answer.CameOut(job.state().getPart(item));
+      }
+      case OUT, WASHING, AT_SHOP -> new Answer.AlreadyOut(part);
+      case FITTED, LOST -> new Answer.FittedOrLost(part);
+      case RETIRED ->
+          new Answer.Refused(
+              new Verdict.Retired(part.part(), job.state().bench().findReplacement(item)));
+    };
   }
 
   /**

@@ -1,27 +1,17 @@
 package wherefrom.ui.app;
 
 import java.util.function.Consumer;
-import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FigurePad;
 
 /** Asks one thing on a pad, goes back to where it was asked, and hands the answer over. */
-public abstract class Asking implements Screen, Typable {
-  protected final ScreenContext context;
-  private final String title;
+public abstract class Asking extends Page implements Typable {
   private final FigurePad pad;
   private final Consumer<String> done;
-  private Region view = new Region();
 
   protected Asking(ScreenContext context, String title, FigurePad pad, Consumer<String> done) {
-    this.context = context;
-    this.title = title;
+    super(context, title, false);
     this.pad = pad;
     this.done = done;
-  }
-
-  /** Gives the screen its contents; once, while it is made. */
-  protected final void lay(Region contents) {
-    view = contents;
   }
 
   /** Goes back, then hands an answer over, so that what it leads to comes up after. */
@@ -37,21 +27,6 @@ public abstract class Asking implements Screen, Typable {
       context.say("Type the figure first.");
     }
     return empty;
-  }
-
-  @Override
-  public final String title() {
-    return title;
-  }
-
-  @Override
-  public final Region view() {
-    return view;
-  }
-
-  @Override
-  public final boolean onJob() {
-    return false;
   }
 
   @Override

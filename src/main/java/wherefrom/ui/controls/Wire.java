@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.Group;
+import javafx.scene.layout.Region;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
@@ -54,6 +55,29 @@ public final class Wire extends Group {
   public void lead(List<Point2D> points) {
     head.getPoints().clear();
     draw(points);
+  }
+
+  /**
+   * Leads it from one tile to the next; to the next row round the end of this one and below it.
+   *
+   * @param gap between the tiles, in pixels
+   */
+  public void link(Region from, Region to, double gap) {
+    double right = from.getLayoutX() + from.getWidth();
+    double y = from.getLayoutY() + from.getHeight() / 2;
+    double next = to.getLayoutY() + to.getHeight() / 2;
+    double aside = 0.35 * gap;
+    double low = from.getLayoutY() + from.getHeight() + gap / 2;
+    List<Point2D> round =
+        List.of(
+            new Point2D(right + aside, y),
+            new Point2D(right + aside, low),
+            new Point2D(-aside, low),
+            new Point2D(-aside, next));
+    List<Point2D> way = new ArrayList<>(List.of(new Point2D(right, y)));
+    way.addAll(y == next ? List.of() : round);
+    way.add(new Point2D(to.getLayoutX(), next));
+    lead(way);
   }
 
   /** Leads it from point to point, with an arrow at the last. */

@@ -24,17 +24,18 @@ public final class KindKey extends Region {
   private static final int MOST_IN_ROW = 8;
 
   private final KindShape shape;
-  private final double least;
   private final double side;
 
   private KindKey(Scale scale, Layout layout, PartKind kind) {
-    least = scale.px(Scale.KEY_MM);
+    double least = scale.px(Scale.KEY_MM);
     side = SHAPE * least;
     shape = new KindShape(scale, layout, kind, side, Look.IN);
     getStyleClass().addAll("key", "plain", "kind-key");
     getChildren().add(shape);
     setAccessibleRole(AccessibleRole.BUTTON);
     setAccessibleText(Words.capital(kind.plural()));
+    setMinSize(least, least);
+    setPrefSize(least, least);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
 
@@ -68,26 +69,6 @@ public final class KindKey extends Region {
   public KindKey select(boolean on) {
     pseudoClassStateChanged(SELECTED, on);
     return this;
-  }
-
-  @Override
-  protected double computeMinWidth(double height) {
-    return least;
-  }
-
-  @Override
-  protected double computeMinHeight(double width) {
-    return least;
-  }
-
-  @Override
-  protected double computePrefWidth(double height) {
-    return least;
-  }
-
-  @Override
-  protected double computePrefHeight(double width) {
-    return least;
   }
 
   @Override

@@ -2,7 +2,6 @@ package wherefrom.ui.home;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.Wire;
@@ -71,25 +70,7 @@ final class AreaGrid extends Region {
       areas.get(at).resizeRelocate(x, row * (high + gap), last ? getWidth() - x : wide, high);
     }
     for (int at = 0; at < wires.size(); at++) {
-      wires.get(at).lead(between(areas.get(at), areas.get(at + 1)));
+      wires.get(at).link(areas.get(at), areas.get(at + 1), gap);
     }
-  }
-
-  private List<Point2D> between(Region from, Region to) {
-    double right = from.getLayoutX() + from.getWidth();
-    double y = from.getLayoutY() + from.getHeight() / 2;
-    double next = to.getLayoutY() + to.getHeight() / 2;
-    if (y == next) {
-      return List.of(new Point2D(right, y), new Point2D(to.getLayoutX(), next));
-    }
-    double aside = 0.35 * gap;
-    double low = from.getLayoutY() + from.getHeight() + gap / 2;
-    return List.of(
-        new Point2D(right, y),
-        new Point2D(right + aside, y),
-        new Point2D(right + aside, low),
-        new Point2D(-aside, low),
-        new Point2D(-aside, next),
-        new Point2D(to.getLayoutX(), next));
   }
 }

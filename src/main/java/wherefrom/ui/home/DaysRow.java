@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.geometry.Orientation;
-import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.Standing;
@@ -96,7 +95,7 @@ final class DaysRow extends Region {
       row(all.subList(FIRST_ROW, all.size()), high + gap, high);
     }
     for (int at = 0; at < wires.size(); at++) {
-      wires.get(at).lead(between(all.get(at), all.get(at + 1)));
+      wires.get(at).link(all.get(at), all.get(at + 1), gap);
     }
   }
 
@@ -111,24 +110,5 @@ final class DaysRow extends Region {
       key.resizeRelocate(x, top, wide, high);
       x += wide + gap;
     }
-  }
-
-  /** From one key to the next; to the next row round the end of this one and below it. */
-  private List<Point2D> between(LinedKey from, LinedKey to) {
-    double right = from.getLayoutX() + from.getWidth();
-    double y = from.getLayoutY() + from.getHeight() / 2;
-    double next = to.getLayoutY() + to.getHeight() / 2;
-    if (y == next) {
-      return List.of(new Point2D(right, y), new Point2D(to.getLayoutX(), next));
-    }
-    double aside = 0.35 * gap;
-    double low = from.getLayoutY() + from.getHeight() + gap / 2;
-    return List.of(
-        new Point2D(right, y),
-        new Point2D(right + aside, y),
-        new Point2D(right + aside, low),
-        new Point2D(-aside, low),
-        new Point2D(-aside, next),
-        new Point2D(to.getLayoutX(), next));
   }
 }

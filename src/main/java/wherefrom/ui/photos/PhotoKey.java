@@ -18,16 +18,16 @@ final class PhotoKey extends Region {
 
   private final PictureView picture;
   private final double rim;
-  private final double high;
-  private final double wide;
-  private final double least;
+  private final int longest;
 
   private PhotoKey(Touch touch) {
     picture = new PictureView(touch.small(""));
     rim = Math.ceil(touch.scale().px(RIM_MM));
-    high = touch.scale().px(HIGH_MM);
-    wide = touch.scale().px(WIDE_MM);
-    least = touch.scale().px(LEAST_WIDE_MM);
+    double high = touch.scale().px(HIGH_MM);
+    double wide = touch.scale().px(WIDE_MM);
+    longest = (int) Math.ceil(Math.max(high, wide));
+    setMinSize(touch.scale().px(LEAST_WIDE_MM), high);
+    setPrefSize(wide, high);
     getStyleClass().addAll("key", "plain");
     getChildren().setAll(picture);
   }
@@ -43,8 +43,7 @@ final class PhotoKey extends Region {
             (scene, before, now) -> {
               if (now != null && !asked[0]) {
                 asked[0] = true;
-                int longest = (int) Math.ceil(Math.max(key.high, key.wide));
-                loader.load(photo.file(), longest, shown -> key.show(touch, shown));
+                loader.load(photo.file(), key.longest, shown -> key.show(touch, shown));
               }
             });
     return touch.target(key, act);
@@ -60,26 +59,6 @@ final class PhotoKey extends Region {
     } else {
       picture.say(touch.brief("not to be shown", "?"));
     }
-  }
-
-  @Override
-  protected double computeMinWidth(double height) {
-    return least;
-  }
-
-  @Override
-  protected double computePrefWidth(double height) {
-    return wide;
-  }
-
-  @Override
-  protected double computeMinHeight(double width) {
-    return high;
-  }
-
-  @Override
-  protected double computePrefHeight(double width) {
-    return high;
   }
 
   @Override

@@ -86,16 +86,10 @@ public final class PhotoTaking {
   }
 
   private static void fromCamera(ScreenContext context, About about) {
-    List<Camera> cameras = context.services().cameras().list();
-    if (cameras.isEmpty()) {
-      context.say("There is no camera here. Plug one in, or use a file.");
-      return;
-    }
-    Camera camera =
-        cameras.stream()
-            .filter(each -> each.id().equals(context.settings().camera()))
-            .findFirst()
-            .orElse(cameras.get(0));
+    StillCamera.find(context).ifPresent(camera -> fromCamera(context, about, camera));
+  }
+
+  private static void fromCamera(ScreenContext context, About about, Camera camera) {
     OpenJob job = context.getJob();
     Path folder = job.folder();
     if (!context.attempt(() -> new Photographing(job).require(about.subject()))) {

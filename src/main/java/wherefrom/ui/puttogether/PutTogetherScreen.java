@@ -22,6 +22,7 @@ import wherefrom.ui.app.WholeGlass;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.engine.WorkIndex;
 import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
@@ -39,7 +40,9 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     this.context = context;
     model = new PutTogetherModel(context.getJob());
     EnginePages pages =
-        new EnginePages(context, new FitIndex(context, model, this::tap, this::scannedOnPage));
+        new EnginePages(
+            context,
+            new WorkIndex(context, "Which place?", model::here, this::tap, this::scannedOnPage));
     engine = pages.view();
     work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
     right = new RightView(context.touch(), model, new RightKeys());

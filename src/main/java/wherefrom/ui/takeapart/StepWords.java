@@ -8,6 +8,7 @@ import wherefrom.engine.Layout;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
+import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.ScreenAnswer;
 
@@ -30,7 +31,8 @@ final class StepWords {
     return switch (part.kind()) {
       case PUSHROD, LIFTER -> "lift it out";
       case ROCKER, PIVOT, KEEPERS, RETAINER, SPRING -> "take it off";
-      case VALVE, CAM_BEARING, ROD, PISTON -> "push it out";
+      case VALVE, ROD, PISTON -> "push it out";
+      case CAM_BEARING -> "drive it out with a bearing tool";
       case ROD_CAP, MAIN_CAP -> "bolts out, take it off";
       case ROD_SHELL, MAIN_SHELL -> "slide it out";
     };
@@ -45,7 +47,18 @@ final class StepWords {
 
   /** A question that stands over all else. */
   static ScreenAnswer ask(String line, String small) {
+    return ask("Not the next", line, small);
+  }
+
+  /** What a part that does not come out is answered with: where it is, and what brings it back. */
+  static ScreenAnswer fittedOrLost(PartName name, Whereabouts where) {
+    return where == Whereabouts.LOST
+        ? ask("Lost", name.words(), "It is marked lost. On its page press It is found.")
+        : ask("Fitted", name.words(), "It is fitted. On its page press Taken out again.");
+  }
+
+  private static ScreenAnswer ask(String headline, String line, String small) {
     return new ScreenAnswer(
-        Optional.of(Cue.ASK), "Not the next", List.of(line), small, Optional.empty(), Set.of());
+        Optional.of(Cue.ASK), headline, List.of(line), small, Optional.empty(), Set.of());
   }
 }

@@ -72,6 +72,11 @@ final class TakeApartModel {
     return new NextOut(state(), order.get(), later).find();
   }
 
+  /** Where the next part sits. */
+  Optional<Place> here() {
+    return next().map(record -> record.part().home());
+  }
+
   /** The part that has just come out and has its panel; empty once that is over. */
   Optional<PartRecord> out() {
     return out.flatMap(state()::findPart);
@@ -191,7 +196,11 @@ final class TakeApartModel {
 
   private Optional<Cue> came(TakeApart.Answer came) {
     return came.match(
-        this::cameOut, this::alreadyOut, refused -> refused(refused.verdict()), this::noPart);
+        this::cameOut,
+        this::alreadyOut,
+        this::fittedOrLost,
+        refused -> refused(refused.verdict()),
+        this::noPart);
   }
 
   private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
@@ -207,6 +216,13 @@ final class TakeApartModel {
     out = Optional.of(part.item());
     said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
     return Optional.empty();
+  }
+
+  private Optional<Cue> fittedOrLost(TakeApart.Answer.FittedOrLost other) {
+    out = Optional.empty();
+    ScreenAnswer asked = StepWords.fittedOrLost(name(other.part().part()), other.part().where());
+    answer = Optional.of(asked);
+    return asked.cue();
   }
 
   private Optional<Cue> noPart(TakeApart.Answer.NoPart other) {

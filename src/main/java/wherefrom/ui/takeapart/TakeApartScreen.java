@@ -27,6 +27,7 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.engine.WorkIndex;
 
 /** Taking apart: what comes out next and where; for a moment after each scan what came out. */
 public final class TakeApartScreen implements Screen, Watching {
@@ -56,7 +57,10 @@ public final class TakeApartScreen implements Screen, Watching {
     acts = new PartActs(context, model, this::answer);
     card = new AnswerCard(touch);
     pages =
-        new EnginePages(context, new OutIndex(context, model, this::tapped, this::scannedOnPage));
+        new EnginePages(
+            context,
+            new WorkIndex(
+                context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
     tag = touch.tag("It is out", "or scan its tag", this::press);
     next = new NextView(touch, tag, engine, keys(touch));
@@ -226,6 +230,8 @@ public final class TakeApartScreen implements Screen, Watching {
     standing.ifPresent(Ticker.Ticking::end);
     model.settle();
     draw();
+    // The finger may be on its way to a key of the panel that has gone.
+    context.touch().settle();
   }
 
   private void drawNext(Optional<PartRecord> coming) {

@@ -10,11 +10,10 @@ import wherefrom.ui.controls.Touch;
 /** A bolt seen from above: a disc with its number; the one in turn fills all of its room. */
 final class BoltKey extends Region {
   private static final double LARGEST_MM = 8;
-  private static final double SMALLER = 0.74;
+  private static final double SMALLER = 0.86;
 
   private final StackPane disc;
   private final double least;
-  private final double liked;
   private final double part;
 
   /**
@@ -23,7 +22,8 @@ final class BoltKey extends Region {
   BoltKey(Touch touch, BoltFace face, double room) {
     Scale scale = touch.scale();
     least = scale.px(Scale.KEY_MM);
-    liked = room * least;
+    setMinSize(least, room * least);
+    setPrefSize(least, room * least);
     boolean turn = face.look() == BoltFace.Look.TURN;
     // A large figure needs all of the disc.
     part = turn ? 1 : Math.min(0.97, SMALLER + 0.23 * (scale.textFactor() - 1));
@@ -33,26 +33,6 @@ final class BoltKey extends Region {
     disc.getStyleClass().addAll("bolt", "bolt-" + face.look().name().toLowerCase(Locale.ROOT));
     getChildren().add(disc);
     setAccessibleText("Bolt " + face.number());
-  }
-
-  @Override
-  protected double computeMinWidth(double height) {
-    return least;
-  }
-
-  @Override
-  protected double computeMinHeight(double width) {
-    return liked;
-  }
-
-  @Override
-  protected double computePrefWidth(double height) {
-    return least;
-  }
-
-  @Override
-  protected double computePrefHeight(double width) {
-    return liked;
   }
 
   @Override

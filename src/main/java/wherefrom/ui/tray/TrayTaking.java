@@ -14,6 +14,7 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.photos.Still;
+import wherefrom.ui.photos.StillCamera;
 
 /** Asks for a photograph of a tray, reads it and opens what it says. */
 public final class TrayTaking {
@@ -66,18 +67,12 @@ public final class TrayTaking {
   }
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose) {
-    List<Camera> cameras = context.services().cameras().list();
-    if (cameras.isEmpty()) {
-      context.say("There is no camera here. Plug one in, or use a file.");
-      return;
-    }
-    Camera camera =
-        cameras.stream()
-            .filter(each -> each.id().equals(context.settings().camera()))
-            .findFirst()
-            .orElse(cameras.get(0));
+    StillCamera.find(context).ifPresent(camera -> fromCamera(context, purpose, camera));
+  }
+
+  private static void fromCamera(ScreenContext context, TrayPurpose purpose, Camera camera) {
     Collection<TagCode> issued = context.issued();
-    context.background(
+    context.withCamera(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
           try {

@@ -6,6 +6,8 @@ import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
 import wherefrom.job.Caution;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -144,6 +146,27 @@ class TakeApartModelTest {
     assertThat(model.takeSaid()).isEqualTo("Already out: 1 IN rocker is out, on the bench.");
     assertThat(out()).isEqualTo("1 IN rocker");
     assertThat(sample.job.history()).hasSize(before);
+  }
+
+  @Test
+  void aFittedOrLostPartHasNoPanelAndIsNotSaidToBeOut() {
+    model.scan(sample.read(sample.tag("rocker@1IN")));
+    Part pushrod = sample.part("pushrod@3EX");
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    new Fitting(sample.job).fit(pushrod, pushrod.home().spot(), false);
+    new Handling(sample.job).lost(sample.part("rocker@1IN").item(), "");
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.ASK);
+    assertThat(out()).isEmpty();
+    assertThat(model.answer().orElseThrow().headline()).isEqualTo("Fitted");
+    assertThat(model.answer().orElseThrow().lines()).containsExactly("3 EX pushrod");
+    assertThat(model.answer().orElseThrow().small())
+        .isEqualTo("It is fitted. On its page press Taken out again.");
+    assertThat(model.scan(sample.read(sample.tag("rocker@1IN")))).contains(Cue.ASK);
+    assertThat(out()).isEmpty();
+    assertThat(model.answer().orElseThrow().small())
+        .isEqualTo("It is marked lost. On its page press It is found.");
+    assertThat(where("rocker@1IN")).isEqualTo("lost");
+    assertThat(where("pushrod@3EX")).isEqualTo("fitted");
   }
 
   @Test

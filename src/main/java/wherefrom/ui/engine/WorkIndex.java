@@ -1,41 +1,46 @@
-package wherefrom.ui.puttogether;
+package wherefrom.ui.engine;
 
 import java.util.Collection;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import wherefrom.drawing.PartState;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
-import wherefrom.ui.engine.EngineIndex;
 
-/** The engine that goes together: a tap on a place stands for its card. */
-final class FitIndex implements EngineIndex {
+/** The engine that is taken apart or put together: a tap on a place stands for its scan. */
+public final class WorkIndex implements EngineIndex {
   private final ScreenContext context;
-  private final PutTogetherModel model;
+  private final String title;
+  private final Supplier<Optional<Place>> here;
   private final Consumer<Place> tapped;
   private final Consumer<Scanned> scanned;
 
   /**
+   * @param here the place that the work is at
    * @param tapped told which place was tapped
    * @param scanned told of a code that was scanned on one of the pages
    */
-  FitIndex(
+  public WorkIndex(
       ScreenContext context,
-      PutTogetherModel model,
+      String title,
+      Supplier<Optional<Place>> here,
       Consumer<Place> tapped,
       Consumer<Scanned> scanned) {
     this.context = context;
-    this.model = model;
+    this.title = title;
+    this.here = here;
     this.tapped = tapped;
     this.scanned = scanned;
   }
 
   @Override
   public String title() {
-    return "Which place?";
+    return title;
   }
 
   @Override
@@ -50,7 +55,7 @@ final class FitIndex implements EngineIndex {
 
   @Override
   public Set<Place> here() {
-    return model.halves().flatMap(Halves::here).map(Set::of).orElseGet(Set::of);
+    return here.get().map(Set::of).orElseGet(Set::of);
   }
 
   @Override
