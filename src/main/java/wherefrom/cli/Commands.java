@@ -45,6 +45,7 @@ final class Commands {
           "clearance",
           "sizes",
           "ring",
+          "weight",
           "plan",
           "debris",
           "decide",
@@ -118,6 +119,7 @@ final class Commands {
       case "undo", "swaps", "to-fit", "leave-empty", "finish" -> one(first, FinishCommands.all());
       case "torque" -> TorqueCommands.all();
       case "ring" -> RingCommands.all();
+      case "weight" -> WeightCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

@@ -6,9 +6,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
-import wherefrom.job.entry.LoosePhotographed;
 import wherefrom.parts.BigPartName;
-import wherefrom.parts.TagType;
 import wherefrom.text.Words;
 
 /** What happened to bags and big parts, in words. */
@@ -25,8 +23,7 @@ final class BagWords {
               (words, it) -> bigPart(words, it.number()) + ", marks: " + it.marks())
           .on(
               BigPartDecided.class,
-              (words, it) -> bigPart(words, it.number()) + ": " + it.decision().word())
-          .on(LoosePhotographed.class, BagWords::photographed);
+              (words, it) -> bigPart(words, it.number()) + ": " + it.decision().word());
 
   private BagWords() {}
 
@@ -54,11 +51,6 @@ final class BagWords {
 
   private static String why(String note) {
     return note.isEmpty() ? "" : " (" + note + ")";
-  }
-
-  private static String photographed(EntryWords words, LoosePhotographed photo) {
-    boolean bag = photo.of() == TagType.BAG;
-    return "photograph of " + (bag ? bag(photo.number()) : bigPart(words, photo.number()));
   }
 
   private static String bag(int number) {

@@ -18,7 +18,6 @@ import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
-import wherefrom.job.entry.LoosePhotographed;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
@@ -55,8 +54,7 @@ public final class EngineJob {
               BigPartsNamed.class,
               BigPartMoved.class,
               BigPartMarked.class,
-              BigPartDecided.class,
-              LoosePhotographed.class));
+              BigPartDecided.class));
 
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();

@@ -30,7 +30,6 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.LookRecorded;
-import wherefrom.job.entry.LoosePhotographed;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartFitted;
@@ -131,7 +130,6 @@ final class EntryTypes {
     name("big-part-moved", BigPartMoved.class);
     name("big-part-marked", BigPartMarked.class);
     name("big-part-decided", BigPartDecided.class);
-    name("loose-photographed", LoosePhotographed.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

@@ -48,7 +48,6 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.LookRecorded;
-import wherefrom.job.entry.LoosePhotographed;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartFitted;
@@ -241,8 +240,7 @@ final class EveryEntry {
         new BagMoved(3, Whereabouts.WASHING, 10, "one is bent"),
         new BigPartMoved(1, Whereabouts.AT_SHOP, "with the other"),
         new BigPartMarked(1, "cast 1234, a punch mark at the front"),
-        new BigPartDecided(1, Decision.MACHINE, "warped"),
-        new LoosePhotographed(TagType.BIG_PART, 1, PHOTO, "from below"));
+        new BigPartDecided(1, Decision.MACHINE, "warped"));
   }
 
   private static JobOpened opened() {

@@ -60,7 +60,6 @@ public sealed interface JobEntry
         BigPartMoved,
         BigPartMarked,
         BigPartDecided,
-        LoosePhotographed,
         TakenBack,
         Act {
 

@@ -63,7 +63,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   public BenchMapScreen(ScreenContext context) {
     this.context = context;
-    model = new BenchMapModel(context.getJob());
+    model = new BenchMapModel(context.getJob(), context.nanos());
     view = Panes.column(context.scale());
     pages = pages();
     engine = pages.view();

@@ -170,7 +170,7 @@ final class StopView extends Region {
     if (width <= 0) {
       return 0;
     }
-    double wide = Math.max(1, width - corner.getWidth() - gap());
+    double wide = Math.max(1, width - corner.getWidth() - apart());
     double row = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
     return panel.map(words -> words.minHeight(width)).orElse(0.0) + gap() + tagLeast(wide) + row;
   }
