@@ -29,6 +29,8 @@ final class Commands {
           "reprint",
           "took-out",
           "shop",
+          "bag",
+          "big",
           "retag",
           "money",
           "record",
@@ -43,6 +45,7 @@ final class Commands {
           "clearance",
           "sizes",
           "ring",
+          "weight",
           "plan",
           "debris",
           "decide",
@@ -92,6 +95,8 @@ final class Commands {
           one(first, PartCommands.all());
       case "wash" -> WashCommands.all();
       case "shop" -> ShopCommands.all();
+      case "bag" -> BagCommands.all();
+      case "big" -> BigPartCommands.all();
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());
@@ -114,6 +119,7 @@ final class Commands {
       case "undo", "swaps", "to-fit", "leave-empty", "finish" -> one(first, FinishCommands.all());
       case "torque" -> TorqueCommands.all();
       case "ring" -> RingCommands.all();
+      case "weight" -> WeightCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

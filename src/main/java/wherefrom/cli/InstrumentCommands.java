@@ -14,6 +14,8 @@ final class InstrumentCommands {
   private static final Option PLAN = Option.needed("--plan", "KEY", "which readings");
   private static final Option FORCE =
       Option.flag("--force", "it is a scale: its figures are forces");
+  private static final Option WEIGHT =
+      Option.flag("--weight", "it is a scale for parts: its figures are weights");
   private static final Option SOURCE =
       Option.needed("--source", "TEXT", "where it is printed: manual and page");
 
@@ -101,14 +103,22 @@ final class InstrumentCommands {
             Option.needed("--step", "SIZE", "the smallest step that it shows, such as 0.0001in"),
             Option.needed("--error", "SIZE", "how far it may be off, either way"),
             Option.needed("--repeat", "SIZE", "how far its repeats differ, either way"),
-            FORCE),
+            FORCE,
+            WEIGHT),
         (instruments, call) ->
             instruments.list(
                 call.get(NAME),
-                call.has(FORCE) ? Dimension.FORCE : Dimension.LENGTH,
+                dimension(call),
                 call.get("--step"),
                 call.get("--error"),
                 call.get("--repeat")));
+  }
+
+  private static Dimension dimension(Call call) throws BadInput {
+    if (call.has(FORCE) && call.has(WEIGHT)) {
+      throw call.wrong("Give --force or --weight, one of both.");
+    }
+    return call.has(FORCE) ? Dimension.FORCE : call.has(WEIGHT) ? Dimension.MASS : Dimension.LENGTH;
   }
 
   private static Command zero() {

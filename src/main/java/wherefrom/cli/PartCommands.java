@@ -123,6 +123,8 @@ final class PartCommands {
         spot -> WhereTo.words(bench.state(), spot.spot()),
         Meaning::sentence,
         Meaning::sentence,
+        Meaning::sentence,
+        Meaning::sentence,
         Meaning::sentence);
   }
 

@@ -14,6 +14,7 @@ import wherefrom.parts.Whereabouts;
 /** Which tags or cards a call asks for. */
 final class TagWishes {
   private static final int BASKETS = 8;
+  private static final int MOST_BAGS = 500;
   private final OpenedJob bench;
   private final Call call;
 
@@ -60,12 +61,14 @@ final class TagWishes {
       case "actions" -> new TagChoice.ActionCards();
       case "baskets" ->
           new TagChoice.Baskets(call.number("--count", BASKETS, 1, TagCode.MOST_ITEM));
+      case "bags" -> new TagChoice.BagTags(call.number("--count", BASKETS, 1, MOST_BAGS));
+      case "big-parts" -> new TagChoice.BigPartTags();
       case "scanner" -> new TagChoice.ScannerSetUp();
       default ->
           throw call.wrong(
               "--cards: \""
                   + which
-                  + "\" is not known. Use one of: places, actions, baskets, scanner.");
+                  + "\" is not known. Use one of: places, actions, baskets, bags, big-parts, scanner.");
     };
   }
 

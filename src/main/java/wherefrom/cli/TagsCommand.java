@@ -26,12 +26,14 @@ final class TagsCommand {
             Option.needed("--out", "F.pdf", "where to write; - for standard output"),
             Outlet.REPLACE,
             Option.maybe(
-                "--cards", "places|actions|baskets|scanner", "cards instead of the parts' tags"),
+                "--cards",
+                "places|actions|baskets|bags|big-parts|scanner",
+                "cards and other tags instead of the parts' tags"),
             Option.several("--only", "ITEM", "item numbers, codes or kinds of part"),
             Option.THIS_ENGINE,
             Option.flag("--new", "only the tags that no sheet holds yet"),
             Option.maybe("--start", "N", "the first label to use on a half-used sheet"),
-            Option.maybe("--count", "N", "how many baskets, 8 where not given"),
+            Option.maybe("--count", "N", "how many baskets or bags, 8 where not given"),
             Option.maybe("--dpi", "N", "the printer's dots per inch: 203, 300 or 600"),
             Option.maybe("--nudge", "RIGHT,DOWN", "moves the print, in steps of half a millimeter"),
             Option.flag("--test-page", "label outlines and rulers instead of tags"))

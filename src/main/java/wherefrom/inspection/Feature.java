@@ -31,7 +31,11 @@ public enum Feature {
   TIMING("timing chain and gears", Reach.WHOLE),
   CRANK("crankshaft", Reach.WHOLE),
   CAMSHAFT("camshaft", Reach.WHOLE),
-  OIL("oil and filter", Reach.WHOLE);
+  OIL("oil and filter", Reach.WHOLE),
+  OIL_PUMP("oil pump", Reach.WHOLE),
+  FLYWHEEL("flywheel", Reach.WHOLE),
+  DAMPER("damper", Reach.WHOLE),
+  CORE_PLUGS("core plugs", Reach.BANK);
 
   /** How many there are of it. */
   public enum Reach {

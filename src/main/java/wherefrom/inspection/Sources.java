@@ -29,6 +29,9 @@ public final class Sources {
   public static final String TM_219 = "TM 55-1905-219-14-10, 5-368";
   public static final String TM_300 = "TM 5-4320-300-14, 6-45";
   public static final String TM_604 = "TM 9-6115-604-34, 9-62";
+  public static final String TM_354_PUMP = "TM 5-4310-354-14, table 5-2";
+  public static final String TM_354_RODS = "TM 5-4310-354-14, 7-64";
+  public static final String TM_212 = "TM 5-6640-212-14, table 5-4";
   public static final String TM_670 = "TM 9-6115-670-14&P, 5-129";
   public static final String TM_359 = "TM 5-3895-359-14&P";
   public static final String TM_8000 = "TM 9-8000, fig. 2-50";

@@ -10,6 +10,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.BigPartMarked;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
@@ -38,7 +44,17 @@ public final class EngineJob {
 
   /** They change nothing of what rules, looks and readings say. */
   private static final EntryKinds NOTHING_OF_PARTS =
-      new EntryKinds(Set.of(StopGiven.class, PlaceExcused.class, SectionClosed.class));
+      new EntryKinds(
+          Set.of(
+              StopGiven.class,
+              PlaceExcused.class,
+              SectionClosed.class,
+              BagFilled.class,
+              BagMoved.class,
+              BigPartsNamed.class,
+              BigPartMoved.class,
+              BigPartMarked.class,
+              BigPartDecided.class));
 
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();

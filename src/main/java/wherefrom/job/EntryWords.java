@@ -72,7 +72,7 @@ public final class EntryWords {
           .on(CheckAnswered.class, (words, answered) -> new CheckWords(words.job).of(answered));
 
   private static final EntryTable<EntryWords, String> ALL =
-      JOB.and(PARTS).and(BenchWords.ROWS).and(TorqueWords.ROWS).whole();
+      JOB.and(PARTS).and(BenchWords.ROWS).and(TorqueWords.ROWS).and(BagWords.ROWS).whole();
 
   private final EngineJob job;
 
@@ -82,6 +82,11 @@ public final class EntryWords {
 
   public static String of(EngineJob job, JobEntry entry) {
     return ALL.of(new EntryWords(job), entry);
+  }
+
+  /** The job that is told of. */
+  EngineJob job() {
+    return job;
   }
 
   private static String opened(JobOpened opened) {

@@ -18,6 +18,7 @@ public final class FigureParser {
     boolean inch = system == UnitSystem.INCH;
     return switch (dimension) {
       case NUMBER -> Unit.ONE;
+      case MASS -> Unit.GRAM;
       case FORCE -> inch ? Unit.POUND : Unit.NEWTON;
       default -> inch ? Unit.INCH : Unit.MILLIMETRE;
     };

@@ -1,8 +1,6 @@
 package wherefrom.job;
 
-import java.util.Map;
 import java.util.Optional;
-import wherefrom.inspection.Look;
 import wherefrom.parts.Part;
 import wherefrom.rules.PartNames;
 
@@ -31,15 +29,9 @@ public final class JobPartNames implements PartNames {
 
   @Override
   public Optional<Found> findFound(Part part) {
-    return job.findPart(part.item()).flatMap(JobPartNames::worst);
-  }
-
-  private static Optional<Found> worst(PartRecord part) {
-    return part.looks().entrySet().stream()
-        .filter(one -> one.getValue().compareTo(Look.SUSPECT) >= 0)
-        .max(Map.Entry.comparingByValue())
-        .map(
-            one -> new Found(one.getValue().word(), BenchWords.look(one.getKey(), one.getValue())));
+    return job.findPart(part.item())
+        .flatMap(known -> job.workedOut().findings().findDoubt(part.item()))
+        .map(doubt -> new Found(doubt.look().word(), doubt.words()));
   }
 
   @Override

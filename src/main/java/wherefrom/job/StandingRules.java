@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -103,11 +104,20 @@ public final class StandingRules {
 
   /** The checks that nobody has passed yet; what one answer settles is listed once. */
   public List<StandingRule> openChecks() {
-    Map<Asking, StandingRule> open = new LinkedHashMap<>();
+    return once(StandingRule::isOpenCheck);
+  }
+
+  /** All checks, passed or not; what one answer settles is listed once. */
+  public List<StandingRule> checks() {
+    return once(rule -> rule.consequence().effect().isCheck());
+  }
+
+  private List<StandingRule> once(Predicate<StandingRule> which) {
+    Map<Asking, StandingRule> found = new LinkedHashMap<>();
     all.stream()
-        .filter(StandingRule::isOpenCheck)
-        .forEach(rule -> open.merge(Asking.of(rule), rule, StandingRule::together));
-    return List.copyOf(open.values());
+        .filter(which)
+        .forEach(rule -> found.merge(Asking.of(rule), rule, StandingRule::together));
+    return List.copyOf(found.values());
   }
 
   /** What concerns a part: at its home place. */

@@ -1,11 +1,11 @@
 package wherefrom.logbook;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.function.IntSupplier;
-import java.util.stream.Stream;
 import wherefrom.job.LogbookException;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
@@ -14,6 +14,13 @@ import wherefrom.parts.TagType;
 final class EngineNumbers {
   private static final int MOST_TRIES = 2_000;
   private static final int ACTION_CARDS = 0;
+
+  /**
+   * A typed code of a bag or a big part that fits two jobs is asked about, as any is; only so many
+   * engines can differ in all their codes.
+   */
+  private static final Set<TagType> ON_EVERY_BENCH =
+      EnumSet.of(TagType.PART, TagType.PLACE_CARD, TagType.ACTION_CARD, TagType.BASKET);
 
   private final IntSupplier random;
 
@@ -57,10 +64,10 @@ final class EngineNumbers {
   }
 
   private static boolean sharesAny(int engine, int other) {
-    return Stream.of(TagType.values())
+    return ON_EVERY_BENCH.stream()
         .anyMatch(
             type ->
-                Stream.of(TagType.values())
+                ON_EVERY_BENCH.stream()
                     .anyMatch(otherType -> TagCode.typedAlike(engine, type, other, otherType)));
   }
 }

@@ -6,6 +6,12 @@ import java.util.Optional;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.BigPartMarked;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.BoltChecked;
 import wherefrom.job.entry.BoltTightened;
 import wherefrom.job.entry.BudgetSet;
@@ -118,6 +124,12 @@ final class EntryTypes {
     name("stop-given", StopGiven.class);
     name("place-excused", PlaceExcused.class);
     name("section-closed", SectionClosed.class);
+    name("bag-filled", BagFilled.class);
+    name("bag-moved", BagMoved.class);
+    name("big-parts-named", BigPartsNamed.class);
+    name("big-part-moved", BigPartMoved.class);
+    name("big-part-marked", BigPartMarked.class);
+    name("big-part-decided", BigPartDecided.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

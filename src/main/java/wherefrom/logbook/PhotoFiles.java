@@ -35,7 +35,8 @@ public final class PhotoFiles implements Photos {
       throw new IOException(
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
-    byte[] photo = toKeep(picture);
+    byte[] read = bytes(picture);
+    byte[] photo = isKept(jobFolder, picture, read) ? read : toKeep(picture, read);
     String name = nameOf(photo);
     Path kept = locate(jobFolder, name);
     if (!Files.exists(kept) || !isWhole(kept)) {
@@ -52,19 +53,30 @@ public final class PhotoFiles implements Photos {
 
   @Override
   public String name(Path picture) throws IOException {
-    return nameOf(toKeep(picture));
+    return nameOf(toKeep(picture, bytes(picture)));
   }
 
   /** A photograph as it goes into the job. */
-  private static byte[] toKeep(Path picture) throws IOException {
-    byte[] read = bytes(picture);
-    PictureType type =
-        PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+  private static byte[] toKeep(Path picture, byte[] read) throws IOException {
+    PictureType type = type(picture, read);
     return type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
   }
 
   private static String nameOf(byte[] kept) {
     return Sums.digest(kept) + "." + PictureType.find(kept).orElseThrow().extension();
+  }
+
+  private static PictureType type(Path picture, byte[] read) throws IOException {
+    return PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+  }
+
+  /**
+   * Whether the same lies in the job as earlier versions kept it, byte for byte with the place
+   * where it was taken: the logbook names it so, and it is mended under that name.
+   */
+  private boolean isKept(Path jobFolder, Path picture, byte[] read) throws IOException {
+    String name = Sums.digest(read) + "." + type(picture, read).extension();
+    return Files.exists(locate(jobFolder, name));
   }
 
   private static String refusal(Path picture, byte[] bytes) {

@@ -5,16 +5,27 @@ import java.util.Optional;
 /**
  * The first directory of what a camera tells about a picture (Exif 2.32, JEITA CP-3451, 4.6): only
  * which way up it is, and whether there is a position.
- *
- * @param bytes a file's
- * @param from where the byte order stands
- * @param to the end of what is told
  */
-record Tiff(byte[] bytes, int from, int to) {
+final class Tiff {
   private static final int GPS = 0x8825;
   private static final int ORIENTATION = 0x0112;
   private static final int ENTRY = 12;
   private static final int HEAD = 8;
+
+  private final byte[] bytes;
+  private final int from;
+  private final int to;
+
+  /**
+   * @param bytes a file's
+   * @param from where the byte order stands
+   * @param to the end of what is told
+   */
+  Tiff(byte[] bytes, int from, int to) {
+    this.bytes = bytes;
+    this.from = from;
+    this.to = to;
+  }
 
   boolean tellsPlace() {
     return entry(GPS).isPresent();

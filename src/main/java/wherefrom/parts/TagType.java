@@ -8,7 +8,9 @@ public enum TagType {
   PART(1, "part"),
   PLACE_CARD(2, "place card"),
   ACTION_CARD(3, "action card"),
-  BASKET(4, "basket");
+  BASKET(4, "basket"),
+  BAG(5, "bag"),
+  BIG_PART(6, "big part");
 
   private final int digit;
   private final String word;

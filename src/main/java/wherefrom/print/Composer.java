@@ -1,8 +1,10 @@
 package wherefrom.print;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import wherefrom.job.print.Face;
 import wherefrom.job.print.ScannerFace;
 import wherefrom.job.print.TagFace;
@@ -11,6 +13,10 @@ import wherefrom.parts.TagType;
 
 /** Sets the face of a tag or card on a label. */
 final class Composer {
+  /** There is a line to write on. */
+  private static final Set<TagType> LINED =
+      EnumSet.of(TagType.PART, TagType.BASKET, TagType.BAG, TagType.BIG_PART);
+
   private static final String SCANNER = "SCANNER SET-UP";
   private static final double LARGEST_STEP_MM = 4;
   private static final double HOLE_MM = 4;
@@ -66,7 +72,7 @@ final class Composer {
     String mark = tag.orientation().mark().toUpperCase(Locale.ROOT);
     rows.add(row(mark, end ? RowStyle.ARROW : RowStyle.MARK));
     rows.add(row(job(tag), RowStyle.JOB));
-    boolean line = part || tag.code().type() == TagType.BASKET;
+    boolean line = LINED.contains(tag.code().type());
     if (line && !plan.wide()) {
       rows.add(Row.of("", RowStyle.WRITE_ON));
     }

@@ -20,6 +20,8 @@ public enum Dimension {
   TORQUE("a torque"),
   /** Base unit: newton per millimetre. */
   SPRING_RATE("a spring rate"),
+  /** Base unit: gram. */
+  MASS("a weight"),
   /** Base unit: megapascal, which is a newton per square millimetre. */
   STRESS("a modulus or a pressure");
 

@@ -44,6 +44,8 @@ public enum Unit {
   KILONEWTON(FORCE, "kN", 3, "1000"),
   POUND(FORCE, "lb", 1, "4.4482216152605", "lbf", "lbs"),
   KILOGRAM_FORCE(FORCE, "kgf", 2, "9.80665"),
+  GRAM(Dimension.MASS, "g", 1, "1", "gram", "grams"),
+  OUNCE(Dimension.MASS, "oz", 3, "28.349523125", "ounce", "ounces"),
   NEWTON_METRE(TORQUE, "N·m", 1, "1000", "nm", "n.m", "n*m"),
   POUND_FOOT(
       TORQUE,

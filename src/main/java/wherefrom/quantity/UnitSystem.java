@@ -15,7 +15,8 @@ public enum UnitSystem {
     return switch (unit) {
       case INCH, THOU, SQUARE_INCH, CC_PER_THOU, CUBIC_INCH -> Optional.of(INCH);
       case POUND, POUND_FOOT, POUND_INCH, POUND_PER_INCH, PSI -> Optional.of(INCH);
-      case ONE, PERCENT, PIECES, DEGREE, ARC_MINUTE, CUBIC_CENTIMETRE -> Optional.empty();
+      case ONE, PERCENT, PIECES, DEGREE, ARC_MINUTE, CUBIC_CENTIMETRE, GRAM, OUNCE ->
+          Optional.empty();
       default -> Optional.of(METRIC);
     };
   }
@@ -31,6 +32,7 @@ public enum UnitSystem {
       case VOLUME -> Unit.CUBIC_CENTIMETRE;
       case ANGLE -> Unit.DEGREE;
       case FORCE -> inch ? Unit.POUND : Unit.NEWTON;
+      case MASS -> Unit.GRAM;
       case TORQUE -> inch ? Unit.POUND_FOOT : Unit.NEWTON_METRE;
       case SPRING_RATE -> inch ? Unit.POUND_PER_INCH : Unit.NEWTON_PER_MILLIMETRE;
       case STRESS -> inch ? Unit.PSI : Unit.MEGAPASCAL;

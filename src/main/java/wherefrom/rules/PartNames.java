@@ -46,7 +46,10 @@ public interface PartNames {
   /** Where it is: {@code on the bench}; empty where that is not known. */
   String whereabouts(Part part);
 
-  /** The worst answer that a check of it gave; empty where none was in doubt. */
+  /**
+   * What makes it doubtful: the worst that a check or a reading of it gave, and of one that is to
+   * be reused what was found since; empty where nothing is in doubt.
+   */
   Optional<Found> findFound(Part part);
 
   /** The open job's name. */

@@ -66,7 +66,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     Fact from = wrong.belongs().with().isPresent() ? belongs(wrong) : from(part);
     return VerdictWords.of(
             List.of(from, here(wrong.place()), right),
-            wrong.belongs().with().map(with -> goesWith(with) + ".").orElse("")
+            wrong.belongs().with().map(with -> goesWith(with) + ". ").orElse("")
                 + small(part.kind(), wrong.rightPart()),
             cameFrom(wrong) + " You are at " + wrong.place().words() + ".",
             rightPart(wrong.rightPart()),
@@ -79,7 +79,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   }
 
   private String goesWith(Part with) {
-    return "It goes with the " + from(with, false) + " ";
+    return "It goes with the " + from(with, false);
   }
 
   private String cameFrom(Misplaced.WrongPlace wrong) {

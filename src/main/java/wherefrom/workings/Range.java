@@ -60,6 +60,7 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
       case VOLUME -> BigDecimal.valueOf(100_000_000);
       case ANGLE -> BigDecimal.valueOf(720);
       case FORCE -> BigDecimal.valueOf(10_000_000);
+      case MASS -> BigDecimal.valueOf(1_000_000);
       case TORQUE -> BigDecimal.valueOf(100_000_000);
       case SPRING_RATE -> BigDecimal.valueOf(100_000);
       case STRESS -> BigDecimal.valueOf(1_000_000);

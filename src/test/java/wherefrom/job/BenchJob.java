@@ -34,14 +34,19 @@ public final class BenchJob {
   }
 
   private BenchJob(Layout layout, Set<PartKind> kinds) {
-    MemoryLogbook logbook = new MemoryLogbook();
-    logbook.append(
-        Instant.EPOCH, JobOpened.of("Test engine", 1234567, layout, kinds, UnitSystem.INCH));
-    job = new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
+    job = whole(layout, kinds);
     job.state().parts().stream()
         .map(part -> part.part().item())
         .toList()
         .forEach(item -> job.record(new PartOut(item)));
+  }
+
+  /** A job with nothing out yet. */
+  public static OpenJob whole(Layout layout, Set<PartKind> kinds) {
+    MemoryLogbook logbook = new MemoryLogbook();
+    logbook.append(
+        Instant.EPOCH, JobOpened.of("Test engine", 1234567, layout, kinds, UnitSystem.INCH));
+    return new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
   }
 
   public static BenchJob v8() {

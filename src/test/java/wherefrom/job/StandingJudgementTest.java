@@ -23,6 +23,7 @@ import wherefrom.job.puttogether.WhereTo;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
@@ -136,6 +137,8 @@ class StandingJudgementTest {
     Verdict home = at("rod-cap@R3L", "R3L");
     assertThat(home.word()).isEqualTo("wrong place");
     assertThat(home.sentence()).contains("goes with the rod");
+    assertThat(home.words(PartNames.NUMBERS).small())
+        .startsWith("It goes with the rod from cylinder 3. ");
     assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
     assertThat(at("rod-shell@R3L", "R5L").word()).isEqualTo("right place");
     assertThat(at("rod-shell@R3L", "R5U").word()).isEqualTo("wrong half");

@@ -19,9 +19,17 @@ import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.Act;
+import wherefrom.job.entry.AtAssembly;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.BigPartMarked;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.BoltChecked;
+import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.BoltTightened;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.ChangeMade;
@@ -72,9 +80,12 @@ import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.TorqueCardBegun;
 import wherefrom.job.entry.TorqueCardDropped;
 import wherefrom.job.entry.ZeroChecked;
+import wherefrom.parts.BigPartKind;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
@@ -209,7 +220,27 @@ final class EveryEntry {
         new PlaceExcused(CAM_BEARING, "none in this engine"),
         new SectionClosed("valvetrain-left"),
         new TakenBack(55),
-        new Act(List.of(new PartUnfitted(1, "moved"), new PartFitted(1, PUSHROD))));
+        new Act(List.of(new PartUnfitted(1, "moved"), new PartFitted(1, PUSHROD))),
+        new BigPartsNamed(
+            1,
+            List.of(
+                new BigPartName(BigPartKind.HEAD, "left", ""), BigPartName.own("dipstick tube"))),
+        new BagFilled(
+            3,
+            "head bolts, long",
+            1,
+            "",
+            10,
+            List.of(
+                new BoltHole(1, 20, 50, Optional.of(Amount.of("2.50", Unit.INCH))),
+                new BoltHole(2, 40, 50, Optional.empty())),
+            "bolt, hardened washer",
+            AtAssembly.SEALER),
+        new BagFilled(4, "nuts", 0, "starter", 2, List.of(), "", AtAssembly.NOT_SAID),
+        new BagMoved(3, Whereabouts.WASHING, 10, "one is bent"),
+        new BigPartMoved(1, Whereabouts.AT_SHOP, "with the other"),
+        new BigPartMarked(1, "cast 1234, a punch mark at the front"),
+        new BigPartDecided(1, Decision.MACHINE, "warped"));
   }
 
   private static JobOpened opened() {

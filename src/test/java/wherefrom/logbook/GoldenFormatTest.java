@@ -35,6 +35,7 @@ import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.numbers.BobWeight;
 import wherefrom.job.numbers.Ring;
 import wherefrom.job.numbers.RingFiling;
 import wherefrom.parts.PartKind;
@@ -132,6 +133,8 @@ class GoldenFormatTest {
           .results()
           .forEach(one -> keys.add("result: " + pair.key() + " " + one.key()));
     }
+    Arrays.stream(BobWeight.Typed.values())
+        .forEach(typed -> keys.add("sheet: bob-weight " + typed.id()));
     RingFiling.SHEETS.forEach(sheet -> keys.add("sheet: " + sheet));
     Arrays.stream(Ring.values()).forEach(ring -> keys.add("sheet: ring " + ring.id()));
     for (Working working : Workings.all()) {

@@ -87,6 +87,35 @@ class PlacelessTest {
     return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes));
   }
 
+  /** Earlier versions kept the place: the logbook names such a file by the bytes that it had. */
+  @Test
+  void aDamagedPhotographOfBeforeIsMendedUnderItsName() throws IOException {
+    byte[] placed = with(jpeg(), exif(true, true));
+    Path picture = Files.write(folder.resolve("placed.jpg"), placed);
+    PhotoFiles photos = new PhotoFiles();
+    Path job = Files.createDirectories(folder.resolve("job"));
+    String before = Sums.digest(placed) + ".jpg";
+    Path kept = photos.locate(job, before);
+    Files.createDirectories(kept.getParent());
+    Files.write(kept, Arrays.copyOf(placed, placed.length / 2));
+    assertThat(photos.add(job, picture)).isEqualTo(before);
+    assertThat(kept).hasBinaryContent(placed);
+    try (var files = Files.list(kept.getParent())) {
+      assertThat(files).containsExactly(kept);
+    }
+  }
+
+  @Test
+  void aNewPhotographIsKeptWithoutItsPlaceAsBefore() throws IOException {
+    byte[] placed = with(jpeg(), exif(true, true));
+    Path picture = Files.write(folder.resolve("placed.jpg"), placed);
+    PhotoFiles photos = new PhotoFiles();
+    Path job = Files.createDirectories(folder.resolve("job"));
+    String name = photos.add(job, picture);
+    assertThat(name).isEqualTo(photos.name(picture)).isNotEqualTo(Sums.digest(placed) + ".jpg");
+    assertThat(photos.locate(job, name)).hasBinaryContent(Placeless.of(placed));
+  }
+
   @Test
   void aPictureWithoutAPositionKeepsItsBytes() throws IOException {
     byte[] plain = jpeg();

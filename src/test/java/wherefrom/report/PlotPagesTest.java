@@ -181,7 +181,7 @@ class PlotPagesTest {
     new Instruments(job).limit("main-journal", "clearance", "0.0010", "0.0025", "manual, p. 6-12");
     RecordPlot plot = find(job, "Oil clearance of the main bearings");
     Page page = print(plot);
-    assertThat(page.text()).contains("main 1", "main 2", "clearance, in", "yes", "no", "p. 6-12");
+    assertThat(page.text()).contains("main 1", "main 2", "clearance, in", "out", "p. 6-12");
     Ruler across = Ruler.across(page, plot.chart().across());
     Ruler up = Ruler.up(page, plot.chart().up());
     for (Chart.Column column : plot.chart().columns()) {

@@ -8,12 +8,18 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.job.BenchJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.PlotSample;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
+import wherefrom.job.timing.TimingBook;
+import wherefrom.job.timing.TimingSetting;
 import wherefrom.logbook.LogbookFile;
 import wherefrom.pdf.Typeface;
 import wherefrom.workings.chart.ChartMark;
@@ -29,7 +35,21 @@ class PlotWordsTest {
     try (OpenJob demo = new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
       all.addAll(RecordPlots.of(demo));
     }
+    BenchJob bench = BenchJob.v8();
+    TimingBook book = new TimingBook(bench.job);
+    book.set(TimingSetting.STATED_LIFT, "0.050 in");
+    lobe(book, new ValveSpot(1, ValveSide.INTAKE), 108);
+    lobe(book, new ValveSpot(1, ValveSide.EXHAUST), -112);
+    all.addAll(RecordPlots.of(bench.job));
     return all;
+  }
+
+  /** A raised cosine of 276 degrees from seat to seat. */
+  private static void lobe(TimingBook book, ValveSpot lobe, int centre) {
+    for (int off = -140; off <= 140; off += 10) {
+      double lift = Math.abs(off) < 138 ? 0.15 * (1 + Math.cos(Math.PI * off / 138)) : 0;
+      book.read(lobe, "" + (centre + off), String.format(Locale.ROOT, "%.4f", lift));
+    }
   }
 
   /** A surface as wide and high as this, in heights of a capital. */
@@ -38,7 +58,16 @@ class PlotWordsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"84, 21.5", "40, 21.5", "84, 23.5", "39, 23", "33, 20"})
+  @CsvSource({
+    "84, 21.5",
+    "40, 21.5",
+    "84, 23.5",
+    "39, 23",
+    "33, 20",
+    "30, 13.2",
+    "28, 9.3",
+    "19, 9"
+  })
   void wordsLieOnNoLine(double wide, double high) {
     Surface surface = surface(wide, high);
     List<RecordPlot> plots = plots();

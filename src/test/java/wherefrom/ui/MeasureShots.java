@@ -13,6 +13,7 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.numbers.BobWeight;
 import wherefrom.job.numbers.Ring;
 import wherefrom.job.numbers.RingFiling;
 import wherefrom.quantity.Dimension;
@@ -30,6 +31,7 @@ import wherefrom.ui.measure.RingScreen;
 import wherefrom.ui.measure.RingsScreen;
 import wherefrom.ui.measure.SizeScreen;
 import wherefrom.ui.measure.ToolsScreen;
+import wherefrom.ui.measure.WeightsScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -58,6 +60,7 @@ final class MeasureShots {
     shots.add(shot("measure-rings-empty", RingsScreen.class, MeasureShots::openRings));
     shots.add(shot("measure-rings", RingsScreen.class, MeasureShots::rings));
     shots.add(shot("measure-ring", RingScreen.class, MeasureShots::ring));
+    shots.add(shot("measure-weights", WeightsScreen.class, MeasureShots::weights));
     shots.add(shot("measure-studs", CompareScreen.class, MeasureShots::studs));
     shots.add(shot("measure-pushrods", CompareScreen.class, MeasureShots::pushrods));
     return shots;
@@ -186,6 +189,12 @@ final class MeasureShots {
     ScreenContext context = window.shell.context();
     ClearancePair pair = ClearancePairs.find("lifter-to-bore").orElseThrow();
     context.navigator().open(() -> new PairScreen(context, pair));
+  }
+
+  private static void weights(SampleWindow window, SampleJob sample) {
+    ScreenContext context = window.shell.context();
+    new BobWeight(sample.job).set(BobWeight.Typed.SHELLS, "45 g");
+    context.navigator().open(() -> new WeightsScreen(context));
   }
 
   private static void openRings(SampleWindow window, SampleJob sample) {

@@ -79,8 +79,8 @@ public record ReadingPlan(
     return stations.stream().filter(one -> one.key().equals(station)).findFirst();
   }
 
-  /** Whether what it reads is a size that a standard size can be given for. */
+  /** Whether what it reads is a size that a standard, or a wanted, size can be given for. */
   public boolean hasStandardSize() {
-    return shape == Shape.JOURNAL || shape == Shape.BORE;
+    return shape == Shape.JOURNAL || shape == Shape.BORE || shape == Shape.SHIM;
   }
 }

@@ -11,7 +11,12 @@ import wherefrom.parts.PartKind;
 /** Every plan of readings. */
 public final class ReadingPlans {
   private static final List<ReadingPlan> ALL =
-      Stream.of(ValvetrainPlans.ROWS, BottomEndPlans.ROWS, ClearancePlans.ROWS)
+      Stream.of(
+              ValvetrainPlans.ROWS,
+              BottomEndPlans.ROWS,
+              ClearancePlans.ROWS,
+              AssemblyPlans.ROWS,
+              WeightPlans.ROWS)
           .flatMap(List::stream)
           .toList();
 

@@ -41,6 +41,9 @@ public final class ResultKeys {
   public static List<Bounded> of(ReadingPlan plan) {
     return switch (plan.shape()) {
       case VALUE, HALF -> List.of(new Bounded("value", plan.title()));
+      case SHIM ->
+          List.of(new Bounded("value", plan.title()), new Bounded("shim", "shim that makes it"));
+      case PRESS -> List.of(new Bounded("press", "press"));
       case LARGEST -> List.of(new Bounded("largest", "largest reading"));
       case LIFT -> List.of(new Bounded("lift", "lobe lift"));
       case SPREAD -> SPREAD;

@@ -51,6 +51,8 @@ public final class Results {
       case LARGEST -> List.of(value("largest", "largest reading", largest(samples, tool), 1));
       case SPREAD -> spread(samples, tool);
       case EACH -> each(samples, tool);
+      case SHIM -> shim(plan, samples.get(0).measured(tool), standard);
+      case PRESS -> press(samples, tool);
       case LIFT -> lift(samples, tool);
       case JOURNAL -> shape(new JournalShape(), "standard", samples, tool, standard, asCut, false);
       case BORE -> shape(new BoreShape(), "nominal", samples, tool, standard, asCut, true);
@@ -94,6 +96,48 @@ public final class Results {
         most,
         new ResultValue("mean", "mean", unit, mean, u, List.of()),
         new ResultValue("spread", "spread", unit, high - low, difference(sorted, tool), List.of()));
+  }
+
+  /** The wanted height is what the manual prints: without uncertainty. */
+  private static List<ResultValue> shim(
+      ReadingPlan plan, Measured measured, Optional<Amount> wanted) {
+    ResultValue height = value("value", plan.title(), measured, 1);
+    return wanted
+        .map(
+            size ->
+                List.of(
+                    height,
+                    new ResultValue(
+                        "shim",
+                        "shim that makes it",
+                        height.unit(),
+                        height.value() - size.in(height.unit()),
+                        height.standardUncertainty(),
+                        List.of())))
+        .orElse(List.of(height));
+  }
+
+  /** Independent readings of plug and hole add in quadrature (JCGM 100:2008, 5.1.2). */
+  private static List<ResultValue> press(List<Sample> samples, Tool tool) {
+    Optional<ResultValue> around = find(samples, "around").map(one -> sized(one, tool));
+    Optional<ResultValue> inside = find(samples, "inside").map(one -> sized(one, tool));
+    if (around.isEmpty() || inside.isEmpty()) {
+      return List.of();
+    }
+    Unit unit = around.get().unit();
+    double u = Amount.of(inside.get().standardUncertainty(), inside.get().unit()).in(unit);
+    return List.of(
+        new ResultValue(
+            "press",
+            "press",
+            unit,
+            inside.get().amount().in(unit) - around.get().value(),
+            Math.hypot(u, around.get().standardUncertainty()),
+            List.of()));
+  }
+
+  private static ResultValue sized(Sample sample, Tool tool) {
+    return value(sample.station().key(), "", sample.measured(tool), 1);
   }
 
   private static List<ResultValue> each(List<Sample> samples, Tool tool) {

@@ -10,6 +10,10 @@ public enum Shape {
   SPREAD,
   /** Each reading by itself, then largest, smallest, spread and mean. */
   EACH,
+  /** The reading itself, and less the size that is wanted: the shim that makes it. */
+  SHIM,
+  /** What is pressed in less what is around it: the press. */
+  PRESS,
   /** The largest reading alone, as of a feeler under a straightedge. */
   LARGEST,
   /** Heel to toe less across (TM 5-4210-229-14&P, 6-19). */

@@ -54,6 +54,12 @@ public sealed interface JobEntry
         StopGiven,
         PlaceExcused,
         SectionClosed,
+        BagFilled,
+        BagMoved,
+        BigPartsNamed,
+        BigPartMoved,
+        BigPartMarked,
+        BigPartDecided,
         TakenBack,
         Act {
 

@@ -2,6 +2,7 @@ package wherefrom.job.measure;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Plausibility;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -82,8 +83,39 @@ public final class Instruments {
             : tool.name() + " is right at zero.");
   }
 
-  /** A limit of this engine; an empty end is no limit. */
+  /** A limit of this engine, as it is typed; an empty end is no limit. */
   public Answer limit(String plan, String result, String lower, String upper, String source) {
+    return named(
+        plan,
+        result,
+        source,
+        dimension ->
+            end(
+                lower,
+                dimension,
+                low -> end(upper, dimension, high -> keep(plan, result, low, high, source))));
+  }
+
+  /** A limit of this engine; an absent end is no limit, and where both are the limit goes. */
+  public Answer limit(
+      String plan, String result, Optional<Amount> low, Optional<Amount> high, String source) {
+    return named(
+        plan,
+        result,
+        source,
+        dimension ->
+            Stream.of(low, high)
+                .flatMap(Optional::stream)
+                .filter(end -> end.dimension() != dimension)
+                .findFirst()
+                .<Answer>map(
+                    end -> new Answer.Refused(end.text() + " is not " + dimension.words() + "."))
+                .orElseGet(() -> keep(plan, result, low, high, source)));
+  }
+
+  /** What a limit is of has to be known, and where it is printed. */
+  private static Answer named(
+      String plan, String result, String source, Function<Dimension, Answer> then) {
     Optional<LimitTarget> known = LimitTarget.find(plan);
     if (known.isEmpty()) {
       return new Answer.Refused("There is no plan of readings named \"" + plan + "\".");
@@ -102,15 +134,7 @@ public final class Instruments {
     if (source.isBlank()) {
       return new Answer.Refused("Say where the limit is printed: manual and page.");
     }
-    Dimension dimension = known.get().dimension();
-    if (lower.isBlank() && upper.isBlank()) {
-      job.record(new LimitTyped(plan, result, Optional.empty(), Optional.empty(), source.strip()));
-      return new Answer.Kept("The limit is removed.");
-    }
-    return end(
-        lower,
-        dimension,
-        low -> end(upper, dimension, high -> limit(plan, result, low, high, source)));
+    return then.apply(known.get().dimension());
   }
 
   private Answer end(String text, Dimension dimension, Function<Optional<Amount>, Answer> then) {
@@ -119,8 +143,12 @@ public final class Instruments {
         : amount(text, dimension, end -> then.apply(Optional.of(end)));
   }
 
-  private Answer limit(
+  private Answer keep(
       String plan, String result, Optional<Amount> low, Optional<Amount> high, String source) {
+    if (low.isEmpty() && high.isEmpty()) {
+      job.record(new LimitTyped(plan, result, low, high, source.strip()));
+      return new Answer.Kept("The limit is removed.");
+    }
     boolean swapped =
         low.flatMap(end -> high.map(other -> end.inBase().compareTo(other.inBase()) > 0))
             .orElse(false);
@@ -135,7 +163,8 @@ public final class Instruments {
   public Answer size(String plan, String figure, String source) {
     Optional<ReadingPlan> known = ReadingPlans.find(plan).filter(ReadingPlan::hasStandardSize);
     if (known.isEmpty()) {
-      return new Answer.Refused("A standard size is typed for journals and bores.");
+      return new Answer.Refused(
+          "A standard size is typed for journals, bores and installed heights.");
     }
     if (source.isBlank()) {
       return new Answer.Refused("Say where the size is printed: manual and page.");

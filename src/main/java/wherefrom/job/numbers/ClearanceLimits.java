@@ -62,20 +62,33 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
   }
 
   private static FigureOutcome keep(OpenJob job, Bearings bearings, Field what, String text) {
-    if (what != Field.SOURCE
-        && !text.isEmpty()
-        && AmountText.read(text) instanceof AmountReading.NotUnderstood not) {
-      return new FigureOutcome.Refused(not.sentence());
+    if (what == Field.SOURCE || text.isEmpty()) {
+      return keep(job, bearings, of(job, bearings).with(what, Optional.empty(), text));
     }
-    Sheet sheet = of(job, bearings).sheet(bearings).with(what.id(), text);
-    ClearanceLimits then = of(sheet);
+    AmountReading read = AmountText.read(text);
+    if (read instanceof AmountReading.Understood understood) {
+      Optional<Amount> end = Optional.of(understood.amount());
+      return keep(job, bearings, of(job, bearings).with(what, end, text));
+    }
+    return new FigureOutcome.Refused(((AmountReading.NotUnderstood) read).sentence());
+  }
+
+  /** The other end is carried as it is, never read again. */
+  private ClearanceLimits with(Field what, Optional<Amount> end, String text) {
+    return switch (what) {
+      case LOWER -> new ClearanceLimits(end, upper, source);
+      case UPPER -> new ClearanceLimits(lower, end, source);
+      case SOURCE -> new ClearanceLimits(lower, upper, text);
+    };
+  }
+
+  private static FigureOutcome keep(OpenJob job, Bearings bearings, ClearanceLimits then) {
     boolean judging = job.state().measures().findLimit(bearings.plan(), RESULT).isPresent();
     boolean limited = then.lower().isPresent() || then.upper().isPresent();
     if (!then.source().isBlank() && (limited || judging)) {
       Instruments.Answer answer =
           new Instruments(job)
-              .limit(
-                  bearings.plan(), RESULT, words(then.lower()), words(then.upper()), then.source());
+              .limit(bearings.plan(), RESULT, then.lower(), then.upper(), then.source());
       if (answer instanceof Instruments.Answer.Refused refused) {
         return new FigureOutcome.Refused(refused.sentence());
       }
@@ -85,7 +98,7 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
     if (judging) {
       return new FigureOutcome.Refused("These limits judge bearings. Type the manual and page.");
     }
-    new Sheets(job).keep(bearings.sheet(), sheet);
+    new Sheets(job).keep(bearings.sheet(), then.sheet(bearings));
     return new FigureOutcome.Done();
   }
 

@@ -14,6 +14,8 @@ public sealed interface TagChoice {
       Function<PlaceCards, R> placeCards,
       Function<ActionCards, R> actionCards,
       Function<Baskets, R> baskets,
+      Function<BagTags, R> bags,
+      Function<BigPartTags, R> bigParts,
       Function<ScannerSetUp, R> scannerSetUp) {
     if (this instanceof OfParts one) {
       return parts.apply(one);
@@ -26,6 +28,12 @@ public sealed interface TagChoice {
     }
     if (this instanceof Baskets one) {
       return baskets.apply(one);
+    }
+    if (this instanceof BagTags one) {
+      return bags.apply(one);
+    }
+    if (this instanceof BigPartTags one) {
+      return bigParts.apply(one);
     }
     return scannerSetUp.apply((ScannerSetUp) this);
   }
@@ -103,6 +111,16 @@ public sealed interface TagChoice {
    * @param count how many, from number 1 on
    */
   record Baskets(int count) implements TagChoice {}
+
+  /**
+   * Tags for bags of fasteners; what is in a bag is said when it is filled.
+   *
+   * @param count how many, from the first number on that is on no tag yet
+   */
+  record BagTags(int count) implements TagChoice {}
+
+  /** The tag of every big part. */
+  record BigPartTags() implements TagChoice {}
 
   /** The card that teaches a keyboard-type scanner. */
   record ScannerSetUp() implements TagChoice {}

@@ -2,9 +2,11 @@ package wherefrom.job.print;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Action;
+import wherefrom.parts.BigPart;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -57,6 +59,18 @@ public final class TagFaces {
   public static TagFace basket(TagCode code, String jobName) {
     require(code, TagType.BASKET);
     return card(code, "NO. " + code.item(), "keep together", jobName);
+  }
+
+  /** The tag of a bag, counted from 1 as its code's item; its contents are written on it. */
+  public static TagFace bag(TagCode code, String jobName) {
+    require(code, TagType.BAG);
+    return card(code, "BAG " + code.item(), "scan it, say what is in it", jobName);
+  }
+
+  /** The tag of a big part. */
+  public static TagFace bigPart(BigPart part, int engine, String jobName) {
+    String figures = part.words().toUpperCase(Locale.ROOT);
+    return card(part.code(engine), figures, "", jobName);
   }
 
   /** An action card; it serves every job. */

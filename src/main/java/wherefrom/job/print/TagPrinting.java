@@ -12,6 +12,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.tags.TagBook;
@@ -43,6 +44,8 @@ public final class TagPrinting {
         cards -> placeCards(),
         cards -> List.copyOf(TagFaces.actions()),
         baskets -> baskets(baskets.count()),
+        bags -> bags(bags.count()),
+        bigParts -> bigParts(),
         card -> List.of(ScannerFace.card()));
   }
 
@@ -56,6 +59,20 @@ public final class TagPrinting {
   private List<Face> baskets(int count) {
     return IntStream.rangeClosed(1, count)
         .<Face>mapToObj(number -> TagFaces.basket(book().basket(number), job.state().name()))
+        .toList();
+  }
+
+  private List<Face> bags(int count) {
+    int first = BagBook.of(job.state()).nextTag();
+    return IntStream.range(first, first + count)
+        .<Face>mapToObj(number -> TagFaces.bag(book().bag(number), job.state().name()))
+        .toList();
+  }
+
+  private List<Face> bigParts() {
+    EngineJob state = job.state();
+    return BagBook.of(state).bigParts().stream()
+        .<Face>map(record -> TagFaces.bigPart(record.part(), state.engine(), state.name()))
         .toList();
   }
 

@@ -31,7 +31,7 @@ public final class FirstStart {
   /** Done by hand on every engine (common practice, no source). */
   private static final List<Point> ALWAYS =
       List.of(
-          always("Prime the oil", "Turn the pump until oil stands at the rockers."),
+          always("Prime the oil", "Drive the oil pump until oil runs at every rocker."),
           always("Turn it by hand", "Two full turns, plugs out. Nothing may touch or bind."),
           always(
               "Fill and look",

@@ -3,8 +3,8 @@ package wherefrom.job.puttogether;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
-import wherefrom.rules.Misplaced;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 
 /** Why a part cannot be fitted on purpose, in a sentence. */
 final class NeverOnPurpose {
@@ -23,7 +23,9 @@ final class NeverOnPurpose {
     if (against instanceof LeftStanding) {
       return "Nothing stands against this " + kind + " any more. Scan it again.";
     }
-    return against instanceof Misplaced.WrongKind || against instanceof Verdict.Retired
+    boolean another =
+        against.name() == VerdictName.WRONG_KIND || against.name() == VerdictName.RETIRED;
+    return another
         ? "This " + kind + " is never fitted on purpose. Scan the right part."
         : "This " + kind + " must be new: it is never fitted on purpose.";
   }

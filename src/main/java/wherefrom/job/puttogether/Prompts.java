@@ -3,8 +3,10 @@ package wherefrom.job.puttogether;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.Unmated;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /**
  * What to tell the person to do next while putting together.
@@ -65,6 +67,25 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optio
   FitOutcome aside(CodeLookup.ABasket basket) {
     return new FitOutcome.Said(
         "Basket " + basket.number() + " is for washing. Scan a part or a place.");
+  }
+
+  /** What to say to a bag: whose it is, and where it is used up. */
+  FitOutcome aside(CodeLookup.ABag bag, EngineJob job) {
+    String whose =
+        bag.bag()
+            .map(one -> BagBook.of(job).belongsTo(one))
+            .filter(words -> !words.isEmpty())
+            .map(words -> ", for the " + words)
+            .orElse("");
+    return new FitOutcome.Said(
+        Words.sentence(bag.words() + whose) + " Scan a part or a place here.");
+  }
+
+  /** What to say to a big part, whose place nobody mistakes. */
+  FitOutcome aside(CodeLookup.ABigPart bigPart) {
+    return new FitOutcome.Said(
+        Words.sentence(bigPart.words() + " goes on among the big parts")
+            + " Scan a part or a place here.");
   }
 
   /** What to say where the stop that stands cannot be overruled. */

@@ -107,6 +107,8 @@ public final class PutTogether {
         scanned -> tap(scanned.spot()),
         card -> act(card.action()),
         basket -> remember(prompts().aside(basket)),
+        bag -> remember(prompts().aside(bag, job.state())),
+        bigPart -> remember(prompts().aside(bigPart)),
         refused -> remember(refuse(refused.verdict())));
   }
 

@@ -68,7 +68,7 @@ public final class WhereTo {
   }
 
   private static String owner(EngineJob job, Place place) {
-    Optional<Part> owner = job.findOwner(place);
+    Optional<Part> owner = job.bench().findRightful(place);
     return owner.map(part -> "number " + Words.number(part.item()) + ", ").orElse("")
         + job.state(place).words();
   }

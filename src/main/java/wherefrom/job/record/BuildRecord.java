@@ -106,6 +106,7 @@ public record BuildRecord(
             RecordTables.measurements(state),
             new RecordSizes(state).section(),
             RingRecord.section(job),
+            WeightRecord.section(job),
             RecordTables.tools(state),
             TorqueRecord.section(state),
             TimingRecord.section(job),

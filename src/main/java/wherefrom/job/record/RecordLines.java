@@ -43,8 +43,11 @@ final class RecordLines {
   /** The part that is there or belongs there, and those that it took the place of. */
   List<RecordLine> of(Place place) {
     List<RecordLine> lines = new ArrayList<>();
-    Optional<Part> here = job.findSeated(place).or(() -> job.findOwner(place));
-    here.ifPresent(part -> lines.addAll(part(job.getPart(part.item()), place)));
+    Optional<Part> here = job.findSeated(place);
+    here.ifPresent(part -> lines.addAll(part(job.getPart(part.item()), place, "")));
+    job.findOwner(place)
+        .filter(owner -> !here.equals(Optional.of(owner)))
+        .ifPresent(owner -> lines.addAll(away(owner, place, here.isPresent())));
     for (PartRecord old : job.parts()) {
       if (old.where() == Whereabouts.RETIRED && old.part().home().equals(place)) {
         lines.add(RecordLine.ofPart(name(place) + ", old", old.note(), Look.NOT_LOOKED, true));
@@ -54,14 +57,24 @@ final class RecordLines {
     return lines;
   }
 
-  private List<RecordLine> part(PartRecord record, Place place) {
+  /** A part that belongs here: where another part sits its own sheet has the rest of it. */
+  private List<RecordLine> away(Part owner, Place place, boolean taken) {
+    Optional<Place> elsewhere = job.findSeat(owner.item());
+    if (elsewhere.isPresent()) {
+      String told = "fitted at " + elsewhere.get().figures();
+      return List.of(RecordLine.ofPart(name(place) + ", own", told, Look.NOT_LOOKED, false));
+    }
+    return part(job.getPart(owner.item()), place, taken ? ", own, not in" : "");
+  }
+
+  private List<RecordLine> part(PartRecord record, Place place, String which) {
     List<RecordLine> lines = new ArrayList<>();
     Part part = record.part();
     String from = part.home().equals(place) ? "" : ", from " + part.home().figures();
-    String name = name(place) + (part.fresh() ? ", new" : from);
+    String name = name(place) + (part.fresh() ? ", new" : from) + which;
     Look look = job.bench().worst(part.item()).look();
     lines.add(RecordLine.ofPart(name, told(record, look), look, false));
-    lines.addAll(results(Subject.ofPart(part.item()), half(place), false));
+    lines.addAll(results(Subject.ofPart(part.item()), half(place) + which, false));
     new PairClearances(job)
         .find(Subject.ofPart(part.item())).stream()
             .filter(pair -> pair.pair().isOfPartsAround(part.kind()))

@@ -7,7 +7,6 @@ import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.StandingRule;
 import wherefrom.job.money.Budget;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordFigure;
@@ -37,9 +36,8 @@ final class RecordSummary {
     row("Parts taken out", parts.size(), count(part -> part.where() == Whereabouts.IN_ENGINE));
     row("Inspected or measured", parts.size(), count(this::unlooked));
     row("Decided", parts.size(), count(this::undecided));
-    List<StandingRule> checks =
-        state.rules().all().stream().filter(rule -> rule.consequence().effect().isCheck()).toList();
-    row("Checks that the changes ask for", checks.size(), state.rules().openChecks().size());
+    int checks = state.rules().checks().size();
+    row("Checks that the changes ask for", checks, state.rules().openChecks().size());
     row("Places filled or left empty for a reason", state.places().size(), missing());
     int against = new ToFit(job).fittedBut().size();
     rows.add(row(against > 0, "In, but something stands against it", "", none(against)));

@@ -17,7 +17,9 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.EntryItems;
 import wherefrom.job.FigureParser;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -25,6 +27,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.PartFound;
 import wherefrom.job.entry.Reidentified;
+import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.parts.Part;
@@ -247,6 +250,11 @@ public final class Retagging {
     if (part.isEmpty() || part.get().where() == Whereabouts.RETIRED) {
       return new Answer.Refused("There is no such part to come back.");
     }
+    Optional<Reidentified> before = told(item);
+    if (before.isPresent()) {
+      return new Answer.Refused(
+          "It was accepted as number " + before.get().mark() + " already. Undo that first.");
+    }
     return job.asOne(
         () -> {
           job.record(new Reidentified(item, match.found(), match.sentence()));
@@ -257,6 +265,22 @@ public final class Retagging {
               : new Answer.Accepted(job.state().getPart(item).part());
         },
         answer -> answer instanceof Answer.Accepted);
+  }
+
+  /** Whom it was told to be, where nothing but printing its tag was done with it since. */
+  private Optional<Reidentified> told(int item) {
+    List<LoggedEntry> of =
+        job.state().standing().stream()
+            .filter(logged -> !(logged.entry() instanceof TagsPrinted))
+            .filter(logged -> EntryItems.of(logged.entry()).contains(item))
+            .toList();
+    long last = of.isEmpty() ? 0 : of.get(of.size() - 1).sequence();
+    return of.stream()
+        .filter(logged -> logged.sequence() == last)
+        .map(LoggedEntry::entry)
+        .filter(Reidentified.class::isInstance)
+        .map(Reidentified.class::cast)
+        .findFirst();
   }
 
   private void back(int item, Whereabouts where) {

@@ -1,8 +1,11 @@
 package wherefrom.job.tags;
 
+import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.engine.Spot;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.Bag;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.parts.Action;
 import wherefrom.rules.Verdict;
 
@@ -15,6 +18,8 @@ public sealed interface CodeLookup {
       Function<ASpot, R> spot,
       Function<AnAction, R> action,
       Function<ABasket, R> basket,
+      Function<ABag, R> bag,
+      Function<ABigPart, R> bigPart,
       Function<Refused, R> refused) {
     if (this instanceof APart one) {
       return part.apply(one);
@@ -27,6 +32,12 @@ public sealed interface CodeLookup {
     }
     if (this instanceof ABasket one) {
       return basket.apply(one);
+    }
+    if (this instanceof ABag one) {
+      return bag.apply(one);
+    }
+    if (this instanceof ABigPart one) {
+      return bigPart.apply(one);
     }
     return refused.apply((Refused) this);
   }
@@ -59,6 +70,21 @@ public sealed interface CodeLookup {
     @Override
     public String words() {
       return "basket " + number;
+    }
+  }
+
+  /** A bag's tag, whether anything is in it yet or not. */
+  record ABag(int number, Optional<Bag> bag) implements CodeLookup {
+    @Override
+    public String words() {
+      return bag.map(Bag::words).orElse("bag " + number + ", empty");
+    }
+  }
+
+  record ABigPart(BigPartRecord part) implements CodeLookup {
+    @Override
+    public String words() {
+      return part.words();
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
@@ -48,6 +49,10 @@ public final class TagBook {
     return new TagCode(TagType.BASKET, job.engine(), number, 1);
   }
 
+  public TagCode bag(int number) {
+    return new TagCode(TagType.BAG, job.engine(), number, 1);
+  }
+
   /** The spots that need a place card. */
   public List<Spot> spots() {
     return Places.spots(job.places());
@@ -63,7 +68,14 @@ public final class TagBook {
     spots().forEach(spot -> codes.add(of(spot)));
     Arrays.stream(Action.values()).forEach(action -> codes.add(action.code()));
     IntStream.rangeClosed(1, BASKETS).forEach(number -> codes.add(basket(number)));
+    issuedBags(codes);
     return codes;
+  }
+
+  private void issuedBags(List<TagCode> codes) {
+    BagBook book = BagBook.of(job);
+    book.tags().forEach(number -> codes.add(bag(number)));
+    book.bigParts().forEach(part -> codes.add(part.part().code(job.engine())));
   }
 
   /**
@@ -99,6 +111,8 @@ public final class TagBook {
       case PART -> findPart(code);
       case PLACE_CARD -> findSpot(code);
       case BASKET -> new CodeLookup.ABasket(code.item());
+      case BAG -> new CodeLookup.ABag(code.item(), BagBook.of(job).findBag(code.item()));
+      case BIG_PART -> findBigPart(code);
       case ACTION_CARD -> notIssued(code);
     };
   }
@@ -120,6 +134,14 @@ public final class TagBook {
     return code.item() <= spots.size() && code.issue() == 1
         ? new CodeLookup.ASpot(spots.get(code.item() - 1))
         : notIssued(code);
+  }
+
+  private CodeLookup findBigPart(TagCode code) {
+    return BagBook.of(job)
+        .findBigPart(code.item())
+        .filter(part -> code.issue() == 1)
+        .<CodeLookup>map(CodeLookup.ABigPart::new)
+        .orElseGet(() -> notIssued(code));
   }
 
   private static CodeLookup notIssued(TagCode code) {
@@ -149,7 +171,7 @@ public final class TagBook {
 
   private List<TagCode> matches(String digits) {
     int item = Integer.parseInt(digits.substring(0, 4));
-    return Stream.concat(issued().stream(), basketsWith(item))
+    return Stream.concat(issued().stream(), countedWith(item))
         .filter(code -> code.typed().replace(" ", "").equals(digits))
         .distinct()
         .toList();
@@ -165,7 +187,8 @@ public final class TagBook {
         .collect(Collectors.toSet());
   }
 
-  private Stream<TagCode> basketsWith(int item) {
-    return item < 1 ? Stream.empty() : Stream.of(basket(item));
+  /** Baskets and bags of any number are understood. */
+  private Stream<TagCode> countedWith(int item) {
+    return item < 1 ? Stream.empty() : Stream.of(basket(item), bag(item));
   }
 }

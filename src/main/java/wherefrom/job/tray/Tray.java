@@ -58,6 +58,8 @@ public record Tray(List<Lying> parts, List<Other> others, List<Unread> unread) {
         CodeLookup.ASpot::words,
         action -> "action card: " + action.action().words(),
         CodeLookup.ABasket::words,
+        CodeLookup.ABag::words,
+        CodeLookup.ABigPart::words,
         refused -> refused.verdict().sentence());
   }
 

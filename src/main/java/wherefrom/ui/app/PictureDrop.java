@@ -202,6 +202,8 @@ public final class PictureDrop {
             CodeLookup.ASpot::words,
             card -> card.action().words(),
             CodeLookup.ABasket::words,
+            CodeLookup.ABag::words,
+            CodeLookup.ABigPart::words,
             refused -> text);
   }
 }

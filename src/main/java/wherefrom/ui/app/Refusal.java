@@ -22,6 +22,8 @@ final class Refusal {
         card -> answer(Cue.ASK, "place card " + card.spot().figures(), wanted),
         card -> answer(Cue.ASK, "action card " + card.action().name(), wanted),
         basket -> answer(Cue.ASK, "basket " + basket.number(), wanted),
+        bag -> answer(Cue.ASK, "bag " + bag.number(), wanted),
+        bigPart -> answer(Cue.ASK, bigPart.words(), wanted),
         refused -> answer(refused.verdict()));
   }
 

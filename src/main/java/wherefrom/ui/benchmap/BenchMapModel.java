@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 import wherefrom.drawing.Holder;
 import wherefrom.drawing.PartState;
@@ -23,6 +24,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.ReadTwice;
 import wherefrom.ui.drawn.PartStates;
 
 /** What the bench map shows, and what scans do there. */
@@ -42,6 +44,7 @@ final class BenchMapModel {
   static final String NOT_MATED = "no longer mated";
 
   private final OpenJob job;
+  private final ReadTwice twice;
   private Mode mode = Mode.LOOK;
   private int basket = 1;
   private PartKind kind;
@@ -49,8 +52,12 @@ final class BenchMapModel {
   private Optional<CodeLookup> refused = Optional.empty();
   private String said = "";
 
-  BenchMapModel(OpenJob job) {
+  /**
+   * @param nanos a steady clock: a tag that is read twice in one go counts once
+   */
+  BenchMapModel(OpenJob job, LongSupplier nanos) {
     this.job = job;
+    this.twice = new ReadTwice(nanos);
     this.kind = kinds().get(0);
   }
 
@@ -218,6 +225,8 @@ final class BenchMapModel {
         spot -> scanned(spot.spot()),
         card -> act(card.action()),
         basket -> scanned(basket),
+        bag -> refuse(found),
+        bigPart -> refuse(found),
         other -> refuse(found));
   }
 
@@ -256,6 +265,10 @@ final class BenchMapModel {
     int item = part.part().item();
     if (mode == Mode.LOOK) {
       opened = Optional.of(item);
+      return Optional.empty();
+    }
+    if (twice.isAgain(item)) {
+      said = "The tag was read twice. It counts once.";
       return Optional.empty();
     }
     Handling handling = new Handling(job);

@@ -61,7 +61,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   public BenchMapScreen(ScreenContext context) {
     super(context, "");
-    model = new BenchMapModel(context.getJob());
+    model = new BenchMapModel(context.getJob(), context.nanos());
     view = Panes.column(context.scale());
     pages = pages();
     engine = pages.view();

@@ -176,7 +176,7 @@ public final class FitText extends Region {
 
   /** The height of the words at a size; without a width in one line each. */
   private double height(double size, double width) {
-    int lines = wrapping.count(size, width <= 0 ? Double.MAX_VALUE : width);
+    int lines = wrapping.count(size, width <= 0 ? Double.MAX_VALUE : width - ROUNDING);
     return tight ? size * Scale.CAPITAL : lines * Wrapping.lineHeight(size);
   }
 
@@ -220,9 +220,7 @@ public final class FitText extends Region {
     double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
     shown.setText(
-        lines > 0 && !fits(width, height)
-            ? cut(width, height)
-            : wrapping.broken(size, width + ROUNDING));
+        lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));
     double across = width - shown.getLayoutBounds().getWidth();
     double spare = height - shown.getLayoutBounds().getHeight();
     double down =

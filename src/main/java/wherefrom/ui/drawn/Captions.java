@@ -14,7 +14,7 @@ import wherefrom.ui.controls.Touch;
  */
 final class Captions extends Region {
   private static final double BETWEEN_MM = 3.4;
-  private static final double LINE = 1.2;
+  private static final double LINE = 1.22;
 
   private final FitText front;
   private final FitText rear;

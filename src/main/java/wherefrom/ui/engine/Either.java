@@ -22,7 +22,7 @@ public final class Either extends Region {
   }
 
   /** Chooses anew when it is laid out next. */
-  void again() {
+  public void again() {
     width = 0;
     requestLayout();
   }

@@ -26,7 +26,6 @@ public final class BetweenScreen extends Page implements Scannable {
   private static final double PADDING_MM = 2.6;
 
   private final StackPane view = Panes.grow(new StackPane());
-  private List<BetweenModel.Area> areas = List.of();
 
   public BetweenScreen(ScreenContext context) {
     super(context, "Inspect and plan");
@@ -46,7 +45,7 @@ public final class BetweenScreen extends Page implements Scannable {
 
   @Override
   protected void refresh() {
-    areas = new BetweenModel(context.getJob()).areas();
+    List<BetweenModel.Area> areas = new BetweenModel(context.getJob()).areas();
     BetweenModel.Kind next = BetweenModel.next(areas);
     List<Region> keys = new ArrayList<>();
     areas.forEach(area -> keys.add(key(area, area.kind() == next)));

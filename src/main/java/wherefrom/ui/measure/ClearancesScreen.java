@@ -64,6 +64,11 @@ public final class ClearancesScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     rows.add(rings());
+    rows.add(
+        key(
+            "Weights",
+            touch().brief("matched sets and bob weight", ""),
+            () -> open(() -> new WeightsScreen(context))));
     rows.add(oil());
     for (ClearancePair pair : clearances().pairs()) {
       List<PairClearance> all = clearances().list(pair);

@@ -14,10 +14,13 @@ final class EntryUnit {
   EntryUnit(UnitSystem system, Dimension dimension) {
     boolean inch = system == UnitSystem.INCH;
     offered =
-        dimension == Dimension.FORCE
-            ? List.of(Unit.POUND, Unit.NEWTON)
-            : List.of(Unit.INCH, Unit.MILLIMETRE);
-    unit = inch ? offered.get(0) : offered.get(1);
+        switch (dimension) {
+          case FORCE -> List.of(Unit.POUND, Unit.NEWTON);
+          case MASS -> List.of(Unit.GRAM, Unit.OUNCE);
+          default -> List.of(Unit.INCH, Unit.MILLIMETRE);
+        };
+    // A scale for parts shows grams, whatever the job is in.
+    unit = inch || dimension == Dimension.MASS ? offered.get(0) : offered.get(1);
   }
 
   Unit unit() {

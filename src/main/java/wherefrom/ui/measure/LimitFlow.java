@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ResultKeys;
+import wherefrom.inspection.measure.Shape;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
@@ -87,9 +88,11 @@ final class LimitFlow {
   /** Asks for the size when new of what a plan measures. */
   static void standard(ScreenContext context, ReadingPlan plan) {
     LimitFlow flow = new LimitFlow(context, LimitTarget.of(plan));
+    boolean wanted = plan.shape() == Shape.SHIM;
     flow.size(
-        "Size when new: " + plan.title(),
-        "Type it as printed in this engine's manual. Wear and the next size follow from it.",
+        (wanted ? "Wanted: " : "Size when new: ") + plan.title(),
+        "Type it as printed in this engine's manual. "
+            + (wanted ? "The shim follows from it." : "Wear and the next size follow from it."),
         size ->
             flow.source(
                 source ->

@@ -10,6 +10,7 @@ import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
+import wherefrom.inspection.measure.Shape;
 import wherefrom.job.PairClearances;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -54,7 +55,9 @@ public final class LimitsScreen extends ListPage {
               size ->
                   rows.add(
                       key(
-                          plan.title() + ", size when new: " + size.text(),
+                          plan.title()
+                              + (plan.shape() == Shape.SHIM ? ", wanted: " : ", size when new: ")
+                              + size.text(),
                           touch().brief("press to type it again", ""),
                           () -> LimitFlow.standard(context, plan))));
     }
@@ -102,7 +105,7 @@ public final class LimitsScreen extends ListPage {
         () ->
             new ChoiceScreen<>(
                 context,
-                "Size when new of what?",
+                "Size when new, or wanted, of what?",
                 choices,
                 plan -> LimitFlow.standard(context, plan)));
   }

@@ -33,6 +33,7 @@ final class ReadingsModel {
   private Optional<Station> chosen = Optional.empty();
   private List<Question> questions = List.of();
   private String questioned = "";
+  private Optional<Station> questionedAt = Optional.empty();
   private boolean anew;
   private boolean replacing;
 
@@ -172,9 +173,7 @@ final class ReadingsModel {
 
   /** The person stands by the reading that was questioned. */
   String confirm() {
-    String standing = questioned;
-    drop();
-    return keep(standing, true);
+    return keepQuestioned(questioned, true);
   }
 
   /** The questioned figure in the other unit, where that may have been meant. */
@@ -187,15 +186,26 @@ final class ReadingsModel {
 
   /** Takes what may have been meant instead. */
   String takeMeant() {
-    String instead = meant().orElse("");
+    return keepQuestioned(meant().orElse(""), false);
+  }
+
+  /** At the station that it was asked about, whatever was taken back since. */
+  private String keepQuestioned(String figure, boolean confirmed) {
+    chosen = questionedAt.or(() -> chosen);
     drop();
-    return keep(instead, false);
+    return keep(figure, confirmed);
+  }
+
+  /** What UNDO would take back here, in few words; empty where no question stands. */
+  Optional<String> undoes() {
+    return questions.isEmpty() ? Optional.empty() : Optional.of("the question");
   }
 
   /** The questioned reading was a slip. */
   void drop() {
     questions = List.of();
     questioned = "";
+    questionedAt = Optional.empty();
   }
 
   private String keep(String typed, boolean confirmed) {
@@ -234,6 +244,7 @@ final class ReadingsModel {
     }
     questions = own;
     questioned = typed;
+    questionedAt = Optional.of(station);
     return "";
   }
 

@@ -84,6 +84,22 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         : standard.all();
   }
 
+  /** A question that stands is taken back first: what was kept before it is not asked about. */
+  @Override
+  public void undo(ScreenContext over) {
+    if (model.undoes().isPresent()) {
+      model.drop();
+      over.navigator().changed();
+    } else {
+      super.undo(over);
+    }
+  }
+
+  @Override
+  public String undoes(ScreenContext over) {
+    return model.undoes().orElseGet(() -> super.undoes(over));
+  }
+
   @Override
   public void type(String character) {
     pad.type(character);

@@ -39,7 +39,7 @@ final class ToolFlow {
   /** Asks for name, smallest step, error and repeat. */
   static void list(ScreenContext context, Dimension dimension) {
     String title =
-        dimension == Dimension.FORCE ? "Name of the scale" : "Name of the tool, such as MIC 2-3";
+        dimension != Dimension.LENGTH ? "Name of the scale" : "Name of the tool, such as MIC 2-3";
     context
         .navigator()
         .open(

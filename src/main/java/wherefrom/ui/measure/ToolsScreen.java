@@ -58,6 +58,7 @@ public final class ToolsScreen extends ListPage {
       acts.add(act("List a tool", this::list));
     }
     acts.add(act("Check a printed pair", () -> PairFlow.ask(context)));
+    acts.add(act("List a gram scale", () -> ToolFlow.list(context, Dimension.MASS)));
     acts.add(act("List a spring scale", () -> ToolFlow.list(context, Dimension.FORCE)));
     keys.setActs(acts);
   }

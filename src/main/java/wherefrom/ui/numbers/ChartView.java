@@ -22,6 +22,10 @@ import wherefrom.workings.chart.Surface;
 /** Draws a chart in all the room that it is given. */
 public final class ChartView extends Region {
   private static final double PAD_MM = 3;
+
+  /** Where it is lower, its words leave no room for what they are about. */
+  private static final double LEAST_MM = 60;
+
   private static final double THIN_MM = 0.3;
   private static final double THICK_MM = 0.8;
 
@@ -37,7 +41,7 @@ public final class ChartView extends Region {
     this.font = Fonts.of(scale.fontPx(Scale.SMALL_MM) * factor, false);
     this.capital = scale.px(Scale.SMALL_MM) * factor;
     getStyleClass().add("chart");
-    double least = scale.px(20) + scale.px(40) * factor;
+    double least = scale.px(LEAST_MM) * factor;
     setMinSize(least * 4 / 3, least);
     setMouseTransparent(true);
   }

@@ -71,6 +71,7 @@ final class FigureModel {
       case AREA -> List.of(Unit.CC_PER_THOU, Unit.CC_PER_MILLIMETRE, Unit.SQUARE_INCH);
       case VOLUME -> List.of(Unit.CUBIC_CENTIMETRE, Unit.CUBIC_INCH);
       case ANGLE -> List.of(Unit.DEGREE);
+      case MASS -> List.of(Unit.GRAM, Unit.OUNCE);
       case FORCE -> List.of(Unit.POUND, Unit.NEWTON);
       case TORQUE -> List.of(Unit.POUND_FOOT, Unit.NEWTON_METRE, Unit.POUND_INCH);
       case SPRING_RATE -> List.of(Unit.POUND_PER_INCH, Unit.NEWTON_PER_MILLIMETRE);

@@ -3,8 +3,10 @@ package wherefrom.ui.numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.PlanBook;
@@ -17,6 +19,7 @@ import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.Note;
+import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.compression.ChamberForRatio;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.PlanAnswer;
@@ -79,6 +82,16 @@ final class PlanModel {
   record Row(String name, List<Cell> cells) {
     Row {
       cells = List.copyOf(cells);
+    }
+
+    /** The same with its unit in its name even where some cells have words in place of figures. */
+    Row withUnitAside() {
+      List<Unit> units =
+          cells.stream().map(Cell::unit).flatMap(Optional::stream).distinct().toList();
+      return units.size() == 1 && !units.get(0).symbol().isEmpty()
+          ? new Row(
+              name + ", " + units.get(0).symbol(), cells.stream().map(Cell::withoutUnit).toList())
+          : this;
     }
 
     /** A unit that all figures of the row share stands once, in its name. */
@@ -159,6 +172,43 @@ final class PlanModel {
       rows.add(new Row("Not worked out", lacking));
     }
     return rows;
+  }
+
+  /** The rows but those of the ratio, which has a drawing of its own. */
+  List<Row> figures() {
+    return rows().stream()
+        .filter(row -> !row.name().startsWith("Ratio"))
+        .map(Row::withUnitAside)
+        .toList();
+  }
+
+  /** The ratio of a column, after its cut; empty where it is not known. */
+  Optional<ResultValue> ratio(int column) {
+    return answer(column) instanceof PlanColumn worked
+        ? worked.result().findValue(RATIO).or(() -> worked.result().findValue(UNCUT))
+        : Optional.empty();
+  }
+
+  /** The ratio in figures, without its band. */
+  String ratioWords(int column) {
+    return ratio(column)
+        .map(value -> String.format(Locale.ROOT, "%.2f", value.value()))
+        .orElse(answer(column) instanceof PlanColumn ? "?" : "cannot be");
+  }
+
+  /** The ratio that the chosen column aims at. */
+  OptionalDouble wanted() {
+    return book.all(chosen())
+        .findMeasured(ChamberForRatio.TARGET.key())
+        .map(wanted -> OptionalDouble.of(wanted.value().number().doubleValue()))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** How many things follow from the chosen column; empty where it is how things are now. */
+  String follows() {
+    return findEffects(answer(chosen()))
+        .map(known -> known.lines().size() + " to buy, " + known.checks().size() + " to check")
+        .orElse("");
   }
 
   /** One row while nothing is cut; else the ratio without the cut and the one after it. */

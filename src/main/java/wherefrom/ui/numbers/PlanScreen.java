@@ -3,52 +3,81 @@ package wherefrom.ui.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.engine.Either;
 
 /** How things are now, and up to three what-ifs, side by side. */
 public final class PlanScreen extends Page {
   private final Touch touch;
   private final PlanModel model;
   private final PlanTable table;
-  private final TouchKey stepped;
+  private final PlanColumns columns;
+  private final Either plan;
+  private final TagKey tag;
+  private final KeyRow keys;
 
   public PlanScreen(ScreenContext context) {
     super(context, "The plan");
     this.touch = context.touch();
     model = new PlanModel(context.getJob());
     table = new PlanTable(touch);
-    stepped = touch.key("", this::chooseStepped);
-    lay(Panes.column(context.scale(), table, keys()));
+    columns = new PlanColumns(touch, at -> choose(model.columns().get(at)));
+    plan = new Either(room -> columns.hasRoom(room.width(), room.height()) ? columns : table);
+    tag = tag(this::goOn);
+    keys = KeyRow.of(context);
+    Region shown = touch.isLarge() ? table : plan;
+    lay(Panes.column(context.scale(), shown, new Foot(context, tag, keys)));
     show();
   }
 
-  private HBox keys() {
-    KeyRow others =
-        KeyRow.of(
-            context,
-            new KeyRow.Act("Type it", this::type),
-            new KeyRow.Act("Figures", () -> open(() -> new PlanFiguresScreen(context, model))),
-            new KeyRow.Act("Details", () -> list("Details of " + name(), model.details())),
-            new KeyRow.Act("Parts, money", () -> list("Follows from " + name(), model.effects())),
-            new KeyRow.Act(
-                "Plots", () -> open(() -> PlotsScreen.ofColumn(context, model.chosen()))));
-    return Panes.row(
-        context.scale(),
-        Panes.wide(touch.key("−", () -> step(-1)), Scale.KEY_MM, context.scale()),
-        Panes.grow(stepped),
-        Panes.wide(touch.key("+", () -> step(1)), Scale.KEY_MM, context.scale()),
-        Panes.grow(others));
+  @Override
+  public String aside() {
+    return touch.brief("Only a plan: nothing is stopped yet", "");
+  }
+
+  /** What follows from an idea; where there is none yet, the first. */
+  private void goOn() {
+    if (model.chosen() == 0) {
+      add();
+    } else {
+      list("Follows from " + name(), model.effects());
+    }
+  }
+
+  private List<KeyRow.Act> acts() {
+    List<KeyRow.Act> acts = new ArrayList<>();
+    if (model.chosen() > 0 && model.book().findFree().isPresent()) {
+      acts.add(act("New idea", this::add));
+    }
+    acts.add(act("Figures", () -> open(() -> new PlanFiguresScreen(context, model))));
+    acts.add(act("Shares", () -> list("Details of " + name(), model.details())));
+    acts.add(act("Plots", () -> open(() -> PlotsScreen.ofColumn(context, model.chosen()))));
+    acts.add(act("A step less", () -> step(-1)));
+    acts.add(act("A step more", () -> step(1)));
+    acts.add(act("Step " + model.steppedWords(), this::chooseStepped));
+    acts.add(act("Type it", this::type));
+    return acts;
+  }
+
+  private void tell() {
+    boolean free = model.book().findFree().isPresent();
+    tag.setVisible(model.chosen() > 0 || free);
+    tag.setWords(
+        model.chosen() > 0 ? name() + ": what follows" : "New idea",
+        model.chosen() > 0 ? touch.brief(model.follows(), "") : touch.brief("beside now", ""));
+    keys.setActs(acts());
   }
 
   private String name() {
@@ -62,10 +91,10 @@ public final class PlanScreen extends Page {
   private void show() {
     List<TouchKey> heads = new ArrayList<>();
     model.columns().forEach(column -> heads.add(head(column)));
-    int columns = heads.size();
-    model.book().findFree().ifPresent(free -> heads.add(touch.key("Add an idea", this::add)));
-    table.show(heads, columns, model.rows(), model.columns().indexOf(model.chosen()));
-    stepped.setWords(model.steppedWords());
+    table.show(heads, heads.size(), model.rows(), model.columns().indexOf(model.chosen()));
+    columns.show(model);
+    plan.again();
+    tell();
   }
 
   private TouchKey head(int column) {

@@ -42,7 +42,7 @@ public final class PlotsScreen extends Page {
     super(context, "Plots");
     this.touch = context.touch();
     this.plots = plots;
-    heading = touch.heading("").centred();
+    heading = touch.small("").centred();
     middle = Panes.grow(Panes.column(context.scale()));
     keys = KeyRow.of(context);
     foot = new Foot(context, touch.tag("Next plot", "", () -> turn(1)), keys);

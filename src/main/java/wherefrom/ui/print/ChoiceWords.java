@@ -14,6 +14,8 @@ final class ChoiceWords {
         cards -> "place cards",
         cards -> "action cards",
         baskets -> "basket tags",
+        bags -> "bag tags",
+        bigParts -> "tags of big parts",
         card -> "scanner card");
   }
 
@@ -23,6 +25,8 @@ final class ChoiceWords {
         cards -> "place cards",
         cards -> "action cards",
         baskets -> baskets.count() + " basket tags",
+        bags -> bags.count() + " bag tags",
+        bigParts -> "the tags of big parts",
         card -> "the scanner set-up card");
   }
 

@@ -17,6 +17,12 @@ final class PrintView extends Region {
   /** The tag stands below the sheet where that is as wide as this, as on glass that lies. */
   private static final double TAG_MM = 66;
 
+  /** A tag may be so much lower where the rows leave no more. */
+  private static final double SPARE_MM = 2.5;
+
+  /** Of the foot's width: the key beside the tag, where its words have room in it. */
+  private static final double SIDE = 0.36;
+
   private final Touch touch;
   private final double gap;
   private final Region sheet;
@@ -87,7 +93,7 @@ final class PrintView extends Region {
     double left = left(width);
     boolean low =
         left >= touch.scale().px(TAG_MM)
-            && left >= tag.minWidth(-1) + gap + beside.prefWidth(-1)
+            && left >= tag.minWidth(-1) + gap + beside.minWidth(-1)
             && width - left - gap >= computeMinWidth(-1);
     return low ? rowsHeight(width - left - gap) - gap : columnHeight(width);
   }
@@ -105,7 +111,7 @@ final class PrintView extends Region {
     double left = left(width);
     double column = width - left - gap;
     boolean drawn = left >= touch.scale().px(LEAST_SHEET_MM) && column >= computeMinWidth(-1);
-    if (drawn && columnHeight(column) > getHeight()) {
+    if (drawn && columnHeight(column) - touch.scale().px(SPARE_MM) > getHeight()) {
       tagBelowSheet(left);
       return;
     }
@@ -131,7 +137,7 @@ final class PrintView extends Region {
   }
 
   private void foot(double x, double y, double width, double height) {
-    double side = beside.prefWidth(-1);
+    double side = Math.min(beside.prefWidth(-1), Math.max(beside.minWidth(-1), SIDE * width));
     tag.resizeRelocate(x, y, width - side - gap, height);
     beside.resizeRelocate(x + width - side, y, side, height);
   }

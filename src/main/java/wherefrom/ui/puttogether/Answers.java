@@ -122,7 +122,8 @@ final class Answers {
 
   /** Which part is wanted at a place, and where it lies. */
   private static String wanted(EngineJob job, Place place) {
-    return job.findOwner(place)
+    return job.bench()
+        .findRightful(place)
         .map(
             part -> {
               PartRecord record = job.getPart(part.item());

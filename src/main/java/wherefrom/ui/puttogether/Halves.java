@@ -72,7 +72,8 @@ record Halves(Lines part, Lines place, boolean hasPart, boolean hasPlace, Option
     Lines card = new Lines(place.brief(), what(place), "next in the list");
     JobPartNames names = new JobPartNames(job);
     Lines part =
-        job.findOwner(place)
+        job.bench()
+            .findRightful(place)
             .map(one -> new Lines("Scan " + names.code(one), "", "It is " + names.whereabouts(one)))
             .orElse(Lines.asked("No part is listed"));
     return new Halves(part, card, false, true, Optional.of(place));

@@ -70,7 +70,8 @@ final class MissingModel {
   String words(Place place) {
     String wanted =
         state()
-            .findOwner(place)
+            .bench()
+            .findRightful(place)
             .map(part -> "Part " + part.code(job.state().engine()).typed() + ": ")
             .orElse("");
     return wanted + state().state(place).words();

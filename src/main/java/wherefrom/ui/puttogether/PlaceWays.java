@@ -44,7 +44,8 @@ final class PlaceWays {
   private void part(Place place) {
     context
         .state()
-        .findOwner(place)
+        .bench()
+        .findRightful(place)
         .ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
   }
 

@@ -31,8 +31,8 @@ final class PutTogetherModel {
   private final PutTogether together;
   private final ToFit missing;
   private final ScreenAnswer start;
-  private Told told;
-  private Optional<Told> beforeAsk = Optional.empty();
+  private ToldFit told;
+  private Optional<ToldFit> beforeAsk = Optional.empty();
   private PartKind kind;
   private String ownReason = "";
   private String trouble = "";
@@ -50,7 +50,7 @@ final class PutTogetherModel {
     first.kind().ifPresent(shown -> kind = shown);
     start =
         stop().isPresent() ? first : Answers.start(new Deciding(job).listUndecided().size(), first);
-    told = Told.words(start);
+    told = ToldFit.words(start);
   }
 
   EngineJob state() {
@@ -71,8 +71,8 @@ final class PutTogetherModel {
   }
 
   /** What was told last, unless it is so no more: then what is due now. */
-  private Told standing() {
-    return told.isSo(state()) ? told : Told.words(due());
+  private ToldFit standing() {
+    return told.isSo(state()) ? told : ToldFit.words(due());
   }
 
   /** The stop that stands; nothing scans through while one does. */
@@ -102,7 +102,7 @@ final class PutTogetherModel {
 
   Optional<Cue> choose(PutTogether.Mode mode) {
     if (stop().isEmpty()) {
-      told = Told.words(PLAIN);
+      told = ToldFit.words(PLAIN);
     }
     return take(() -> together.choose(mode));
   }
@@ -118,7 +118,8 @@ final class PutTogetherModel {
   boolean takes(Action card) {
     boolean reasons = stop().isPresent() && canFitOnPurpose();
     return switch (card) {
-      case UNDO, SKIP, REPEAT -> true;
+      case UNDO, REPEAT -> true;
+      case SKIP -> stop().isPresent() || mode() == PutTogether.Mode.FOLLOW_THE_LIST;
       case NEXT -> reasons;
       case YES -> reasons && (reason().isPresent() || stopped().first().isScan());
       case HELP -> false;
@@ -158,8 +159,8 @@ final class PutTogetherModel {
       return Optional.empty();
     }
     // What was said of another part must not come back as the answer to the tag in view.
-    beforeAsk = beforeAsk.or(() -> Optional.of(Told.words(due())));
-    told = Told.words(Answers.asking(hint, due()));
+    beforeAsk = beforeAsk.or(() -> Optional.of(ToldFit.words(due())));
+    told = ToldFit.words(Answers.asking(hint, due()));
     return Optional.of(Cue.ASK);
   }
 
@@ -207,7 +208,7 @@ final class PutTogetherModel {
 
   /** The right place has been seen: what is due now stands again. */
   void moveOn() {
-    told = Told.words(due());
+    told = ToldFit.words(due());
     told.answer().kind().ifPresent(shown -> kind = shown);
   }
 
@@ -248,7 +249,7 @@ final class PutTogetherModel {
       if (stop().isPresent()) {
         trouble = why;
       } else {
-        told = Told.words(ScreenAnswer.notKept(why));
+        told = ToldFit.words(ScreenAnswer.notKept(why));
       }
       return Optional.of(Cue.ASK);
     }
@@ -267,11 +268,11 @@ final class PutTogetherModel {
   private Optional<Cue> show(FitOutcome step) {
     ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
-      told = Told.words(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
+      told = ToldFit.words(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    told = Told.of(state(), step, isAside(step) ? Answers.beside(next, due()) : next);
+    told = ToldFit.of(state(), step, isAside(step) ? Answers.beside(next, due()) : next);
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue();
   }

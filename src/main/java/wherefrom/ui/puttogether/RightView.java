@@ -25,6 +25,11 @@ final class RightView extends Region {
   private static final double UPRIGHT_PANEL = 0.30;
   private static final double SIDE = 0.25;
 
+  private static final double TWO_COLUMNS = 0.42;
+
+  /** So many keys stand in one column beside the engine; more in two. */
+  private static final int MOST = 3;
+
   /** What the keys do. */
   interface Keys {
     /** The part was in turned. */
@@ -79,7 +84,7 @@ final class RightView extends Region {
   }
 
   private void fill() {
-    row = new Tiles(touch.scale(), isStacked() ? 2 : 1, Scale.GAP_MM, made);
+    row = new Tiles(touch.scale(), isStacked() || made.size() > MOST ? 2 : 1, Scale.GAP_MM, made);
     getChildren().setAll(panel.orElseThrow(), engine, left, row);
     getChildren().forEach(child -> child.applyCss());
     requestLayout();
@@ -143,7 +148,8 @@ final class RightView extends Region {
   }
 
   private void beside(double top, double gap) {
-    double side = Math.floor(Math.max(SIDE * getWidth(), row.minWidth(-1)));
+    double share = made.size() > MOST ? TWO_COLUMNS : SIDE;
+    double side = Math.floor(Math.max(share * getWidth(), row.minWidth(-1)));
     double x = getWidth() - side;
     double rows = Math.ceil(row.minHeight(side));
     put(engine, 0, top, x - gap, getHeight() - top);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Dimension2D;
+import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
@@ -157,6 +158,21 @@ final class StopView extends Region {
     double lines = panel.map(words -> words.minWidth(-1)).orElse(0.0);
     double row = keys.map(made -> made.minWidth(-1) + corner.getWidth() + apart()).orElse(0.0);
     return Math.max(Math.max(lines, row), tag.map(key -> key.minWidth(-1)).orElse(0.0));
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    if (width <= 0) {
+      return 0;
+    }
+    double wide = Math.max(1, width - corner.getWidth() - apart());
+    double row = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
+    return panel.map(words -> words.minHeight(width)).orElse(0.0) + gap() + tagLeast(wide) + row;
   }
 
   @Override

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.stream.Stream;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.Reidentified;
 import wherefrom.job.shop.Retagging;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -25,7 +27,7 @@ final class RetagModel {
   private final OpenJob job;
   private final Map<String, String> tools = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> readings = new LinkedHashMap<>();
-  private final Map<String, Part> accepted = new TreeMap<>();
+  private long begun;
   private List<PartMatch> matches = List.of();
   private Optional<PartKind> kind;
   private String trouble = "";
@@ -70,7 +72,7 @@ final class RetagModel {
     kind = Optional.of(chosen);
     tools.clear();
     readings.clear();
-    accepted.clear();
+    begun = job.sequence();
     matches = List.of();
     plans(chosen).stream().findFirst().ifPresent(plan -> use(plan.key()));
   }
@@ -193,12 +195,25 @@ final class RetagModel {
     return job.state().getPart(Integer.parseInt(item)).part();
   }
 
+  /** Which part this one was agreed to be; what was taken back is agreed no more. */
   Optional<Part> accepted(String mark) {
-    return Optional.ofNullable(accepted.get(mark));
+    return agreed()
+        .filter(one -> one.mark().equals(mark))
+        .reduce((earlier, later) -> later)
+        .map(one -> job.state().getPart(one.item()).part());
   }
 
   int acceptedCount() {
-    return accepted.size();
+    return (int) agreed().count();
+  }
+
+  /** What the person agreed to in this group, and stands. */
+  private Stream<Reidentified> agreed() {
+    return job.state().standing().stream()
+        .filter(logged -> logged.sequence() > begun)
+        .map(LoggedEntry::entry)
+        .filter(Reidentified.class::isInstance)
+        .map(Reidentified.class::cast);
   }
 
   /** The person agrees: the part is back, and its tag is to be printed anew. */
@@ -208,7 +223,6 @@ final class RetagModel {
     if (came instanceof Retagging.Answer.Refused refused) {
       return refused.sentence();
     }
-    accepted.put(match.found(), part);
     return "Number " + match.found() + " is " + part.words() + ". Its new tag waits to be printed.";
   }
 }

@@ -81,7 +81,7 @@ public final class ShopScreen extends Page {
   }
 
   private void washing() {
-    WashModel model = new WashModel(context.getJob());
+    WashModel model = new WashModel(context.getJob(), context.nanos());
     open(() -> new WashScreen(context, model));
   }
 

@@ -26,24 +26,28 @@ final class Slip {
     this.model = model;
   }
 
+  /** The visit with its slip, made on the window's thread: the job may change meanwhile. */
+  private record Filled(ShopVisit visit, ShopSlip slip, String job) {}
+
   /** Through the system's printer dialog. */
   void print() {
     use(
-        visit ->
+        filled ->
             context.longWork(
                 "Printing the slip",
-                () -> print(visit),
+                () -> print(filled),
                 outcome -> {
-                  context.say(said(outcome) + warning(visit));
+                  context.say(said(outcome) + warning(filled.visit()));
                   context.navigator().changed();
                 }));
   }
 
-  private PrintOutcome print(ShopVisit visit) throws IOException {
-    Path file = Files.createTempFile("slip-visit-" + visit.number() + "-", ".pdf");
+  private PrintOutcome print(Filled filled) throws IOException {
+    int visit = filled.visit().number();
+    Path file = Files.createTempFile("slip-visit-" + visit + "-", ".pdf");
     try {
-      write(visit, Outgoing.replacing(file));
-      String title = context.state().name() + ": machine shop, visit " + visit.number();
+      write(filled, Outgoing.replacing(file));
+      String title = filled.job() + ": machine shop, visit " + visit;
       return context.services().printer().printFile(file, title);
     } finally {
       Files.delete(file);
@@ -66,12 +70,12 @@ final class Slip {
 
   void save() {
     use(
-        visit ->
+        filled ->
             new Saving<>(
                     context,
                     "Where to save the slip",
-                    FileNames.of(context.state().name(), "slip visit " + visit.number(), ".pdf"),
-                    out -> write(visit, out),
+                    FileNames.of(filled.job(), "slip visit " + filled.visit().number(), ".pdf"),
+                    out -> write(filled, out),
                     (file, written) ->
                         context.say(
                             "The slip is "
@@ -81,18 +85,19 @@ final class Slip {
                 .ask());
   }
 
-  private ShopVisit write(ShopVisit visit, Outgoing out) throws IOException {
+  private ShopVisit write(Filled filled, Outgoing out) throws IOException {
     PaperSize paper = PaperSize.usual(Locale.getDefault());
-    context.services().reports().writeSlip(ShopSlip.of(context.state(), visit), paper, out);
-    return visit;
+    context.services().reports().writeSlip(filled.slip(), paper, out);
+    return filled.visit();
   }
 
-  private void use(Consumer<ShopVisit> deed) {
+  private void use(Consumer<Filled> deed) {
     Optional<ShopVisit> visit = model.visit();
     if (visit.isEmpty()) {
       context.say("Nothing is on the slip yet: scan the parts that go.");
     } else {
-      deed.accept(visit.get());
+      ShopSlip slip = ShopSlip.of(context.state(), visit.get());
+      deed.accept(new Filled(visit.get(), slip, context.state().name()));
     }
   }
 }

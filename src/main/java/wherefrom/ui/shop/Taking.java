@@ -17,22 +17,28 @@ final class Taking {
   private final ScreenContext context;
   private final PartReceiver taker;
   private String said = "";
+  private long saidAt;
 
   Taking(ScreenContext context, PartReceiver taker) {
     this.context = context;
     this.taker = taker;
   }
 
-  /** What came of the last one, or what to do now. */
+  /** What came of the last one, or what to do now; a step since then, as UNDO, ends it. */
   String words() {
-    if (said.isEmpty()) {
+    if (said.isEmpty() || saidAt != context.getJob().sequence()) {
       return taker.prompt();
     }
     return context.touch().isLarge() ? said : said + " " + taker.prompt();
   }
 
   void forget() {
-    said = "";
+    say("");
+  }
+
+  private void say(String words) {
+    said = words;
+    saidAt = context.getJob().sequence();
   }
 
   /** Takes a scanned or typed code. */
@@ -44,6 +50,8 @@ final class Taking {
             spot -> () -> refuse(found),
             card -> () -> act(card.action()),
             basket -> () -> came(taker.basket(basket.number())),
+            bag -> () -> refuse(found),
+            bigPart -> () -> refuse(found),
             refused -> () -> refuse(found))
         .run();
   }
@@ -54,7 +62,7 @@ final class Taking {
   }
 
   private void act(Action action) {
-    said = action == Action.UNDO ? context.getJob().undo().sentence() : "";
+    say(action == Action.UNDO ? context.getJob().undo().sentence() : "");
   }
 
   /** Takes the part that belongs at a spot, or sits there. */
@@ -70,7 +78,7 @@ final class Taking {
   }
 
   private void came(ScanOutcome came) {
-    said = came.sentence();
+    say(came.sentence());
     context.sounds().play(came.cue());
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
 import wherefrom.job.OpenJob;
@@ -15,6 +16,7 @@ import wherefrom.job.shop.Washing;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
+import wherefrom.ui.app.ReadTwice;
 
 /** Washing: parts go into a numbered basket by scan, and come back by scan or by count. */
 final class WashModel implements PartReceiver {
@@ -23,10 +25,15 @@ final class WashModel implements PartReceiver {
   record Row(int number, String heading, String contents) {}
 
   private final OpenJob job;
+  private final ReadTwice twice;
   private int basket = 1;
 
-  WashModel(OpenJob job) {
+  /**
+   * @param nanos a steady clock: a tag that is read twice in one go counts once
+   */
+  WashModel(OpenJob job, LongSupplier nanos) {
     this.job = job;
+    this.twice = new ReadTwice(nanos);
     List<Washing.Basket> filled = new Washing(job).baskets();
     if (!filled.isEmpty()) {
       basket = filled.get(filled.size() - 1).number();
@@ -59,6 +66,9 @@ final class WashModel implements PartReceiver {
   public ScanOutcome take(PartRecord part) {
     Handling handling = new Handling(job);
     int item = part.part().item();
+    if (twice.isAgain(item)) {
+      return ScanOutcome.right("The tag was read twice. It counts once.");
+    }
     boolean back = part.where() == Whereabouts.WASHING;
     HandlingOutcome done =
         back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);

@@ -31,7 +31,8 @@ final class StepWords {
     return switch (part.kind()) {
       case PUSHROD, LIFTER -> "lift it out";
       case ROCKER, PIVOT, KEEPERS, RETAINER, SPRING -> "take it off";
-      case VALVE, CAM_BEARING, ROD, PISTON -> "push it out";
+      case VALVE, ROD, PISTON -> "push it out";
+      case CAM_BEARING -> "drive it out with a bearing tool";
       case ROD_CAP, MAIN_CAP -> "bolts out, take it off";
       case ROD_SHELL, MAIN_SHELL -> "slide it out";
     };

@@ -108,6 +108,11 @@ public final class TakeApartScreen extends Page implements Watching {
   }
 
   @Override
+  public Optional<Region> helpPicture(double side) {
+    return model.next().map(record -> shape(record.part(), side / context.scale().px(1)));
+  }
+
+  @Override
   public boolean takes(Action card) {
     return model.takes(card);
   }

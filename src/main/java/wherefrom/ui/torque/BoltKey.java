@@ -10,7 +10,7 @@ import wherefrom.ui.controls.Touch;
 /** A bolt seen from above: a disc with its number; the one in turn fills all of its room. */
 final class BoltKey extends Region {
   private static final double LARGEST_MM = 8;
-  private static final double SMALLER = 0.74;
+  private static final double SMALLER = 0.86;
 
   private final StackPane disc;
   private final double least;

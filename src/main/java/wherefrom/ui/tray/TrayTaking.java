@@ -72,7 +72,7 @@ public final class TrayTaking {
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose, Camera camera) {
     Collection<TagCode> issued = context.issued();
-    context.background(
+    context.withCamera(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
           try {

@@ -165,11 +165,12 @@ public final class Charts {
     return Chart.Column.ofValue(place, reach.value(), reach.low(), reach.high());
   }
 
+  /** As the sentence beside the plot explains them: within the limits, outside, cannot be said. */
   private static String words(Acceptance.Ruling decision) {
     return switch (decision) {
-      case ACCEPT -> "yes";
+      case ACCEPT -> "in";
       case UNDECIDED -> "?";
-      case REJECT -> "no";
+      case REJECT -> "out";
     };
   }
 

@@ -3,6 +3,7 @@ package wherefrom.workings.chart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import wherefrom.workings.chart.ChartMark.Look;
 import wherefrom.workings.chart.ChartMark.Side;
 
@@ -10,6 +11,12 @@ import wherefrom.workings.chart.ChartMark.Side;
 public final class Drawing {
   /** From one row of words to the next, in heights of a capital. */
   private static final double ROW = 1.9;
+
+  /** A surface lower than this, in heights of a capital, has one row of names and no foot. */
+  private static final double LOW = 18;
+
+  /** One lower than this has no row of verdicts: dots say them, and the words beside the plot. */
+  private static final double LOWEST = 11;
 
   private final Chart chart;
   private final Surface surface;
@@ -19,6 +26,7 @@ public final class Drawing {
   private final double top;
   private final double bottom;
   private final int nameRows;
+  private final boolean verdicts;
   private final Labels labels;
 
   private Drawing(Chart chart, Surface surface) {
@@ -32,12 +40,18 @@ public final class Drawing {
             .orElse(0);
     this.left = figures + 1.6 * letter;
     this.right = surface.width() - 1.5 * letter;
-    this.top = 3.4 * letter;
-    this.nameRows = isCrowded() ? 2 : 1;
-    int verdicts = chart.columns().stream().allMatch(c -> c.verdict().isEmpty()) ? 0 : 1;
-    this.bottom = surface.height() - (0.6 + ROW * (1 + nameRows + verdicts)) * letter;
+    this.top = (isLow(LOW) ? 2.4 : 3.4) * letter;
+    this.nameRows = isCrowded() && !isLow(LOW) ? 2 : 1;
+    this.verdicts =
+        !isLow(LOWEST) && chart.columns().stream().anyMatch(one -> !one.verdict().isEmpty());
+    int rows = nameRows + (verdicts ? 1 : 0) + (isLow(LOW) ? 0 : 1);
+    this.bottom = surface.height() - (0.6 + ROW * rows) * letter;
     this.labels = new Labels(letter, left, top - letter, right, bottom);
     obstacles();
+  }
+
+  private boolean isLow(double capitals) {
+    return surface.height() < capitals * surface.capital();
   }
 
   /** All that no words may lie on. */
@@ -108,8 +122,21 @@ public final class Drawing {
     upright();
     line(left, bottom, right, bottom, Look.THIN);
     words(0, 0.8 * surface.capital(), Side.BEGIN, chart.up().words());
-    double low = surface.height() - 0.8 * surface.capital();
-    words((left + right) / 2, low, Side.MIDDLE, chart.across().words());
+    if (isLow(LOW)) {
+      beside(chart.across().words());
+    } else {
+      double low = surface.height() - 0.8 * surface.capital();
+      words((left + right) / 2, low, Side.MIDDLE, chart.across().words());
+    }
+  }
+
+  /** What the axis across is, in the row above the plot, as far as it has room there. */
+  private void beside(String text) {
+    double room = right - surface.widthOf(chart.up().words()) - 2 * surface.capital();
+    Stream.of(text, text.split(";", -1)[0])
+        .filter(words -> !words.isEmpty() && surface.widthOf(words) <= room)
+        .findFirst()
+        .ifPresent(words -> words(right, 0.8 * surface.capital(), Side.END, words));
   }
 
   /** The axis up; where it is broken two strokes stand across it, and nothing between them. */
@@ -169,17 +196,20 @@ public final class Drawing {
         for (double down : new double[] {-letter, letter}) {
           spots.add(new Labels.Spot(right, y + down, Side.END));
           spots.add(new Labels.Spot(left + 0.6 * letter, y + down, Side.BEGIN));
-          spots.add(new Labels.Spot((left + right) / 2, y + down, Side.BEGIN));
+          for (double part = 0.1; part < 0.95; part += 0.05) {
+            spots.add(new Labels.Spot(left + part * (right - left), y + down, Side.BEGIN));
+          }
         }
         place(spots, level.words());
       }
     }
   }
 
-  /** Words at the first of some places that is free. */
+  /** Words at the first of some places that is free; none where all would lie on a line. */
   private void place(List<Labels.Spot> spots, String text) {
-    Labels.Spot spot = labels.take(spots, surface.widthOf(text));
-    words(spot.x(), spot.y(), spot.side(), text);
+    labels
+        .take(spots, surface.widthOf(text))
+        .ifPresent(spot -> words(spot.x(), spot.y(), spot.side(), text));
   }
 
   private void bands() {
@@ -254,7 +284,7 @@ public final class Drawing {
       line(x - arm, y(column.high()), x + arm, y(column.high()), Look.THIN);
       marks.add(new ChartMark.Dot(x, y(column.value().getAsDouble()), column.odd()));
     }
-    if (!column.verdict().isEmpty()) {
+    if (verdicts && !column.verdict().isEmpty()) {
       words(x, bottom + (1.5 + ROW * nameRows) * letter, Side.MIDDLE, column.verdict());
     }
   }

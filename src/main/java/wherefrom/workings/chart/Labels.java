@@ -2,6 +2,7 @@ package wherefrom.workings.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Where words of a plot have room: on no line, on no dot, and on no other words. */
 final class Labels {
@@ -30,11 +31,10 @@ final class Labels {
     lines.add(new Line(x1, y1, x2, y2));
   }
 
-  /** The first of some places that is free, and takes it; the first of all where none is. */
-  Spot take(List<Spot> spots, double wide) {
-    Spot chosen =
-        spots.stream().filter(spot -> isFree(box(spot, wide))).findFirst().orElse(spots.get(0));
-    taken.add(box(chosen, wide));
+  /** The first of some places that is free, and takes it; empty where none is. */
+  Optional<Spot> take(List<Spot> spots, double wide) {
+    Optional<Spot> chosen = spots.stream().filter(spot -> isFree(box(spot, wide))).findFirst();
+    chosen.ifPresent(spot -> taken.add(box(spot, wide)));
     return chosen;
   }
 

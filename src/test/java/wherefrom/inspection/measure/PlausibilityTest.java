@@ -62,6 +62,41 @@ class PlausibilityTest {
             });
   }
 
+  /** A usual figure is kept, one of a hundred times its size is asked back: own examples. */
+  @ParameterizedTest
+  @CsvSource({
+    "rod-side-clearance, 0.0100, 1.0",
+    "thrust-clearance, 0.0060, 0.6",
+    "thrust-washer, 0.0950, 9.5",
+    "pump-cover, 0.0030, 0.3",
+    "pump-body, 0.0040, 0.4",
+    "pump-tip, 0.0060, 0.6",
+    "relief-free, 1.900, 19",
+    "installed-height, 1.650, 16.5",
+    "seat-width, 0.0700, 7",
+    "seat-runout, 0.0015, 0.15",
+    "stem-height, 1.900, 19",
+    "deck-height, 0.0200, 2",
+    "ring-side, 0.0022, 0.22",
+    "oil-rail-gap, 0.0150, 1.5",
+    "flywheel-runout, 0.0040, 0.4",
+    "damper-runout, 0.0080, 0.8",
+    "core-plug, 1.5000, 15",
+    "guide-bore, 0.3430, 3.43",
+    "rocker-bore, 0.7500, 7.5",
+    "cam-journal, 1.9000, 19",
+    "pin-diameter, 0.9270, 9.27"
+  })
+  void whatCannotBeOfItsKindIsAskedBack(String key, String usual, String slip) {
+    ReadingPlan plan = plan(key);
+    Sample right = samples(plan, usual).get(0);
+    assertThat(Plausibility.ask(plan, right, tool("0.0001"), new double[0])).isEmpty();
+    Sample wrong = samples(plan, slip).get(0);
+    assertThat(Plausibility.ask(plan, wrong, tool("0.0001"), new double[0]))
+        .extracting(Question::kind)
+        .containsAnyOf(Question.Kind.IMPLAUSIBLE, Question.Kind.UNIT_SLIP);
+  }
+
   @Test
   void twoReadingsAloneSayNothingOfEachOther() {
     ReadingPlan plan = plan("bore");

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
 
@@ -20,8 +19,7 @@ class ResultKeysTest {
   @ParameterizedTest
   @MethodSource("plans")
   void everyResultThatCanBeBoundedIsWorkedOut(ReadingPlan plan) {
-    Unit unit =
-        plan.stations().get(0).dimension() == Dimension.FORCE ? Unit.NEWTON : Unit.MILLIMETRE;
+    Unit unit = Unit.getBase(plan.stations().get(0).dimension());
     double middle = (plan.least() + plan.most()) / 2;
     List<Sample> samples = new ArrayList<>();
     for (Station station : plan.stations()) {

@@ -70,9 +70,13 @@ class JobChartsTest {
     new Instruments(job).limit("main-journal", "clearance", "0.0010", "0.0025", "manual, p. 6-12");
     RecordPlot plot = find(RecordPlots.of(job), "Oil clearance of the main bearings");
     assertThat(plot.chart().columns().get(0).limits()).containsExactly(0.0010, 0.0025);
-    assertThat(plot.chart().columns().get(0).verdict()).isEqualTo("yes");
-    assertThat(plot.chart().columns().get(3).verdict()).isEqualTo("no");
+    assertThat(plot.chart().columns().get(0).verdict()).isEqualTo("in");
+    assertThat(plot.chart().columns().get(3).verdict()).isEqualTo("out");
     assertThat(plot.sentence()).contains("0.0010 in to 0.0025 in (manual, p. 6-12)");
+    assertThat(plot.chart().columns())
+        .extracting(column -> column.verdict())
+        .filteredOn(mark -> !mark.isEmpty())
+        .allSatisfy(mark -> assertThat(plot.sentence()).contains(" " + mark + ": "));
 
     ClearanceLimits.set(job, Bearings.RODS, Field.UPPER, "0.0005 in");
     assertThat(new OilClearances(job.state()).list())
@@ -108,8 +112,8 @@ class JobChartsTest {
   @Test
   void listRecordAndPlotGiveOneVerdict() {
     oneVerdict("0.0010", "0.0032", Acceptance.Ruling.UNDECIDED, "?");
-    oneVerdict("0.0010", "0.0028", Acceptance.Ruling.REJECT, "no");
-    oneVerdict("0.0010", "0.0040", Acceptance.Ruling.ACCEPT, "yes");
+    oneVerdict("0.0010", "0.0028", Acceptance.Ruling.REJECT, "out");
+    oneVerdict("0.0010", "0.0040", Acceptance.Ruling.ACCEPT, "in");
     oneVerdict("0.0019", "0.0040", Acceptance.Ruling.UNDECIDED, "?");
   }
 

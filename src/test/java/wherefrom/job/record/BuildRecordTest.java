@@ -84,6 +84,21 @@ class BuildRecordTest {
                         "head milled, left bank, then valvetrain geometry changed, left bank"));
   }
 
+  /** Two changes can ask for one check, which one answer settles: it is counted once. */
+  @Test
+  void aCheckThatTwoChangesAskForCountsOnce() {
+    new Planning(bench.job).make(Change.at(ChangeKind.LARGER_INTAKE_VALVES, "left"));
+    new Planning(bench.job).make(Change.at(ChangeKind.LARGER_EXHAUST_VALVES, "left"));
+    int open = bench.job.state().rules().openChecks().size();
+    assertThat(bench.job.state().rules().all())
+        .filteredOn(rule -> rule.consequence().effect().isCheck())
+        .hasSizeGreaterThan(open);
+    assertThat(section(BuildRecord.IN_SHORT).rows())
+        .filteredOn(row -> row.cells().get(0).startsWith("Checks"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.cells()).endsWith("0 of " + open, Integer.toString(open)));
+  }
+
   @Test
   void whatWasFittedOnPurposeIsNamedWithItsReason() {
     Place there = Place.find("pushrod@5EX").orElseThrow();
@@ -129,7 +144,7 @@ class BuildRecordTest {
     bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.PASS, ""));
     assertThat(section("Changes and checks").rows().get(0).cells().get(0))
         .isEqualTo(
-            "a check that nothing asks for any more: R22, journals, cylinder 6, exhaust: pass");
+            "a check that nothing asks for any more: rule 22, journals, cylinder 6, exhaust: pass");
   }
 
   @Test

@@ -124,6 +124,13 @@ class ShopAndMoneyTest {
     assertThat(bench.job.state().whereabouts(items.get(1))).isEqualTo(Whereabouts.WASHING);
     retagging.accept(matches.get(0), items.get(1));
     assertThat(bench.job.state().whereabouts(items.get(1))).isEqualTo(Whereabouts.OUT);
+    assertThat(retagging.accept(matches.get(1), items.get(1)))
+        .as("two pieces cannot be one part")
+        .isEqualTo(
+            new Retagging.Answer.Refused("It was accepted as number A already. Undo that first."));
+    bench.job.undo();
+    assertThat(retagging.accept(matches.get(1), items.get(1)))
+        .isInstanceOf(Retagging.Answer.Accepted.class);
   }
 
   @Test

@@ -3,6 +3,7 @@ package wherefrom.ui.benchmap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Holder;
 import wherefrom.job.PlaceState;
@@ -12,11 +13,13 @@ import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.ReadTwice;
 import wherefrom.ui.sample.SampleJob;
 
 class BenchMapModelTest {
   private final SampleJob sample = SampleJob.apart();
-  private final BenchMapModel model = new BenchMapModel(sample.job);
+  private final AtomicLong nanos = new AtomicLong();
+  private final BenchMapModel model = new BenchMapModel(sample.job, nanos::get);
 
   @Test
   void aScannedPartOpensItsPageOnce() {
@@ -31,14 +34,27 @@ class BenchMapModelTest {
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
     assertThat(model.said()).isEqualTo("cylinder 3, exhaust, pushrod: in basket 4.");
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.WASHING);
+    nanos.addAndGet(ReadTwice.NANOS);
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OUT);
+  }
+
+  /** The scanner's second read of the tag in the hand is not the part coming back. */
+  @Test
+  void aTagThatIsReadTwiceGoesOffForWashingOnce() {
+    model.wash(4);
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    nanos.addAndGet(ReadTwice.NANOS - 1);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).isEmpty();
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.WASHING);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@5EX")))).contains(Cue.RIGHT);
+    assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.WASHING);
   }
 
   @Test
   void aPartInTheEngineCannotBeWashed() {
     SampleJob whole = SampleJob.whole();
-    BenchMapModel map = new BenchMapModel(whole.job);
+    BenchMapModel map = new BenchMapModel(whole.job, nanos::get);
     map.wash(4);
     assertThat(map.scan(whole.read(whole.tag("pushrod@3EX")))).contains(Cue.ASK);
     assertThat(map.said()).contains("in the engine");

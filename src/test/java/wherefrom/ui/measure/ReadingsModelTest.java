@@ -97,6 +97,19 @@ class ReadingsModelTest {
   }
 
   @Test
+  void aQuestionedReadingIsKeptWhereItWasAsked() {
+    model.enter("2.6100 in");
+    model.enter("9.0 in");
+    assertThat(model.undoes()).contains("the question");
+    sample.job.undo();
+    model.confirm();
+    assertThat(model.read(model.plan().findStation("front-vertical").orElseThrow())).isEmpty();
+    assertThat(model.read(model.plan().findStation("front-horizontal").orElseThrow()))
+        .isEqualTo("9.0 in");
+    assertThat(model.undoes()).isEmpty();
+  }
+
+  @Test
   void measuringAnewDoesNotMixOldAndNew() {
     for (int at = 0; at < 4; at++) {
       model.enter("2.6100 in");

@@ -2,7 +2,14 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.puttogether.FitOutcome;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.sample.SampleJob;
 
@@ -51,5 +58,23 @@ class MissingModelTest {
     Place place = Place.find("pushrod@3EX").orElseThrow();
     String typed = sample.part("pushrod@3EX").code(SampleJob.ENGINE).typed();
     assertThat(model.words(place)).isEqualTo("Part " + typed + ": out");
+  }
+
+  /**
+   * Where a rod sits that is another's, its own cap is wanted: the same as its verdict asks for.
+   */
+  @Test
+  void besideAPartFromElsewhereItsMateIsWanted() {
+    SampleJob all = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
+    List<Integer> items = all.job.state().parts().stream().map(part -> part.part().item()).toList();
+    items.forEach(item -> all.job.record(new PartOut(item)));
+    new Fitting(all.job).fitOnPurpose(all.part("rod@R5U"), all.spot("R3U"), "better here");
+    String typed = all.part("rod-cap@R5L").code(SampleJob.ENGINE).typed();
+    Place cap = Place.find("rod-cap@R3L").orElseThrow();
+    FitOutcome next = new FitOutcome.Next(cap);
+    assertThat(new MissingModel(all.job).words(cap)).startsWith("Part " + typed);
+    assertThat(Answers.of(all.job.state(), next).small()).contains(typed);
+    assertThat(Halves.of(all.job.state(), Mode.FOLLOW_THE_LIST, next).part().large())
+        .contains(typed);
   }
 }

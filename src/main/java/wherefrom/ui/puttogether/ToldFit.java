@@ -19,7 +19,7 @@ import wherefrom.ui.controls.ScreenAnswer;
  * @param fitted the part that sat there when this was told
  * @param state what was so at the place then
  */
-record Told(
+record ToldFit(
     ScreenAnswer answer,
     Optional<Verdict> right,
     Optional<Place> place,
@@ -27,12 +27,13 @@ record Told(
     Optional<PlaceState> state) {
 
   /** Words that speak of no fit. */
-  static Told words(ScreenAnswer answer) {
-    return new Told(answer, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  static ToldFit words(ScreenAnswer answer) {
+    return new ToldFit(
+        answer, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /** What is said of a step, with the fit that it was. */
-  static Told of(EngineJob job, FitOutcome step, ScreenAnswer answer) {
+  static ToldFit of(EngineJob job, FitOutcome step, ScreenAnswer answer) {
     Optional<Verdict> right =
         step instanceof FitOutcome.Judged judged && judged.verdict().cue() == Cue.RIGHT
             ? Optional.of(judged.verdict())
@@ -41,7 +42,7 @@ record Told(
         step instanceof FitOutcome.FittedOnPurpose fitted
             ? Optional.of(fitted.place())
             : right.flatMap(verdict -> Marked.of(verdict).place());
-    return new Told(answer, right, place, place.flatMap(job::findFitted), place.map(job::state));
+    return new ToldFit(answer, right, place, place.flatMap(job::findFitted), place.map(job::state));
   }
 
   /** Whether the fit that it tells of, if any, is so yet. */

@@ -1,0 +1,129 @@
+package wherefrom.job.bags;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.BigPartMarked;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.parts.BigPart;
+import wherefrom.parts.BigPartName;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+
+/** The bags and the big parts of a job: the fold over the entries that speak of them. */
+public final class BagBook {
+  private static final EntryFold<BagBook> READS =
+      EntryFold.<BagBook>none()
+          .on(TagsPrinted.class, BagBook::print)
+          .on(BagFilled.class, BagBook::fill)
+          .on(BagMoved.class, (book, moved) -> book.bag(moved.number(), bag -> bag.at(moved.to())))
+          .on(BigPartsNamed.class, BagBook::name)
+          .on(
+              BigPartMoved.class,
+              (book, moved) -> book.bigPart(moved.number(), part -> part.at(moved.to())))
+          .on(
+              BigPartMarked.class,
+              (book, marked) -> book.bigPart(marked.number(), part -> part.marked(marked.marks())))
+          .on(
+              BigPartDecided.class,
+              (book, made) ->
+                  book.bigPart(
+                      made.number(), part -> part.decided(made.decision(), made.reason())));
+
+  private final NavigableSet<Integer> tags = new TreeSet<>();
+  private final Map<Integer, Bag> bags = new TreeMap<>();
+  private final Map<Integer, BigPartRecord> bigParts = new TreeMap<>();
+
+  private BagBook() {}
+
+  public static BagBook of(EngineJob job) {
+    BagBook book = new BagBook();
+    job.standing().forEach(logged -> READS.take(book, logged));
+    return book;
+  }
+
+  private void print(TagsPrinted printed) {
+    if (printed.type() == TagType.BAG) {
+      tags.addAll(printed.items());
+    }
+  }
+
+  /** Filled again, it lies where it lay; a bag that was used up is a new one. */
+  private void fill(BagFilled filled) {
+    tags.add(filled.number());
+    Bag before = bags.get(filled.number());
+    boolean goesOn = before != null && before.where() != Whereabouts.FITTED;
+    bags.put(filled.number(), goesOn ? before.holding(filled) : new Bag(filled, Whereabouts.OUT));
+  }
+
+  private void name(BigPartsNamed named) {
+    int number = named.first();
+    for (BigPartName name : named.names()) {
+      bigParts.put(number, BigPartRecord.of(new BigPart(number, name)));
+      number++;
+    }
+  }
+
+  private void bag(int number, UnaryOperator<Bag> change) {
+    bags.computeIfPresent(number, (same, bag) -> change.apply(bag));
+  }
+
+  private void bigPart(int number, UnaryOperator<BigPartRecord> change) {
+    bigParts.computeIfPresent(number, (same, part) -> change.apply(part));
+  }
+
+  /** The numbers of all bags whose tags can hang somewhere: printed ones, and what was filled. */
+  public NavigableSet<Integer> tags() {
+    return Collections.unmodifiableNavigableSet(tags);
+  }
+
+  /** The first number that is on no tag yet. */
+  public int nextTag() {
+    return tags.isEmpty() ? 1 : tags.last() + 1;
+  }
+
+  /** The number of the first bag that is to be filled: one that is printed, or else the next. */
+  public int nextEmpty() {
+    return tags.stream()
+        .filter(number -> !bags.containsKey(number))
+        .findFirst()
+        .orElseGet(this::nextTag);
+  }
+
+  /** Every bag that was filled, by number. */
+  public Collection<Bag> bags() {
+    return Collections.unmodifiableCollection(bags.values());
+  }
+
+  public Optional<Bag> findBag(int number) {
+    return Optional.ofNullable(bags.get(number));
+  }
+
+  /** Every big part, in the order in which they were named. */
+  public Collection<BigPartRecord> bigParts() {
+    return Collections.unmodifiableCollection(bigParts.values());
+  }
+
+  public Optional<BigPartRecord> findBigPart(int number) {
+    return Optional.ofNullable(bigParts.get(number));
+  }
+
+  /** What a bag belongs to, in words; empty where nobody said. */
+  public String belongsTo(Bag bag) {
+    return findBigPart(bag.filled().bigPart())
+        .map(BigPartRecord::words)
+        .orElse(bag.filled().where());
+  }
+}

@@ -1,0 +1,112 @@
+package wherefrom.ui.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.WeightPlans;
+import wherefrom.job.measure.WeightSet;
+import wherefrom.job.numbers.BobWeight;
+import wherefrom.job.numbers.FigureOutcome;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.TagKey;
+
+/** Matched sets, what to take off which, and the bob weight for the machine shop. */
+public final class WeightsScreen extends ListPage {
+  private final Foot foot;
+
+  public WeightsScreen(ScreenContext context) {
+    super(context, "Weights");
+    TagKey tag = tag(this::toSlip);
+    tag.setWords("Put it on the slip", touch().brief("bob weight for the machine shop", ""));
+    foot = new Foot(context, tag, KeyRow.of(context));
+    layOut(foot);
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    foot.offerTag(bob().slip().isPresent());
+  }
+
+  private BobWeight bob() {
+    return new BobWeight(context.getJob());
+  }
+
+  @Override
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    WeightPlans.all().forEach(plan -> rows.add(set(plan)));
+    for (BobWeight.Typed what : BobWeight.Typed.values()) {
+      String typed = bob().text(what);
+      String heading = Words.capital(what.words());
+      rows.add(key(heading, typed.isEmpty() ? usual(what) : typed, () -> type(what)));
+    }
+    String bob =
+        bob()
+            .slip()
+            .orElseGet(() -> "still to weigh: " + String.join(", ", bob().answer().missing()));
+    rows.addAll(said("Bob weight", bob));
+    return rows;
+  }
+
+  private static String usual(BobWeight.Typed what) {
+    return switch (what) {
+      case SHARE -> BobWeight.USUAL_SHARE + ": common practice, no source";
+      case RODS -> "two on a V engine, else one";
+      case LOCKS, OIL -> "none typed: 0 g";
+      default -> "not typed yet";
+    };
+  }
+
+  private Region set(ReadingPlan plan) {
+    WeightSet set = WeightSet.of(context.state(), plan);
+    String line =
+        set.members().isEmpty()
+            ? "none weighed: scan or choose it under Measure"
+            : set.members().size() + " weighed, " + set.countHeavier() + " to lighten";
+    return key(
+        plan.title(),
+        touch().brief(line, ""),
+        () -> open(() -> new WordsScreen(context, plan.title(), lines(set))));
+  }
+
+  private static List<WordsScreen.Line> lines(WeightSet set) {
+    return set.members().stream()
+        .map(one -> new WordsScreen.Line(one.where() + ": " + one.words(), one.weight().text()))
+        .toList();
+  }
+
+  private void type(BobWeight.Typed what) {
+    open(
+        () ->
+            new wherefrom.ui.app.TextEntryScreen(
+                context,
+                Words.capital(what.words()),
+                bob().text(what),
+                typed -> keep(what, typed)));
+  }
+
+  private void keep(BobWeight.Typed what, String typed) {
+    FigureOutcome came = bob().set(what, typed);
+    if (came instanceof FigureOutcome.Refused refused) {
+      context.say(refused.sentence());
+    }
+    context.navigator().changed();
+  }
+
+  private void toSlip() {
+    Optional<String> slip = bob().slip();
+    MachineShop shop = new MachineShop(context.getJob());
+    slip.map(words -> shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false))
+        .ifPresent(came -> context.say("On the slip: " + slip.orElse("") + "."));
+    context.navigator().changed();
+  }
+}

@@ -1,0 +1,92 @@
+package wherefrom.job.bags;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.BenchJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BoltHole;
+import wherefrom.job.tags.CodeLookup;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Whereabouts;
+
+/** What a bag held is counted when it comes back and when it is used. */
+class BagsTest {
+  private final OpenJob job = BenchJob.v8().job;
+  private final Bags bags = new Bags(job);
+
+  private static BagFilled headBolts(int number, int pieces) {
+    return new BagFilled(
+        number, "head bolts, long", 0, "left head", pieces, List.of(), "", AtAssembly.SEALER);
+  }
+
+  private Bag bag(int number) {
+    return BagBook.of(job.state()).findBag(number).orElseThrow();
+  }
+
+  @Test
+  void aShortCountIsAskedAboutAndAWholeOneIsNot() {
+    bags.fill(headBolts(1, 10));
+    assertThat(bags.move(1, Whereabouts.FITTED, 9, ""))
+        .isEqualTo(
+            new BagOutcome.Asked("Bag 1 held 10, you counted 9: 1 piece short. Look for them."));
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.OUT);
+    assertThat(bags.move(1, Whereabouts.FITTED, 10, "")).isInstanceOf(BagOutcome.Logged.class);
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.FITTED);
+  }
+
+  @Test
+  void tooManyAreAsWrongAsTooFew() {
+    bags.fill(headBolts(1, 10));
+    assertThat(bags.move(1, Whereabouts.FITTED, 11, "").sentence()).contains("1 piece too many");
+    assertThat(bags.move(1, Whereabouts.FITTED, 11, "one is a spare"))
+        .isInstanceOf(BagOutcome.Logged.class);
+  }
+
+  @Test
+  void filledAgainItIsMendedWhereItLies() {
+    bags.fill(headBolts(1, 10));
+    bags.move(1, Whereabouts.WASHING, 0, "");
+    bags.fill(headBolts(1, 9));
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.WASHING);
+    assertThat(bag(1).filled().pieces()).isEqualTo(9);
+  }
+
+  @Test
+  void aBagThatIsUsedUpTakesOtherThings() {
+    bags.fill(headBolts(1, 10));
+    bags.move(1, Whereabouts.FITTED, 10, "");
+    bags.fill(new BagFilled(1, "nuts", 0, "", 4, List.of(), "", AtAssembly.NOT_SAID));
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.OUT);
+  }
+
+  @Test
+  void itsTagIsKnownBeforeAnythingIsInIt() {
+    TagBook book = new TagBook(job.state(), engine -> Optional.empty());
+    assertThat(book.find(book.bag(7).digits())).isEqualTo(new CodeLookup.ABag(7, Optional.empty()));
+    bags.fill(headBolts(7, 10));
+    assertThat(
+            new TagBook(job.state(), engine -> Optional.empty()).find(book.bag(7).typed()).words())
+        .isEqualTo("bag 7: head bolts, long");
+    assertThat(BagBook.of(job.state()).nextEmpty()).isEqualTo(8);
+  }
+
+  @Test
+  void whatCannotBeIsRefusedAndChangesNothing() {
+    int entries = job.history().size();
+    assertThat(bags.fill(headBolts(0, 10))).isInstanceOf(BagOutcome.Refused.class);
+    assertThat(bags.fill(headBolts(1, 0))).isInstanceOf(BagOutcome.Refused.class);
+    assertThat(bags.move(1, Whereabouts.FITTED, 0, "")).isInstanceOf(BagOutcome.Refused.class);
+    List<BoltHole> twice =
+        List.of(new BoltHole(1, 0, 0, Optional.empty()), new BoltHole(1, 5, 5, Optional.empty()));
+    assertThat(bags.fill(new BagFilled(1, "bolts", 0, "", 2, twice, "", AtAssembly.DRY)))
+        .isInstanceOf(BagOutcome.Refused.class);
+    assertThat(bags.fill(new BagFilled(1, "bolts", 9, "", 2, List.of(), "", AtAssembly.DRY)))
+        .isInstanceOf(BagOutcome.Refused.class);
+    assertThat(job.history()).hasSize(entries);
+  }
+}
