@@ -73,7 +73,9 @@ class TypedCodeTest {
   @Test
   void aTypedCodeIsNoRightPlaceUntilItIsConfirmed() {
     shop.right("out", "--job", job, codes.tag());
+    long before = entries();
     Shop.Outcome asked = shop.run("fit", "--job", job, typedTag, typedCard);
+    assertThat(entries()).as("a question is no stop").isEqualTo(before);
     assertThat(asked.status()).isEqualTo(1);
     assertThat(asked.lines().get(0)).isEqualTo("which engine");
     assertThat(asked.lines().get(1))
@@ -96,7 +98,9 @@ class TypedCodeTest {
 
   @Test
   void takingApartAsksToo() {
+    long before = entries();
     Shop.Outcome asked = shop.run("out", "--job", job, typedTag);
+    assertThat(entries()).as("a question is no stop").isEqualTo(before);
     assertThat(asked.status()).isEqualTo(1);
     assertThat(asked.out()).contains("which engine");
     assertThat(shop.state(job, "cylinder 3, exhaust, pushrod")).isEqualTo("in");

@@ -109,7 +109,7 @@ final class Doors implements AutoCloseable {
   private String keys(Nonsense nonsense) {
     BurstDecoder decoder = new BurstDecoder(ScannerSetup.PLAIN);
     if (nonsense.below(4) == 0) {
-      decoder.expectSetUpCard();
+      decoder.expectSetUpCard(true);
     }
     String typed = spoilt(nonsense, nonsense.one(tags) + "\r");
     long at = 0;

@@ -15,6 +15,7 @@ import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -67,6 +68,10 @@ public final class Fitting {
    * @return whether it stops, and stands until it is solved
    */
   public boolean refuse(Verdict verdict, Optional<Spot> spot) {
+    if (verdict instanceof CodeVerdict.AlsoFits) {
+      // A question which engine a typed code is of: nothing was done yet.
+      return false;
+    }
     boolean stands = verdict.cue() == Cue.STOP;
     String at = spot.map(Spot::key).orElse("");
     job.record(new StopGiven(0, at, verdict.name(), sentence(verdict), stands));

@@ -77,11 +77,6 @@ final class Judging {
     return judged(fitting.fit(hand.attempt(wanted)));
   }
 
-  /** The verdict alone, of the part held the right way round; nothing is logged. */
-  Verdict judge(Optional<PartKind> wanted) {
-    return fitting.judge(hand.heldTurned(false).attempt(wanted));
-  }
-
   private Verdict judged(Verdict verdict) {
     if (verdict.stops()) {
       hand = hand.stoppedBy(verdict);

@@ -9,6 +9,7 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Whereabouts;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
 
 /** Taking apart: each part is scanned as it comes out of its place. */
@@ -68,7 +69,9 @@ public final class TakeApart {
     }
     if (found instanceof CodeLookup.Refused refused) {
       Verdict verdict = refused.verdict();
-      job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
+      if (!(verdict instanceof CodeVerdict.AlsoFits)) {
+        job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
+      }
       return new Answer.Refused(verdict);
     }
     return new Answer.NoPart(found);

@@ -43,9 +43,9 @@ public final class BurstDecoder {
     reading = new BurstReading(newSetup);
   }
 
-  /** The next burst of ten different characters is the set-up card. */
-  public void expectSetUpCard() {
-    cardExpected = true;
+  /** Whether the next burst of ten different characters is the set-up card. */
+  public void expectSetUpCard(boolean expected) {
+    cardExpected = expected;
   }
 
   /**

@@ -82,7 +82,7 @@ final class ActionCards {
       walk.press();
       walk.release();
     } else if (!walk.toTag()) {
-      context.say("Scan NEXT until the ring is round the right key.");
+      context.say("Scan NEXT until the ring is on the right key.");
     } else if (guarded) {
       context.say("Scan YES once more to press the tag. Or solve the stop.");
     } else {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.parts.Action;
@@ -39,11 +38,12 @@ public final class HelpScreen implements Screen, Scannable {
       lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(context)));
     }
     rows.setItems(lines);
-    view = touch.isLarge() ? rows : withPicture(touch, rows);
+    view = touch.isLarge() ? rows : withPicture(touch, about, rows);
   }
 
-  private static HBox withPicture(Touch touch, Pager<Region> rows) {
-    Pane picture = Icon.HELP.draw(touch.scale().px(PICTURE_MM));
+  private static HBox withPicture(Touch touch, Screen about, Pager<Region> rows) {
+    double side = touch.scale().px(PICTURE_MM);
+    Region picture = about.helpPicture(side).orElseGet(() -> Icon.HELP.draw(side));
     StackPane held = new StackPane(picture);
     held.setAlignment(Pos.TOP_CENTER);
     Panes.wide(held, PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM, touch.scale());

@@ -75,8 +75,8 @@ public final class KeyFilter {
     walk.attach(scene);
   }
 
-  void expectSetUpCard() {
-    decoder.expectSetUpCard();
+  void expectSetUpCard(boolean expected) {
+    decoder.expectSetUpCard(expected);
   }
 
   /** Reads as the settings say from now on. */

@@ -1,6 +1,7 @@
 package wherefrom.ui.app;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Region;
 
 /**
@@ -24,6 +25,16 @@ public interface Screen {
   /** What to do now. */
   default Help help() {
     return Help.of(getClass());
+  }
+
+  /**
+   * What the help shows beside its sentences, such as the part that they are about; empty for the
+   * sign of help.
+   *
+   * @param side of its square, in pixels
+   */
+  default Optional<Region> helpPicture(double side) {
+    return Optional.empty();
   }
 
   /** The screen's contents, the same on every call. */

@@ -224,9 +224,9 @@ public final class ScreenContext extends WindowWork {
     return new Dimension2D(rail.wide(), rail.high());
   }
 
-  /** The next scan is the card that teaches the scanner's digits. */
-  public void expectSetUpCard() {
-    front.expectSetUpCard();
+  /** Whether the next scan is the card that teaches the scanner's digits. */
+  public void expectSetUpCard(boolean expected) {
+    front.expectSetUpCard(expected);
   }
 
   /** The scanner's settings were changed by hand. */

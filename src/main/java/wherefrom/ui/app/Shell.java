@@ -298,8 +298,8 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   @Override
-  public void expectSetUpCard() {
-    keys.expectSetUpCard();
+  public void expectSetUpCard(boolean expected) {
+    keys.expectSetUpCard(expected);
   }
 
   @Override

@@ -19,8 +19,8 @@ interface WindowFrame {
   /** Takes the colors that the settings say. */
   void look();
 
-  /** The next scan is the set-up card. */
-  void expectSetUpCard();
+  /** Whether the next scan is the set-up card. */
+  void expectSetUpCard(boolean expected);
 
   /** The scanner's settings were changed by hand. */
   void scannerChanged();

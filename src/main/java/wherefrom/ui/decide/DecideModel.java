@@ -183,6 +183,7 @@ final class DecideModel {
    * What was bought is here: each old part is retired, and a new one has its place.
    *
    * @return what to do now, in a sentence
+   * @throws IllegalArgumentException with a sentence where one cannot be taken on; then none is
    */
   String takeOn(Replacement line) {
     Handling handling = new Handling(job);
@@ -200,7 +201,10 @@ final class DecideModel {
                     .map(done -> ((HandlingOutcome.Refused) done).sentence())
                     .findFirst(),
             Optional::isEmpty);
-    return refused.orElse("New parts: " + old.size() + ". Print their tags.");
+    if (refused.isPresent()) {
+      throw new IllegalArgumentException(refused.get());
+    }
+    return "New parts: " + old.size() + ". Print their tags.";
   }
 
   private NewPart fresh(Part old) {

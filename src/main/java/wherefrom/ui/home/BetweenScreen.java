@@ -27,7 +27,6 @@ public final class BetweenScreen implements Screen, Scannable {
 
   private final ScreenContext context;
   private final StackPane view = Panes.grow(new StackPane());
-  private List<BetweenModel.Area> areas = List.of();
 
   public BetweenScreen(ScreenContext context) {
     this.context = context;
@@ -56,7 +55,7 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    areas = new BetweenModel(context.getJob()).areas();
+    List<BetweenModel.Area> areas = new BetweenModel(context.getJob()).areas();
     BetweenModel.Kind next = BetweenModel.next(areas);
     List<Region> keys = new ArrayList<>();
     areas.forEach(area -> keys.add(key(area, area.kind() == next)));

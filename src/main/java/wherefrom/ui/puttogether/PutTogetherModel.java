@@ -118,7 +118,8 @@ final class PutTogetherModel {
   boolean takes(Action card) {
     boolean reasons = stop().isPresent() && canFitOnPurpose();
     return switch (card) {
-      case UNDO, SKIP, REPEAT -> true;
+      case UNDO, REPEAT -> true;
+      case SKIP -> stop().isPresent() || mode() == PutTogether.Mode.FOLLOW_THE_LIST;
       case NEXT -> reasons;
       case YES -> reasons && (reason().isPresent() || stopped().first().isScan());
       case HELP -> false;

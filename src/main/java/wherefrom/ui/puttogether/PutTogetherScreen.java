@@ -12,6 +12,7 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -95,6 +96,16 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   @Override
   public void changed() {
     draw();
+  }
+
+  @Override
+  public Help help() {
+    return new TogetherHelp(model, context.scale()).help();
+  }
+
+  @Override
+  public Optional<Region> helpPicture(double side) {
+    return new TogetherHelp(model, context.scale()).picture(side);
   }
 
   @Override

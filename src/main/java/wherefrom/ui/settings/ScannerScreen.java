@@ -42,8 +42,14 @@ public final class ScannerScreen extends Page implements Scannable {
   }
 
   private void teach() {
-    context.expectSetUpCard();
+    context.expectSetUpCard(true);
     last.setWords("Now scan the set-up card. It is printed under Print tags.");
+  }
+
+  /** Elsewhere a burst of ten different digits is a code, and no set-up card. */
+  @Override
+  public void hidden() {
+    context.expectSetUpCard(false);
   }
 
   private Settings.Scanner typing() {
@@ -97,6 +103,6 @@ public final class ScannerScreen extends Page implements Scannable {
   }
 
   private static String set(String name, String set) {
-    return set.isEmpty() ? "No " + name + " is set." : "The " + name + " is " + set + " .";
+    return set.isEmpty() ? "No " + name + " is set." : "The " + name + " is “" + set + "”.";
   }
 }

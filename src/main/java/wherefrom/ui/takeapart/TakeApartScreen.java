@@ -127,6 +127,12 @@ public final class TakeApartScreen implements Screen, Watching {
     draw();
   }
 
+  /** The part that comes out next. */
+  @Override
+  public Optional<Region> helpPicture(double side) {
+    return model.next().map(record -> shape(record.part(), side / context.scale().px(1)));
+  }
+
   @Override
   public boolean takes(Action card) {
     return model.takes(card);

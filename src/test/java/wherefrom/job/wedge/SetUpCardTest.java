@@ -27,7 +27,7 @@ class SetUpCardTest {
   @ParameterizedTest
   @EnumSource
   void theCardTeachesEveryLayout(XkbRows layout) {
-    keyboard.decoder.expectSetUpCard();
+    keyboard.decoder.expectSetUpCard(true);
     String text = layout.type(CARD);
     keyboard.type(text + "\r", 20);
     assertThat(keyboard.answers)
@@ -36,7 +36,7 @@ class SetUpCardTest {
 
   @Test
   void theCardTeachesAPrefixAndASuffixToo() {
-    keyboard.decoder.expectSetUpCard();
+    keyboard.decoder.expectSetUpCard(true);
     String text = "id:$A&" + XkbRows.FR.type(CARD) + "##";
     keyboard.type(text + "\r", 5);
     assertThat(keyboard.answers)
@@ -53,7 +53,7 @@ class SetUpCardTest {
       String row =
           characters.subList(0, 10).stream().map(Character::toString).collect(Collectors.joining());
       Keyboard taught = new Keyboard();
-      taught.decoder.expectSetUpCard();
+      taught.decoder.expectSetUpCard(true);
       String identifier = "?Ђ" + row.charAt(1);
       taught.type((random.nextBoolean() ? identifier : "") + row + "\r", 30);
       assertThat(taught.answers).hasSize(1);
@@ -72,7 +72,7 @@ class SetUpCardTest {
 
   @Test
   void theCardOfAScannerWithoutEnterIsReadAfterAPause() {
-    keyboard.decoder.expectSetUpCard();
+    keyboard.decoder.expectSetUpCard(true);
     keyboard.type(CARD, 5).pause(BurstDecoder.PAUSE_MS);
     assertThat(keyboard.answers).containsExactly(new Taught(new ScannerSetup("", "", CARD), CARD));
   }
@@ -91,7 +91,7 @@ class SetUpCardTest {
 
   @Test
   void aTagScannedWhileTheCardIsExpectedIsStillATag() {
-    keyboard.decoder.expectSetUpCard();
+    keyboard.decoder.expectSetUpCard(true);
     keyboard.type(TAG.digits() + "\r", 5).type("qwertyuiop\r", 5);
     assertThat(keyboard.answers.get(0)).isEqualTo(new Scan(TAG, TAG.digits() + "\r"));
     assertThat(keyboard.answers.get(1)).isInstanceOf(Taught.class);
@@ -99,7 +99,7 @@ class SetUpCardTest {
 
   @Test
   void aCardOnWhichTwoDigitsArriveAlikeTeachesNothing() {
-    keyboard.decoder.expectSetUpCard();
+    keyboard.decoder.expectSetUpCard(true);
     keyboard.type("abcdefghii\r", 5);
     assertThat(keyboard.answers).containsExactly(new Foreign("abcdefghii", "abcdefghii\r"));
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.settings.ScannerScreen;
 
 /** Scans and typing, as keys arrive at the window. */
 class KeyFilterTest {
@@ -216,5 +217,21 @@ class KeyFilterTest {
             });
     assertThat(done).containsExactly("007633");
     assertThat(scans).containsExactly("5901234123457", "another barcode");
+  }
+
+  @Test
+  void whoLeavesTheScannersScreenTeachesNoDigitsElsewhere() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.context().navigator().open(() -> new ScannerScreen(window.shell.context()));
+          window.layOut();
+          window.press("Teach the digits");
+          ScanScreen screen = scanScreen(window);
+          type(window, "ABCDEFGHIJ\r", 4_000_000L);
+          assertThat(screen.scans).containsExactly("ABCDEFGHIJ");
+          assertThat(window.shell.context().settings().scanner().digits()).isEmpty();
+          return 0;
+        });
   }
 }

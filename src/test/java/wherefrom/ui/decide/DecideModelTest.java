@@ -1,6 +1,7 @@
 package wherefrom.ui.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import wherefrom.job.Undone;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.money.Replacement;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.sample.SampleJob;
@@ -118,6 +120,20 @@ class DecideModelTest {
     assertThat(model.replacements())
         .singleElement()
         .satisfies(line -> assertThat(line.pieces()).isEqualTo(15));
+  }
+
+  @Test
+  void whatCannotBeTakenOnIsRefusedAsAWhole() {
+    model.decideSet(PartKind.LIFTER, Decision.REPLACE, "replaced as a set");
+    Replacement line = model.replacements().get(0);
+    Replacement without =
+        new Replacement(line.kind(), line.places(), line.pieces(), line.size(), line.step(), " ");
+    int before = sample.job.history().size();
+    assertThatThrownBy(() -> model.takeOn(without))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("Say why the part is replaced.");
+    assertThat(sample.job.history()).hasSize(before);
+    assertThat(model.takeOn(line)).isEqualTo("New parts: 16. Print their tags.");
   }
 
   @Test
