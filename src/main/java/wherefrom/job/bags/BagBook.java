@@ -64,8 +64,11 @@ public final class BagBook {
   private void fill(BagFilled filled) {
     tags.add(filled.number());
     Bag before = bags.get(filled.number());
-    boolean goesOn = before != null && before.where() != Whereabouts.FITTED;
-    bags.put(filled.number(), goesOn ? before.holding(filled) : new Bag(filled, Whereabouts.OUT));
+    bags.put(
+        filled.number(),
+        before == null || before.where() == Whereabouts.FITTED
+            ? new Bag(filled, Whereabouts.OUT)
+            : before.holding(filled));
   }
 
   private void name(BigPartsNamed named) {
