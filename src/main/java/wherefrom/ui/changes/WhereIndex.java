@@ -76,7 +76,7 @@ final class WhereIndex implements EngineIndex {
 
   @Override
   public void open(Place place) {
-    answer(keys.get(place));
+    Optional.ofNullable(keys.get(place)).ifPresent(this::answer);
   }
 
   /** Goes back to what asked, then answers. */
