@@ -35,7 +35,8 @@ public final class Shell extends StackPane implements WindowFrame {
       LongSupplier nanos,
       Sounds sounds,
       Executor workers) {
-    this.path = new ScreenPath(
+    this.path =
+        new ScreenPath(
             screens,
             this::context,
             new ScreenPath.Window(this::down, this::arrived, this::changed));
