@@ -10,17 +10,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
-import wherefrom.job.entry.BagFilled;
-import wherefrom.job.entry.BagMoved;
-import wherefrom.job.entry.BigPartDecided;
-import wherefrom.job.entry.BigPartMarked;
-import wherefrom.job.entry.BigPartMoved;
-import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PlaceExcused;
-import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -41,20 +34,6 @@ public final class EngineJob {
           .on(JobOpened.class, (job, opened) -> job.parts.open(opened))
           .on(KindsTracked.class, EngineJob::track)
           .at(PlaceExcused.class, (job, excuse, at) -> job.seats.excuse(excuse, at));
-
-  /** They change nothing of what rules, looks and readings say. */
-  private static final EntryKinds NOTHING_OF_PARTS =
-      new EntryKinds(
-          Set.of(
-              StopGiven.class,
-              PlaceExcused.class,
-              SectionClosed.class,
-              BagFilled.class,
-              BagMoved.class,
-              BigPartsNamed.class,
-              BigPartMoved.class,
-              BigPartMarked.class,
-              BigPartDecided.class));
 
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
@@ -102,7 +81,7 @@ public final class EngineJob {
   void apply(LoggedEntry logged) {
     standing.add(logged);
     places.forget();
-    if (!NOTHING_OF_PARTS.have(logged.entry())) {
+    if (!BesideParts.KINDS.have(logged.entry())) {
       workedOut.forget();
     }
     take(logged);

@@ -2,25 +2,20 @@ package wherefrom.job.shop;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.DoubleSummaryStatistics;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.inspection.Subject;
 import wherefrom.inspection.match.Fingerprint;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.inspection.match.Reidentification;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Shape;
-import wherefrom.inspection.measure.Tool;
 import wherefrom.job.EntryItems;
-import wherefrom.job.FigureParser;
 import wherefrom.job.LoggedEntry;
-import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.BackFromShop;
@@ -33,9 +28,6 @@ import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
-import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
-import wherefrom.workings.ResultValue;
 
 /** Parts that came back without their tags: told by what was measured on them before. */
 public final class Retagging {
@@ -68,6 +60,10 @@ public final class Retagging {
     this.job = job;
   }
 
+  private Fingerprints prints() {
+    return new Fingerprints(job.state());
+  }
+
   /** The parts of a kind that may be among them: away or on the bench, and measured by the plan. */
   public List<Part> candidates(PartKind kind, String plan) {
     return candidates(kind, List.of(plan));
@@ -78,7 +74,7 @@ public final class Retagging {
    */
   public List<Part> candidates(PartKind kind, Collection<String> plans) {
     return loose(kind).stream()
-        .filter(part -> plans.stream().allMatch(plan -> record(part, plan).isPresent()))
+        .filter(part -> plans.stream().allMatch(plan -> prints().record(part, plan).isPresent()))
         .toList();
   }
 
@@ -137,16 +133,16 @@ public final class Retagging {
     }
     List<Fingerprint> recorded = new ArrayList<>();
     for (int item : candidates) {
-      Optional<Fingerprint> print = recorded(item, plans);
+      Optional<Fingerprint> print = prints().recorded(item, plans);
       if (print.isEmpty()) {
         return new Answer.Refused("Part number " + item + " was never measured so.");
       }
       recorded.add(print.get());
     }
-    List<Double> uneven = plans.stream().map(plan -> uneven(candidates, plan)).toList();
+    List<Double> uneven = plans.stream().map(plan -> prints().uneven(candidates, plan)).toList();
     List<Fingerprint> found = new ArrayList<>();
     for (Map.Entry<String, Map<String, String>> one : readings.entrySet()) {
-      Optional<String> fault = read(one.getKey(), one.getValue(), plans, tools, uneven, found);
+      Optional<String> fault = prints().read(one.getKey(), one.getValue(), plans, tools, uneven, found);
       if (fault.isPresent()) {
         return new Answer.Refused(fault.get());
       }
@@ -154,92 +150,12 @@ public final class Retagging {
     List<Boolean> otherTool = new ArrayList<>();
     for (ReadingPlan plan : plans) {
       String tool = tools.getOrDefault(plan.key(), "");
-      otherTool.add(candidates.stream().anyMatch(item -> !tool.equals(toolOf(item, plan))));
+      otherTool.add(candidates.stream().anyMatch(item -> !tool.equals(prints().toolOf(item, plan))));
     }
     return Reidentification.findFault(found, recorded)
         .<Answer>map(Answer.Refused::new)
         .orElseGet(() -> new Answer.Proposed(Reidentification.of(found, recorded, otherTool)));
   }
-
-  private String toolOf(int item, ReadingPlan plan) {
-    return result(item, plan).map(result -> result.tool().name()).orElse("");
-  }
-
-  private Optional<MeasuredResult> result(int item, ReadingPlan plan) {
-    return job.state().findPart(item).flatMap(part -> record(part.part(), plan.key()));
-  }
-
-  /** What was recorded of a part; empty where a plan was never used on it. */
-  private Optional<Fingerprint> recorded(int item, List<ReadingPlan> plans) {
-    List<Double> values = new ArrayList<>();
-    List<Double> us = new ArrayList<>();
-    for (ReadingPlan plan : plans) {
-      Optional<MeasuredResult> before = result(item, plan);
-      if (before.isEmpty()) {
-        return Optional.empty();
-      }
-      ResultValue size = before.get().findSize().orElseThrow();
-      values.add(size.amount().inBase().doubleValue());
-      double u = Amount.of(size.standardUncertainty(), size.unit()).inBase().doubleValue();
-      us.add(Math.max(u, LEAST_U));
-    }
-    return Optional.of(new Fingerprint(Integer.toString(item), values, us));
-  }
-
-  /**
-   * How much it matters where on the part one reads, as a standard uncertainty: the records' widest
-   * spread over their stations, any spot in it equally likely (JCGM 100:2008, 4.3.7).
-   */
-  private double uneven(List<Integer> candidates, ReadingPlan plan) {
-    double widest = 0;
-    for (int item : candidates) {
-      DoubleSummaryStatistics read =
-          result(item, plan).stream()
-              .filter(result -> plan.shape() == Shape.SPREAD)
-              .flatMap(result -> result.samples().stream())
-              .mapToDouble(one -> Amount.of(one.mean(), one.unit()).inBase().doubleValue())
-              .summaryStatistics();
-      widest = read.getCount() == 0 ? widest : Math.max(widest, read.getMax() - read.getMin());
-    }
-    return widest / Math.sqrt(12);
-  }
-
-  /** What is wrong with the readings of an untagged part; they go into {@code found} if nothing. */
-  private Optional<String> read(
-      String mark,
-      Map<String, String> texts,
-      List<ReadingPlan> plans,
-      Map<String, String> tools,
-      List<Double> uneven,
-      List<Fingerprint> found) {
-    List<Double> values = new ArrayList<>();
-    List<Double> us = new ArrayList<>();
-    for (ReadingPlan plan : plans) {
-      Tool tool = job.state().measures().findTool(tools.getOrDefault(plan.key(), "")).orElseThrow();
-      Optional<String> fault =
-          FigureParser.read(
-              texts.getOrDefault(plan.key(), ""),
-              job.state().units(),
-              plan.stations().get(0).dimension(),
-              size -> {
-                Unit unit = tool.resolution().unit();
-                double u = tool.uncertainty(size.in(unit), unit, 1, 0);
-                double base = Amount.of(u, unit).inBase().doubleValue();
-                values.add(size.inBase().doubleValue());
-                us.add(Math.max(Math.hypot(base, uneven.get(us.size())), LEAST_U));
-                return Optional.<String>empty();
-              },
-              Optional::of);
-      if (fault.isPresent()) {
-        return Optional.of("Number " + mark + ", " + plan.title() + ": " + fault.get());
-      }
-    }
-    found.add(new Fingerprint(mark, values, us));
-    return Optional.empty();
-  }
-
-  /** Keeps the mathematics sound where a tool's card says that it is never off. */
-  private static final double LEAST_U = 1e-5;
 
   /**
    * The person says yes: this untagged part is that one. It is back, and gets a new issue of its
@@ -294,10 +210,4 @@ public final class Retagging {
     }
   }
 
-  private Optional<MeasuredResult> record(Part part, String plan) {
-    return job.state()
-        .measures()
-        .findResult(Subject.ofPart(part.item()), plan)
-        .filter(result -> result.findSize().isPresent());
-  }
 }

@@ -39,7 +39,7 @@ public final class Shell extends StackPane implements WindowFrame {
         new ScreenPath(
             screens,
             this::context,
-            new ScreenPath.Window(this::down, this::arrived, this::changed));
+            new ScreenPath.Window(() -> current().hidden(), this::arrived, this::changed));
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.walk = new FocusWalk(this);
@@ -175,7 +175,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void remakeSmaller() {
-    down();
+    current().hidden();
     path.remakeSmaller();
     up();
   }
@@ -212,7 +212,7 @@ public final class Shell extends StackPane implements WindowFrame {
 
   /** Lets the camera and the job go: the window closes. */
   public void close() {
-    down();
+    current().hidden();
     camera.stop();
     context.closeJob();
     context.copying().finish();
@@ -243,10 +243,6 @@ public final class Shell extends StackPane implements WindowFrame {
   @Override
   public void copied() {
     current().copied();
-  }
-
-  private void down() {
-    current().hidden();
   }
 
   private void changed() {
@@ -284,7 +280,7 @@ public final class Shell extends StackPane implements WindowFrame {
 
   @Override
   public void rescale() {
-    down();
+    current().hidden();
     camera.rescale();
     context.touch().beforeEach(message::pass);
     dress.reframe(path.set(), this::told);

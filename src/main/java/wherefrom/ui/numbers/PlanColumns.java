@@ -90,7 +90,7 @@ final class PlanColumns extends Region {
     return new Head(zone, touch.small(name).centred(), figure);
   }
 
-  private Row row(PlanModel.Row row) {
+  private Row row(PlanRows.Row row) {
     int comma = row.name().lastIndexOf(", ");
     String name = comma < 0 ? row.name() : row.name().substring(0, comma);
     String unit = comma < 0 ? "" : row.name().substring(comma + 2);
@@ -99,10 +99,10 @@ final class PlanColumns extends Region {
     return new Row(touch.small(name), shownUnit, cells(row));
   }
 
-  private List<Region> cells(PlanModel.Row row) {
+  private List<Region> cells(PlanRows.Row row) {
     List<Region> cells = new ArrayList<>();
     for (int at = 0; at < row.cells().size(); at++) {
-      PlanModel.Cell cell = row.cells().get(at);
+      PlanRows.Cell cell = row.cells().get(at);
       String words = cell.words().replaceFirst(" ± [0-9.]+", "");
       FitText figure = touch.fit(words, Scale.SMALL_MM, Scale.SMALL_MM, at == chosen);
       figure.align(Pos.CENTER_RIGHT).setAccessibleText(cell.words() + " " + cell.mark());

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import wherefrom.engine.Layout;
 import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
@@ -30,23 +29,12 @@ import wherefrom.ui.controls.ScreenAnswer;
 /** What the screen for taking apart shows and does. */
 final class TakeApartModel {
 
-  /**
-   * A part that was tapped and wants a word first.
-   *
-   * @param over what is still over it; empty where it is only not the next one
-   */
-  record Doubt(PartRecord part, List<PartRecord> over) {
-    Doubt {
-      over = List.copyOf(over);
-    }
-  }
-
   private final OpenJob job;
   private final TakeApart apart;
   private final Supplier<OutOrder> order;
   private final Set<Integer> later = new HashSet<>();
   private Optional<Integer> out = Optional.empty();
-  private Optional<Doubt> doubt = Optional.empty();
+  private Optional<OutOfTurn> doubt = Optional.empty();
   private Optional<ScreenAnswer> answer = Optional.empty();
   private String said = "";
 
@@ -61,10 +49,6 @@ final class TakeApartModel {
 
   private EngineJob state() {
     return job.state();
-  }
-
-  private Layout layout() {
-    return state().layout();
   }
 
   /** The part that is to come out next; empty when all are out. */
@@ -88,7 +72,7 @@ final class TakeApartModel {
   }
 
   /** The part that was tapped and is asked about. */
-  Optional<Doubt> doubt() {
+  Optional<OutOfTurn> doubt() {
     return doubt;
   }
 
@@ -113,7 +97,7 @@ final class TakeApartModel {
   }
 
   PartName name(Part part) {
-    return PartName.of(layout(), part);
+    return PartName.of(state().layout(), part);
   }
 
   /** What can hurt a person or spoil a part at this step, each with its source. */
@@ -150,14 +134,14 @@ final class TakeApartModel {
 
   private Optional<Cue> question(PartRecord part) {
     List<PartRecord> over = new OffFirst(state()).over(part.part().home());
-    doubt = Optional.of(new Doubt(part, over));
+    doubt = Optional.of(new OutOfTurn(part, over));
     String name = name(part.part()).words();
     String next = next().map(record -> name(record.part()).words()).orElse("");
     ScreenAnswer asked =
         over.isEmpty()
             ? StepWords.ask(name + " is out?", "Next would be " + next + ".")
             : StepWords.ask(
-                "First off: " + StepWords.names(layout(), over),
+                "First off: " + StepWords.names(state().layout(), over),
                 "It is over the " + name + ". Are both out?");
     answer = Optional.of(asked);
     return asked.cue();
@@ -207,7 +191,7 @@ final class TakeApartModel {
     Part part = done.part().part();
     out = Optional.of(part.item());
     List<PartRecord> over = new OffFirst(state()).over(part.home());
-    said = over.isEmpty() ? "" : "Scan the " + StepWords.names(layout(), over) + " too.";
+    said = over.isEmpty() ? "" : "Scan the " + StepWords.names(state().layout(), over) + " too.";
     return Optional.of(Cue.RIGHT);
   }
 

@@ -1,0 +1,31 @@
+package wherefrom.job;
+
+import java.util.Set;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.BigPartMarked;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.PlaceExcused;
+import wherefrom.job.entry.SectionClosed;
+import wherefrom.job.entry.StopGiven;
+
+/** The kinds of entries that change nothing of what rules, looks and readings say of parts. */
+final class BesideParts {
+  /** They change nothing of what rules, looks and readings say. */
+  static final EntryKinds KINDS =
+      new EntryKinds(
+          Set.of(
+              StopGiven.class,
+              PlaceExcused.class,
+              SectionClosed.class,
+              BagFilled.class,
+              BagMoved.class,
+              BigPartsNamed.class,
+              BigPartMoved.class,
+              BigPartMarked.class,
+              BigPartDecided.class));
+
+  private BesideParts() {}
+}
