@@ -66,7 +66,18 @@ final class BottomEndChecks {
               .beforeWashing(),
           Check.of(PartKind.CAM_BEARING, "cam-bearing-face", "How does the face look?")
               .how("Look with a lamp.", "The face that the cam runs on, and the oil hole.")
-              .tells("Even gray, hole in line.", "Copper shows.", "Scored, wiped, or turned."));
+              .tells("Even gray, hole in line.", "Copper shows.", "Scored, wiped, or turned."),
+          Check.of(Feature.OIL_PUMP, "oil-pump-look", "Are gears and body unscored?")
+              .how("Open its cover; look at gears, body and cover.", "Tips, body wall, cover face.")
+              .tells(
+                  "Smooth, no step.", "Fine lines in cover or body.", "Scored, chipped, a step."),
+          Check.of(Feature.FLYWHEEL, "flywheel-face", "Any crack or blue spot?")
+              .how("Clean the face; look under a bright light.", "Face, bolt holes, ring gear.")
+              .tells(
+                  "Even, no cracks.", "Fine heat lines, a chewed tooth.", "A crack, or deep blue."),
+          Check.of(Feature.DAMPER, "damper-rubber", "Is the rubber sound?")
+              .how("Look at both sides; feel the seal's track.", "The rubber, the hub.")
+              .tells("Flush all around.", "Small cracks, or a groove.", "The ring has moved."));
 
   private BottomEndChecks() {}
 }

@@ -93,7 +93,13 @@ final class CastingChecks {
                   "Cloth, filter pleats, magnetic plug.")
               .tells("Nothing but black oil.", "Fine gray paste.", "Flakes, glitter or crumbs.")
               .source(FAA_32)
-              .beforeWashing());
+              .beforeWashing(),
+          Check.of(Feature.CORE_PLUGS, "core-plugs-look", "Are all core plugs sound?")
+              .how("Look at each for rust and wet marks.", "Both sides and the ends of the block.")
+              .tells(
+                  "Dry, no rust.",
+                  "Rust, or a stain below one.",
+                  "Wet, loose, or rusted through."));
 
   private CastingChecks() {}
 }

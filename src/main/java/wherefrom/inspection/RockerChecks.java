@@ -88,7 +88,13 @@ final class RockerChecks {
               .tells("Even sheen across.", "Scuffed at one edge.", "Pitted, or plainly low.")
               .printed("lift 0.2935 in, wear limit 0.020 in", TM_229)
               .source(TM_229)
-              .settledBy("lobe-lift"));
+              .settledBy("lobe-lift"),
+          Check.of(Feature.ROCKER_SHAFT, "rocker-shaft-wear", "Is the shaft worn here?")
+              .how("Draw a fingernail from beside the rocker to under it.", "The loaded side.")
+              .tells("No step.", "A step that the nail just feels.", "A step, scores, or blue."),
+          Check.of(Feature.CAM_JOURNAL, "cam-journal-face", "Is the cam journal smooth?")
+              .how("Wipe it dry and draw a fingernail across.", "All around the journal.")
+              .tells("Smooth, even gray.", "Lines that the nail just feels.", "Grooves, or blue."));
 
   private RockerChecks() {}
 }

@@ -100,7 +100,6 @@ class BadInputTest {
         "fit --job JOB CARD CARD",
         "fit --job JOB PART CARD --on-purpose",
         "fit --job JOB PART CARD --on-purpose EMPTY",
-        "fit --job JOB PART CARD --on-purpose x --turned",
         "undo --job JOB",
         "leave-empty --job JOB --reason EMPTY PART",
         "leave-empty --job JOB --reason x 123456",

@@ -82,6 +82,8 @@ class OneEntryTest {
     betweenTheDays();
     money();
     looked();
+    ringsAndWeights();
+    bagsAndBigParts();
     planned();
     putTogether();
     torqueAndTiming();
@@ -239,6 +241,44 @@ class OneEntryTest {
     call(0, "compare", "--plan", "pushrod-length");
     call(0, "clearance");
     call(0, "sizes");
+  }
+
+  private void ringsAndWeights() {
+    call(0, "ring list");
+    call(1, "ring want", "--ring", "top", "--gap", "0.014in", "--source", "sheet");
+    String[] reading = {"--plan", "ring-gap", "--tool", "caliper", "0.0150in", "0.0160in"};
+    List<String> rings = new ArrayList<>(List.of("rings@B1"));
+    rings.addAll(List.of(reading));
+    call(1, "measure", rings.toArray(String[]::new));
+    call(1, "ring tick", "--cylinder", "1", "--ring", "top");
+    call(1, "weight set", "--what", "shells", "--figure", "45g");
+    call(0, "weight list");
+    call(0, "weight bob");
+  }
+
+  private void bagsAndBigParts() {
+    call(1, "big add");
+    call(0, "big list");
+    call(1, "big off", "12");
+    call(0, 1, "big off", "14");
+    call(1, "big wash", "12");
+    call(1, "big back", "12");
+    call(1, "big shop", "12");
+    call(1, "big lost", "12");
+    shop.right("big", "back", "--job", job, "12");
+    call(1, "big mark", "--text", "cast 1234", "12");
+    call(1, "big decide", "--as", "reuse", "12");
+    call(1, "big on", "12");
+    call(0, "big gaskets");
+    call(1, "bag fill", "--what", "bolts", "--count", "4", "1");
+    call(0, "bag list");
+    call(0, 1, "bag used", "--count", "3", "1");
+    call(1, "bag used", "--count", "4", "1");
+    call(1, "bag back", "1");
+    call(1, "bag wash", "1");
+    call(1, "bag lost", "1");
+    shop.right("bag", "back", "--job", job, "1");
+    call(1, "bag shop", "1");
   }
 
   private void planned() {

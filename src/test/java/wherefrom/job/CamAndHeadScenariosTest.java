@@ -51,7 +51,7 @@ class CamAndHeadScenariosTest {
 
   private static void isMustBeNew(Verdict verdict, String rule) {
     assertThat(verdict.word()).isEqualTo("must be new");
-    assertThat(verdict.sentence()).contains("(" + rule + ";");
+    assertThat(verdict.sentence()).contains("(rule " + rule.substring(1) + ";");
   }
 
   private static List<String> names(List<Consequence> consequences) {

@@ -74,12 +74,12 @@ class ConsequenceScenariosTest {
 
   private static void isMustBeNew(Verdict verdict, String rule) {
     assertThat(verdict.word()).isEqualTo("must be new");
-    assertThat(verdict.sentence()).contains("(" + rule + ";");
+    assertThat(verdict.sentence()).contains("(rule " + rule.substring(1) + ";");
   }
 
   private static void isHeldForWork(Verdict verdict, String rule) {
     assertThat(verdict.word()).isEqualTo("not cleared");
-    assertThat(verdict.sentence()).contains("(" + rule + ";");
+    assertThat(verdict.sentence()).contains("(rule " + rule.substring(1) + ";");
     assertThat(verdict.wayOut()).startsWith("Have it done and measured.");
   }
 

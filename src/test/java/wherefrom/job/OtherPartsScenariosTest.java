@@ -33,7 +33,8 @@ class OtherPartsScenariosTest {
   private void isMustBeNew(String place, String rule) {
     Verdict verdict = bench.verdict(place);
     assertThat(verdict.word()).isEqualTo("must be new");
-    assertThat(verdict.sentence()).contains("(" + rule + "; common practice, no source");
+    assertThat(verdict.sentence())
+        .contains("(rule " + rule.substring(1) + "; common practice, no source");
   }
 
   private List<String> openBeforeClosing() {

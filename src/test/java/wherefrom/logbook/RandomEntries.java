@@ -17,7 +17,10 @@ import java.util.TreeSet;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Spot;
 import wherefrom.job.entry.Act;
+import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.parts.BigPartKind;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
@@ -129,10 +132,21 @@ final class RandomEntries {
     return values;
   }
 
+  private Optional<Amount> length() {
+    return random.nextBoolean() ? Optional.of((Amount) value(Amount.class)) : Optional.empty();
+  }
+
   private Object record(Class<?> type) {
     RecordComponent[] components = type.getRecordComponents();
     Class<?>[] types =
         Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    if (type == BoltHole.class) {
+      return new BoltHole(random.nextInt(), random.nextInt(101), random.nextInt(101), length());
+    }
+    if (type == BigPartName.class) {
+      BigPartKind kind = (BigPartKind) value(BigPartKind.class);
+      return new BigPartName(kind, "left", kind == BigPartKind.OWN ? "dipstick tube" : "");
+    }
     Object[] values = Arrays.stream(components).map(each -> value(each.getGenericType())).toArray();
     try {
       Constructor<?> constructor = type.getDeclaredConstructor(types);

@@ -107,8 +107,7 @@ final class Fingerprints {
   }
 
   Optional<MeasuredResult> record(Part part, String plan) {
-    return job
-        .measures()
+    return job.measures()
         .findResult(Subject.ofPart(part.item()), plan)
         .filter(result -> result.findSize().isPresent());
   }

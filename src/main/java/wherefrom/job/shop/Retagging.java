@@ -142,7 +142,8 @@ public final class Retagging {
     List<Double> uneven = plans.stream().map(plan -> prints().uneven(candidates, plan)).toList();
     List<Fingerprint> found = new ArrayList<>();
     for (Map.Entry<String, Map<String, String>> one : readings.entrySet()) {
-      Optional<String> fault = prints().read(one.getKey(), one.getValue(), plans, tools, uneven, found);
+      Optional<String> fault =
+          prints().read(one.getKey(), one.getValue(), plans, tools, uneven, found);
       if (fault.isPresent()) {
         return new Answer.Refused(fault.get());
       }
@@ -150,7 +151,8 @@ public final class Retagging {
     List<Boolean> otherTool = new ArrayList<>();
     for (ReadingPlan plan : plans) {
       String tool = tools.getOrDefault(plan.key(), "");
-      otherTool.add(candidates.stream().anyMatch(item -> !tool.equals(prints().toolOf(item, plan))));
+      otherTool.add(
+          candidates.stream().anyMatch(item -> !tool.equals(prints().toolOf(item, plan))));
     }
     return Reidentification.findFault(found, recorded)
         .<Answer>map(Answer.Refused::new)
@@ -209,5 +211,4 @@ public final class Retagging {
       job.record(new BackFromShop(visit, List.of(item), "told by its readings"));
     }
   }
-
 }

@@ -71,7 +71,35 @@ final class CastingSketches {
               .body("M96 22H110V30H106V48H100V30H96Z")
               .look("oil-look", 30, 35, 11, "cloth")
               .look("oil-look", 72, 31, 11, "filter pleats")
-              .look("oil-look", 103, 43, 9, "magnet"));
+              .look("oil-look", 103, 43, 9, "magnet"),
+          Sketch.of("oil-pump")
+              .body(box(24, 6, 72, 48))
+              .hollow(disc(48, 30, 17))
+              .hollow(disc(72, 30, 17))
+              .body(disc(48, 30, 7))
+              .body(disc(72, 30, 7))
+              .look("oil-pump-look", 33, 30, 9, "tips and wall")
+              .look("oil-pump-look", 60, 30, 8, "where they mesh"),
+          Sketch.of("flywheel")
+              .body(disc(60, 30, 27))
+              .hollow(disc(60, 30, 8))
+              .line("M44 30A16 16 0 0 1 76 30A16 16 0 0 1 44 30")
+              .look("flywheel-face", 60, 12, 9, "clutch face")
+              .look("flywheel-face", 73, 30, 7, "bolt holes")
+              .look("flywheel-face", 86, 30, 7, "ring gear"),
+          Sketch.of("damper")
+              .body(disc(60, 30, 27))
+              .line("M41 30A19 19 0 0 1 79 30A19 19 0 0 1 41 30")
+              .hollow(disc(60, 30, 9))
+              .look("damper-rubber", 60, 11, 9, "rubber")
+              .look("damper-rubber", 68, 30, 7, "seal's track"),
+          Sketch.of("core-plugs")
+              .body(box(8, 10, 104, 40))
+              .hollow(disc(34, 30, 10))
+              .hollow(disc(60, 30, 10))
+              .hollow(disc(86, 30, 10))
+              .look("core-plugs-look", 34, 30, 12, "rust")
+              .look("core-plugs-look", 60, 42, 9, "wet below"));
 
   private CastingSketches() {}
 

@@ -61,7 +61,20 @@ final class ValvetrainSketches {
               .body("M60 5C72 5 76 26 80 34A20 20 0 1 1 40 34C44 26 48 5 60 5Z")
               .hollow(disc(60, 36, 7))
               .look("lobe-look", 60, 8, 10, "nose")
-              .look("lobe-look", 76, 26, 9, "flank and edges"));
+              .look("lobe-look", 76, 26, 9, "flank and edges"),
+          Sketch.of("rocker-shaft")
+              .body(box(8, 18, 104, 18))
+              .body("M46 10H74V44H46Z")
+              .hollow(disc(24, 27, 4))
+              .hollow(disc(96, 27, 4))
+              .line("M46 36H74")
+              .look("rocker-shaft-wear", 60, 36, 10, "loaded side")
+              .look("rocker-shaft-wear", 82, 36, 8, "beside it"),
+          Sketch.of("cam-journal")
+              .body(box(8, 22, 104, 16))
+              .body(box(42, 10, 36, 40))
+              .line("M52 10V50M68 10V50")
+              .look("cam-journal-face", 60, 20, 10, "all around"));
 
   private ValvetrainSketches() {}
 }

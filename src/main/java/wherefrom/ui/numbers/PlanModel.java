@@ -80,7 +80,10 @@ final class PlanModel {
   /** The ratio of a column, after its cut; empty where it is not known. */
   Optional<ResultValue> ratio(int column) {
     return answer(column) instanceof PlanColumn worked
-        ? worked.result().findValue(PlanRows.RATIO).or(() -> worked.result().findValue(PlanRows.UNCUT))
+        ? worked
+            .result()
+            .findValue(PlanRows.RATIO)
+            .or(() -> worked.result().findValue(PlanRows.UNCUT))
         : Optional.empty();
   }
 

@@ -104,8 +104,7 @@ final class PlanRows {
    * @param answers one for each column
    * @param findEffects what follows from a column; empty where nothing does
    */
-  PlanRows(
-      List<PlanAnswer> answers, Function<PlanAnswer, Optional<PlanEffects>> findEffects) {
+  PlanRows(List<PlanAnswer> answers, Function<PlanAnswer, Optional<PlanEffects>> findEffects) {
     this.answers = List.copyOf(answers);
     this.findEffects = findEffects;
   }
@@ -154,9 +153,7 @@ final class PlanRows {
   }
 
   private static Row row(
-      String name,
-      List<Optional<PlanEffects>> effects,
-      Function<PlanEffects, String> words) {
+      String name, List<Optional<PlanEffects>> effects, Function<PlanEffects, String> words) {
     return new Row(
         name, effects.stream().map(each -> Cell.of(each.map(words).orElse("–"))).toList());
   }

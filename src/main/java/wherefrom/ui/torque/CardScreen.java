@@ -131,7 +131,7 @@ public final class CardScreen extends Page implements Scannable {
 
   @Override
   public boolean takes(Action card) {
-    return card != Action.HELP && !model.wantsPerson();
+    return card == Action.NEXT || (card != Action.HELP && !model.wantsPerson());
   }
 
   @Override

@@ -47,7 +47,7 @@ class InspectingTest {
   @Test
   void whoGaveAReasonForABadFindingDidNotKnowOfALaterDoubt() {
     Part pushrod = bench.part("pushrod@3EX");
-    bench.look("pushrod@3EX", "pushrod-roll", Look.FAIL);
+    bench.look("pushrod@3EX", "pushrod-roll", Look.SUSPECT);
     new Fitting(bench.job).fitOnPurpose(pushrod, pushrod.home().spot(), "to mock it up");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("already fitted");
     bench.look("pushrod@3EX", "pushrod-ends", Look.SUSPECT);
