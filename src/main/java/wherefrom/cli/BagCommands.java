@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import wherefrom.job.FigureParser;
 import wherefrom.job.bags.Bag;
 import wherefrom.job.bags.BagBook;
@@ -107,8 +108,8 @@ final class BagCommands {
     }
   }
 
-  private static int percent(String digits) {
-    return digits == null ? 0 : Integer.parseInt(digits);
+  private static Optional<Integer> percent(@Nullable String digits) {
+    return Optional.ofNullable(digits).map(Integer::parseInt);
   }
 
   private static Amount length(OpenedJob bench, String text) throws BadInput {
@@ -216,7 +217,8 @@ final class BagCommands {
     }
   }
 
-  private record HoleRow(int hole, int across, int down, String length) {
+  private record HoleRow(
+      int hole, Optional<Integer> across, Optional<Integer> down, String length) {
     static HoleRow of(BoltHole hole) {
       return new HoleRow(
           hole.hole(), hole.across(), hole.down(), hole.length().map(Amount::text).orElse(""));

@@ -7,6 +7,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.inspection.measure.ClearancePairs;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.rules.size.CutSurface;
 
 /** The clearances that follow from pairs of readings: piston to bore, stem to guide and others. */
@@ -47,10 +48,11 @@ public final class PairClearances {
 
   /** Those of the place that a part lies in now or will; none for one that was replaced. */
   private Stream<PairClearance> listFor(Part part) {
-    if (job.findOwner(part.home()).filter(part::equals).isEmpty()) {
+    Optional<Place> seat = job.findSeat(part.item());
+    if (seat.isEmpty() && job.findOwner(part.home()).filter(part::equals).isEmpty()) {
       return Stream.empty();
     }
-    String where = CutSurface.where(part.home());
+    String where = CutSurface.where(seat.orElse(part.home()));
     return pairs().stream().filter(pair -> pair.isOf(part.kind())).map(pair -> of(pair, where));
   }
 

@@ -75,7 +75,7 @@ final class PairReadings {
     List<ResultValue> values = new ArrayList<>();
     all.forEach(at -> values.addAll(List.of(at.least(), at.most())));
     Optional<ClearanceRange> range = ClearanceRange.ofValues(values);
-    boolean tight = range.isPresent() && range.get().smallest().value() < 0 && !pair.tight();
+    boolean tight = !pair.tight() && range.filter(PairReadings::isTight).isPresent();
     Optional<Limit> limit = job.measures().findLimit(pair.key(), ClearancePair.CLEARANCE);
     long since = sequence == 0 ? 0 : Math.max(sequence, job.measures().limitedAt(pair.key()));
     return new PairClearance(
@@ -87,6 +87,11 @@ final class PairReadings {
         range,
         tight ? Optional.empty() : range.flatMap(known -> limit.map(known::judge)),
         tight ? doesNotGoIn() : "");
+  }
+
+  /** Below nothing, whatever the readings are off by: twice their standard uncertainty. */
+  private static boolean isTight(ClearanceRange range) {
+    return range.smallest().value() + 2 * range.smallest().standardUncertainty() < 0;
   }
 
   private String doesNotGoIn() {

@@ -20,7 +20,7 @@ public final class StaleReadings {
   private static final Map<Feature, Set<ChangeKind>> BY =
       Map.of(
           Feature.BORE, EnumSet.of(ChangeKind.HONED),
-          Feature.RINGS, EnumSet.of(ChangeKind.HONED, ChangeKind.BORED),
+          Feature.RINGS, EnumSet.of(ChangeKind.HONED, ChangeKind.BORED, ChangeKind.PISTONS_CHANGED),
           Feature.CAM_JOURNAL, OTHER_CAM);
 
   private final EngineJob job;

@@ -232,8 +232,8 @@ final class EveryEntry {
             "",
             10,
             List.of(
-                new BoltHole(1, 20, 50, Optional.of(Amount.of("2.50", Unit.INCH))),
-                new BoltHole(2, 40, 50, Optional.empty())),
+                new BoltHole(1, Optional.of(20), Optional.of(50), Optional.of(Amount.of("2.50", Unit.INCH))),
+                new BoltHole(2, Optional.empty(), Optional.empty(), Optional.empty())),
             "bolt, hardened washer",
             AtAssembly.SEALER),
         new BagFilled(4, "nuts", 0, "starter", 2, List.of(), "", AtAssembly.NOT_SAID),

@@ -132,6 +132,10 @@ final class RandomEntries {
     return values;
   }
 
+  private Optional<Integer> percent() {
+    return random.nextBoolean() ? Optional.of(random.nextInt(101)) : Optional.empty();
+  }
+
   private Optional<Amount> length() {
     return random.nextBoolean() ? Optional.of((Amount) value(Amount.class)) : Optional.empty();
   }
@@ -141,7 +145,7 @@ final class RandomEntries {
     Class<?>[] types =
         Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     if (type == BoltHole.class) {
-      return new BoltHole(random.nextInt(), random.nextInt(101), random.nextInt(101), length());
+      return new BoltHole(random.nextInt(), percent(), percent(), length());
     }
     if (type == BigPartName.class) {
       BigPartKind kind = (BigPartKind) value(BigPartKind.class);

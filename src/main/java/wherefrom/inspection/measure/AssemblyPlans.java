@@ -16,8 +16,8 @@ final class AssemblyPlans {
               .between(0.02, 3)
               .source(Sources.TM_354_RODS),
           ReadingPlan.of(Feature.CRANK, "thrust-clearance", "Thrust clearance", Shape.EACH)
-              .at("front", "Front washer: feeler, crank pried to the rear")
-              .at("rear", "Rear washer: feeler, crank pried to the front")
+              .at("front", "Front washer: feeler, crank pried to the front")
+              .at("rear", "Rear washer: feeler, crank pried to the rear")
               .between(0, 3),
           ReadingPlan.of(Feature.CRANK, "thrust-washer", "Thrust washer thickness", Shape.EACH)
               .at("front-upper", "Front washer, upper half")
@@ -36,7 +36,7 @@ final class AssemblyPlans {
               .between(0, 2)
               .source(Sources.TM_354_PUMP),
           ReadingPlan.of(Feature.OIL_PUMP, "pump-body", "Pump gears to body", Shape.EACH)
-              .at("drive", "Driven gear or outer rotor to the body")
+              .at("drive", "Drive gear or outer rotor to the body")
               .at("idler", "Idler gear to the body; a rotor pump: again")
               .between(0, 2)
               .source(Sources.TM_354_PUMP),

@@ -18,6 +18,9 @@ public final class Bags {
   /** More than any bag of an engine holds. */
   public static final int MOST_PIECES = 999;
 
+  /** Nobody has more tags printed ahead, or written by hand. */
+  private static final int MOST_AHEAD = 200;
+
   private static final int MOST_LETTERS = 80;
 
   private static final Set<Whereabouts> OFF =
@@ -56,6 +59,9 @@ public final class Bags {
   private Optional<String> fault(BagFilled filled) {
     if (filled.number() < 1 || filled.number() > TagCode.MOST_ITEM) {
       return Optional.of("Bags are numbered from 1. Choose one.");
+    }
+    if (filled.number() > book().nextTag() + MOST_AHEAD) {
+      return Optional.of("No bag has so high a number. The next is " + book().nextTag() + ".");
     }
     if (filled.what().isBlank()) {
       return Optional.of("Say what is in the bag.");

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wherefrom.engine.Arrangement;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
@@ -116,6 +117,7 @@ public final class BigPartOrder {
 
   private static Set<BigPartKind> over(BigPartKind kind) {
     return switch (kind) {
+      case INTAKE -> EnumSet.of(BigPartKind.CARBURETOR);
       case ROCKER_SHAFT -> EnumSet.of(BigPartKind.VALVE_COVER);
       case HEAD ->
           EnumSet.of(
@@ -155,7 +157,7 @@ public final class BigPartOrder {
     return switch (kind) {
       case VALVE_COVER -> VALVETRAIN;
       case INTAKE ->
-          job.layout().banks().size() > 1
+          job.layout().arrangement() == Arrangement.V
               ? EnumSet.of(PartKind.LIFTER)
               : EnumSet.noneOf(PartKind.class);
       case LIFTER_COVER -> EnumSet.of(PartKind.LIFTER);

@@ -156,15 +156,18 @@ public final class BigParts {
 
   private Optional<String> onFirst(BigPartRecord record) {
     BigPartName name = record.part().name();
-    if (record.decision().equals(Optional.of(Decision.REPLACE))) {
-      return Optional.of(
-          Words.sentence(record.words() + " was to be replaced. Is this the new one?"));
-    }
-    return usually(
-        "Goes in first: ",
-        Stream.concat(
-            order().under(name).stream().map(BigPartRecord::words),
-            order().covered(name).stream().map(Place::words)));
+    Optional<String> under =
+        usually(
+            "Goes in first: ",
+            Stream.concat(
+                order().under(name).stream().map(BigPartRecord::words),
+                order().covered(name).stream().map(Place::words)));
+    boolean old = record.decision().equals(Optional.of(Decision.REPLACE));
+    return old
+        ? Optional.of(
+            Words.sentence(record.words() + " was to be replaced. Is this the new one?")
+                + under.map(words -> " " + words).orElse(""))
+        : under;
   }
 
   /** The first three are named, and how many there are. */

@@ -7,14 +7,16 @@ import wherefrom.quantity.Amount;
  * One hole of a map of holes, and the length of the bolt that came out of it.
  *
  * @param hole counted from 1
- * @param across where it lies on the drawing, percent from the left, 0 to 100
- * @param down percent from the top, 0 to 100
+ * @param across where it lies on the drawing, percent from the left, 0 to 100; empty where
+ *     nobody said
+ * @param down percent from the top, 0 to 100; empty as across is
  * @param length under the head; empty where nobody measured it
  */
-public record BoltHole(int hole, int across, int down, Optional<Amount> length) {
+public record BoltHole(
+    int hole, Optional<Integer> across, Optional<Integer> down, Optional<Amount> length) {
   public BoltHole {
-    requirePercent(across);
-    requirePercent(down);
+    across.ifPresent(BoltHole::requirePercent);
+    down.ifPresent(BoltHole::requirePercent);
   }
 
   private static void requirePercent(int at) {

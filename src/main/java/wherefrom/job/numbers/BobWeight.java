@@ -3,6 +3,7 @@ package wherefrom.job.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.Layout;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.FigureParser;
 import wherefrom.job.OpenJob;
@@ -181,9 +182,10 @@ public final class BobWeight {
         : Optional.empty();
   }
 
-  /** Two on a V engine, one on others, unless it was typed: common practice, no source. */
+  /** As many as share a crank pin, unless it was typed. */
   private double rods() {
-    double usual = job.state().layout().banks().size() == 2 ? 2 : 1;
+    Layout layout = job.state().layout();
+    double usual = (double) layout.cylinders().size() / layout.rodJournals();
     return amount(Typed.RODS, Unit.ONE).map(one -> one.number().doubleValue()).orElse(usual);
   }
 

@@ -11,7 +11,7 @@ public enum PaperSize {
   A3(297, 420),
   LETTER(215.9, 279.4);
 
-  /** Where paper is Letter (Unicode CLDR, supplemental measurement data; from memory). */
+  /** Where paper is Letter (from memory). */
   private static final Set<String> LETTER_COUNTRIES =
       Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
 

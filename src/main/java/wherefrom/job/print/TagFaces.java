@@ -64,7 +64,7 @@ public final class TagFaces {
   /** The tag of a bag, counted from 1 as its code's item; its contents are written on it. */
   public static TagFace bag(TagCode code, String jobName) {
     require(code, TagType.BAG);
-    return card(code, "BAG " + code.item(), "scan it, say what is in it", jobName);
+    return card(code, "BAG " + code.item(), "say what is in it", jobName);
   }
 
   /** The tag of a big part. */

@@ -17,6 +17,7 @@ import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
+import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 
@@ -64,7 +65,7 @@ public final class TagPrinting {
 
   private List<Face> bags(int count) {
     int first = BagBook.of(job.state()).nextTag();
-    return IntStream.range(first, first + count)
+    return IntStream.range(first, Math.min(first + count, TagCode.MOST_ITEM + 1))
         .<Face>mapToObj(number -> TagFaces.bag(book().bag(number), job.state().name()))
         .toList();
   }

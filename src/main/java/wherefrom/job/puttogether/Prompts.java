@@ -84,7 +84,7 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optio
   /** What to say to a big part, whose place nobody mistakes. */
   FitOutcome aside(CodeLookup.ABigPart bigPart) {
     return new FitOutcome.Said(
-        Words.sentence(bigPart.words() + " goes on among the big parts")
+        Words.sentence(bigPart.words() + " is a big part, without a place card")
             + " Scan a part or a place here.");
   }
 

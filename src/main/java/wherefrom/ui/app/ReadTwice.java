@@ -19,12 +19,24 @@ public final class ReadTwice {
     this.nanos = nanos;
   }
 
-  /** Whether the same part was read just before; each read begins the time anew. */
+  /** Whether the same part was taken just before; each such read begins the time again. */
   public boolean isAgain(int item) {
     long now = nanos.getAsLong();
     boolean again = last == item && lastAt.filter(at -> now - at < NANOS).isPresent();
-    last = item;
-    lastAt = Optional.of(now);
+    if (again) {
+      lastAt = Optional.of(now);
+    }
     return again;
+  }
+
+  /** Something was done with a part that was read. */
+  public void took(int item) {
+    last = item;
+    lastAt = Optional.of(nanos.getAsLong());
+  }
+
+  /** What was done last was taken back: it can be done again at once. */
+  public void forget() {
+    lastAt = Optional.empty();
   }
 }

@@ -248,6 +248,8 @@ public final class Shell extends StackPane implements WindowFrame {
   private void changed() {
     current().changed();
     if (WholeGlass.is(current()) != dress.frame().isWhole()) {
+      // A stop came up: no ring that stood elsewhere lies on its keys.
+      walk.forget();
       arrange();
     } else {
       label();

@@ -254,6 +254,7 @@ final class BenchMapModel {
 
   private Optional<Cue> act(Action action) {
     if (action == Action.UNDO) {
+      twice.forget();
       said = job.undo().sentence();
     } else {
       said = prompt();
@@ -279,6 +280,7 @@ final class BenchMapModel {
       said = refused.sentence();
       return Optional.of(Cue.ASK);
     }
+    twice.took(item);
     kind = part.part().kind();
     said =
         part.part().words()

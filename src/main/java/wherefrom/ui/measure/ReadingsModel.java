@@ -16,6 +16,7 @@ import wherefrom.inspection.measure.Tool;
 import wherefrom.job.FigureParser;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
+import wherefrom.job.StaleReadings;
 import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.subject.Named;
@@ -45,6 +46,8 @@ final class ReadingsModel {
     this.measuring = new Measuring(job);
     this.subject = subject;
     this.plan = ReadingPlans.find(plan).orElseThrow();
+    // What was read before the surface was cut is no more so: reading begins again.
+    this.anew = result().filter(new StaleReadings(job.state())::isStale).isPresent();
   }
 
   String title() {

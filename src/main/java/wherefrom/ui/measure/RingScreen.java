@@ -96,17 +96,20 @@ public final class RingScreen extends ListPage {
   }
 
   private void tick() {
-    FigureOutcome came = new RingFiling(context.getJob()).tick(where, ring);
-    if (came instanceof FigureOutcome.Refused refused) {
-      context.say(refused.sentence());
-      return;
-    }
-    context.navigator().back();
+    context.attempt(
+        () -> {
+          FigureOutcome came = new RingFiling(context.getJob()).tick(where, ring);
+          if (came instanceof FigureOutcome.Refused refused) {
+            context.say(refused.sentence());
+          } else {
+            context.navigator().back();
+          }
+        });
     context.navigator().changed();
   }
 
   private void untick() {
-    new RingFiling(context.getJob()).untick(where, ring);
+    context.attempt(() -> new RingFiling(context.getJob()).untick(where, ring));
     context.navigator().changed();
   }
 }

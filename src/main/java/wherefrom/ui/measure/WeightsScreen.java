@@ -60,7 +60,7 @@ public final class WeightsScreen extends ListPage {
   private static String usual(BobWeight.Typed what) {
     return switch (what) {
       case SHARE -> BobWeight.USUAL_SHARE + ": common practice, no source";
-      case RODS -> "two on a V engine, else one";
+      case RODS -> "as many as share a pin";
       case LOCKS, OIL -> "none typed: 0 g";
       default -> "not typed yet";
     };
@@ -95,18 +95,26 @@ public final class WeightsScreen extends ListPage {
   }
 
   private void keep(BobWeight.Typed what, String typed) {
-    FigureOutcome came = bob().set(what, typed);
-    if (came instanceof FigureOutcome.Refused refused) {
-      context.say(refused.sentence());
-    }
+    context.attempt(
+        () -> {
+          if (bob().set(what, typed) instanceof FigureOutcome.Refused refused) {
+            context.say(refused.sentence());
+          }
+        });
     context.navigator().changed();
   }
 
   private void toSlip() {
-    Optional<String> slip = bob().slip();
-    MachineShop shop = new MachineShop(context.getJob());
-    slip.map(words -> shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false))
-        .ifPresent(came -> context.say("On the slip: " + slip.orElse("") + "."));
+    bob().slip().ifPresent(words -> context.attempt(() -> toSlip(words)));
     context.navigator().changed();
+  }
+
+  private void toSlip(String words) {
+    MachineShop shop = new MachineShop(context.getJob());
+    MachineShop.Answer came = shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false);
+    context.say(
+        came instanceof MachineShop.Answer.Refused refused
+            ? refused.sentence()
+            : "On the slip: " + words + ".");
   }
 }

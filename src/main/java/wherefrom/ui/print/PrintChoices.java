@@ -2,7 +2,6 @@ package wherefrom.ui.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.bags.BagBook;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
@@ -15,9 +14,6 @@ import wherefrom.ui.files.FilesScreen;
 /** Asks what to print, and on which label stock. */
 final class PrintChoices {
   private static final List<String> STOCK_FILE = List.of(".json");
-
-  /** As many as a first sheet holds. */
-  private static final int BAGS = 20;
 
   private final ScreenContext context;
   private final PrintTagsModel model;
@@ -43,10 +39,6 @@ final class PrintChoices {
     choices.add(choice(new TagChoice.PlaceCards()));
     choices.add(choice(new TagChoice.ActionCards()));
     choices.add(choice(new TagChoice.Baskets(6)));
-    choices.add(choice(new TagChoice.BagTags(BAGS)));
-    if (!BagBook.of(context.state()).bigParts().isEmpty()) {
-      choices.add(choice(new TagChoice.BigPartTags()));
-    }
     choices.add(choice(new TagChoice.ScannerSetUp()));
     if (model.labels() > 0) {
       choices.add(
@@ -78,14 +70,6 @@ final class PrintChoices {
 
   private void chosen(TagChoice choice) {
     model.choose(choice);
-    if (choice instanceof TagChoice.BagTags) {
-      context
-          .navigator()
-          .open(
-              () ->
-                  NumberEntryScreen.digits(
-                      context, "Bag tags", "How many, from the next number on?", 2, this::bags));
-    }
     if (choice instanceof TagChoice.Baskets) {
       context
           .navigator()
@@ -93,14 +77,6 @@ final class PrintChoices {
               () ->
                   NumberEntryScreen.digits(
                       context, "Basket tags", "How many, from number 1 on?", 2, this::baskets));
-    }
-    changed.run();
-  }
-
-  private void bags(String typed) {
-    int many = typed.isEmpty() ? 0 : Integer.parseInt(typed);
-    if (many > 0) {
-      model.choose(new TagChoice.BagTags(many));
     }
     changed.run();
   }

@@ -75,6 +75,7 @@ final class WashModel implements PartReceiver {
     if (done instanceof HandlingOutcome.Refused refused) {
       return ScanOutcome.ask(refused.sentence());
     }
+    twice.took(item);
     if (back) {
       return ScanOutcome.right(part.part().words() + " is back: put its tag on again.");
     }

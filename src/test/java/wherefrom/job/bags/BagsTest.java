@@ -24,6 +24,10 @@ class BagsTest {
         number, "head bolts, long", 0, "left head", pieces, List.of(), "", AtAssembly.SEALER);
   }
 
+  private static BoltHole hole(int number) {
+    return new BoltHole(number, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
   private Bag bag(int number) {
     return BagBook.of(job.state()).findBag(number).orElseThrow();
   }
@@ -82,7 +86,7 @@ class BagsTest {
     assertThat(bags.fill(headBolts(1, 0))).isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.move(1, Whereabouts.FITTED, 0, "")).isInstanceOf(BagOutcome.Refused.class);
     List<BoltHole> twice =
-        List.of(new BoltHole(1, 0, 0, Optional.empty()), new BoltHole(1, 5, 5, Optional.empty()));
+        List.of(hole(1), hole(1));
     assertThat(bags.fill(new BagFilled(1, "bolts", 0, "", 2, twice, "", AtAssembly.DRY)))
         .isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.fill(new BagFilled(1, "bolts", 9, "", 2, List.of(), "", AtAssembly.DRY)))
