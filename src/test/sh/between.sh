@@ -223,7 +223,8 @@ for words in "hollow: a coin shows light" "invented for the demo" "NOT BACK" "pi
 done
 if command -v pdftotext > /dev/null; then
   pdftotext -layout "$here/slip.pdf" "$here/said"
-  says "Machine shop, visit 2: Demo: V8 of the launch"
+  says "MACHINE SHOP, VISIT 2"
+  says "Demo: V8 of the launch"
   says "bore all eight"
   says "3.8900 in"
   says "DO NOT LOSE"

@@ -77,6 +77,7 @@ class BagCommandsTest {
         "--job",
         job,
         code("left exhaust manifold"),
+        code("carburetor"),
         code("intake manifold"),
         code("left valve cover"),
         code("left head"));

@@ -232,7 +232,8 @@ final class EveryEntry {
             "",
             10,
             List.of(
-                new BoltHole(1, Optional.of(20), Optional.of(50), Optional.of(Amount.of("2.50", Unit.INCH))),
+                new BoltHole(
+                    1, Optional.of(20), Optional.of(50), Optional.of(Amount.of("2.50", Unit.INCH))),
                 new BoltHole(2, Optional.empty(), Optional.empty(), Optional.empty())),
             "bolt, hardened washer",
             AtAssembly.SEALER),

@@ -7,8 +7,8 @@ import wherefrom.quantity.Amount;
  * One hole of a map of holes, and the length of the bolt that came out of it.
  *
  * @param hole counted from 1
- * @param across where it lies on the drawing, percent from the left, 0 to 100; empty where
- *     nobody said
+ * @param across where it lies on the drawing, percent from the left, 0 to 100; empty where nobody
+ *     said
  * @param down percent from the top, 0 to 100; empty as across is
  * @param length under the head; empty where nobody measured it
  */

@@ -27,7 +27,9 @@ final class NeverOnPurpose {
         against.name() == VerdictName.WRONG_KIND || against.name() == VerdictName.RETIRED;
     return another
         ? "This " + kind + " is never fitted on purpose. Scan the right part."
-        : (attempt.part().fresh() ? "Another new " + kind + " fits here" : "This " + kind + " must be new")
+        : (attempt.part().fresh()
+                ? "Another new " + kind + " fits here"
+                : "This " + kind + " must be new")
             + ": it is never fitted on purpose.";
   }
 }

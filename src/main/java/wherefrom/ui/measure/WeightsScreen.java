@@ -2,7 +2,6 @@ package wherefrom.ui.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.WeightPlans;

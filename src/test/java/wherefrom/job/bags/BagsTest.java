@@ -85,8 +85,7 @@ class BagsTest {
     assertThat(bags.fill(headBolts(0, 10))).isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.fill(headBolts(1, 0))).isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.move(1, Whereabouts.FITTED, 0, "")).isInstanceOf(BagOutcome.Refused.class);
-    List<BoltHole> twice =
-        List.of(hole(1), hole(1));
+    List<BoltHole> twice = List.of(hole(1), hole(1));
     assertThat(bags.fill(new BagFilled(1, "bolts", 0, "", 2, twice, "", AtAssembly.DRY)))
         .isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.fill(new BagFilled(1, "bolts", 9, "", 2, List.of(), "", AtAssembly.DRY)))

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.image.GreyImage;
 import wherefrom.parts.SymbolLayout;
@@ -25,7 +26,7 @@ import wherefrom.scan.match.IssuedSymbols;
  * How near chance scores come to being accepted. Frames without an issued tag are matched against
  * many lists, the largest margin of each frame is kept, and its tail is extrapolated to where a tag
  * would be accepted. The fewer the frames, the wider the confidence interval: 150 scenes are too
- * few for what is claimed here.
+ * few for what is claimed here; the build looks at 300, the soak at 900.
  */
 class ScoreTailTest {
   private static final int STREAM = 6;
@@ -38,8 +39,16 @@ class ScoreTailTest {
 
   /** Numbers that no choice of the bounds has seen; they were looked at once, after it. */
   @Test
+  @Tag("soak")
   void chanceScoresStayFarFromBeingAccepted() {
     look(7_400_000, 900);
+    expectLessThanOneWrongReadingIn(200_000);
+  }
+
+  /** The first of the same numbers, against the same bound: what the build has time for. */
+  @Test
+  void aThirdOfThemDoesToo() {
+    look(7_400_000, 300);
     expectLessThanOneWrongReadingIn(200_000);
   }
 

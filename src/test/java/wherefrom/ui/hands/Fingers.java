@@ -11,6 +11,9 @@ final class Fingers extends Hand {
   /** Slow enough for a person, so that no key is taken for a scanner's. */
   private static final long PERSON_NANOS = 300_000_000L;
 
+  /** Nobody presses before the screen is read. */
+  private static final long READING_NANOS = 500_000_000L;
+
   private static final int MOST_STEPS = 120;
 
   Fingers(ShownWindow window) {
@@ -37,6 +40,7 @@ final class Fingers extends Hand {
       }
       toward(target);
     }
+    window.act(() -> window.pass(READING_NANOS));
     enter();
   }
 
