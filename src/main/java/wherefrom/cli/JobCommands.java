@@ -229,8 +229,8 @@ final class JobCommands {
         .noting(
             "One line per place: the place card's digits, the tag's digits, the place,"
                 + " its state.",
-            "States: in, out, washing, at the machine shop, lost, fitted, other part"
-                + " fitted, open, left empty.")
+            "States: in; in, but; out; washing; at the machine shop; lost; fitted; fitted, but;"
+                + " other part fitted; open; left empty.")
         .lists(
             (bench, call) ->
                 bench.state().places().stream().map(place -> PlaceRow.of(bench, place)));

@@ -177,6 +177,6 @@ final class PlanCommands {
         look.word(),
         look == Look.PASS
             ? "Check: pass."
-            : "Check: fail. It stays open. What waits for it stays stopped.");
+            : "Check: " + look.word() + ". It stays open. What waits for it stays stopped.");
   }
 }

@@ -104,7 +104,7 @@ final class RetagCommands {
     for (String by : call.listed("--with")) {
       String[] pair = by.split("=", 2);
       if (pair.length < 2) {
-        throw call.wrong("--by: \"" + by + "\" is not PLAN=TOOL.");
+        throw call.wrong("--with: \"" + by + "\" is not PLAN=TOOL.");
       }
       tools.put(pair[0], pair[1]);
     }

@@ -15,7 +15,7 @@ import wherefrom.pdf.PaperPage;
 /** The first page: whose engine it is, how it stands, what is open, who signs. */
 final class CoverPage {
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ROOT);
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final double HEAD = 33;
 
   /** Above the foot: where a hand signs. */

@@ -12,7 +12,7 @@ import wherefrom.pdf.PaperPage;
 /** What happened, day by day along a wire. */
 final class EventWire {
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ROOT);
+      DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
   private static final int ACROSS = 5;
   private static final double LINE = 3.4;
   private static final double TOP = 11;

@@ -36,5 +36,7 @@ public final class ChoiceScreen<T> extends Page {
   private static <T> void choose(ScreenContext context, Choice<T> choice, Consumer<T> done) {
     context.navigator().back();
     done.accept(choice.value());
+    // What it came back to was drawn before the choice was handed over.
+    context.navigator().changed();
   }
 }

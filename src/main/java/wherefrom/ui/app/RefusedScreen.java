@@ -33,6 +33,12 @@ public final class RefusedScreen implements Screen, Scannable {
     return "What was scanned";
   }
 
+  /** A picture may be dropped while no job is open. */
+  @Override
+  public boolean onJob() {
+    return context.job().isPresent();
+  }
+
   @Override
   public Region view() {
     return view;

@@ -85,6 +85,7 @@ public final class TextEntryScreen implements WholeGlass, Typable {
     context.navigator().back();
     if (!keeping) {
       done.accept(board.typed().strip());
+      context.navigator().changed();
     }
   }
 

@@ -134,11 +134,11 @@ final class BenchMapModel {
 
   private static boolean isIn(Holder holder, PlaceState state) {
     return switch (state) {
-      case OUT, OPEN -> holder == Holder.BENCH;
+      case OUT -> holder == Holder.BENCH;
       case WASHING -> holder == Holder.BASKET;
       case AT_SHOP -> holder == Holder.VICE;
       case MISSING -> holder == Holder.NOWHERE;
-      case IN, IN_BUT, FITTED, FITTED_BUT, OTHER_FITTED, EXCUSED -> false;
+      case OPEN, IN, IN_BUT, FITTED, FITTED_BUT, OTHER_FITTED, EXCUSED -> false;
     };
   }
 

@@ -68,9 +68,12 @@ public final class EngineScreen implements Screen {
     changed();
   }
 
+  /** A layout that is wrong as typed has no drawing. */
   private void draw() {
-    Layout layout = draft.layout();
-    context.navigator().open(() -> new DrawnScreen(context, layout));
+    if (sound()) {
+      Layout layout = draft.layout();
+      context.navigator().open(() -> new DrawnScreen(context, layout));
+    }
   }
 
   private boolean sound() {

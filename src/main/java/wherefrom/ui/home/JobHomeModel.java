@@ -86,7 +86,7 @@ final class JobHomeModel {
       case TAKE_OUT, FIT -> goOn(next, next.kind() == NextDeed.Kind.FIT ? "put together" : "apart");
       case DECIDE -> "Go on: decide";
       case LOOK_AGAIN -> named(next).map(name -> "Look again: " + name).orElse("Look again");
-      case CLOSE_SECTIONS -> "Close each section";
+      case CLOSE_SECTIONS -> "Finish each section";
       case FIRST_START -> "Before the first start";
     };
   }
@@ -111,7 +111,7 @@ final class JobHomeModel {
       case DECIDE -> waits(next.count());
       case LOOK_AGAIN -> "something stands against " + next.count();
       case CLOSE_SECTIONS -> "every place is filled";
-      case FIRST_START -> "every section is closed";
+      case FIRST_START -> "every section is finished";
     };
   }
 

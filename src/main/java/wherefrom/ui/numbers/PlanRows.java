@@ -65,7 +65,7 @@ final class PlanRows {
     }
   }
 
-  /** One row; a cell for each column of {@link #columns()}. */
+  /** One row; a cell for each column of {@link PlanModel#columns()}. */
   record Row(String name, List<Cell> cells) {
     Row {
       cells = List.copyOf(cells);
