@@ -20,7 +20,9 @@ final class Feet {
       PaperPage page = pages.get(at);
       double y = page.height() - EDGE;
       double left = page.width() > page.height() ? EDGE : Flow.LEFT;
-      String words = job + " · " + BuiltVersion.words();
+      String program = " · " + BuiltVersion.words();
+      double room = page.width() - EDGE - 20 - left - page.widthOf(program, 2.4, false);
+      String words = page.shorten(job, 2.4, false, room) + program;
       page.words(left, y, words, 2.4, false, Side.BEGIN, Ink.DARK);
       String number = (at + 1) + " / " + pages.size();
       page.words(page.width() - EDGE - 3, y, number, 3.2, true, Side.END, Ink.BLACK);

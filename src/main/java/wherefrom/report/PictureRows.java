@@ -1,6 +1,7 @@
 package wherefrom.report;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.pages.RecordPicture;
 import wherefrom.pdf.Ink;
@@ -28,13 +29,25 @@ final class PictureRows {
   }
 
   private void row(List<RecordPicture> row) throws IOException {
-    flow.need(HIGH + 2 * LINE + 1);
+    int lines = 2;
+    for (RecordPicture picture : row) {
+      lines = Math.max(lines, lines(picture).size());
+    }
+    flow.need(HIGH + lines * LINE + 1);
     double top = flow.y();
     int most = 0;
     for (int at = 0; at < row.size(); at++) {
       most = Math.max(most, picture(row.get(at), Flow.LEFT + at * (wide + GAP), top));
     }
     flow.to(top + HIGH + 1 + most * LINE + 3);
+  }
+
+  /** The words below a picture, where it is there. */
+  private List<String> lines(RecordPicture picture) throws IOException {
+    PaperPage page = flow.page();
+    List<String> lines = new ArrayList<>(page.wrap(picture.title(), Flow.SMALL, true, wide));
+    lines.addAll(page.wrap(picture.caption(), Flow.SMALL, false, wide));
+    return lines;
   }
 
   /** Gives how many lines of words stand below it. */

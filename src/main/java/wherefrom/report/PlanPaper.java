@@ -57,7 +57,9 @@ final class PlanPaper {
   private void side(View view) throws IOException {
     PaperPage page = book.page(size, true);
     String side = view == View.ABOVE ? "top end" : "bottom end";
-    page.words(EDGE, EDGE + 5, "Bench plan, " + side + ": " + plan.job(), 6, true);
+    String title = "Bench plan, " + side + ": " + plan.job();
+    double room = page.width() - 2 * EDGE - RULE - 4;
+    page.words(EDGE, EDGE + 5, page.shorten(title, 6, true, room), 6, true);
     rule(page);
     RecordEngine engine = plan.engine();
     RecordEngine empty = engine.showing(engine.states().keySet(), PlaceState.OUT);

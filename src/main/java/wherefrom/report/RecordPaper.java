@@ -130,14 +130,10 @@ final class RecordPaper implements AutoCloseable {
   }
 
   private void foot(PaperPage page, int number, int of) throws IOException {
-    page.words(
-        Flow.LEFT,
-        flow.foot() + 5,
-        record.job() + " · " + BuiltVersion.words(),
-        2.4,
-        false,
-        Side.BEGIN,
-        Ink.DARK);
+    String program = " · " + BuiltVersion.words();
+    double room = Flow.WIDE - page.widthOf(program, 2.4, false);
+    String words = page.shorten(record.job(), 2.4, false, room) + program;
+    page.words(Flow.LEFT, flow.foot() + 5, words, 2.4, false, Side.BEGIN, Ink.DARK);
     page.words(Flow.LEFT, flow.foot() + 9, BuildRecord.OUTRANKED, 2.4, false, Side.BEGIN, Ink.DARK);
     page.words(Flow.RIGHT, flow.foot() + 9, number + " / " + of, 3.2, true, Side.END, Ink.BLACK);
   }

@@ -192,12 +192,15 @@ final class SlipPaper {
     flow.down(3);
     flow.heading("DO NOT LOSE: these go back to one place only", "");
     for (String words : keep.isEmpty() ? List.of("Nothing is marked.") : keep) {
-      flow.need(5);
+      List<String> lines = flow.page().wrap(words, TEXT, true, Flow.WIDE - 5);
+      flow.need(5 * lines.size());
       if (!keep.isEmpty()) {
         flow.page().box(Flow.LEFT, flow.y() + 0.4, 2.8, 2.8, 0.35, Ink.BLACK);
       }
-      flow.page().words(Flow.LEFT + 5, flow.y() + 3, words, TEXT, true);
-      flow.down(5);
+      for (String line : lines) {
+        flow.page().words(Flow.LEFT + 5, flow.y() + 3, line, TEXT, true);
+        flow.down(5);
+      }
     }
     flow.need(34);
     boxes("received by the shop: name, date, signature", "counted by: name, date, signature");

@@ -46,8 +46,10 @@ final class ToFitPaper {
 
   private PaperPage begin() throws IOException {
     PaperPage next = book.page(size, false);
-    next.words(Flow.LEFT, EDGE + 6, "Still to fit: " + plan.job(), 6, true);
     String count = plan.places().size() + " of " + plan.engine().states().size() + " places";
+    double room = next.width() - EDGE - Flow.LEFT - next.widthOf(count, 3.6, false) - 4;
+    String title = next.shorten("Still to fit: " + plan.job(), 6, true, room);
+    next.words(Flow.LEFT, EDGE + 6, title, 6, true);
     next.words(next.width() - EDGE, EDGE + 6, count, 3.6, false, Side.END, Ink.BLACK);
     return next;
   }

@@ -142,10 +142,6 @@ public final class Fitting {
     if (!canOverrule(attempt)) {
       throw new IllegalArgumentException(NeverOnPurpose.words(against, attempt));
     }
-    if (attempt.turned() && why(against) != VerdictName.WRONG_END) {
-      throw new IllegalArgumentException(
-          "Turn it first: only one stop can be overruled. This one is: " + against.word() + ".");
-    }
     Part part = attempt.part();
     Place place = new Place(part.kind(), attempt.spot());
     return job.asOne(
