@@ -230,7 +230,8 @@ if command -v pdftotext > /dev/null; then
   says "DO NOT LOSE"
   says "head dowels"
   pdftotext -layout "$here/record.pdf" "$here/said"
-  says "Build record: Demo: V8 of the launch"
+  says "BUILD RECORD"
+  says "Demo: V8 of the launch"
   says "NOT CHECKED"
   says "outranks this tool"
 fi
