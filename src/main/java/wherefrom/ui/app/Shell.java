@@ -248,8 +248,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private void changed() {
     current().changed();
     if (WholeGlass.is(current()) != dress.frame().isWhole()) {
-      // A stop came up: no ring that stood elsewhere lies on its keys.
-      walk.forget();
+      walk.forget(); // No ring that stood elsewhere lies on the keys of a stop.
       arrange();
     } else {
       label();
