@@ -120,8 +120,9 @@ final class FolderReading {
     }
     String kept = fresh == 0 ? "" : Words.count(fresh, "photograph") + " kept with parts.";
     String had = sorted.had().isEmpty() ? "" : " " + sorted.had().size() + " kept before.";
+    String back = sorted.back().isEmpty() ? "" : " " + sorted.back().size() + " put back.";
     String open = asked || untagged.isEmpty() ? "" : notAsked(untagged.size());
-    String said = (kept + had + open + left(sorted)).strip();
+    String said = (kept + had + back + open + left(sorted)).strip();
     if (!said.isEmpty() || untagged.isEmpty()) {
       context.say(said.isEmpty() ? "There is no photograph there." : said);
     }
