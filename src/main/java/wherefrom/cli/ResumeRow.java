@@ -35,6 +35,7 @@ record ResumeRow(String name, Resume resume, String lastTouched) implements Row 
   @Override
   public Map<String, Object> fields() {
     return Json.object(
+        "name", name,
         "lastTouched", lastTouched,
         "lastStep", resume.lastStep(),
         "stop", resume.stop().orElse(""),
