@@ -100,7 +100,7 @@ final class RecordCommands {
     try (OpenedJob bench = OpenedJob.open(call, answer)) {
       Optional<Subject> subject = Optional.empty();
       if (given.subject().isPresent()) {
-        subject = Optional.of(Subjects.get(bench, given.subject().get()));
+        subject = Optional.of(Subjects.shown(bench, given.subject().get()));
       }
       if (given.rest().isEmpty()) {
         list(bench, subject, answer);

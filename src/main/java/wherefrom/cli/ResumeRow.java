@@ -33,6 +33,7 @@ record ResumeRow(String name, Resume resume) implements Row {
   @Override
   public Map<String, Object> fields() {
     return Json.object(
+        "name", name,
         "lastTouched", resume.lastTouched(),
         "lastStep", resume.lastStep(),
         "stop", resume.stop().orElse(""),

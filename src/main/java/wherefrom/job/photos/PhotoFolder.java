@@ -18,11 +18,10 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
-import wherefrom.parts.Part;
 
 /**
- * A folder of photographs, as it comes off a phone: those that show a tag belong to its part, the
- * others to nothing yet. One picture is in memory at a time.
+ * A folder of photographs, as it comes off a phone: those that show a tag belong to what bears it,
+ * the others to nothing yet. One picture is in memory at a time.
  */
 public final class PhotoFolder {
 
@@ -41,11 +40,11 @@ public final class PhotoFolder {
    * A picture that can be kept.
    *
    * @param file where it lies
-   * @param parts whose tags are on it; none where it shows no tag of this job
+   * @param of whose tags are on it: parts, bags, big parts; none where it shows no tag of this job
    */
-  public record Seen(Path file, List<Part> parts) {
+  public record Seen(Path file, List<Subject> of) {
     public Seen {
-      parts = List.copyOf(parts);
+      of = List.copyOf(of);
     }
   }
 
@@ -81,12 +80,12 @@ public final class PhotoFolder {
 
     /** Those that show a tag of the job. */
     public List<Seen> tagged() {
-      return seen.stream().filter(one -> !one.parts().isEmpty()).toList();
+      return seen.stream().filter(one -> !one.of().isEmpty()).toList();
     }
 
     /** Those that show none. */
     public List<Seen> untagged() {
-      return seen.stream().filter(one -> one.parts().isEmpty()).toList();
+      return seen.stream().filter(one -> one.of().isEmpty()).toList();
     }
   }
 
@@ -161,24 +160,32 @@ public final class PhotoFolder {
   }
 
   /**
-   * Sorts what was read by the parts whose tags it shows.
+   * Sorts what was read by what it shows the tags of.
    *
    * @param tags what the job has issued by now
    */
   public Sorted sort(Codes read, TagBook tags) {
     List<Seen> seen = new ArrayList<>();
-    read.seen.forEach((file, codes) -> seen.add(new Seen(file, parts(codes, tags))));
+    read.seen.forEach((file, codes) -> seen.add(new Seen(file, shown(codes, tags))));
     return new Sorted(seen, read.left, read.had);
   }
 
-  private static List<Part> parts(List<String> codes, TagBook tags) {
-    Set<Part> parts = new LinkedHashSet<>();
-    for (String code : codes) {
-      if (tags.find(code) instanceof CodeLookup.APart found) {
-        parts.add(found.part().part());
-      }
-    }
-    return List.copyOf(parts);
+  private static List<Subject> shown(List<String> codes, TagBook tags) {
+    Set<Subject> shown = new LinkedHashSet<>();
+    codes.forEach(code -> subject(tags.find(code)).ifPresent(shown::add));
+    return List.copyOf(shown);
+  }
+
+  /** What a tag is of that can be photographed; empty for cards and baskets. */
+  public static Optional<Subject> subject(CodeLookup found) {
+    return found.match(
+        part -> Optional.of(Subject.ofPart(part.part().part().item())),
+        spot -> Optional.empty(),
+        card -> Optional.empty(),
+        basket -> Optional.empty(),
+        bag -> bag.bag().map(one -> Subject.ofBag(one.number())),
+        bigPart -> Optional.of(Subject.ofBigPart(bigPart.part().number())),
+        refused -> Optional.empty());
   }
 
   /** Copies pictures into the job's folder; away from the window's thread. */
@@ -193,7 +200,7 @@ public final class PhotoFolder {
   }
 
   /**
-   * Records what was copied, as one step: with each part whose tag it shows, or with the whole
+   * Records what was copied, as one step: with each whose tag it shows, or with the whole
    * engine. What the job has already is not recorded again.
    *
    * @return how many are new
@@ -222,8 +229,8 @@ public final class PhotoFolder {
   }
 
   private static List<Optional<Subject>> subjects(Seen seen) {
-    return seen.parts().isEmpty()
+    return seen.of().isEmpty()
         ? List.of(Optional.empty())
-        : seen.parts().stream().map(part -> Optional.of(Subject.ofPart(part.item()))).toList();
+        : seen.of().stream().map(Optional::of).toList();
   }
 }

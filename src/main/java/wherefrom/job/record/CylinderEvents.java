@@ -192,7 +192,7 @@ final class CylinderEvents {
 
   /** {@code 3 EX pushrod}, {@code 3EX cam lobe}. */
   private String name(Subject subject) {
-    return subject.match(part -> name(part.item()), CylinderEvents::name);
+    return subject.match(part -> name(part.item()), CylinderEvents::name, Subject.Beside::words);
   }
 
   private String name(int item) {

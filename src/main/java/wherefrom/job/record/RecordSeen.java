@@ -66,7 +66,7 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject.match(part -> words(part.item()), Subject.AFeature::words);
+    return subject.match(part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
   }
 
   RecordSection section() {

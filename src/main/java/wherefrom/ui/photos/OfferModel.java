@@ -98,9 +98,9 @@ final class OfferModel {
   }
 
   private boolean isAt(Subject subject, Spot spot) {
-    if (subject instanceof Subject.APart part) {
-      return job.state().getPart(part.item()).part().home().spot().equals(spot);
-    }
-    return ((Subject.AFeature) subject).isAt(spot);
+    return subject.match(
+        part -> job.state().getPart(part.item()).part().home().spot().equals(spot),
+        at -> at.isAt(spot),
+        beside -> false);
   }
 }

@@ -9,6 +9,7 @@ import javafx.scene.image.Image;
 import wherefrom.files.Progress;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
+import wherefrom.job.photos.PhotoFolder;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
 import wherefrom.job.tags.CodeLookup;
@@ -151,12 +152,12 @@ public final class OfferScreen extends Page implements Scannable {
       return;
     }
     CodeLookup found = scanned.getFound();
-    if (found instanceof CodeLookup.APart part) {
-      chosen(Subject.ofPart(part.part().part().item()));
-    } else if (found instanceof CodeLookup.ASpot spot) {
+    if (found instanceof CodeLookup.ASpot spot) {
       at(spot);
     } else {
-      context.refuse(found, "Scan a part's tag or a place card.");
+      PhotoFolder.subject(found)
+          .ifPresentOrElse(
+              this::chosen, () -> context.refuse(found, "Scan a part's tag or a place card."));
     }
   }
 

@@ -12,7 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.inspection.Subject;
 import wherefrom.job.BenchJob;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.Bags;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
 import wherefrom.job.tags.TagBook;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
 import wherefrom.ui.sample.SampleJob;
 
 /** A folder of photographs: sorted by the tags on them, kept in one step. */
@@ -75,12 +82,45 @@ class PhotoFolderTest {
   @Test
   void eachPictureIsSortedByTheTagsThatItShows() throws IOException {
     PhotoFolder.Sorted sorted = sort();
-    assertThat(sorted.tagged()).extracting(seen -> seen.parts().size()).containsExactly(1, 2);
+    assertThat(sorted.tagged()).extracting(seen -> seen.of().size()).containsExactly(1, 2);
     assertThat(sorted.untagged())
         .extracting(seen -> String.valueOf(seen.file().getFileName()))
         .containsExactly("b.jpg");
     assertThat(sorted.left()).extracting(PhotoFolder.Left::why).hasSize(1);
     assertThat(Photograph.listAll(bench.job.state())).as("nothing is kept yet").isEmpty();
+  }
+
+  /** One picture of a bag's tag, one of a big part's, one of a bag that holds nothing yet. */
+  @Test
+  void bagsAndBigPartsHavePhotographsOfTheirOwn() throws IOException {
+    new BigParts(bench.job).nameUsual();
+    int engine = bench.job.state().engine();
+    new Bags(bench.job)
+        .fill(new BagFilled(3, "nuts", 10, "", 4, List.of(), "", AtAssembly.NOT_SAID));
+    String head = BagBook.of(bench.job.state()).findBigPart(10).orElseThrow().part().code(engine).digits();
+    PhotoFolder eye =
+        new PhotoFolder(
+            bench.job,
+            photos,
+            file ->
+                switch (String.valueOf(file.getFileName())) {
+                  case "a.jpg" -> List.of(new TagCode(TagType.BAG, engine, 3, 1).digits(), head);
+                  case "b.jpg" -> List.of(new TagCode(TagType.BAG, engine, 9, 1).digits());
+                  default -> List.of();
+                });
+    PhotoFolder.Sorted sorted =
+        eye.sort(List.of(folder), new TagBook(bench.job.state(), SampleJob.NAMES));
+    assertThat(sorted.tagged())
+        .extracting(PhotoFolder.Seen::of)
+        .containsExactly(List.of(Subject.ofBag(3), Subject.ofBigPart(10)));
+    eye.record(eye.copy(sorted.tagged()));
+    assertThat(Photograph.listAll(bench.job.state()))
+        .extracting(photo -> photo.words(bench.job.state()))
+        .containsExactly("bag 3: nuts", "left head");
+    assertThat(Subject.find("bag#3")).contains(Subject.ofBag(3));
+    assertThat(Subject.find("big-part#10")).contains(Subject.ofBigPart(10));
+    assertThat(new Photographing(bench.job).findFault(Subject.ofBag(9)))
+        .contains("This job has no bag 9.");
   }
 
   @Test
