@@ -1,6 +1,7 @@
 package wherefrom.report;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.pages.RecordPicture;
@@ -14,6 +15,8 @@ final class PictureRows {
   private static final double A4_HIGH = 27;
   private static final double EDGE = 1.2;
   private static final double LINE = 3.4;
+
+  private static final String MISSING = " (the picture file is missing or cannot be shown)";
 
   private final Flow flow;
   private final double high;
@@ -48,8 +51,17 @@ final class PictureRows {
   private List<String> lines(RecordPicture picture) throws IOException {
     PaperPage page = flow.page();
     List<String> lines = new ArrayList<>(page.wrap(picture.title(), Flow.SMALL, true, wide));
-    lines.addAll(page.wrap(picture.caption(), Flow.SMALL, false, wide));
+    String missing = isThere(picture) ? "" : MISSING;
+    lines.addAll(page.wrap(picture.caption() + missing, Flow.SMALL, false, wide));
     return lines;
+  }
+
+  private static boolean isThere(RecordPicture picture) {
+    try (InputStream in = picture.source().open()) {
+      return in.read() >= 0;
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   /** Gives how many lines of words stand below it. */
@@ -57,7 +69,7 @@ final class PictureRows {
     PaperPage page = flow.page();
     boolean shown = page.picture(picture, x + EDGE, y + EDGE, wide - 2 * EDGE, high - 2 * EDGE);
     page.box(x, y, wide, high, 0.3, Ink.BLACK);
-    String missing = shown ? "" : " (the picture file is missing or cannot be shown)";
+    String missing = shown ? "" : MISSING;
     double foot = y + high + LINE;
     int lines = 0;
     for (String line : page.wrap(picture.title(), Flow.SMALL, true, wide)) {
