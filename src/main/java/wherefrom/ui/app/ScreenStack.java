@@ -14,6 +14,15 @@ final class ScreenStack {
     static Level made(Supplier<? extends Screen> maker, Touch touch) {
       return new Level(maker, maker.get(), touch);
     }
+
+    /** The same once more; what was typed on it is not lost. */
+    Level again(Touch letters) {
+      Level made = made(maker, letters);
+      if (!made.screen.equals(screen)) {
+        made.screen.takeOver(screen);
+      }
+      return made;
+    }
   }
 
   private final List<Level> levels = new ArrayList<>();
@@ -30,7 +39,7 @@ final class ScreenStack {
   /** Makes the screen that is up once more, with letters of another size. */
   void remakeTop(Touch touch) {
     Level top = levels.remove(levels.size() - 1);
-    levels.add(Level.made(top.maker(), touch));
+    levels.add(top.again(touch));
   }
 
   /** The screen that is up. */
@@ -66,6 +75,6 @@ final class ScreenStack {
 
   /** Makes all of them again, each with its own letters, as after a change of sizes. */
   void remake(Supplier<Touch> letters) {
-    levels.replaceAll(level -> Level.made(level.maker(), letters.get()));
+    levels.replaceAll(level -> level.again(letters.get()));
   }
 }
