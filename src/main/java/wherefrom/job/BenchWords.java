@@ -133,7 +133,7 @@ final class BenchWords {
   }
 
   private static String price(PriceNoted price) {
-    return "price of " + price.what() + ": " + Money.ofCents(price.cents()).text();
+    return "price of " + price.what().words() + ": " + Money.ofCents(price.cents()).text();
   }
 
   /** What was looked at or measured, by its key. */

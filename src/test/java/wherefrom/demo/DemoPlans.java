@@ -18,6 +18,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.debris.DebrisLook;
@@ -150,7 +151,7 @@ final class DemoPlans {
     for (String price :
         List.of("lifters=9.80", "valve springs=6.20", "pushrods=8.40", "cam bearings=11.00")) {
       String[] pair = price.split("=", 2);
-      book.setPrice(pair[0], pair[1]);
+      book.setPrice(Article.read(pair[0]), pair[1]);
     }
   }
 

@@ -10,6 +10,7 @@ import wherefrom.job.change.Bought;
 import wherefrom.job.change.Cams;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.shop.MachineShop;
@@ -17,6 +18,7 @@ import wherefrom.job.shop.ShopOrder;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
@@ -38,12 +40,12 @@ class CutsAndCamsTest {
   private Part bought(String place, String sort) {
     int item = bench.bench.item(place);
     bench.bench.record(
-        new PartReplaced(item, bench.bench.job.nextItem(), "must be new", Optional.empty(), sort));
+        new PartReplaced(item, bench.bench.job.nextItem(), "must be new", Optional.empty(), PartSort.of(sort)));
     return bench.bench.part(place);
   }
 
   private String sort(Part part) {
-    return new Bought(bench.bench.job.state()).sort(part);
+    return new Bought(bench.bench.job.state()).findSort(part).map(Article::words).orElse("");
   }
 
   @Test
