@@ -124,10 +124,13 @@ final class MoneyCommands {
     if (what.isPresent()) {
       String amount = call.get(AMOUNT);
       return answer.only(
-          said(book.begin(Locale.getDefault(), () -> book.setPrice(Article.read(what.get()), amount))));
+          said(
+              book.begin(
+                  Locale.getDefault(), () -> book.setPrice(Article.read(what.get()), amount))));
     }
     JobCurrency tender = book.tender(Locale.getDefault());
-    book.prices().forEach((name, price) -> answer.row(new MoneyRows.Price(name.words(), price, tender)));
+    book.prices()
+        .forEach((name, price) -> answer.row(new MoneyRows.Price(name.words(), price, tender)));
     return Status.RIGHT;
   }
 

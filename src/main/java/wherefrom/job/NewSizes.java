@@ -35,6 +35,8 @@ final class NewSizes {
 
   /** Of which other sort it is; empty where nobody said. */
   Optional<PartSort> findSort(int item) {
-    return Optional.ofNullable(taken.get(item)).map(PartReplaced::sort).filter(sort -> !sort.isSame());
+    return Optional.ofNullable(taken.get(item))
+        .map(PartReplaced::sort)
+        .filter(sort -> !sort.isSame());
   }
 }

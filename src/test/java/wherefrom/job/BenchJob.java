@@ -134,7 +134,8 @@ public final class BenchJob {
 
   /** Replaces the part that owns a place by a new one. */
   public Part replace(String place) {
-    job.record(new PartReplaced(item(place), job.nextItem(), "test", Optional.empty(), PartSort.SAME));
+    job.record(
+        new PartReplaced(item(place), job.nextItem(), "test", Optional.empty(), PartSort.SAME));
     return part(place);
   }
 

@@ -163,7 +163,7 @@ class ConsequenceScenariosTest {
 
   @Test
   void r3FlatLifterOfUnknownSlotIsForbiddenUnlessAMachinistPassedIt() {
-    planning.make(new Change(ChangeKind.SLOT_UNKNOWN, "lifter@3EX", "tag washed off"));
+    planning.make(Change.noting(ChangeKind.SLOT_UNKNOWN, "lifter@3EX", "tag washed off"));
     isMustBeNew(bench.verdict("lifter@3EX"), "R3");
     assertThat(bench.word("lifter@5EX")).isEqualTo("right place");
     passed("R3:machinist@lifter@3EX");

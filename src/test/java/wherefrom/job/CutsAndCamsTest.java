@@ -18,10 +18,12 @@ import wherefrom.job.shop.ShopOrder;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.rules.size.ChangeText;
 
 /** Cuts that are coming, sizes that nobody said, the sort of what was bought, and which cam. */
 class CutsAndCamsTest {
@@ -40,7 +42,8 @@ class CutsAndCamsTest {
   private Part bought(String place, String sort) {
     int item = bench.bench.item(place);
     bench.bench.record(
-        new PartReplaced(item, bench.bench.job.nextItem(), "must be new", Optional.empty(), PartSort.of(sort)));
+        new PartReplaced(
+            item, bench.bench.job.nextItem(), "must be new", Optional.empty(), PartSort.of(sort)));
     return bench.bench.part(place);
   }
 
@@ -70,8 +73,9 @@ class CutsAndCamsTest {
 
   @Test
   void aPlannedCutIsThatOfItsOwnSurface() {
-    bench.planning.plan(new Change(ChangeKind.MAIN_JOURNALS_GROUND, "", "0.010 in"));
-    bench.planning.plan(new Change(ChangeKind.BORED, "B3", "0.030 in"));
+    bench.planning.plan(
+        ChangeText.read(ChangeKind.MAIN_JOURNALS_GROUND, "", "0.010 in", Unit.INCH));
+    bench.planning.plan(ChangeText.read(ChangeKind.BORED, "B3", "0.030 in", Unit.INCH));
     assertThat(toBuy("rod-shell@R3U").basis()).isEqualTo(Basis.PRESUMED);
     assertThat(toBuy("piston@B3").words()).isEqualTo("0.030 in over (thirty over), once bored");
     assertThat(toBuy("piston@B5").basis()).isEqualTo(Basis.PRESUMED);
@@ -80,7 +84,7 @@ class CutsAndCamsTest {
   /** Only the bores that are going to be bored, and to a size that nobody said, are measured. */
   @Test
   void theStepThatCleansUpIsAskedOfTheBoresThatAreBoredAlone() {
-    bench.planning.plan(new Change(ChangeKind.BORED, "B3", "0.030 in"));
+    bench.planning.plan(ChangeText.read(ChangeKind.BORED, "B3", "0.030 in", Unit.INCH));
     bench.planning.plan(Change.at(ChangeKind.BORED, "B5"));
     assertThat(toBuy("piston@B5").words())
         .isEqualTo("not known: 1 of 1 cylinder bore not measured");
@@ -104,7 +108,8 @@ class CutsAndCamsTest {
 
   @Test
   void aCutBetweenTheStepsIsNotKnownYetAlsoWhileItIsComing() {
-    bench.planning.plan(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2250 in"));
+    bench.planning.plan(
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2250 in", Unit.INCH));
     assertThat(toBuy("rod-shell@R3U").basis()).isEqualTo(Basis.UNKNOWN);
     assertThat(toBuy("rod-shell@R3U").step()).isEmpty();
   }
@@ -150,7 +155,7 @@ class CutsAndCamsTest {
     assertThat(sort(bought("rocker@5EX", "long slot rockers"))).isEqualTo("long slot rockers");
     assertThat(sort(bought("valve@3EX", ""))).isEmpty();
     // Another change that concerns the lifters, and says nothing of their sort.
-    bench.bench.record(new ChangeMade(0, ChangeKind.LOBE_FAILED, "3EX", ""));
+    bench.bench.record(new ChangeMade(0, Change.at(ChangeKind.LOBE_FAILED, "3EX")));
     assertThat(sort(bought("lifter@7EX", ""))).isEqualTo("roller lifters");
   }
 
@@ -168,7 +173,7 @@ class CutsAndCamsTest {
   @Test
   void theSortThatTheLastChangeWantsIsOffered() {
     bench.made(ChangeKind.FLAT_TO_ROLLER, "", "");
-    bench.bench.record(new ChangeMade(0, ChangeKind.ROLLER_TO_FLAT, "", ""));
+    bench.bench.record(new ChangeMade(0, Change.at(ChangeKind.ROLLER_TO_FLAT, "")));
     Part lifter = bench.bench.part("lifter@3EX");
     assertThat(NewPart.findSortWanted(bench.bench.job.state(), lifter)).contains("flat");
   }
@@ -180,7 +185,7 @@ class CutsAndCamsTest {
     bench.made(ChangeKind.NEW_FLAT_CAM, "", "");
     assertThat(next(ChangeKind.NEW_FLAT_CAM)).isEqualTo(1);
     assertThat(next(ChangeKind.FLAT_TO_ROLLER)).isEqualTo(2);
-    bench.bench.record(new ChangeMade(0, ChangeKind.LOBE_FAILED, "3EX", ""));
+    bench.bench.record(new ChangeMade(0, Change.at(ChangeKind.LOBE_FAILED, "3EX")));
     assertThat(next(ChangeKind.NEW_FLAT_CAM)).isEqualTo(2);
   }
 

@@ -188,7 +188,8 @@ class OneActTest {
         () ->
             book.begin(
                 Locale.US, () -> book.note(0, "boring", "", CostState.QUOTED, "240", 0, "")));
-    assertOneAct(() -> book.begin(Locale.US, () -> book.setPrice(Article.read("lifters"), "12.50")));
+    assertOneAct(
+        () -> book.begin(Locale.US, () -> book.setPrice(Article.read("lifters"), "12.50")));
   }
 
   @Test

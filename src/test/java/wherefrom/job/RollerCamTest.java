@@ -12,7 +12,6 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
-import wherefrom.job.money.Purchase;
 import wherefrom.job.money.Replacement;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Money;
@@ -132,7 +131,9 @@ class RollerCamTest {
         .singleElement()
         .satisfies(cam -> assertThat(cam.reason()).startsWith("rule 5: cam lobe failed"));
     bench.record(new FeatureLooked("lobe@5EX", "lobe-look", Look.FAIL, "pitted"));
-    assertThat(deciding.purchases()).filteredOn(thing -> thing.what().id().equals("cam")).hasSize(1);
+    assertThat(deciding.purchases())
+        .filteredOn(thing -> thing.what().id().equals("cam"))
+        .hasSize(1);
   }
 
   @Test

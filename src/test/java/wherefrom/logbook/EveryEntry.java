@@ -92,10 +92,12 @@ import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.size.ChangeText;
 
 /**
  * One example of every kind of entry, or more where one does not show all that a field can hold. A
@@ -136,9 +138,10 @@ final class EveryEntry {
         new SetDecided(List.of(1, 2), Decision.REUSE, "all good"),
         new DecisionsAsked(true),
         new FeatureLooked("lobe@1EX", "lobe-look", Look.FAIL, "pitted"),
-        new ChangePlanned(1, ChangeKind.HEAD_MILLED, "left", "0.010 in"),
+        new ChangePlanned(
+            1, ChangeText.read(ChangeKind.HEAD_MILLED, "left", "0.010 in", Unit.INCH)),
         new PlanDropped(1, "too dear"),
-        new ChangeMade(2, ChangeKind.PUSHROD_BENT, "1EX", ""),
+        new ChangeMade(2, Change.at(ChangeKind.PUSHROD_BENT, "1EX")),
         new CheckAnswered("R1:spring-load", Look.PASS, "open 130 lb"),
         new SlotUnknown(2, "tag washed off"),
         new ToolListed(
@@ -212,7 +215,8 @@ final class EveryEntry {
         new BoltTightened(1, 2, 3, "AB", true),
         new BoltChecked(1, 3, "CD", false),
         new TorqueCardDropped(1, "loosened again"),
-        new PartReplaced(1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), PartSort.of("longer")),
+        new PartReplaced(
+            1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), PartSort.of("longer")),
         new PartReplaced(2, 76, "worn", Optional.empty(), PartSort.SAME),
         new PartFitted(1, PUSHROD),
         new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.WRONG_PLACE)),

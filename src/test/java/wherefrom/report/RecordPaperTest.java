@@ -166,7 +166,9 @@ class RecordPaperTest {
     BenchJob bench = BenchJob.v8();
     bench.decide("pushrod@3EX", Decision.REPLACE);
     int fresh = bench.job.nextItem();
-    bench.record(new PartReplaced(bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), PartSort.SAME));
+    bench.record(
+        new PartReplaced(
+            bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), PartSort.SAME));
     bench.record(
         new PartFitted(fresh, Place.find("pushrod@3EX").orElseThrow(), "", Optional.empty()));
     RecordSheets sheets = BuildRecord.of(bench.job).sheets().orElseThrow();

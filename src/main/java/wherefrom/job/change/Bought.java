@@ -9,7 +9,6 @@ import java.util.Set;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
-import wherefrom.job.FigureParser;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
 import wherefrom.job.entry.PartFitted;
@@ -18,13 +17,11 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Wanted;
-import wherefrom.rules.size.SizeText;
 
 /** The new parts that were taken on, and whether they serve what is asked for after them. */
 public final class Bought {
@@ -96,7 +93,7 @@ public final class Bought {
       case WEAR -> !run.contains(part.item());
       case SIZE ->
           findTaken(part)
-              .filter(one -> isOfSize(one.entry(), asked.firstCause().detail()))
+              .filter(one -> isOfSize(one.entry(), asked.firstCause().size()))
               .isPresent();
       case SORT -> asked.findSort().filter(sort -> isOf(part, sort)).isPresent();
     };
@@ -106,10 +103,8 @@ public final class Bought {
     return findSort(part).flatMap(Article::findGoods).filter(sort::equals).isPresent();
   }
 
-  private boolean isOfSize(PartReplaced bought, String detail) {
-    return SizeText.read(detail, FigureParser.usual(job.units(), Dimension.LENGTH))
-        .flatMap(wanted -> bought.size().map(has -> isSame(wanted, has)))
-        .orElse(false);
+  private static boolean isOfSize(PartReplaced bought, Optional<Amount> asked) {
+    return asked.flatMap(wanted -> bought.size().map(has -> isSame(wanted, has))).orElse(false);
   }
 
   private static boolean isSame(Amount one, Amount other) {

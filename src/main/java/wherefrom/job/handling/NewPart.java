@@ -50,9 +50,7 @@ public record NewPart(String size, String sort) {
   /** The size, absent where none is said; or a sentence that says what is wrong. */
   <T> T read(
       EngineJob job, Part old, Function<Optional<Amount>, T> done, Function<String, T> refused) {
-    if (old.kind() == PartKind.LIFTER
-        && !partSort().isSame()
-        && partSort().lifters().isEmpty()) {
+    if (old.kind() == PartKind.LIFTER && !partSort().isSame() && partSort().lifters().isEmpty()) {
       return refused.apply("A lifter is flat or roller. Say which.");
     }
     if (size.isBlank()) {

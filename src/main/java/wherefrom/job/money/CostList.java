@@ -213,7 +213,8 @@ public final class CostList {
   public Optional<Money> findCost(List<Place> places, Map<Article, Money> prices) {
     Money sum = Money.ZERO;
     for (Place place : places) {
-      Optional<Money> price = Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).article()));
+      Optional<Money> price =
+          Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).article()));
       if (price.isEmpty()) {
         return Optional.empty();
       }

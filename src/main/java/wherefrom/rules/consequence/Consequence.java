@@ -18,8 +18,8 @@ import wherefrom.parts.Place;
  * @param places the tracked places concerned, in the order of taking apart
  * @param wanted each piece to buy and each piece of work to pay for; of a check, what must be
  *     bought where it fails
- * @param goods what to buy or to have done; with kinds, the sort that the new parts are of, where it
- *     is another than the old ones'
+ * @param goods what to buy or to have done; with kinds, the sort that the new parts are of, where
+ *     it is another than the old ones'
  * @param sentence for a person
  * @param renewal why banned parts must be renewed; wear where nothing is banned
  * @param source where the rule comes from

@@ -117,11 +117,7 @@ final class MoneyModel {
 
   /** The key of a kind of part; empty for a service. */
   private static String about(String what) {
-    return Article.read(what)
-        .findGoods()
-        .flatMap(Goods::findKind)
-        .map(PartKind::key)
-        .orElse("");
+    return Article.read(what).findGoods().flatMap(Goods::findKind).map(PartKind::key).orElse("");
   }
 
   String amount(CostLine line, String amount) {
@@ -186,7 +182,9 @@ final class MoneyModel {
   /** What can have a price: tracked kinds, and what changes ask for; with the price where known. */
   Map<Article, Optional<Money>> prices() {
     Map<Article, Optional<Money>> prices = new TreeMap<>();
-    job.state().kinds().forEach(kind -> prices.put(new Article.Known(Goods.of(kind)), Optional.empty()));
+    job.state()
+        .kinds()
+        .forEach(kind -> prices.put(new Article.Known(Goods.of(kind)), Optional.empty()));
     book().toBuy().forEach(item -> prices.put(item.what(), Optional.empty()));
     asked.ifPresent(change -> book().effect(change).lines().forEach(item -> noPrice(prices, item)));
     asked.ifPresent(

@@ -24,6 +24,7 @@ import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 
 /** Every answer about money adds up one list: what at which place, each piece once. */
 class OneCostListTest {
@@ -138,7 +139,8 @@ class OneCostListTest {
     money.setPrice(Article.read("rod shells"), "3");
     bench.replace("rod-shell@R3U");
     assertThat(toBuy()).isEqualTo("3.00");
-    Change ground = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
+    Change ground =
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize", Unit.INCH);
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
   }
 
@@ -152,9 +154,11 @@ class OneCostListTest {
             "worn",
             Optional.of(Amount.of("0.010", Unit.INCH)),
             PartSort.SAME));
-    Change ground = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
+    Change ground =
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize", Unit.INCH);
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
-    Change deeper = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize");
+    Change deeper =
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize", Unit.INCH);
     assertThat(money.effect(deeper).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
   }
 
@@ -169,9 +173,9 @@ class OneCostListTest {
             "worn",
             Optional.of(Amount.of("0.010", Unit.MILLIMETRE)),
             PartSort.SAME));
-    Change inch = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    Change inch = ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in", Unit.INCH);
     assertThat(money.effect(inch).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
-    Change metric = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0,01 mm");
+    Change metric = ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0,01 mm", Unit.INCH);
     assertThat(money.effect(metric).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
   }
 
@@ -187,7 +191,7 @@ class OneCostListTest {
 
   @Test
   void aThingWithoutATagCostsItsPriceForEachPiece() {
-    bench.record(new ChangeMade(0, ChangeKind.GASKET_THICKNESS, "", ""));
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.GASKET_THICKNESS, "")));
     Purchase gaskets =
         new Deciding(bench.job)
             .purchases().stream()

@@ -189,7 +189,11 @@ class PutTogetherTest {
     String replaced = tag(job, "lifter@3EX");
     job.record(
         new PartReplaced(
-            part(job, "lifter@3EX").item(), job.nextItem(), "worn", Optional.empty(), PartSort.SAME));
+            part(job, "lifter@3EX").item(),
+            job.nextItem(),
+            "worn",
+            Optional.empty(),
+            PartSort.SAME));
     together.scan(read(replaced));
     assertThat(word(together.scan(read(card(job, "3EX"))))).isEqualTo("retired");
   }

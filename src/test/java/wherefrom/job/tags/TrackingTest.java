@@ -90,7 +90,11 @@ class TrackingTest {
     OpenJob other = Benches.apart();
     other.record(
         new PartReplaced(
-            Benches.part(other, "pushrod@3EX").item(), 9_994, "worn", Optional.empty(), PartSort.SAME));
+            Benches.part(other, "pushrod@3EX").item(),
+            9_994,
+            "worn",
+            Optional.empty(),
+            PartSort.SAME));
     Tracking.Answer answer = new Tracking(other).track(List.of(PartKind.CAM_BEARING));
     assertThat(answer).isInstanceOf(Tracking.Answer.Tracked.class);
     assertThat(Benches.part(other, "cam-bearing@C5").item()).isEqualTo(9_999);
