@@ -178,9 +178,9 @@ public final class MadeChanges {
       String where =
           result
               .subject()
-              .match(part -> where(job.getPart(part.item()).part()), Subject.AFeature::where);
+              .match(part -> where(job.getPart(part.item()).part()), Subject.AFeature::where, beside -> "");
       String key = result.subject().key() + " " + result.plan().key();
-      int item = result.subject().match(Subject.APart::item, feature -> 0);
+      int item = result.subject().match(Subject.APart::item, feature -> 0, beside -> 0);
       put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));
     }
   }

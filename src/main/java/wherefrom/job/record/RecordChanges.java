@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.EntryWords;
@@ -29,11 +30,13 @@ final class RecordChanges {
           .at(CheckAnswered.class, RecordChanges::answered);
 
   private final EngineJob state;
+  private final Days days;
   private final Set<Integer> planned;
   private final List<RecordSection.Row> rows = new ArrayList<>();
 
   RecordChanges(OpenJob job) {
     this.state = job.state();
+    this.days = job.days();
     this.planned =
         new Planning(job).plans().stream().map(PlannedChange::number).collect(Collectors.toSet());
   }
@@ -72,7 +75,7 @@ final class RecordChanges {
   }
 
   private void row(boolean open, String what, String note, LoggedEntry logged) {
-    String day = logged.time().toString().substring(0, 10);
+    String day = days.day(logged.time());
     rows.add(new RecordSection.Row(List.of(what, note, day), open));
   }
 }

@@ -40,6 +40,11 @@ public abstract class Asking extends Page implements Typable {
   }
 
   @Override
+  public final Runnable remember() {
+    return pad.remember();
+  }
+
+  @Override
   public final void takeOver(Screen before) {
     if (before instanceof Asking same) {
       same.pad.typed().codePoints().forEach(each -> pad.type(Character.toString(each)));

@@ -8,7 +8,7 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Touch;
 
 /** Asks for one of several things, each a large key. */
-public final class ChoiceScreen<T> extends Page {
+public class ChoiceScreen<T> extends Page {
   /**
    * @param done is given what was chosen; Back leaves without
    */

@@ -81,6 +81,11 @@ public final class TextEntryScreen implements WholeGlass, Typable {
   }
 
   @Override
+  public Runnable remember() {
+    return board.remember();
+  }
+
+  @Override
   public void enter() {
     context.navigator().back();
     if (!keeping) {

@@ -111,6 +111,11 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   }
 
   @Override
+  public Runnable remember() {
+    return pad.remember();
+  }
+
+  @Override
   public void enter() {
     if (pad.isEmpty() || !model.questions().isEmpty()) {
       return;

@@ -147,6 +147,20 @@ final class FigureModel {
     }
   }
 
+  /** What is typed, and its sign, stand as they do now again when it is run. */
+  Runnable remember() {
+    String wasValue = value.toString();
+    String wasSpread = spread.toString();
+    boolean wasNegative = negative;
+    boolean wasFresh = fresh;
+    return () -> {
+      value.replace(0, value.length(), wasValue);
+      spread.replace(0, spread.length(), wasSpread);
+      negative = wasNegative;
+      fresh = wasFresh;
+    };
+  }
+
   /** The value with its unit, as shown while it is typed. */
   String valueWords() {
     return (negative ? "−" : "") + withUnit(value.isEmpty() ? "…" : value.toString());

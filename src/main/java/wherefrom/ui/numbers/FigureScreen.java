@@ -147,6 +147,15 @@ public final class FigureScreen extends Page implements Typable {
   }
 
   @Override
+  public Runnable remember() {
+    Runnable asNow = model.remember();
+    return () -> {
+      asNow.run();
+      show();
+    };
+  }
+
+  @Override
   public void enter() {
     finish(model.text());
   }
