@@ -2,21 +2,27 @@ package wherefrom.inspection;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.parts.TagType;
 
 /** What a look or a measurement is about. */
 public sealed interface Subject {
 
   /** What the function for its kind makes of it. */
-  default <R> R match(Function<APart, R> part, Function<AFeature, R> feature) {
+  default <R> R match(
+      Function<APart, R> part, Function<AFeature, R> feature, Function<Beside, R> beside) {
     if (this instanceof APart one) {
       return part.apply(one);
     }
-    return feature.apply((AFeature) this);
+    if (this instanceof AFeature one) {
+      return feature.apply(one);
+    }
+    return beside.apply((Beside) this);
   }
 
   /** The name in files: {@code #12} or {@code lobe@3EX}. Never changes. */
@@ -73,7 +79,45 @@ public sealed interface Subject {
     }
   }
 
+  /**
+   * A bag or a big part: it can be photographed; no look and no reading is about it.
+   *
+   * @param type {@link TagType#BAG} or {@link TagType#BIG_PART}
+   * @param number the number on its tag
+   */
+  record Beside(TagType type, int number) implements Subject {
+    public Beside {
+      if (type != TagType.BAG && type != TagType.BIG_PART) {
+        throw new IllegalArgumentException("neither a bag nor a big part: " + type);
+      }
+    }
+
+    @Override
+    public String key() {
+      return name(type) + "#" + number;
+    }
+
+    /** {@code bag 3}, {@code big part 12}. */
+    public String words() {
+      return type.word() + " " + number;
+    }
+
+    private static String name(TagType type) {
+      return type == TagType.BAG ? "bag" : "big-part";
+    }
+  }
+
   Pattern PART = Pattern.compile("#\\d{1,6}");
+
+  Pattern BESIDE = Pattern.compile("(bag|big-part)#(\\d{1,6})");
+
+  static Subject ofBag(int number) {
+    return new Beside(TagType.BAG, number);
+  }
+
+  static Subject ofBigPart(int number) {
+    return new Beside(TagType.BIG_PART, number);
+  }
 
   static Subject ofPart(int item) {
     return new APart(item);
@@ -83,6 +127,11 @@ public sealed interface Subject {
   static Optional<Subject> find(String key) {
     if (PART.matcher(key).matches()) {
       return Optional.of(new APart(Integer.parseInt(key.substring(1))));
+    }
+    Matcher beside = BESIDE.matcher(key);
+    if (beside.matches()) {
+      int number = Integer.parseInt(beside.group(2));
+      return Optional.of(beside.group(1).equals("bag") ? ofBag(number) : ofBigPart(number));
     }
     int at = key.indexOf('@');
     return at < 0

@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.time.Instant;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.engine.Spot;
@@ -77,14 +76,14 @@ public final class CheckWords {
    * What an open check still wants. A filter that was cut open already, while debris was followed
    * up, need not be cut again; that a new one is on, nobody said yet.
    */
-  public String stillOpen(Consequence rule) {
+  public String stillOpen(Consequence rule, Days days) {
     boolean filter = rule.checkKey().is(KnownCheck.FILTER_CUT);
     return rule.ruleWords()
         + ": "
-        + (filter ? filterCut() : Optional.<String>empty()).orElse(rule.sentence());
+        + (filter ? filterCut(days) : Optional.<String>empty()).orElse(rule.sentence());
   }
 
-  private Optional<String> filterCut() {
+  private Optional<String> filterCut(Days days) {
     Optional<String> cut = Optional.empty();
     for (LoggedEntry logged : job.standing()) {
       if (logged.entry() instanceof CheckAnswered answered
@@ -92,15 +91,15 @@ public final class CheckWords {
         cut =
             answered.look() == Look.NOT_LOOKED
                 ? Optional.empty()
-                : Optional.of(filter(answered, logged.time()));
+                : Optional.of(filter(answered, days.day(logged.time())));
       }
     }
     return cut;
   }
 
-  private static String filter(CheckAnswered answered, Instant time) {
+  private static String filter(CheckAnswered answered, String day) {
     return "Fit a new filter. The old one was cut open on "
-        + time.toString().substring(0, 10)
+        + day
         + ": "
         + answered.look().word()
         + ".";

@@ -53,7 +53,7 @@ final class SlipPaper {
   }
 
   private void begin() throws IOException {
-    String day = slip.visit().sent().toString().substring(0, 10);
+    String day = slip.day().toString();
     PaperPage page = flow.page();
     flow.about("Machine shop, visit " + slip.visit().number());
     page.tag(Flow.LEFT, Flow.TOP, Flow.WIDE, 24, 7, 1.4);

@@ -23,7 +23,7 @@ final class Belonging {
   }
 
   static int cylinder(EngineJob job, Subject subject) {
-    return subject.match(part -> cylinder(job, part.item()), Belonging::cylinder);
+    return subject.match(part -> cylinder(job, part.item()), Belonging::cylinder, beside -> 0);
   }
 
   private static int cylinder(Subject.AFeature at) {

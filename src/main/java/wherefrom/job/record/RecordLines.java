@@ -142,9 +142,14 @@ final class RecordLines {
         .orElse(List.of());
   }
 
-  /** The clearance of a pair, where it is known. */
+  /** The clearance of a pair, where it is known; the least of it where one would not go in. */
   private static List<RecordLine> pair(PairClearance found) {
     String name = found.pair().title().toLowerCase(Locale.ROOT);
+    if (!found.said().isEmpty() && found.range().isPresent()) {
+      String least = figure(found.range().get().smallest());
+      String tight = name + ", would not go in";
+      return List.of(new RecordLine(tight, least, found.look(), false, false, Optional.empty()));
+    }
     return found
         .judgement()
         .map(one -> ResultLines.judged(name, one, false))

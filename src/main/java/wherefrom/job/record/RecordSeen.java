@@ -10,9 +10,11 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
@@ -33,12 +35,14 @@ final class RecordSeen {
   private record Answer(String check, Look look, String note, Instant time) {}
 
   private final EngineJob job;
+  private final Days days;
   private final Map<String, Answer> parts = new LinkedHashMap<>();
   private final Map<String, Answer> features = new LinkedHashMap<>();
   private final List<RecordSection.Row> notes = new ArrayList<>();
 
-  RecordSeen(EngineJob job) {
-    this.job = job;
+  RecordSeen(OpenJob open) {
+    this.job = open.state();
+    this.days = open.days();
     job.standing().forEach(logged -> READS.take(this, logged));
   }
 
@@ -66,7 +70,7 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject.match(part -> words(part.item()), Subject.AFeature::words);
+    return subject.match(part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
   }
 
   RecordSection section() {
@@ -86,7 +90,7 @@ final class RecordSeen {
     return answer.look() == Look.PASS && answer.note().isEmpty();
   }
 
-  private static void told(String key, Answer answer, List<RecordSection.Row> rows) {
+  private void told(String key, Answer answer, List<RecordSection.Row> rows) {
     if (answer.look() != Look.NOT_LOOKED && !isPlainPass(answer)) {
       rows.add(
           row(
@@ -120,8 +124,8 @@ final class RecordSeen {
     return Checks.find(check).map(Check::title).orElse(check);
   }
 
-  private static String day(Instant time) {
-    return time.toString().substring(0, 10);
+  private String day(Instant time) {
+    return days.day(time);
   }
 
   private static RecordSection.Row row(boolean open, String... cells) {

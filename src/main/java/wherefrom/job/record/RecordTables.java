@@ -54,7 +54,8 @@ public final class RecordTables {
         "Nothing was fitted in spite of a stop.");
   }
 
-  public static RecordSection measurements(EngineJob job) {
+  public static RecordSection measurements(OpenJob open) {
+    EngineJob job = open.state();
     List<RecordSection.Row> rows = new ArrayList<>();
     for (MeasuredResult result : job.measures().all()) {
       String judged =
@@ -76,7 +77,7 @@ public final class RecordTables {
               judged.isEmpty() ? unjudged(result) : judged,
               limits,
               result.tool().name() + ", zero " + result.zero().orElse("not checked"),
-              result.time().toString().substring(0, 10)));
+              open.days().day(result.time())));
     }
     new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
     new PairClearances(job).measured().forEach(pair -> clearance(pair, rows));
@@ -216,7 +217,7 @@ public final class RecordTables {
     Budget budget = book.budget();
     for (CostItem item : book.toBuy()) {
       if (item.priced()) {
-        String what = item.pieces() + " × " + item.what();
+        String what = item.pieces() + " × " + item.what().words();
         rows.add(row(false, what, "to buy", budget.text(item.amount()), item.because()));
       }
     }
@@ -233,7 +234,8 @@ public final class RecordTables {
         "Money", List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
   }
 
-  static RecordSection tools(EngineJob job) {
+  static RecordSection tools(OpenJob open) {
+    EngineJob job = open.state();
     List<RecordSection.Row> rows = new ArrayList<>();
     for (Tool tool : job.measures().tools()) {
       Optional<String> zero = job.measures().findZero(tool.name());
@@ -252,7 +254,7 @@ public final class RecordTables {
               used.stream()
                   .map(MeasuredResult::time)
                   .max(Comparator.naturalOrder())
-                  .map(time -> time.toString().substring(0, 10))
+                  .map(time -> open.days().day(time))
                   .orElse("")));
     }
     return new RecordSection(
@@ -262,7 +264,8 @@ public final class RecordTables {
         "No measuring tool is listed.");
   }
 
-  static RecordSection photos(EngineJob job) {
+  static RecordSection photos(OpenJob open) {
+    EngineJob job = open.state();
     List<RecordSection.Row> rows = new ArrayList<>();
     for (Photograph photo : Photograph.listAll(job)) {
       rows.add(
@@ -271,7 +274,7 @@ public final class RecordTables {
               photo.words(job),
               photo.story(),
               photo.file(),
-              photo.time().toString().substring(0, 10)));
+              open.days().day(photo.time())));
     }
     return new RecordSection(
         BuildRecord.PHOTOGRAPHS,

@@ -44,6 +44,11 @@ final class ScreenPath implements Navigator {
     return stack.current();
   }
 
+  @Override
+  public boolean isUp(Screen screen) {
+    return stack.isUp(screen);
+  }
+
   /** How many screens lie below the one that is up. */
   int depth() {
     return stack.depth();
@@ -147,7 +152,7 @@ final class ScreenPath implements Navigator {
 
   @Override
   public void backTo(Screen screen) {
-    if (!current().equals(screen)) {
+    if (!stack.isUp(screen)) {
       window.leave().run();
       stack.popTo(screen);
       arrive();

@@ -100,7 +100,7 @@ public abstract class WindowWork {
   public boolean perform(Work work) {
     Screen before = navigator().current();
     boolean well = attempt(work);
-    if (navigator().current().equals(before)) {
+    if (navigator().isUp(before)) {
       navigator().changed();
     }
     return well;

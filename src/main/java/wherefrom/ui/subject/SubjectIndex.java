@@ -81,11 +81,10 @@ public final class SubjectIndex implements EngineIndex {
   }
 
   private static Optional<Place> place(EngineJob job, Subject subject) {
-    if (subject instanceof Subject.APart part) {
-      return job.findPart(part.item()).map(found -> found.part().home());
-    }
-    Subject.AFeature at = (Subject.AFeature) subject;
-    return spot(at).map(spot -> new Place(standIn(at.feature()), spot));
+    return subject.match(
+        part -> job.findPart(part.item()).map(found -> found.part().home()),
+        at -> spot(at).map(spot -> new Place(standIn(at.feature()), spot)),
+        beside -> Optional.empty());
   }
 
   /** Where a feature's place is drawn. */

@@ -31,6 +31,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -143,8 +144,8 @@ class ShopAndMoneyTest {
   @Test
   void aNewCamDragsLiftersAlongAndPassesTheBudget() {
     money.setBudget("500", 20, "EUR");
-    money.setPrice("lifters", "12.50");
-    money.setPrice("cam", "0");
+    money.setPrice(Article.read("lifters"), "12.50");
+    money.setPrice(Article.read("cam"), "0");
     money.note(0, "teardown consumables", "", CostState.PAID, "100", 0, "");
     PlanCost effect = money.effect(Change.of(ChangeKind.NEW_FLAT_CAM));
     assertThat(effect.sum()).isEqualTo(Money.ofCents(16 * 1250));
@@ -189,7 +190,7 @@ class ShopAndMoneyTest {
 
   @Test
   void whatEveryRebuildTakesNewIsReckonedWithFromItsPriceOn() {
-    money.setPrice("gasket set", "80");
+    money.setPrice(Article.read("gasket set"), "80");
     assertThat(money.budget().toBuy()).isEqualTo(Money.ofCents(8000));
     money.note(0, "gasket set", "", CostState.PAID, "75", 0, "");
     assertThat(money.budget().toBuy()).isEqualTo(Money.ZERO);
@@ -197,7 +198,7 @@ class ShopAndMoneyTest {
 
   @Test
   void aPartThatMustBeNewSavesNothing() {
-    money.setPrice("lifters", "12.50");
+    money.setPrice(Article.read("lifters"), "12.50");
     bench.decide("lifter@3EX", Decision.REUSE);
     assertThat(money.budget().avoided()).isEqualTo(Money.ofCents(1250));
     new Planning(bench.job).make(Change.of(ChangeKind.NEW_FLAT_CAM));
