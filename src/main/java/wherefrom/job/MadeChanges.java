@@ -119,8 +119,7 @@ public final class MadeChanges {
   }
 
   private void takeMade(ChangeMade made, LoggedEntry logged) {
-    Change change = new Change(made.change(), made.where(), made.detail());
-    takeMade("made " + logged.sequence(), change, logged.sequence());
+    takeMade("made " + logged.sequence(), made.change(), logged.sequence());
   }
 
   private void takeLook(LookRecorded look, LoggedEntry logged) {

@@ -14,9 +14,9 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
-import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
 
@@ -178,9 +178,13 @@ public final class StandingRules {
   private boolean isOfSort(StandingRule rule, PartRecord part) {
     return sizes
         .findSortOf(part.part().item())
-        .map(sort -> sort + " " + Goods.of(part.part().kind()).id())
-        .filter(rule.consequence().what()::equals)
+        .map(sort -> sort.article(part.part().kind()))
+        .filter(sort -> isWanted(rule.consequence(), sort))
         .isPresent();
+  }
+
+  private static boolean isWanted(Consequence consequence, Article sort) {
+    return sort.findGoods().isPresent() && sort.findGoods().equals(consequence.findSort());
   }
 
   /** The checks that a part waits for at a place. */

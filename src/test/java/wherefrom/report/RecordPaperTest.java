@@ -31,6 +31,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.pages.CylinderSheet;
 import wherefrom.job.pages.LimitBar;
 import wherefrom.job.pages.PaperSize;
@@ -181,7 +182,9 @@ class RecordPaperTest {
     BenchJob bench = BenchJob.v8();
     bench.decide("pushrod@3EX", Decision.REPLACE);
     int fresh = bench.job.nextItem();
-    bench.record(new PartReplaced(bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), ""));
+    bench.record(
+        new PartReplaced(
+            bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), PartSort.SAME));
     bench.record(
         new PartFitted(fresh, Place.find("pushrod@3EX").orElseThrow(), "", Optional.empty()));
     RecordSheets sheets = BuildRecord.of(bench.job).sheets().orElseThrow();

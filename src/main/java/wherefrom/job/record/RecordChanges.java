@@ -19,7 +19,6 @@ import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.SlotUnknown;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.rules.consequence.Change;
 
 /** The record's table of changes: those planned and not yet made, those made, and the checks. */
 final class RecordChanges {
@@ -58,8 +57,7 @@ final class RecordChanges {
 
   private void planned(ChangePlanned plan, LoggedEntry logged) {
     if (planned.contains(plan.plan())) {
-      Change change = new Change(plan.change(), plan.where(), plan.detail());
-      row(false, "planned, not made: " + change.words(), "plan " + plan.plan(), logged);
+      row(false, "planned, not made: " + plan.change().words(), "plan " + plan.plan(), logged);
     }
   }
 

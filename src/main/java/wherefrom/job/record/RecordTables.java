@@ -217,7 +217,7 @@ public final class RecordTables {
     Budget budget = book.budget();
     for (CostItem item : book.toBuy()) {
       if (item.priced()) {
-        String what = item.pieces() + " × " + item.what();
+        String what = item.pieces() + " × " + item.what().words();
         rows.add(row(false, what, "to buy", budget.text(item.amount()), item.because()));
       }
     }

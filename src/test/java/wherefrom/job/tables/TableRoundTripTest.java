@@ -316,7 +316,14 @@ class TableRoundTripTest {
       String amount = item.priced() ? money(item.amount().cents()) : "";
       expected.add(
           List.of(
-              "", item.what(), "", "to buy", amount, "EUR", "" + item.pieces(), item.because()));
+              "",
+              item.what().words(),
+              "",
+              "to buy",
+              amount,
+              "EUR",
+              "" + item.pieces(),
+              item.because()));
     }
     assertThat(rows(DEMO, "costs")).isNotEmpty().isEqualTo(expected);
   }
