@@ -214,7 +214,7 @@ public final class TagBook {
   private List<TagCode> matches(String digits) {
     int item = Integer.parseInt(digits.substring(0, 4));
     return Stream.concat(issued().stream(), countedWith(item))
-        .filter(code -> plain(code).equals(digits))
+        .filter(code -> code.item() == item && plain(code).equals(digits))
         .distinct()
         .toList();
   }

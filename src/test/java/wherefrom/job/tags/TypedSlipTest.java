@@ -58,15 +58,17 @@ class TypedSlipTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 1234567, 6408615, 9182635, 9999999})
+  @ValueSource(ints = {1, 1234567, 9182635})
   void noSingleSlipInThePartsOfAV8DoesAnythingUnasked(int engine) {
-    TagBook book = new TagBook(v8(engine).state(), Benches.NO_NAMES);
+    OpenJob job = v8(engine);
+    TagBook book = new TagBook(job.state(), Benches.NO_NAMES);
     int asked = 0;
-    for (PartRecord part : v8(engine).state().parts()) {
+    for (PartRecord part : job.state().parts()) {
       String typed = part.part().code(engine).typed().replace(" ", "");
       for (String slip : slips(typed)) {
-        assertThat(book.find(slip)).as(typed + " as " + slip).isInstanceOf(CodeLookup.Refused.class);
-        Verdict verdict = ((CodeLookup.Refused) book.find(slip)).verdict();
+        CodeLookup found = book.find(slip);
+        assertThat(found).as(typed + " as " + slip).isInstanceOf(CodeLookup.Refused.class);
+        Verdict verdict = ((CodeLookup.Refused) found).verdict();
         if (verdict instanceof CodeVerdict.AlsoFits question) {
           assertThat(question.near()).containsKey(part.part().code(engine).digits());
           asked++;
