@@ -33,12 +33,28 @@ public final class TypedCode {
    * Hands a code on and draws the window once it has been taken; where it may be another engine's,
    * only when the person said that it is not.
    */
-  static void settle(ScreenContext context, Scanned scanned, Consumer<Scanned> taker) {
+  static void settle(ScreenContext context, Scanned typed, Consumer<Scanned> taker) {
+    Scanned scanned = asExpected(context, typed);
     scanned
         .question()
         .ifPresentOrElse(
             asked -> ask(context, asked, taker),
             () -> context.perform(() -> taker.accept(scanned)));
+  }
+
+  /** What the screen asks for is taken as it was typed. */
+  private static Scanned asExpected(ScreenContext context, Scanned typed) {
+    return typed
+        .question()
+        .filter(asked -> asked.others().isEmpty() && asked.here().size() == 1)
+        .flatMap(asked -> TagCode.find(asked.here().keySet().iterator().next()))
+        .filter(code -> isExpected(context.navigator().current(), code))
+        .map(code -> Scanned.of(context, code))
+        .orElse(typed);
+  }
+
+  private static boolean isExpected(Screen screen, TagCode code) {
+    return screen instanceof Scannable taking && taking.expects(code.type());
   }
 
   private static void ask(

@@ -9,10 +9,8 @@ import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.LogbookException;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.entry.PartOut;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OffFirst;
@@ -60,7 +58,7 @@ final class TakeApartModel {
     return next().map(record -> record.part().home());
   }
 
-  /** The part that has just come out and has its panel; empty once that is over. */
+  /** The part that came out last and has its panel; empty before the first, and after UNDO. */
   Optional<PartRecord> out() {
     return out.flatMap(state()::findPart);
   }
@@ -153,11 +151,6 @@ final class TakeApartModel {
   /** What stands in the way was read, or is withdrawn; what a hint covered stands again. */
   void dismiss() {
     inTheWay.dismiss();
-  }
-
-  /** The panel of the part that came out has stood long enough. */
-  void settle() {
-    out = Optional.empty();
   }
 
   private Optional<Cue> out(PartRecord part) {
@@ -255,18 +248,10 @@ final class TakeApartModel {
     return Optional.empty();
   }
 
-  /** Whether the part in the panel came out by the last step, so that it can be taken back here. */
-  boolean isLast() {
-    List<LoggedEntry> standing = state().standing();
-    return out().isPresent()
-        && standing.get(standing.size() - 1).entry() instanceof PartOut last
-        && out.equals(Optional.of(last.item()));
-  }
-
   private void undo() {
     inTheWay.clear();
     said = job.undo().sentence();
-    out = Optional.empty();
+    out = out.filter(item -> state().getPart(item).where() != Whereabouts.IN_ENGINE);
   }
 
   /** Leaves the next part for later. */

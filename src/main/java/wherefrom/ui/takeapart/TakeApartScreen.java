@@ -1,7 +1,9 @@
 package wherefrom.ui.takeapart;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -20,7 +22,6 @@ import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -32,10 +33,8 @@ import wherefrom.ui.engine.WorkIndex;
 /** Taking apart: what comes out next and where; for a moment after each scan what came out. */
 public final class TakeApartScreen extends Page implements Watching {
   /** How long the panel of a part that came out stands. */
-  private static final long PANEL_MILLIS = 3000;
 
   private static final double SHAPE_MM = 30;
-  private static final double SMALL_SHAPE_MM = 22;
 
   private final TakeApartModel model;
   private final PartActs acts;
@@ -44,10 +43,8 @@ public final class TakeApartScreen extends Page implements Watching {
   private final EngineView engine;
   private final TagKey tag;
   private final NextView next;
-  private final JustOutView justOut;
-  private final OutPanel panel;
+  private final List<TouchKey> about = new ArrayList<>();
   private final StackPane view = Panes.grow(new StackPane());
-  private Optional<Ticker.Ticking> standing = Optional.empty();
 
   public TakeApartScreen(ScreenContext context) {
     super(context, "Take apart");
@@ -62,38 +59,44 @@ public final class TakeApartScreen extends Page implements Watching {
                 context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
     tag = touch.tag("It is out", "or scan its tag", this::press);
-    next = new NextView(touch, tag, engine, keys(touch));
-    panel = panel(touch);
-    justOut = new JustOutView(touch, panel, engine, tag);
+    next = new NextView(touch, tag, engine, keys(touch, List.of(), keyed()), named(touch));
     lay(view);
   }
 
-  private OutPanel panel(Touch touch) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Suspect", acts::suspect));
-    TouchKey undo =
-        touch.key(touch.brief("Undo this", "Undo"), () -> answer(model.act(Action.UNDO)));
-    return new OutPanel(touch, undo, keys.toArray(TouchKey[]::new));
+  /** What is done with a part, in the order of the keys. */
+  private Map<String, Runnable> keyed() {
+    Map<String, Runnable> deeds = new LinkedHashMap<>();
+    deeds.put("Suspect", acts::suspect);
+    deeds.put("Photo", acts::photo);
+    deeds.put("Note", acts::note);
+    return deeds;
   }
 
-  /** Large text leaves room for three: the others stand under More. */
-  private Tiles keys(Touch touch) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Suspect", acts::suspect));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Note", acts::note));
+  /** Those that say which part they mean. */
+  private Tiles named(Touch touch) {
+    keyed().forEach((words, deed) -> about.add(touch.key(words, deed)));
+    return keys(touch, about, Map.of());
+  }
+
+  /** Large text leaves room for four: the others stand under More. */
+  private Tiles keys(Touch touch, List<TouchKey> made, Map<String, Runnable> more) {
+    List<TouchKey> keys = new ArrayList<>(made);
+    more.forEach((words, deed) -> keys.add(touch.key(words, deed)));
     if (!touch.isLarge()) {
       keys.add(touch.key("Type code", acts::typeCode));
       keys.add(touch.key("Care!", acts::sources));
     }
     keys.add(touch.key("More", acts::more));
     return Tiles.row(context.scale(), keys.toArray(TouchKey[]::new));
+  }
+
+  /** The keys say which part they mean: the one that came out last, else the next. */
+  private void name() {
+    String part = model.subject().map(one -> ": " + model.name(one).brief()).orElse("");
+    List<String> words = List.copyOf(keyed().keySet());
+    for (int at = 0; at < words.size(); at++) {
+      about.get(at).setWords(words.get(at) + part);
+    }
   }
 
   @Override
@@ -104,7 +107,6 @@ public final class TakeApartScreen extends Page implements Watching {
   @Override
   public void hidden() {
     context.sounds().hush();
-    standing.ifPresent(Ticker.Ticking::end);
   }
 
   @Override
@@ -169,21 +171,24 @@ public final class TakeApartScreen extends Page implements Watching {
     coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
     pages.show(engine);
     say(coming);
-    if (model.out().isPresent()) {
-      drawOut(model.out().get(), coming);
-    } else {
-      drawNext(coming);
-    }
+    name();
+    next.out(model.out().map(out -> model.name(out.part()).words()));
+    drawNext(coming);
   }
 
   private void say(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
       tag.setWords("All are out", "go on: inspect");
-    } else if (NextView.isNamedOnTag(context.touch())) {
-      tag.setWords(model.name(coming.get().part()).words(), "is out, or scan it");
     } else {
-      tag.setWords("It is out", "or scan its tag");
+      tag.setWords("It is out: " + model.name(coming.get().part()).inLine(), first(coming.get()));
     }
+  }
+
+  /** What to mark before the next part moves, while the place of that tells what came out last. */
+  private String first(PartRecord coming) {
+    String mark = StepWords.mark(context.state().layout(), coming.part());
+    boolean told = model.out().isEmpty() && !context.touch().isLarge();
+    return mark.isEmpty() || told ? "or scan its tag" : mark + " first";
   }
 
   /** The next part is out; where none is left, the next day begins. */
@@ -194,24 +199,6 @@ public final class TakeApartScreen extends Page implements Watching {
     } else {
       context.navigator().show(ScreenId.BETWEEN);
     }
-  }
-
-  private void drawOut(PartRecord out, Optional<PartRecord> coming) {
-    panel.show(model.name(out.part()).words(), model.isLast());
-    justOut.show(
-        coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out"),
-        coming.map(part -> shape(part.part(), SMALL_SHAPE_MM)).orElseGet(Region::new));
-    view.getChildren().setAll(justOut);
-    standing.ifPresent(Ticker.Ticking::end);
-    standing = Optional.of(Ticker.WINDOW.repeat(PANEL_MILLIS, this::settle));
-  }
-
-  private void settle() {
-    standing.ifPresent(Ticker.Ticking::end);
-    model.settle();
-    refresh();
-    // The finger may be on its way to a key of the panel that has gone.
-    context.touch().settle();
   }
 
   private void drawNext(Optional<PartRecord> coming) {
