@@ -6,6 +6,9 @@ import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.bags.BagScreen;
+import wherefrom.ui.bags.BagsScreen;
+import wherefrom.ui.bags.BigPartScreen;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.changes.ChangesScreen;
@@ -63,6 +66,9 @@ public final class Screens {
     screens.put(ScreenId.SETTINGS, (context, item) -> new SettingsScreen(context));
     screens.put(ScreenId.NEW_JOB, (context, item) -> new NewJobScreen(context));
     screens.put(ScreenId.NUMBERS, (context, item) -> new NumbersScreen(context));
+    screens.put(ScreenId.BAGS, (context, item) -> new BagsScreen(context));
+    screens.put(ScreenId.BAG, (context, item) -> new BagScreen(context, item));
+    screens.put(ScreenId.BIG_PART, (context, item) -> new BigPartScreen(context, item));
     return screens;
   }
 

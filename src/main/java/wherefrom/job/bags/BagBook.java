@@ -2,6 +2,7 @@ package wherefrom.job.bags;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
@@ -136,6 +137,30 @@ public final class BagBook {
     return beside.type() == TagType.BAG
         ? tags.contains(beside.number())
         : bigParts.containsKey(beside.number());
+  }
+
+  /** The bags that belong to a big part, by number. */
+  public List<Bag> bagsOf(int bigPart) {
+    return bags.values().stream().filter(bag -> bag.filled().bigPart() == bigPart).toList();
+  }
+
+  /** The bags that are not used up, by number. */
+  public List<Bag> openBags() {
+    return bags.values().stream().filter(bag -> bag.where() != Whereabouts.FITTED).toList();
+  }
+
+  /** The open bags that nothing holds up any more: what they belong to is on, or is no big part. */
+  public List<Bag> bagsDue() {
+    return openBags().stream()
+        .filter(
+            bag ->
+                findBigPart(bag.filled().bigPart()).map(BigPartRecord::isOn).orElse(true))
+        .toList();
+  }
+
+  /** The big parts that are off and go on again. */
+  public List<BigPartRecord> bigPartsOff() {
+    return bigParts.values().stream().filter(part -> !part.isOn()).toList();
   }
 
   /** What a bag belongs to, in words; empty where nobody said. */

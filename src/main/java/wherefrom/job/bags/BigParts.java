@@ -128,6 +128,11 @@ public final class BigParts {
         });
   }
 
+  /** What comes off before it, or goes in before it, in a sentence; empty where nothing does. */
+  public Optional<String> findFirst(BigPartRecord record) {
+    return record.isOn() ? offFirst(record) : onFirst(record);
+  }
+
   /** What usually comes off before it, in a sentence. */
   private Optional<String> offFirst(BigPartRecord record) {
     BigPartName name = record.part().name();
@@ -188,9 +193,12 @@ public final class BigParts {
 
   private BagOutcome go(BigPartRecord record, Whereabouts to, String note) {
     if (!FROM.getOrDefault(to, Set.of()).contains(record.where())) {
-      String advice = ON.contains(record.where()) ? " Take it off first." : "";
+      boolean on = ON.contains(record.where());
+      boolean again = record.where() == to || (on && to == Whereabouts.FITTED);
+      String advice = on && !again ? " Take it off first." : "";
+      String already = again ? " already" : "";
       return new BagOutcome.Refused(
-          Words.sentence(record.words() + " is " + record.where().words()) + advice);
+          Words.sentence(record.words() + " is " + record.where().words() + already) + advice);
     }
     return move(record, to, note);
   }

@@ -22,5 +22,8 @@ public enum ScreenId {
   PUT_TOGETHER,
   TORQUE,
   TIMING,
-  SETTINGS
+  SETTINGS,
+  BAGS,
+  BAG,
+  BIG_PART
 }

@@ -190,8 +190,7 @@ final class TakeApartModel {
   private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
     Part part = done.part().part();
     out = Optional.of(part.item());
-    List<PartRecord> over = new OffFirst(state()).over(part.home());
-    said = over.isEmpty() ? "" : "Scan the " + StepWords.names(state().layout(), over) + " too.";
+    said = StepWords.too(state(), part.home());
     return Optional.of(Cue.RIGHT);
   }
 

@@ -3,19 +3,24 @@ package wherefrom.ui.takeapart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.drawing.Look;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.bags.BesideScan;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -26,6 +31,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartShape;
+import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.WorkIndex;
 
@@ -34,11 +40,16 @@ public final class TakeApartScreen extends Page implements Watching {
   /** How long the panel of a part that came out stands. */
   private static final long PANEL_MILLIS = 3000;
 
+  private static final int MOST_KEYS = 6;
   private static final double SHAPE_MM = 30;
   private static final double SMALL_SHAPE_MM = 22;
 
   private final TakeApartModel model;
   private final PartActs acts;
+  private final BigPartStep bigParts;
+  private final StepKeys stepKeys;
+  private final Tiles keys;
+  private final List<TouchKey> partKeys;
   private final AnswerCard card;
   private final EnginePages pages;
   private final EngineView engine;
@@ -54,6 +65,8 @@ public final class TakeApartScreen extends Page implements Watching {
     Touch touch = context.touch();
     model = new TakeApartModel(context.getJob(), () -> context.settings().outOrder());
     acts = new PartActs(context, model, this::answer);
+    bigParts = new BigPartStep(context);
+    stepKeys = new StepKeys(context, acts, bigParts);
     card = new AnswerCard(touch);
     pages =
         new EnginePages(
@@ -62,38 +75,17 @@ public final class TakeApartScreen extends Page implements Watching {
                 context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
     tag = touch.tag("It is out", "or scan its tag", this::press);
-    next = new NextView(touch, tag, engine, keys(touch));
-    panel = panel(touch);
+    partKeys = stepKeys.ofPart();
+    keys = Tiles.row(context.scale(), partKeys.toArray(TouchKey[]::new));
+    next = new NextView(touch, tag, engine, keys);
+    panel = stepKeys.panel(() -> answer(model.act(Action.UNDO)));
     justOut = new JustOutView(touch, panel, engine, tag);
     lay(view);
   }
 
-  private OutPanel panel(Touch touch) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Suspect", acts::suspect));
-    TouchKey undo =
-        touch.key(touch.brief("Undo this", "Undo"), () -> answer(model.act(Action.UNDO)));
-    return new OutPanel(touch, undo, keys.toArray(TouchKey[]::new));
-  }
-
-  /** Large text leaves room for three: the others stand under More. */
-  private Tiles keys(Touch touch) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Suspect", acts::suspect));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Type code", acts::typeCode));
-      keys.add(touch.key("Care!", acts::sources));
-    }
-    keys.add(touch.key("More", acts::more));
-    return Tiles.row(context.scale(), keys.toArray(TouchKey[]::new));
+  /** The big part that comes off before the next tagged part. */
+  private Optional<BigPartRecord> lead() {
+    return bigParts.find(model.here());
   }
 
   @Override
@@ -114,12 +106,21 @@ public final class TakeApartScreen extends Page implements Watching {
 
   @Override
   public boolean takes(Action card) {
-    return model.takes(card);
+    boolean passes = card == Action.SKIP && model.answer().isEmpty() && lead().isPresent();
+    return passes || model.takes(card);
   }
 
   @Override
   public void scan(Scanned scanned) {
-    sound(model.scan(scanned.getFound()));
+    CodeLookup found = scanned.getFound();
+    boolean skips = found instanceof CodeLookup.AnAction card && card.action() == Action.SKIP;
+    if (BesideScan.isOne(found)) {
+      BesideScan.out(context, found);
+    } else if (skips && lead().isPresent()) {
+      bigParts.pass(lead().get());
+    } else {
+      sound(model.scan(found));
+    }
   }
 
   @Override
@@ -141,7 +142,8 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    answer(model.scan(scanned.getFound()));
+    scan(scanned);
+    context.navigator().changed();
   }
 
   /** Sounds, says and shows what came of a deed. */
@@ -166,11 +168,24 @@ public final class TakeApartScreen extends Page implements Watching {
       return;
     }
     Optional<PartRecord> coming = model.next();
-    coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
-    pages.show(engine);
-    say(coming);
+    Optional<BigPartRecord> lead = lead();
+    engine.ring(lead.map(one -> one.part().name()));
+    if (lead.isPresent()) {
+      engine.show(PartStates.of(context.state()), Set.of());
+      sayOff(lead.get());
+    } else {
+      coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
+      pages.show(engine);
+      say(coming);
+    }
+    draw(lead, coming);
+  }
+
+  private void draw(Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
     if (model.out().isPresent()) {
-      drawOut(model.out().get(), coming);
+      drawOut(model.out().get(), lead, coming);
+    } else if (lead.isPresent()) {
+      drawNext(lead.get());
     } else {
       drawNext(coming);
     }
@@ -186,9 +201,28 @@ public final class TakeApartScreen extends Page implements Watching {
     }
   }
 
+  private void sayOff(BigPartRecord part) {
+    boolean named = NextView.isNamedOnTag(context.touch());
+    tag.setWords(
+        named ? Words.capital(part.words()) : "It is off",
+        named ? "is off, or scan it" : "or scan its tag");
+  }
+
+  private void drawNext(BigPartRecord part) {
+    List<String> name = BigPartStep.name(part);
+    Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
+    next.show(name.get(0), name.get(1), "bag its bolts and count them", "take it off", shape);
+    keys.setCells(stepKeys.of(part), MOST_KEYS);
+    view.getChildren().setAll(next);
+  }
+
   /** The next part is out; where none is left, the next day begins. */
   private void press() {
-    if (model.next().isPresent()) {
+    Optional<BigPartRecord> lead = lead();
+    if (lead.isPresent()) {
+      bigParts.off(lead.get());
+      context.touch().once();
+    } else if (model.next().isPresent()) {
       answer(model.nextIsOut());
       context.touch().once();
     } else {
@@ -196,11 +230,15 @@ public final class TakeApartScreen extends Page implements Watching {
     }
   }
 
-  private void drawOut(PartRecord out, Optional<PartRecord> coming) {
+  private void drawOut(
+      PartRecord out, Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
     panel.show(model.name(out.part()).words(), model.isLast());
+    String after =
+        coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out");
+    Region drawn = coming.map(part -> shape(part.part(), SMALL_SHAPE_MM)).orElseGet(Region::new);
     justOut.show(
-        coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out"),
-        coming.map(part -> shape(part.part(), SMALL_SHAPE_MM)).orElseGet(Region::new));
+        lead.map(part -> "Next: " + part.words()).orElse(after),
+        lead.map(part -> bigParts.shape(part, context.scale().px(SMALL_SHAPE_MM))).orElse(drawn));
     view.getChildren().setAll(justOut);
     standing.ifPresent(Ticker.Ticking::end);
     standing = Optional.of(Ticker.WINDOW.repeat(PANEL_MILLIS, this::settle));
@@ -215,6 +253,7 @@ public final class TakeApartScreen extends Page implements Watching {
   }
 
   private void drawNext(Optional<PartRecord> coming) {
+    keys.setCells(partKeys, MOST_KEYS);
     if (coming.isEmpty()) {
       next.showNothing("Every part is out. Look at each of them next.");
     } else {
