@@ -18,6 +18,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.parts.BigPart;
 import wherefrom.parts.BigPartName;
@@ -38,12 +39,14 @@ public final class BagBook {
           .on(
               BigPartMarked.class,
               (book, marked) -> book.bigPart(marked.number(), part -> part.marked(marked.marks())))
+          .on(GasketsListed.class, (book, it) -> book.gasketsListed = it.listed())
           .on(
               BigPartDecided.class,
               (book, made) ->
                   book.bigPart(
                       made.number(), part -> part.decided(made.decision(), made.reason())));
 
+  private boolean gasketsListed;
   private final NavigableSet<Integer> tags = new TreeSet<>();
   private final Map<Integer, Bag> bags = new TreeMap<>();
   private final Map<Integer, BigPartRecord> bigParts = new TreeMap<>();
@@ -161,6 +164,11 @@ public final class BagBook {
   /** The big parts that are off and go on again. */
   public List<BigPartRecord> bigPartsOff() {
     return bigParts.values().stream().filter(part -> !part.isOn()).toList();
+  }
+
+  /** Whether what is always new stands on the list of what to buy. */
+  public boolean areGasketsListed() {
+    return gasketsListed;
   }
 
   /** What a bag belongs to, in words; empty where nobody said. */

@@ -17,6 +17,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.parts.BigPartName;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -226,6 +227,19 @@ public final class BigParts {
           job.record(new BigPartDecided(number, decision, reason.strip()));
           return new BagOutcome.Logged(Words.sentence(record.words() + ": " + decision.word()));
         });
+  }
+
+  /** Puts what is always new on the list of what to buy, or takes it off. */
+  public BagOutcome listGaskets(boolean listed) {
+    if (book().areGasketsListed() == listed) {
+      return new BagOutcome.Refused(
+          listed ? "They are on the list already." : "They are not on the list.");
+    }
+    job.record(new GasketsListed(listed));
+    return new BagOutcome.Logged(
+        listed
+            ? "Gaskets and seals are on the list of what to buy."
+            : "Gaskets and seals are off the list of what to buy.");
   }
 
   private BagOutcome with(int number, Function<BigPartRecord, BagOutcome> deed) {

@@ -105,6 +105,7 @@ public record BuildRecord(
             new RecordParts(state).section(),
             RecordTables.measurements(state),
             new RecordSizes(state).section(),
+            BagRecord.section(state),
             RingRecord.section(job),
             WeightRecord.section(job),
             RecordTables.tools(state),

@@ -20,7 +20,9 @@ public final class JobTables {
           "returns",
           "torque",
           "timing",
-          "rings");
+          "rings",
+          "bags",
+          "big-parts");
 
   private JobTables() {}
 
@@ -38,6 +40,8 @@ public final class JobTables {
         WorkTables.returns(job.state()),
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
-        RingTables.rings(job));
+        RingTables.rings(job),
+        BagTables.bags(job.state()),
+        BagTables.bigParts(job.state()));
   }
 }

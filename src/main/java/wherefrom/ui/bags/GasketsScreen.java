@@ -5,9 +5,11 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigParts;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.decide.BuyScreen;
 
 /** Gaskets and seals that are always new, as they follow from what was opened. */
 public final class GasketsScreen extends ListPage {
@@ -15,13 +17,33 @@ public final class GasketsScreen extends ListPage {
 
   GasketsScreen(ScreenContext context) {
     super(context, "Always new");
-    tag = tag(context.navigator()::back);
-    tag.setWords("Back", "");
+    tag = tag(this::press);
     layOut(tag);
   }
 
+  private BagBook book() {
+    return BagBook.of(context.state());
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    boolean listed = book().areGasketsListed();
+    tag.setWords(
+        listed ? "To the buying list" : "Put on buying list",
+        touch().brief(listed ? "they stand on it" : "it grows with what is opened", ""));
+  }
+
+  private void press() {
+    if (book().areGasketsListed()) {
+      open(() -> new BuyScreen(context));
+    } else {
+      new BagAnswers(context).take(none -> new BigParts(context.getJob()).listGaskets(true));
+    }
+  }
+
   private List<AlwaysNew> lines() {
-    return AlwaysNew.of(BagBook.of(context.state()));
+    return AlwaysNew.of(book());
   }
 
   @Override
