@@ -15,6 +15,7 @@ import wherefrom.job.entry.BagFilled;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.tags.TagBook;
+import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
@@ -154,8 +155,22 @@ public final class BagScreen extends Page implements Scannable {
     } else if (bag.get().where() == Whereabouts.OUT) {
       move(Whereabouts.FITTED, bag.get().filled().pieces());
     } else {
-      move(Whereabouts.OUT, 0);
+      back(bag.get());
     }
+  }
+
+  private ShopAsking shop() {
+    return new ShopAsking(context, answers, new Subject.Beside(TagType.BAG, number));
+  }
+
+  private void back(Bag bag) {
+    ShopAsking shop = shop();
+    boolean slip = bag.where() == Whereabouts.AT_SHOP && shop.isOnSlip();
+    answers.take(
+        note ->
+            slip
+                ? shop.back()
+                : new Bags(context.getJob()).move(number, Whereabouts.OUT, 0, note));
   }
 
   private void move(Whereabouts to, int counted) {
@@ -175,7 +190,7 @@ public final class BagScreen extends Page implements Scannable {
     acts.add(act("Mend", () -> filling.mend(bag)));
     if (bag.where() == Whereabouts.OUT) {
       acts.add(act("To wash", () -> move(Whereabouts.WASHING, 0)));
-      acts.add(act("To the shop", () -> move(Whereabouts.AT_SHOP, 0)));
+      acts.add(act("To the shop", () -> shop().askWords()));
     }
     if (bag.where() != Whereabouts.LOST && bag.where() != Whereabouts.FITTED) {
       acts.add(act("Lost", () -> move(Whereabouts.LOST, 0)));

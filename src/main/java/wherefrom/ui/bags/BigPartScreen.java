@@ -16,6 +16,7 @@ import wherefrom.job.photos.Photograph;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.torque.BigPartTorque;
 import wherefrom.job.torque.KeptCard;
+import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -157,9 +158,19 @@ public final class BigPartScreen extends Page implements Scannable {
     switch (where) {
       case IN_ENGINE -> answers.take(note -> parts().off(number, note));
       case OUT -> answers.take(note -> parts().on(number, note));
-      case WASHING, AT_SHOP, LOST -> move(Whereabouts.OUT);
+      case WASHING, LOST -> move(Whereabouts.OUT);
+      case AT_SHOP -> backFromShop();
       case FITTED, RETIRED -> context.navigator().back();
     }
+  }
+
+  private ShopAsking shop() {
+    return new ShopAsking(context, answers, new Subject.Beside(TagType.BIG_PART, number));
+  }
+
+  private void backFromShop() {
+    ShopAsking shop = shop();
+    answers.take(note -> shop.isOnSlip() ? shop.back() : parts().move(number, Whereabouts.OUT, note));
   }
 
   private void move(Whereabouts to) {
@@ -177,7 +188,7 @@ public final class BigPartScreen extends Page implements Scannable {
     acts.add(act("Marks", () -> marks(part)));
     if (part.where() == Whereabouts.OUT) {
       acts.add(act("To wash", () -> move(Whereabouts.WASHING)));
-      acts.add(act("To the shop", () -> move(Whereabouts.AT_SHOP)));
+      acts.add(act("To the shop", () -> shop().ask(part.part().name().kind())));
     }
     if (!part.isOn() && part.where() != Whereabouts.LOST) {
       acts.add(act("Lost", () -> move(Whereabouts.LOST)));
