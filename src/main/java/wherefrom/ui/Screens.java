@@ -6,6 +6,7 @@ import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.before.BeforeScreen;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.changes.ChangesScreen;
@@ -47,6 +48,7 @@ public final class Screens {
     screens.put(ScreenId.PHOTOGRAPHS, (context, item) -> PhotosScreen.ofAll(context));
     screens.put(ScreenId.PRINT_TAGS, (context, item) -> new PrintTagsScreen(context, item));
     screens.put(ScreenId.BETWEEN, (context, item) -> new BetweenScreen(context));
+    screens.put(ScreenId.BEFORE, (context, item) -> new BeforeScreen(context));
     screens.put(ScreenId.CHANGES, (context, item) -> new ChangesScreen(context));
     screens.put(
         ScreenId.DECIDE,

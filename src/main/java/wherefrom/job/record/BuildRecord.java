@@ -107,6 +107,7 @@ public record BuildRecord(
             new RecordSizes(state).section(),
             RingRecord.section(job),
             WeightRecord.section(job),
+            BeforeRecord.section(job),
             RecordTables.tools(state),
             TorqueRecord.section(state),
             TimingRecord.section(job),

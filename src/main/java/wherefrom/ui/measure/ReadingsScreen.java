@@ -10,6 +10,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -31,7 +32,8 @@ import wherefrom.ui.subject.Tagged;
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
 public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsModel model;
-  private final SizePad pad;
+  private SizePad pad;
+  private UnitChoice units;
   private final ReadingsResult result;
   private final StackPane view = Panes.grow(new StackPane());
 
@@ -41,12 +43,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   public ReadingsScreen(ScreenContext context, Subject subject, String plan) {
     super(context, "");
     model = new ReadingsModel(context.getJob(), subject, plan);
-    pad =
-        new SizePad(
-            touch(),
-            context.state().units(),
-            model.plan().stations().get(0).dimension(),
-            model.plan().least() < 0);
+    units = model.plan().units();
+    pad = padFor(units);
     result = new ReadingsResult(context, model);
     lay(view);
   }
@@ -205,7 +203,15 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         new Foot(context, tag, KeyRow.of(context)));
   }
 
+  private SizePad padFor(UnitChoice shown) {
+    return new SizePad(touch(), context.state().units(), shown, model.plan().least() < 0);
+  }
+
   private Region reading(Station station) {
+    if (!station.units().equals(units)) {
+      units = station.units();
+      pad = padFor(units);
+    }
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
@@ -258,7 +264,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
 
   private void chooseTool() {
     if (model.tools().isEmpty()) {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
+      ToolFlow.list(context, model.plan().units());
       return;
     }
     List<Choice<Optional<Tool>>> choices = new ArrayList<>();
@@ -275,7 +281,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     if (tool.isPresent()) {
       model.choose(tool.get());
     } else {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
+      ToolFlow.list(context, model.plan().units());
     }
     context.navigator().changed();
   }

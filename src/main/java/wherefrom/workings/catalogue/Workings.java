@@ -21,6 +21,8 @@ import wherefrom.workings.catalogue.compression.OpeningByPour;
 import wherefrom.workings.catalogue.compression.RatioAfterCut;
 import wherefrom.workings.catalogue.compression.RingGap;
 import wherefrom.workings.catalogue.compression.RingGapChange;
+import wherefrom.workings.catalogue.compression.CylinderCompression;
+import wherefrom.workings.catalogue.compression.LeakDown;
 import wherefrom.workings.catalogue.compression.SweptVolume;
 import wherefrom.workings.catalogue.size.BoreShape;
 import wherefrom.workings.catalogue.size.JournalShape;
@@ -49,6 +51,8 @@ public final class Workings {
           new DeckCut(),
           new RatioAfterCut(),
           new IntakeCorrection(),
+          new CylinderCompression(),
+          new LeakDown(),
           new ValveLift(),
           new CoilBind(),
           new RetainerToSeal(),
