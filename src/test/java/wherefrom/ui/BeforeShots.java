@@ -16,6 +16,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.before.BeforeScreen;
 import wherefrom.ui.before.HeardScreen;
 import wherefrom.ui.before.SignsScreen;
+import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.inspect.CardScreen;
 import wherefrom.ui.measure.CompareScreen;
 import wherefrom.ui.measure.ReadingsScreen;
@@ -39,6 +40,8 @@ final class BeforeShots {
             }),
         shot("before", BeforeScreen.class, BeforeScreen::new),
         shot("before-signs", SignsScreen.class, SignsScreen::new),
+        drawn("before-drawn", "Compression, dry"),
+        drawn("before-drawn-leaks", "Where it leaks"),
         shot(
             "before-leaks",
             HeardScreen.class,
@@ -70,6 +73,20 @@ final class BeforeShots {
                     context,
                     wherefrom.inspection.measure.ReadingPlans.find("compression-dry")
                         .orElseThrow())));
+  }
+
+  /** The engine as an index: a tap on a cylinder reads it. */
+  private static Shot drawn(String name, String key) {
+    return new Shot(
+        name,
+        EnginePageScreen.class,
+        window -> {
+          ScreenContext context = window.shell.context();
+          context.open(read().job);
+          context.navigator().open(() -> new BeforeScreen(context));
+          window.layOut();
+          window.press(key);
+        });
   }
 
   private static Shot shot(

@@ -131,6 +131,23 @@ public final class Plausibility {
     return questions;
   }
 
+  /** A cylinder cannot hold more than it is given: the gauges were swapped, or one was misread. */
+  public static Optional<Question> askHeld(
+      ReadingPlan plan, List<Sample> samples, Tool tool) {
+    if (plan.shape() != Shape.LEAK || samples.size() < plan.stations().size()) {
+      return Optional.empty();
+    }
+    Sample held = samples.get(samples.size() - 1);
+    return Results.of(plan, samples, tool, Optional.empty()).isEmpty()
+        ? Optional.of(
+            Question.of(
+                Question.Kind.IMPLAUSIBLE,
+                held.station().key(),
+                Optional.of(held.readings().get(held.readings().size() - 1)),
+                "The cylinder cannot hold more than it is given. Were the gauges swapped?"))
+        : Optional.empty();
+  }
+
   private static Question sister(Sample sample, double distance) {
     Unit unit = sample.unit();
     Amount mean = Amount.of(sample.mean(), unit).rounded(unit.decimals());

@@ -164,6 +164,7 @@ public final class Measuring {
     }
     if (questions.isEmpty()) {
       questions.addAll(Plausibility.askSisters(plan, samples));
+      Plausibility.askHeld(plan, samples, tool).ifPresent(questions::add);
     }
     return questions;
   }

@@ -2,6 +2,7 @@ package wherefrom.rules.before;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import wherefrom.engine.Layout;
@@ -75,9 +76,13 @@ final class NeedleRule implements SignRule {
         .from(Sources.TM_677);
   }
 
+  private static String small(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+  }
+
   private static Sign sign(TestsBefore tests, Way way) {
     String does = Checks.find(way.key()).orElseThrow().title().replace('?', '.');
-    return Sign.of(way.key(), List.of(), "Needle: " + does)
+    return Sign.of(way.key(), List.of(), "The needle: " + small(does))
         .pointsTo(way.pointsTo(), way.lookAt().apply(tests.layout()))
         .from(way.source());
   }

@@ -27,7 +27,11 @@ public final class HeardScreen extends ListPage {
   private final Foot foot;
 
   public HeardScreen(ScreenContext context, Subject subject) {
-    super(context, Named.title(context.state(), subject));
+    super(
+        context,
+        subject.equals(BeforeModel.RUNNING)
+            ? "What the needle does"
+            : Named.title(context.state(), subject));
     this.subject = subject;
     inspecting = new Inspecting(context.getJob());
     TagKey tag = tag(this::nothingElse);
@@ -41,6 +45,11 @@ public final class HeardScreen extends ListPage {
                 act("Photo", () -> PhotoTaking.ask(context, Optional.of(subject), "")),
                 act("Drawing", () -> open(() -> new CardScreen(context, subject, List.of())))));
     layOut(foot);
+  }
+
+  @Override
+  public String aside() {
+    return new BeforeModel(context.getJob()).heard(subject);
   }
 
   @Override

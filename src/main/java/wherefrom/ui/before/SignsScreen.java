@@ -2,6 +2,7 @@ package wherefrom.ui.before;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import wherefrom.rules.before.LookAt;
 import wherefrom.rules.before.Sign;
@@ -36,11 +37,17 @@ public final class SignsScreen extends ListPage {
     for (Sign sign : model.signs()) {
       rows.add(
           key(
-              sign.pointsTo(),
+              heading(sign),
               touch().brief(sign.found(), ""),
               () -> open(() -> new WordsScreen(context, title(), lines(sign)))));
     }
     return rows;
+  }
+
+  /** {@code 3 and 5: the head gasket}: which, then what. */
+  private static String heading(Sign sign) {
+    String which = sign.cylinders().stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return which.isEmpty() ? sign.pointsTo() : "Cylinder " + which + ": " + sign.pointsTo();
   }
 
   private static List<WordsScreen.Line> lines(Sign sign) {

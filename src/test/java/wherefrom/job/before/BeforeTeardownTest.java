@@ -1,6 +1,7 @@
 package wherefrom.job.before;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -212,6 +213,36 @@ class BeforeTeardownTest {
     assertThat(before.signs().get(0).found()).isEqualTo("Cylinder 3 leaks 35%.");
     limit("leak-percent", "value", "", "40");
     assertThat(ids()).isEmpty();
+  }
+
+  @Test
+  void swappedGaugesAreAskedBack() {
+    Measuring.Answer came =
+        new Measuring(bench.job)
+            .take(
+                new Measuring.Entry(
+                    BeforeTeardown.cylinder(3),
+                    "leak-down",
+                    "gauge",
+                    Map.of("supply", List.of("52"), "held", List.of("80")),
+                    false,
+                    ""));
+    assertThat(came).isInstanceOf(Measuring.Answer.Questioned.class);
+  }
+
+  /** Of both ways the later one counts, and a gauge in kPa says what one in psi says. */
+  @Test
+  void theLaterLeakDownCountsAndUnitsMayDiffer() {
+    Subject third = BeforeTeardown.cylinder(3);
+    take(third, "leak-percent", "tester", Map.of("leak", List.of("35")));
+    take(
+        third,
+        "leak-down",
+        "gauge",
+        Map.of("supply", List.of("552 kPa"), "held", List.of("78 psi")));
+    assertThat(before.tests().cylinders().get(2).leak().orElseThrow().value())
+        .isCloseTo(100 * (1 - 78 / (552 / 6.894757)), within(1e-4));
+    assertThat(before.signs()).isEmpty();
   }
 
   @Test
