@@ -74,8 +74,7 @@ final class BeforeCommands {
 
     @Override
     public String text() {
-      return Answer.cells(
-          sign.id(), sign.sentence(), String.join(" ", places()), sign.source());
+      return Answer.cells(sign.id(), sign.sentence(), String.join(" ", places()), sign.source());
     }
   }
 }

@@ -123,8 +123,7 @@ final class InstrumentCommands {
   }
 
   private static UnitChoice units(Call call) throws BadInput {
-    List<Option> given =
-        Stream.of(FORCE, WEIGHT, PRESSURE, PERCENT).filter(call::has).toList();
+    List<Option> given = Stream.of(FORCE, WEIGHT, PRESSURE, PERCENT).filter(call::has).toList();
     if (given.size() > 1) {
       throw call.wrong(
           "Give " + given.get(0).name() + " or " + given.get(1).name() + ", one of both.");

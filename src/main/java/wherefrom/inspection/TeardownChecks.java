@@ -26,7 +26,8 @@ final class TeardownChecks {
               .source(TM_677),
           needle("narrower", "Swings smaller and faster with speed?", "Less swing, but quicker.")
               .source(TM_677),
-          needle("steadies", "Unsteady, then still with speed?", "Still above idle.").source(TM_677),
+          needle("steadies", "Unsteady, then still with speed?", "Still above idle.")
+              .source(TM_677),
           needle("no-sweep", "No wide sweep on the throttle?", "Open it and let it close.")
               .source(TM_677),
           photo("hoses", "Vacuum and coolant hoses", "Each end of each hose."),

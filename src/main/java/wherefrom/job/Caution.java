@@ -77,8 +77,7 @@ public enum Caution {
           + " Leave no wrench on the crank. Hands clear of belts and fan.",
       "FAA AC 43.13-1B, Acceptable Methods, Techniques, and Practices, 1998, 8-14",
       "b"),
-  RADIATOR_CAP(
-      "Take the radiator cap off a cold engine only.", "common practice, no source", "b"),
+  RADIATOR_CAP("Take the radiator cap off a cold engine only.", "common practice, no source", "b"),
   EXHAUST_GAS(
       "Run it outdoors, or lead the exhaust out. Hot parts burn.",
       "common practice, no source",

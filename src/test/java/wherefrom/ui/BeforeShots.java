@@ -59,7 +59,8 @@ final class BeforeShots {
             "before-hint",
             CardScreen.class,
             context ->
-                new CardScreen(context, new Subject.AFeature(Feature.VALVE_SEAT, "3EX"), List.of())),
+                new CardScreen(
+                    context, new Subject.AFeature(Feature.VALVE_SEAT, "3EX"), List.of())),
         shot(
             "before-photographs",
             CardScreen.class,

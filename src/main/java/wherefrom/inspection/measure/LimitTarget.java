@@ -15,11 +15,7 @@ import wherefrom.quantity.UnitChoice;
  * @param results what can be bounded
  */
 public record LimitTarget(
-    String key,
-    String title,
-    UnitChoice units,
-    boolean signed,
-    List<ResultKeys.Bounded> results) {
+    String key, String title, UnitChoice units, boolean signed, List<ResultKeys.Bounded> results) {
 
   /** The cylinders' compression, each beside the others. */
   public static final String COMPRESSION = "compression-set";
@@ -36,11 +32,7 @@ public record LimitTarget(
 
   public static LimitTarget of(ReadingPlan plan) {
     return new LimitTarget(
-        plan.key(),
-        plan.title(),
-        plan.resultUnits(),
-        plan.least() < 0,
-        ResultKeys.of(plan));
+        plan.key(), plan.title(), plan.resultUnits(), plan.least() < 0, ResultKeys.of(plan));
   }
 
   /** What the cylinders' compression is held against as a set. */

@@ -32,7 +32,8 @@ public record Station(String key, String words, UnitChoice units, Optional<Span>
 
   /** Something that a reading is taken at, as a speed: its tool does not show it. */
   Station between(Unit unit, double least, double most) {
-    return new Station(key, words, units, Optional.of(new Span(base(least, unit), base(most, unit))));
+    return new Station(
+        key, words, units, Optional.of(new Span(base(least, unit), base(most, unit))));
   }
 
   private static double base(double value, Unit unit) {

@@ -13,14 +13,12 @@ final class TeardownPlans {
 
   static final List<ReadingPlan> ROWS =
       List.of(
-          ReadingPlan.of(
-                  Feature.COMPRESSION, "compression-dry", "Compression, dry", Shape.VALUE)
+          ReadingPlan.of(Feature.COMPRESSION, "compression-dry", "Compression, dry", Shape.VALUE)
               .at(Station.in(PRESSURE, "highest", "Highest reading of the gauge"))
               .how("All plugs out, throttle open. The same strokes for each.")
               .between(Unit.PSI, 0, 400)
               .source(Sources.TM_230),
-          ReadingPlan.of(
-                  Feature.COMPRESSION, "compression-wet", "Compression, wet", Shape.VALUE)
+          ReadingPlan.of(Feature.COMPRESSION, "compression-wet", "Compression, wet", Shape.VALUE)
               .at(Station.in(PRESSURE, "highest", "Highest reading, oil in the cylinder"))
               .how("A spoon of engine oil through the plug hole. The same strokes.")
               .between(Unit.PSI, 0, 500)
@@ -31,8 +29,7 @@ final class TeardownPlans {
               .how("Top dead center of compression. Hold the crank: it can turn.")
               .between(Unit.PSI, 0, 200)
               .source(Sources.AC_43),
-          ReadingPlan.of(
-                  Feature.COMPRESSION, "leak-percent", "Leak-down in percent", Shape.VALUE)
+          ReadingPlan.of(Feature.COMPRESSION, "leak-percent", "Leak-down in percent", Shape.VALUE)
               .at(Station.in(UnitChoice.PERCENT, "leak", "What the tester shows"))
               .how("For a tester that shows percent. Hold the crank: it can turn.")
               .between(Unit.PERCENT, 0, 100)

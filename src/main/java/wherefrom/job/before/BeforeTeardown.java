@@ -126,7 +126,8 @@ public final class BeforeTeardown {
   private Optional<Result> inItsSet(Subject at, ResultValue dry) {
     Inputs inputs =
         Inputs.empty().with("dry", measured(dry)).with("highest", measured(highest(dry)));
-    Inputs all = value(at, WET, "value").map(wet -> inputs.with("wet", measured(wet))).orElse(inputs);
+    Inputs all =
+        value(at, WET, "value").map(wet -> inputs.with("wet", measured(wet))).orElse(inputs);
     return new CylinderCompression().compute(all) instanceof Result result
         ? Optional.of(result)
         : Optional.empty();
@@ -149,8 +150,7 @@ public final class BeforeTeardown {
 
   private static wherefrom.quantity.Measured measured(ResultValue value) {
     return wherefrom.quantity.Measured.of(
-        value.amount(),
-        wherefrom.quantity.Amount.of(value.standardUncertainty(), value.unit()));
+        value.amount(), wherefrom.quantity.Amount.of(value.standardUncertainty(), value.unit()));
   }
 
   /** Of both ways of reading it the later one. */

@@ -13,12 +13,14 @@ final class RunningWords {
   static String of(MeasuredResult result) {
     String value = result.findValue("value").orElseThrow().text();
     List<Sample> samples = result.samples();
-    return result.plan().title() + ": " + value + at(samples.get(samples.size() - 1), samples) + ".";
+    return result.plan().title()
+        + ": "
+        + value
+        + at(samples.get(samples.size() - 1), samples)
+        + ".";
   }
 
   private static String at(Sample last, List<Sample> samples) {
-    return samples.size() < 2
-        ? ""
-        : " at " + Amount.of(last.mean(), last.unit()).rounded(0).text();
+    return samples.size() < 2 ? "" : " at " + Amount.of(last.mean(), last.unit()).rounded(0).text();
   }
 }

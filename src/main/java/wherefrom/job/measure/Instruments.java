@@ -219,7 +219,6 @@ public final class Instruments {
   }
 
   private Answer amount(String text, UnitChoice units, Function<Amount, Answer> then) {
-    return FigureParser.read(
-        text, units.usual(job.state().units()), then, Answer.Refused::new);
+    return FigureParser.read(text, units.usual(job.state().units()), then, Answer.Refused::new);
   }
 }

@@ -82,8 +82,7 @@ public sealed interface LookAt {
   /** A valve and its seat. */
   static List<LookAt> valve(int cylinder, ValveSide side) {
     ValveSpot spot = new ValveSpot(cylinder, side);
-    return List.of(
-        new APart(new Place(PartKind.VALVE, spot)), at(Feature.VALVE_SEAT, spot.key()));
+    return List.of(new APart(new Place(PartKind.VALVE, spot)), at(Feature.VALVE_SEAT, spot.key()));
   }
 
   /** Both valves and seats of a cylinder, and the lobes that move them. */
@@ -100,8 +99,7 @@ public sealed interface LookAt {
   /** Head face and deck on the bank of a cylinder. */
   static List<LookAt> gasket(Layout layout, int cylinder) {
     return layout.findBank(cylinder).stream()
-        .flatMap(
-            bank -> Stream.of(at(Feature.HEAD, bank.name()), at(Feature.DECK, bank.name())))
+        .flatMap(bank -> Stream.of(at(Feature.HEAD, bank.name()), at(Feature.DECK, bank.name())))
         .toList();
   }
 

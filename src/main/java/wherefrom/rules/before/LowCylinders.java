@@ -15,7 +15,9 @@ final class LowCylinders {
     this.tests = tests;
   }
 
-  /** Whether all that were read are below the person's own limit: then no one of them stands out. */
+  /**
+   * Whether all that were read are below the person's own limit: then no one of them stands out.
+   */
   boolean all() {
     List<Cylinder> read = tests.cylinders().stream().filter(one -> one.dry().isPresent()).toList();
     return read.size() > 1 && read.stream().allMatch(one -> one.limit() == Look.FAIL);

@@ -43,8 +43,7 @@ final class NeedleRule implements SignRule {
               "Weak or broken valve springs.",
               layout -> LookAt.each(layout, PartKind.SPRING),
               Sources.TM_677),
-          new Way(
-              "needle-narrower", "A leak at the intake.", layout -> List.of(), Sources.TM_677),
+          new Way("needle-narrower", "A leak at the intake.", layout -> List.of(), Sources.TM_677),
           new Way(
               "needle-steadies", "Ignition or carburetor.", layout -> List.of(), Sources.TM_677),
           new Way(

@@ -19,9 +19,7 @@ final class NeighborsLowRule implements SignRule {
             ? ""
             : " Read both wet to be surer.";
     return Sign.of(
-            "neighbors-low",
-            List.of(one, other),
-            pair.get(0).words() + " " + pair.get(1).words())
+            "neighbors-low", List.of(one, other), pair.get(0).words() + " " + pair.get(1).words())
         .pointsTo(
             "Neighbors low together: the head gasket between " + one + " and " + other + "." + wet,
             Together.of(

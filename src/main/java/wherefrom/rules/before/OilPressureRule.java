@@ -26,8 +26,7 @@ final class OilPressureRule implements SignRule {
     boolean onlyHot = cold.isEmpty() && COLD.stream().anyMatch(tests.running()::containsKey);
     return List.of(
         onlyHot
-            ? sign.pointsTo(
-                "Good cold, low hot: worn bearings first.", bearings(tests.layout()))
+            ? sign.pointsTo("Good cold, low hot: worn bearings first.", bearings(tests.layout()))
             : sign.pointsTo(
                 "Pump, relief valve or pickup; else the bearings.",
                 Together.of(

@@ -69,13 +69,11 @@ final class BeforeModel {
   PartState standing(Subject subject, String plan) {
     Optional<MeasuredResult> result = result(subject, plan);
     String words =
-        result
-            .flatMap(MeasuredResult::findSize)
-            .map(ResultValue::text)
-            .orElse("not read");
+        result.flatMap(MeasuredResult::findSize).map(ResultValue::text).orElse("not read");
     Look look = result.map(MeasuredResult::worst).orElse(Look.NOT_LOOKED);
     Look worst = look == Look.NOT_LOOKED && isNamed(subject) ? Look.SUSPECT : look;
-    return PartStates.standing(result.isPresent() ? worst : Look.NOT_LOOKED, result.isPresent(), words);
+    return PartStates.standing(
+        result.isPresent() ? worst : Look.NOT_LOOKED, result.isPresent(), words);
   }
 
   private boolean isNamed(Subject subject) {
@@ -121,7 +119,10 @@ final class BeforeModel {
 
   /** {@code 2 of 4 read}. */
   String countOil() {
-    return OIL.stream().filter(plan -> isRead(RUNNING, plan)).count() + " of " + OIL.size() + " read";
+    return OIL.stream().filter(plan -> isRead(RUNNING, plan)).count()
+        + " of "
+        + OIL.size()
+        + " read";
   }
 
   /** The value as read, or that it was not. */

@@ -100,10 +100,7 @@ public final class BeforeScreen extends Page {
   }
 
   private void byCylinder(String plan) {
-    index(
-        BeforeModel.plan(plan).title(),
-        at -> model.standing(at, plan),
-        at -> read(at, plan));
+    index(BeforeModel.plan(plan).title(), at -> model.standing(at, plan), at -> read(at, plan));
   }
 
   private void leaks() {

@@ -100,8 +100,7 @@ public final class HeardScreen extends ListPage {
 
   private void keep(CheckCard card, Look look) {
     if (look != card.look()) {
-      context.attempt(
-          () -> inspecting.answer(subject, card.check().key(), look, card.note()));
+      context.attempt(() -> inspecting.answer(subject, card.check().key(), look, card.note()));
     }
     context.navigator().changed();
   }
@@ -114,7 +113,8 @@ public final class HeardScreen extends ListPage {
                 .getJob()
                 .asOne(
                     () -> {
-                      open().forEach(
+                      open()
+                          .forEach(
                               card ->
                                   inspecting.answer(
                                       subject, card.check().key(), Look.PASS, card.note()));

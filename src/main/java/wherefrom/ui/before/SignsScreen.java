@@ -59,8 +59,7 @@ public final class SignsScreen extends ListPage {
     }
     lines.add(new WordsScreen.Line("Source", sign.source()));
     lines.add(
-        new WordsScreen.Line(
-            "What counts", "A test only points. What you see there decides."));
+        new WordsScreen.Line("What counts", "A test only points. What you see there decides."));
     return lines;
   }
 

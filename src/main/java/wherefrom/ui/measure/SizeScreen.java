@@ -62,7 +62,12 @@ public final class SizeScreen extends Asking {
       Dimension dimension,
       UnitSystem units,
       Consumer<String> done) {
-    this(context, title, question, new SizePad(context.touch(), units, UnitChoice.of(dimension), false), done);
+    this(
+        context,
+        title,
+        question,
+        new SizePad(context.touch(), units, UnitChoice.of(dimension), false),
+        done);
   }
 
   private SizeScreen(

@@ -60,7 +60,8 @@ public final class ToolsScreen extends ListPage {
     }
     acts.add(act("Check a printed pair", () -> PairFlow.ask(context)));
     acts.add(act("List a gram scale", () -> ToolFlow.list(context, UnitChoice.of(Dimension.MASS))));
-    acts.add(act("List a spring scale", () -> ToolFlow.list(context, UnitChoice.of(Dimension.FORCE))));
+    acts.add(
+        act("List a spring scale", () -> ToolFlow.list(context, UnitChoice.of(Dimension.FORCE))));
     keys.setActs(acts);
   }
 

@@ -34,8 +34,7 @@ class BeforeTeardownTest {
 
   private void take(Subject at, String plan, String tool, Map<String, List<String>> readings) {
     assertThat(
-            new Measuring(bench.job)
-                .take(new Measuring.Entry(at, plan, tool, readings, false, "")))
+            new Measuring(bench.job).take(new Measuring.Entry(at, plan, tool, readings, false, "")))
         .isInstanceOf(Measuring.Answer.Kept.class);
   }
 
@@ -129,7 +128,8 @@ class BeforeTeardownTest {
     wet(5, "85");
     Sign sign = before.signs().get(0);
     assertThat(ids()).containsExactly("neighbors-low");
-    assertThat(sign.pointsTo()).isEqualTo("Neighbors low together: the head gasket between 3 and 5.");
+    assertThat(sign.pointsTo())
+        .isEqualTo("Neighbors low together: the head gasket between 3 and 5.");
     assertThat(places("neighbors-low")).startsWith("head@left", "deck@left");
   }
 
@@ -192,11 +192,7 @@ class BeforeTeardownTest {
   @Test
   void aLeakWantsAnEarAndThenHasAPlace() {
     Subject third = BeforeTeardown.cylinder(3);
-    take(
-        third,
-        "leak-down",
-        "gauge",
-        Map.of("supply", List.of("80"), "held", List.of("52")));
+    take(third, "leak-down", "gauge", Map.of("supply", List.of("80"), "held", List.of("52")));
     assertThat(ids()).containsExactly("leak");
     see(third, "leak-exhaust", Look.FAIL);
     assertThat(before.signs().get(0).found())

@@ -43,8 +43,7 @@ public final class CylinderCompression implements Working {
   public Evaluation evaluate(Terms terms) {
     DualNumber dry = terms.get(DRY);
     Values share =
-        Values.of(
-            "share", "share of the highest", Unit.PERCENT, dry.dividedBy(terms.get(HIGHEST)));
+        Values.of("share", "share of the highest", Unit.PERCENT, dry.dividedBy(terms.get(HIGHEST)));
     return terms
         .find(WET)
         .map(wet -> share.and("rise", "rise with oil", Unit.PERCENT, wet.minus(dry).dividedBy(dry)))
