@@ -60,8 +60,8 @@ final class CoverPage {
 
   private void engine(EngineArt art) throws IOException {
     PaperPage page = flow.page();
-    double y = art.side(page, View.ABOVE, flow.y(), 62);
-    y = art.side(page, View.BELOW, y + 2.6, Math.min(59, room(y)));
+    double y = art.side(page, View.ABOVE, flow.y(), 62 - flow.shorter() / 2);
+    y = art.side(page, View.BELOW, y + 2.6, Math.min(59 - flow.shorter() / 2, room(y)));
     flow.to(art.legend(page, y + 2));
   }
 

@@ -102,7 +102,7 @@ final class RecordLines {
     String away =
         switch (record.where()) {
           case WASHING -> ", washing";
-          case AT_SHOP -> ", at the machine shop";
+          case AT_SHOP -> ", at the shop";
           case LOST -> ", missing";
           default -> "";
         };

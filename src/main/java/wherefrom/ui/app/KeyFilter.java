@@ -156,14 +156,14 @@ public final class KeyFilter {
   }
 
   private void take(BurstAnswer answer) {
-    answer
-        .<Runnable>match(
+    Runnable deed =
+        answer.match(
             scan -> () -> take(scan.typed(), () -> scans.hand(scan.code())),
             bad -> () -> take(bad.typed(), () -> scans.hand(bad.digits())),
             foreign -> () -> foreign(foreign),
             taught -> () -> take(taught.typed(), () -> learn(taught.setup())),
-            typing -> () -> person(typing.typed()))
-        .run();
+            typing -> () -> person(typing.typed()));
+    context.guard(deed);
   }
 
   private void take(String typed, Runnable deed) {

@@ -85,9 +85,7 @@ final class ScreenPath implements Navigator {
 
   /** Makes the screen that is up once more, with the next smaller letters. */
   void remakeSmaller() {
-    Screen before = current();
     stack.remakeTop(context.get().letters(nextSmaller()));
-    current().takeOver(before);
     shrunk = false;
   }
 

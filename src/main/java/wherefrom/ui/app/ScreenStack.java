@@ -17,10 +17,15 @@ final class ScreenStack {
       return new Level(maker, maker.get(), touch, List.of());
     }
 
+    /** The same once more; what was typed on it is not lost. */
     Level anew(Touch letters) {
       List<Screen> all = new ArrayList<>(before);
       all.add(screen);
-      return new Level(maker, maker.get(), letters, List.copyOf(all));
+      Level again = new Level(maker, maker.get(), letters, List.copyOf(all));
+      if (!again.screen.equals(screen)) {
+        again.screen.takeOver(screen);
+      }
+      return again;
     }
 
     boolean is(Screen one) {

@@ -169,8 +169,9 @@ final class MoneyModel {
   String setCurrency(String letters) {
     Budget now = budget();
     int percent = now.currency().isEmpty() ? MoneyBook.CONTINGENCY : now.contingencyPercent();
-    return said(
-        book().setBudget(Integer.toString((int) (now.limit().cents() / 100)), percent, letters));
+    // As many decimals as the other currency has: only what is less than its coin is rounded.
+    String limit = JobCurrency.find(letters).orElseGet(this::tender).figure(now.limit());
+    return said(book().setBudget(limit, percent, letters));
   }
 
   private static String said(MoneyBook.Answer answer) {

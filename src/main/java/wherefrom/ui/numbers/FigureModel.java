@@ -58,6 +58,17 @@ final class FigureModel {
         : Optional.empty();
   }
 
+  /** Goes on where another one of the same figure stood. */
+  void goOn(FigureModel other) {
+    value.replace(0, value.length(), other.value.toString());
+    spread.replace(0, spread.length(), other.spread.toString());
+    unit = other.unit;
+    negative = other.negative;
+    atMost = other.atMost;
+    onSpread = other.onSpread;
+    fresh = other.fresh;
+  }
+
   AmountInput input() {
     return input;
   }

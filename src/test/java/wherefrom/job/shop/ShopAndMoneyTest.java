@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.job.BenchJob;
@@ -18,6 +19,7 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
+import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
@@ -129,6 +131,11 @@ class ShopAndMoneyTest {
         .as("two pieces cannot be one part")
         .isEqualTo(
             new Retagging.Answer.Refused("It was accepted as number A already. Undo that first."));
+    bench.record(new LookRecorded(items.get(1), "pushrod-tip", Look.PASS, ""));
+    assertThat(retagging.accept(matches.get(1), items.get(1)))
+        .as("nor when one of them was looked at since")
+        .isInstanceOf(Retagging.Answer.Refused.class);
+    bench.job.undo();
     bench.job.undo();
     assertThat(retagging.accept(matches.get(1), items.get(1)))
         .isInstanceOf(Retagging.Answer.Accepted.class);
