@@ -39,7 +39,7 @@ public final class Main {
     HomeFolders folders = Wiring.folders();
     Caches.in(folders.cache());
     RunLog.begin(folders.settings());
-    Services services = Wiring.services(Clock.systemUTC());
+    Services services = Wiring.services(Clock.systemDefaultZone());
     List<String> words = List.of(arguments);
     if (words.stream().allMatch(ExportedJobs::isNamed)) {
       openWindow(services, words.stream().map(Path::of).toList());

@@ -96,7 +96,7 @@ final class Slip {
     if (visit.isEmpty()) {
       context.say("Nothing is on the slip yet: scan the parts that go.");
     } else {
-      ShopSlip slip = ShopSlip.of(context.state(), visit.get());
+      ShopSlip slip = ShopSlip.of(context.getJob(), visit.get());
       deed.accept(new Filled(visit.get(), slip, context.state().name()));
     }
   }
