@@ -124,7 +124,9 @@ class PlacelessTest {
     PhotoFiles photos = new PhotoFiles();
     Path job = Files.createDirectories(folder.resolve("job"));
     String name = photos.add(job, picture);
-    assertThat(name).isEqualTo(photos.names(picture).iterator().next()).isNotEqualTo(Sums.digest(placed) + ".jpg");
+    assertThat(name)
+        .isEqualTo(photos.names(picture).iterator().next())
+        .isNotEqualTo(Sums.digest(placed) + ".jpg");
     assertThat(photos.locate(job, name)).hasBinaryContent(Placeless.of(placed));
   }
 

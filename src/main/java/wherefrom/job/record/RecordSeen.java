@@ -70,7 +70,8 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject.match(part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
+    return subject.match(
+        part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
   }
 
   RecordSection section() {
