@@ -129,7 +129,7 @@ public final class MadeChanges {
   }
 
   private void takeLook(FeatureLooked look, LoggedEntry logged) {
-    String where = look.subject().substring(look.subject().indexOf('@') + 1);
+    String where = Subject.findSite(look.subject()).map(Site::key).orElse("");
     take(look.subject(), look.check(), look.look(), where, logged.sequence(), 0);
   }
 

@@ -97,11 +97,9 @@ public final class RecordTables {
   /** The judgement without the result, which stands beside it. */
   private static String judged(MeasuredResult result, Judgement judgement) {
     ResultValue value = judgement.value();
-    String stated = value.words() + " " + value.text() + ", ";
-    String sentence = judgement.sentence();
-    return result.values().contains(value) && sentence.startsWith(stated)
-        ? named(result, value, ": ") + sentence.substring(stated.length())
-        : sentence;
+    return result.values().contains(value)
+        ? named(result, value, ": ") + judgement.ruling()
+        : judgement.sentence();
   }
 
   /** The result's name, but where its row names it already. */

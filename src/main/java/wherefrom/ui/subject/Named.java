@@ -1,6 +1,6 @@
 package wherefrom.ui.subject;
 
-import wherefrom.engine.Spots;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.BagBook;
@@ -39,8 +39,8 @@ public final class Named {
 
   private static String place(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE -> Spots.find(at.where()).map(wherefrom.engine.Spot::figures).orElse(at.where());
-      case CYLINDER, MAIN, CAM_BEARING -> at.where().substring(1);
+      case VALVE -> at.site().findSpot().map(Spot::figures).orElse(at.where());
+      case CYLINDER, MAIN, CAM_BEARING -> "" + at.number();
       case BANK -> at.where();
       case WHOLE -> at.feature().word();
     };
