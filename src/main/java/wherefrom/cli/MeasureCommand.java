@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -12,6 +11,7 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Station;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.measure.Undecided;
 
 /** Readings: the plans there are, the results of a part or feature, a set of readings taken. */
 final class MeasureCommand {
@@ -45,10 +45,7 @@ final class MeasureCommand {
   private static Status run(OpenedJob bench, Call call, Answer answer) throws BadInput {
     Subjects.Call given = Subjects.split(call.operands());
     if (call.has(UNDECIDED)) {
-      bench.state().measures().all().stream()
-          .filter(result -> result.worst() == Look.SUSPECT)
-          .forEach(result -> answer.row(new ResultRow(bench, result)));
-      return Status.RIGHT;
+      return undecided(bench, answer);
     }
     if (given.subject().isEmpty()) {
       ReadingPlans.all().forEach(plan -> answer.row(PlanRow.of(plan)));
@@ -62,6 +59,14 @@ final class MeasureCommand {
       return Status.RIGHT;
     }
     return take(bench, subject, given.rest(), call, answer);
+  }
+
+  private static Status undecided(OpenedJob bench, Answer answer) {
+    Undecided open = Undecided.of(bench.state());
+    open.results().forEach(result -> answer.row(new ResultRow(bench, result)));
+    open.bearings().forEach(bearing -> answer.row(ClearanceRow.of(bearing)));
+    open.pairs().forEach(pair -> answer.row(PairRow.of(pair)));
+    return Status.RIGHT;
   }
 
   private record PlanRow(ReadingPlan plan, List<String> stations) implements Row {

@@ -5,10 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.job.photos.PhotoFolder;
+import wherefrom.job.photos.Photograph;
 import wherefrom.job.reader.Sighting;
-import wherefrom.parts.Part;
 
 /** Keeps the photographs of a folder: those that show tags with their parts. */
 final class PhotosCommand {
@@ -47,21 +48,27 @@ final class PhotosCommand {
     boolean engine = call.has(ENGINE);
     List<PhotoFolder.Seen> wanted = engine ? sorted.seen() : sorted.tagged();
     photos.record(photos.copy(wanted));
-    return tell(sorted, engine, answer);
+    return tell(bench, sorted, engine, answer);
   }
 
-  private static Status tell(PhotoFolder.Sorted sorted, boolean engine, Answer answer) {
+  private static Status tell(
+      OpenedJob bench, PhotoFolder.Sorted sorted, boolean engine, Answer answer) {
     List<Row> rows = new ArrayList<>();
     for (PhotoFolder.Seen seen : sorted.seen()) {
-      boolean tagged = !seen.parts().isEmpty();
+      boolean tagged = !seen.of().isEmpty();
       String of =
           tagged
-              ? seen.parts().stream().map(Part::words).collect(Collectors.joining("; "))
+              ? seen.of().stream()
+                  .map(one -> Photograph.words(bench.state(), Optional.of(one)))
+                  .collect(Collectors.joining("; "))
               : engine ? "the whole engine" : "no tag: left";
       rows.add(new PictureRow(String.valueOf(seen.file().getFileName()), of, tagged || engine));
     }
     for (Path had : sorted.had()) {
       rows.add(new PictureRow(String.valueOf(had.getFileName()), "kept before", true));
+    }
+    for (Path back : sorted.back()) {
+      rows.add(new PictureRow(String.valueOf(back.getFileName()), "put back: it was gone", true));
     }
     rows.forEach(answer::row);
     sorted.left().forEach(left -> answer.fault(left.why()));

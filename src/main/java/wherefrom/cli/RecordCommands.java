@@ -100,7 +100,7 @@ final class RecordCommands {
     try (OpenedJob bench = OpenedJob.open(call, answer)) {
       Optional<Subject> subject = Optional.empty();
       if (given.subject().isPresent()) {
-        subject = Optional.of(Subjects.get(bench, given.subject().get()));
+        subject = Optional.of(Subjects.shown(bench, given.subject().get()));
       }
       if (given.rest().isEmpty()) {
         list(bench, subject, answer);
@@ -130,7 +130,10 @@ final class RecordCommands {
   private record PhotoRow(String of, String caption, String file, String time) implements Row {
     static PhotoRow of(OpenedJob bench, Photograph photo) {
       return new PhotoRow(
-          photo.words(bench.state()), photo.story(), photo.file(), photo.time().toString());
+          photo.words(bench.state()),
+          photo.story(),
+          photo.file(),
+          bench.job().days().stamp(photo.time()));
     }
 
     @Override

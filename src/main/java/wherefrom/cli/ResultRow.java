@@ -13,6 +13,8 @@ import wherefrom.workings.ResultValue;
 
 /** A result of readings: each value with its uncertainty, limit and answer. */
 record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
+  private static final String OIL = "oil-clearance";
+
   @Override
   public Map<String, Object> fields() {
     return Json.object(
@@ -22,7 +24,39 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
         "tool", result.tool().name(),
         "whole", result.isWhole(),
         "confirmed", result.confirmed(),
-        "values", result.values().stream().map(this::value).toList());
+        "values", result.values().stream().map(this::value).toList(),
+        "clearances", clearances().stream().map(Clearance::fields).toList());
+  }
+
+  /** A clearance that rests on the result, or wants more readings first. */
+  private record Clearance(String key, String words, String sentence, Optional<Judgement> judged) {
+    Map<String, Object> fields() {
+      return Json.object(
+          "key", key,
+          "words", words,
+          "sentence", sentence,
+          "answer", judged.map(ResultRow::word).orElse(""));
+    }
+
+    String text() {
+      return Answer.cells(key, words, sentence);
+    }
+  }
+
+  private List<Clearance> clearances() {
+    List<Clearance> clearances = new ArrayList<>();
+    new OilClearances(bench.state())
+        .find(result.subject())
+        .map(one -> new Clearance(OIL, one.words(), one.sentence(), one.judgement()))
+        .ifPresent(clearances::add);
+    new PairClearances(bench.state())
+        .find(result.subject()).stream()
+            .filter(one -> one.pair().isBy(result.plan()))
+            .map(
+                one ->
+                    new Clearance(one.pair().key(), one.words(), one.sentence(), one.judgement()))
+            .forEach(clearances::add);
+    return clearances;
   }
 
   /** A value of the result; without a limit those fields are empty. */
@@ -59,15 +93,7 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
       String none = Answer.cells(value.key(), value.text(), "no limit");
       lines.add(judgement(value).map(ResultRow::line).orElse(none));
     }
-    new OilClearances(bench.state())
-        .find(result.subject())
-        .map(bearing -> Answer.cells("oil-clearance", bearing.words(), bearing.sentence()))
-        .ifPresent(lines::add);
-    new PairClearances(bench.state())
-        .find(result.subject()).stream()
-            .filter(pair -> pair.pair().isBy(result.plan()))
-            .map(pair -> Answer.cells(pair.pair().key(), pair.words(), pair.sentence()))
-            .forEach(lines::add);
+    clearances().stream().map(Clearance::text).forEach(lines::add);
     return Row.lines(lines);
   }
 

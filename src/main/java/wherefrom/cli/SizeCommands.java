@@ -11,7 +11,6 @@ import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.inspection.measure.ClearancePairs;
 import wherefrom.inspection.measure.ReadingPlans;
-import wherefrom.job.BearingClearance;
 import wherefrom.job.FittingSize;
 import wherefrom.job.OilClearances;
 import wherefrom.job.PairClearances;
@@ -19,7 +18,8 @@ import wherefrom.job.SurfaceSize;
 import wherefrom.job.SurfaceSizes;
 import wherefrom.job.measure.Comparing;
 import wherefrom.quantity.Amount;
-import wherefrom.workings.ResultValue;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 
 /** Sizes held against each other: sets, stud tops, oil clearances, what fits. */
 final class SizeCommands {
@@ -89,37 +89,47 @@ final class SizeCommands {
       Optional<String> bank = call.find(BANK);
       return bank.isPresent()
           ? studs(bench, bank.get(), answer)
-          : set(new Comparing(bench.job()).compare(plan), answer);
+          : set(new Comparing(bench.job()), plan, answer);
     }
   }
 
-  private record MemberRow(String name, double value, double distance, boolean odd) implements Row {
+  private record MemberRow(String name, double value, double distance, String unit, boolean odd)
+      implements Row {
+    static MemberRow of(OddOneOut.Member member, Unit unit) {
+      return new MemberRow(
+          member.name(), member.value(), member.distance(), unit.symbol(), member.odd());
+    }
+
     @Override
     public String text() {
-      String figure = String.format(Locale.ROOT, "%.4f", value);
-      return Answer.cells(name, figure, signed(distance), odd ? "odd" : "");
+      String figure = String.format(Locale.ROOT, "%.4f %s", value, unit);
+      return Answer.cells(name, figure, signed(distance) + " " + unit, odd ? "odd" : "");
     }
   }
 
-  private static Status set(Optional<OddOneOut> found, Answer answer) throws BadInput {
-    OddOneOut set = found.orElseThrow(() -> new BadInput("Nothing is measured by this plan yet."));
-    for (OddOneOut.Member each : set.members()) {
-      answer.row(new MemberRow(each.name(), each.value(), each.distance(), each.odd()));
-    }
+  private static Status set(Comparing comparing, String plan, Answer answer) throws BadInput {
+    OddOneOut set =
+        comparing
+            .compare(plan)
+            .orElseThrow(() -> new BadInput("Nothing is measured by this plan yet."));
+    Unit unit = comparing.unit(plan);
+    set.members().forEach(each -> answer.row(MemberRow.of(each, unit)));
     if (set.isTooFew()) {
       answer.say("With fewer than " + OddOneOut.FEWEST + " none can be named odd.");
     }
     return Status.stoppedIf(!set.odd().isEmpty());
   }
 
-  private record StudRow(StraightLine.Point point) implements Row {
+  /** How far a stud stands proud: in words in the job's unit, as data in mm as its names say. */
+  private record StudRow(StraightLine.Point point, Unit unit) implements Row {
     private String stand() {
       return point.stand().name().toLowerCase(Locale.ROOT);
     }
 
     @Override
     public String text() {
-      return Answer.cells(point.name(), signed(point.proud()) + " mm", stand());
+      double proud = Amount.of(point.proud(), Unit.MILLIMETRE).in(unit);
+      return Answer.cells(point.name(), signed(proud) + " " + unit.symbol(), stand());
     }
 
     @Override
@@ -147,43 +157,13 @@ final class SizeCommands {
                         "Measure the height of at least "
                             + StraightLine.FEWEST
                             + " studs of the bank first."));
-    line.points().stream().map(StudRow::new).forEach(answer::row);
+    Unit unit = bench.state().units().unit(Dimension.LENGTH);
+    line.points().forEach(point -> answer.row(new StudRow(point, unit)));
     return Status.stoppedIf(!line.proud().isEmpty());
   }
 
   private static String signed(double value) {
     return String.format(Locale.ROOT, "%+.4f", value);
-  }
-
-  private record ClearanceRow(
-      String bearing,
-      List<String> missing,
-      Optional<Double> clearance,
-      Optional<Double> uncertainty,
-      Optional<String> unit,
-      Optional<Double> least,
-      Optional<Double> most,
-      Optional<String> answer,
-      String sentence)
-      implements Row {
-    static ClearanceRow of(BearingClearance bearing) {
-      Optional<ResultValue> value = bearing.clearance();
-      return new ClearanceRow(
-          bearing.words(),
-          bearing.missing(),
-          value.map(ResultValue::value),
-          value.map(ResultValue::standardUncertainty),
-          value.map(known -> known.unit().symbol()),
-          bearing.range().map(range -> range.smallest().amount().in(range.smallest().unit())),
-          bearing.range().map(range -> range.largest().amount().in(range.smallest().unit())),
-          bearing.judgement().map(ResultRow::word),
-          bearing.sentence());
-    }
-
-    @Override
-    public String text() {
-      return Answer.cells(bearing, sentence);
-    }
   }
 
   private record SizeRow(

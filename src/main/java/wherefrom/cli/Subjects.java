@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
+import wherefrom.job.photos.PhotoFolder;
 import wherefrom.job.tags.CodeLookup;
 
 /** What a look or a measurement is about: a part's code, or a feature such as {@code lobe@3EX}. */
@@ -52,6 +53,19 @@ final class Subjects {
     }
     throw new BadInput(
         text + " is not a part of this job, nor a feature such as lobe@3EX or main-journal@M2.");
+  }
+
+  /**
+   * What a photograph shows: the same, or a bag or a big part by its code.
+   *
+   * @throws BadInput when it is none of these
+   */
+  static Subject shown(OpenedJob bench, String text) throws BadInput {
+    if (Subject.find(text).isPresent()) {
+      return get(bench, text);
+    }
+    Optional<Subject> tagged = PhotoFolder.subject(bench.find(text));
+    return tagged.isPresent() ? tagged.get() : get(bench, text);
   }
 
   /** {@code cylinder 3, exhaust, pushrod} or {@code main journal 2}. */

@@ -23,6 +23,8 @@ import wherefrom.workings.timing.TimingValue;
 
 /** The timing check: chain, slack, dial readings over a degree wheel beside the cam card. */
 final class TimingCommands {
+  private static final String CHECKING_LIFT = "checking-lift";
+
   static final String ZERO =
       "Angles are crank degrees from top dead center, the way the engine turns:"
           + " minus before it, 180 more after bottom dead center.";
@@ -87,7 +89,7 @@ final class TimingCommands {
     static SettingsRow of(TimingBook book) {
       Map<String, String> settings = new LinkedHashMap<>();
       for (TimingSetting each : TimingSetting.values()) {
-        settings.put(each.key(), book.find(each).map(Amount::text).orElse("not known"));
+        settings.put(name(each), book.find(each).map(Amount::text).orElse("not known"));
       }
       return new SettingsRow(book.lobes().size(), settings);
     }
@@ -103,6 +105,8 @@ final class TimingCommands {
     public Map<String, Object> fields() {
       Map<String, Object> fields = Json.object("lobes", lobes);
       fields.putAll(settings);
+      // Scripts of before read it under the word of the logbook.
+      fields.put(TimingSetting.STATED_LIFT.key(), settings.get(CHECKING_LIFT));
       return fields;
     }
   }
@@ -119,9 +123,13 @@ final class TimingCommands {
         .tells(TimingCommands::set);
   }
 
-  /** {@code --checking-lift}, as cam cards call it: the logbook has another word for it. */
   private static String option(TimingSetting setting) {
-    return setting == TimingSetting.STATED_LIFT ? "--checking-lift" : "--" + setting.key();
+    return "--" + name(setting);
+  }
+
+  /** {@code checking-lift}, as cam cards call it: the logbook has another word for it. */
+  private static String name(TimingSetting setting) {
+    return setting == TimingSetting.STATED_LIFT ? CHECKING_LIFT : setting.key();
   }
 
   private static Row set(OpenedJob bench, Call call) throws BadInput {

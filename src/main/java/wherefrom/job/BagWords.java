@@ -1,5 +1,6 @@
 package wherefrom.job;
 
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.BagFilled;
 import wherefrom.job.entry.BagMoved;
 import wherefrom.job.entry.BigPartDecided;
@@ -7,6 +8,7 @@ import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.parts.BigPartName;
+import wherefrom.parts.TagType;
 import wherefrom.text.Words;
 
 /** What happened to bags and big parts, in words. */
@@ -26,6 +28,11 @@ final class BagWords {
               (words, it) -> bigPart(words, it.number()) + ": " + it.decision().word());
 
   private BagWords() {}
+
+  /** What was photographed. */
+  static String of(EntryWords words, Subject.Beside beside) {
+    return beside.type() == TagType.BAG ? bag(beside.number()) : bigPart(words, beside.number());
+  }
 
   private static String filled(BagFilled filled) {
     return bag(filled.number())

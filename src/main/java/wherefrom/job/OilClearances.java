@@ -29,7 +29,8 @@ public final class OilClearances {
   public Optional<BearingClearance> find(Subject subject) {
     return subject.match(
         tagged -> job.findPart(tagged.item()).flatMap(record -> findFor(record.part())),
-        at -> findJournal(at.feature()).map(journal -> of(journal, at.where())));
+        at -> findJournal(at.feature()).map(journal -> of(journal, at.where())),
+        beside -> Optional.empty());
   }
 
   /** The journal that runs in a bearing. */

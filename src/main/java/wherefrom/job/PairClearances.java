@@ -43,7 +43,8 @@ public final class PairClearances {
     return subject.match(
         tagged ->
             job.findPart(tagged.item()).stream().flatMap(record -> listFor(record.part())).toList(),
-        this::listAt);
+        this::listAt,
+        beside -> List.of());
   }
 
   /** Those of the place that a part lies in now or will; none for one that was replaced. */

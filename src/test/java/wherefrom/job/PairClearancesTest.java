@@ -24,6 +24,7 @@ import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.tables.JobTables;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
@@ -176,7 +177,7 @@ class PairClearancesTest {
   @Test
   void aBoreThatWasHonedIsReadAnew() {
     BenchJob bench = v8WithPiston("3.8690");
-    bench.record(new ChangeMade(0, ChangeKind.HONED, "B3", ""));
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.HONED, "B3")));
     assertThat(find(bench, "piston-to-bore", "B3").missing()).containsExactly("cylinder bore");
     take(bench, new Subject.AFeature(Feature.BORE, "B3"), "bore", "3.8715");
     assertThat(find(bench, "piston-to-bore", "B3").missing()).isEmpty();

@@ -59,4 +59,15 @@ class TypedCodeFlowTest {
         });
     assertThat(part().where()).isEqualTo(Whereabouts.OUT);
   }
+
+  /** "Then scan the tag" is what it says beside No: the scan alone is answer enough. */
+  @Test
+  void theTagScannedInsteadOfAnAnswerGoesThrough() {
+    Toolkit.on(
+        () -> {
+          takingApart().shell.scan(digits);
+          return part();
+        });
+    assertThat(part().where()).isEqualTo(Whereabouts.OUT);
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.entry.BagFilled;
@@ -121,6 +122,20 @@ public final class BagBook {
 
   public Optional<BigPartRecord> findBigPart(int number) {
     return Optional.ofNullable(bigParts.get(number));
+  }
+
+  /** {@code bag 3: head bolts, long}, {@code left head}. */
+  public String words(Subject.Beside beside) {
+    return beside.type() == TagType.BAG
+        ? findBag(beside.number()).map(Bag::words).orElse(beside.words())
+        : findBigPart(beside.number()).map(BigPartRecord::words).orElse(beside.words());
+  }
+
+  /** Whether the job has it: a bag that is printed or filled, or a big part that is kept. */
+  public boolean has(Subject.Beside beside) {
+    return beside.type() == TagType.BAG
+        ? tags.contains(beside.number())
+        : bigParts.containsKey(beside.number());
   }
 
   /** What a bag belongs to, in words; empty where nobody said. */

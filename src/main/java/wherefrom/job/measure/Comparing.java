@@ -9,6 +9,7 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
+import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.parts.Part;
@@ -26,9 +27,16 @@ public final class Comparing {
     this.job = job;
   }
 
+  /** The unit in which the job shows what a plan measures. */
+  public Unit unit(String plan) {
+    return job.state()
+        .units()
+        .unit(ReadingPlans.find(plan).orElseThrow().stations().get(0).dimension());
+  }
+
   /**
-   * The odd one out of everything measured by a plan, in the unit of the first reading; empty where
-   * nothing was measured.
+   * The odd one out of everything measured by a plan, in {@link #unit}; empty where nothing was
+   * measured.
    */
   public Optional<OddOneOut> compare(String plan) {
     List<MeasuredResult> results =
@@ -38,7 +46,7 @@ public final class Comparing {
     if (results.isEmpty()) {
       return Optional.empty();
     }
-    Unit unit = results.get(0).findSize().orElseThrow().unit();
+    Unit unit = unit(plan);
     double[] values = new double[results.size()];
     double u = 0;
     for (int at = 0; at < values.length; at++) {

@@ -113,7 +113,7 @@ public final class SetPictures {
   }
 
   private SetPicture set(OddOneOut set) {
-    Unit in = comparedIn();
+    Unit in = new Comparing(job).unit(plan.key());
     double u = band();
     List<SetDot> dots =
         set.members().stream()
@@ -129,17 +129,8 @@ public final class SetPictures {
         in.symbol());
   }
 
-  /** The set is compared in the unit of its first result. */
-  private Unit comparedIn() {
-    return job.state().measures().listResults(plan.key()).stream()
-        .map(result -> result.findSize().map(size -> size.unit()))
-        .flatMap(Optional::stream)
-        .findFirst()
-        .orElse(unit());
-  }
-
   private double band() {
-    Unit in = comparedIn();
+    Unit in = new Comparing(job).unit(plan.key());
     return job.state().measures().listResults(plan.key()).stream()
         .map(result -> result.findSize())
         .flatMap(Optional::stream)

@@ -3,6 +3,7 @@ package wherefrom.job.money;
 import java.util.List;
 import wherefrom.job.EngineJob;
 import wherefrom.job.entry.CostState;
+import wherefrom.rules.consequence.Article;
 
 /** What changes and findings ask to buy besides tagged parts that are to be replaced. */
 public final class PurchaseList {
@@ -19,10 +20,10 @@ public final class PurchaseList {
         .toList();
   }
 
-  private boolean isOrdered(String what) {
+  private boolean isOrdered(Article what) {
     return new MoneyEntries(job)
         .lines().stream()
-            .filter(line -> line.what().strip().equalsIgnoreCase(what))
+            .filter(line -> Article.read(line.what()).equals(what))
             .anyMatch(
                 line -> line.state() == CostState.COMMITTED || line.state() == CostState.PAID);
   }

@@ -18,11 +18,10 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
-import wherefrom.parts.Part;
 
 /**
- * A folder of photographs, as it comes off a phone: those that show a tag belong to its part, the
- * others to nothing yet. One picture is in memory at a time.
+ * A folder of photographs, as it comes off a phone: those that show a tag belong to what bears it,
+ * the others to nothing yet. One picture is in memory at a time.
  */
 public final class PhotoFolder {
 
@@ -41,11 +40,11 @@ public final class PhotoFolder {
    * A picture that can be kept.
    *
    * @param file where it lies
-   * @param parts whose tags are on it; none where it shows no tag of this job
+   * @param of whose tags are on it: parts, bags, big parts; none where it shows no tag of this job
    */
-  public record Seen(Path file, List<Part> parts) {
+  public record Seen(Path file, List<Subject> of) {
     public Seen {
-      parts = List.copyOf(parts);
+      of = List.copyOf(of);
     }
   }
 
@@ -61,6 +60,7 @@ public final class PhotoFolder {
     private final Map<Path, List<String>> seen = new LinkedHashMap<>();
     private final List<Left> left = new ArrayList<>();
     private final List<Path> had = new ArrayList<>();
+    private final List<Path> back = new ArrayList<>();
   }
 
   /** A file that is left where it is, and why. */
@@ -71,9 +71,12 @@ public final class PhotoFolder {
    *
    * @param left those that cannot be kept
    * @param had those that the job has already
+   * @param back those that the logbook names, and whose kept file was gone or damaged: it is there
+   *     again
    */
-  public record Sorted(List<Seen> seen, List<Left> left, List<Path> had) {
+  public record Sorted(List<Seen> seen, List<Left> left, List<Path> had, List<Path> back) {
     public Sorted {
+      back = List.copyOf(back);
       had = List.copyOf(had);
       seen = List.copyOf(seen);
       left = List.copyOf(left);
@@ -81,12 +84,12 @@ public final class PhotoFolder {
 
     /** Those that show a tag of the job. */
     public List<Seen> tagged() {
-      return seen.stream().filter(one -> !one.parts().isEmpty()).toList();
+      return seen.stream().filter(one -> !one.of().isEmpty()).toList();
     }
 
     /** Those that show none. */
     public List<Seen> untagged() {
-      return seen.stream().filter(one -> one.parts().isEmpty()).toList();
+      return seen.stream().filter(one -> one.of().isEmpty()).toList();
     }
   }
 
@@ -125,35 +128,40 @@ public final class PhotoFolder {
     return Files.isRegularFile(file) && !String.valueOf(file.getFileName()).startsWith(".");
   }
 
-  /** Reads every file and sorts them; nothing is kept yet. */
+  /** Reads every file and sorts them; nothing new is kept yet. */
   public Sorted sort(List<Path> given, TagBook tags) throws IOException {
     return sort(reading(given).call(), tags);
   }
 
   /**
    * What reads every file, on any thread: it asks nothing of the job. What the job has by now is
-   * not read again.
+   * not read again; where the file of such a photograph is gone, it is put back.
    */
   public Reading reading(List<Path> given) {
     Set<String> known =
         Photograph.listAll(job.state()).stream().map(Photograph::file).collect(Collectors.toSet());
+    Path folder = job.folder();
     return () -> {
       List<Path> files = files(given);
       Codes read = new Codes();
       for (int at = 0; at < files.size(); at++) {
-        take(files.get(at), known, read);
+        take(folder, files.get(at), known, read);
         Progress.step(at + 1, files.size());
       }
       return read;
     };
   }
 
-  private void take(Path file, Set<String> known, Codes read) {
+  private void take(Path folder, Path file, Set<String> known, Codes read) {
     try {
-      if (known.contains(photos.name(file))) {
+      Optional<String> name = photos.names(file).stream().filter(known::contains).findFirst();
+      if (name.isEmpty()) {
+        read.seen.put(file, eye.read(file));
+      } else if (photos.isThere(folder, name.get())) {
         read.had.add(file);
       } else {
-        read.seen.put(file, eye.read(file));
+        photos.add(folder, file, Set.of(name.get()));
+        read.back.add(file);
       }
     } catch (IOException e) {
       read.left.add(new Left(file, String.valueOf(e.getMessage())));
@@ -161,24 +169,32 @@ public final class PhotoFolder {
   }
 
   /**
-   * Sorts what was read by the parts whose tags it shows.
+   * Sorts what was read by what it shows the tags of.
    *
    * @param tags what the job has issued by now
    */
   public Sorted sort(Codes read, TagBook tags) {
     List<Seen> seen = new ArrayList<>();
-    read.seen.forEach((file, codes) -> seen.add(new Seen(file, parts(codes, tags))));
-    return new Sorted(seen, read.left, read.had);
+    read.seen.forEach((file, codes) -> seen.add(new Seen(file, shown(codes, tags))));
+    return new Sorted(seen, read.left, read.had, read.back);
   }
 
-  private static List<Part> parts(List<String> codes, TagBook tags) {
-    Set<Part> parts = new LinkedHashSet<>();
-    for (String code : codes) {
-      if (tags.find(code) instanceof CodeLookup.APart found) {
-        parts.add(found.part().part());
-      }
-    }
-    return List.copyOf(parts);
+  private static List<Subject> shown(List<String> codes, TagBook tags) {
+    Set<Subject> shown = new LinkedHashSet<>();
+    codes.forEach(code -> subject(tags.find(code)).ifPresent(shown::add));
+    return List.copyOf(shown);
+  }
+
+  /** What a tag is of that can be photographed; empty for cards and baskets. */
+  public static Optional<Subject> subject(CodeLookup found) {
+    return found.match(
+        part -> Optional.of(Subject.ofPart(part.part().part().item())),
+        spot -> Optional.empty(),
+        card -> Optional.empty(),
+        basket -> Optional.empty(),
+        bag -> bag.bag().map(one -> Subject.ofBag(one.number())),
+        bigPart -> Optional.of(Subject.ofBigPart(bigPart.part().number())),
+        refused -> Optional.empty());
   }
 
   /** Copies pictures into the job's folder; away from the window's thread. */
@@ -193,8 +209,8 @@ public final class PhotoFolder {
   }
 
   /**
-   * Records what was copied, as one step: with each part whose tag it shows, or with the whole
-   * engine. What the job has already is not recorded again.
+   * Records what was copied, as one step: with each whose tag it shows, or with the whole engine.
+   * What the job has already is not recorded again.
    *
    * @return how many are new
    */
@@ -222,8 +238,8 @@ public final class PhotoFolder {
   }
 
   private static List<Optional<Subject>> subjects(Seen seen) {
-    return seen.parts().isEmpty()
+    return seen.of().isEmpty()
         ? List.of(Optional.empty())
-        : seen.parts().stream().map(part -> Optional.of(Subject.ofPart(part.item()))).toList();
+        : seen.of().stream().map(Optional::of).toList();
   }
 }

@@ -8,6 +8,7 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.SubjectPhotographed;
@@ -66,12 +67,10 @@ public record Photograph(
   }
 
   private static String words(EngineJob job, Subject subject) {
-    if (subject instanceof Subject.AFeature feature) {
-      return feature.words();
-    }
-    return job.findPart(((Subject.APart) subject).item())
-        .map(part -> part.part().words())
-        .orElse(subject.key());
+    return subject.match(
+        part -> job.findPart(part.item()).map(one -> one.part().words()).orElse(subject.key()),
+        Subject.AFeature::words,
+        beside -> BagBook.of(job).words(beside));
   }
 
   /** Its caption and the question of the quick test that it belongs to; may be empty. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import wherefrom.inspection.Subject;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.SubjectPhotographed;
@@ -18,15 +19,21 @@ public final class Photographing {
 
   /** Why there can be no photograph of this here, in a sentence; empty where there can. */
   public Optional<String> findFault(Subject subject) {
-    if (subject instanceof Subject.APart part) {
-      return job.state().findPart(part.item()).isPresent()
-          ? Optional.empty()
-          : Optional.of("This job has no part " + part.item() + ".");
-    }
-    Subject.AFeature at = (Subject.AFeature) subject;
-    return at.feature().where(job.state().layout()).contains(at.where())
-        ? Optional.empty()
-        : Optional.of("This engine has no " + at.words() + ".");
+    return subject.match(
+        part ->
+            fault(
+                job.state().findPart(part.item()).isPresent(),
+                "This job has no part " + part.item() + "."),
+        at ->
+            fault(
+                at.feature().where(job.state().layout()).contains(at.where()),
+                "This engine has no " + at.words() + "."),
+        beside ->
+            fault(BagBook.of(job.state()).has(beside), "This job has no " + beside.words() + "."));
+  }
+
+  private static Optional<String> fault(boolean known, String sentence) {
+    return known ? Optional.empty() : Optional.of(sentence);
   }
 
   /**

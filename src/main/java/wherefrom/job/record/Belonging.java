@@ -2,7 +2,6 @@ package wherefrom.job.record;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Place;
@@ -23,12 +22,12 @@ final class Belonging {
   }
 
   static int cylinder(EngineJob job, Subject subject) {
-    return subject.match(part -> cylinder(job, part.item()), Belonging::cylinder);
+    return subject.match(part -> cylinder(job, part.item()), Belonging::cylinder, beside -> 0);
   }
 
   private static int cylinder(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE, CYLINDER -> Spots.find(at.where()).map(Belonging::cylinder).orElse(0);
+      case VALVE, CYLINDER -> at.site().findCylinder().orElse(0);
       default -> 0;
     };
   }

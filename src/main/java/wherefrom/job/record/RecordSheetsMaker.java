@@ -56,7 +56,7 @@ final class RecordSheetsMaker {
     this.job = open.state();
     this.layout = job.layout();
     this.lines = new RecordLines(job);
-    this.events = new CylinderEvents(job);
+    this.events = new CylinderEvents(open);
     this.pictures = pictures;
   }
 

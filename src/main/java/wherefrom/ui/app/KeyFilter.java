@@ -1,5 +1,7 @@
 package wherefrom.ui.app;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -39,6 +41,12 @@ public final class KeyFilter {
   private final Steering steering;
   private boolean shift;
   private boolean intoEntry;
+
+  /**
+   * How the entry stood before each character that may yet turn out to be a scan's, newest first.
+   */
+  private final Deque<Runnable> before = new ArrayDeque<>();
+
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
   private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
 
@@ -109,9 +117,6 @@ public final class KeyFilter {
       return;
     }
     int codePoint = character.codePointAt(0);
-    if (!Character.isISOControl(codePoint)) {
-      typable(open -> open.type(character));
-    }
     boolean entry = current.get() instanceof Typable;
     intoEntry |= entry;
     boolean ended = take(decoder().typed(codePoint, now()));
@@ -121,8 +126,20 @@ public final class KeyFilter {
     } else if (ended) {
       intoEntry = entry;
     }
+    if (!Character.isISOControl(codePoint)) {
+      enter(character);
+    }
     pause.playFromStart();
     end.playFromStart();
+  }
+
+  private void enter(String character) {
+    if (current.get() instanceof Typable open) {
+      before.push(open.remember());
+      open.type(character);
+    } else {
+      before.push(() -> {});
+    }
   }
 
   private void typable(Consumer<Typable> deed) {
@@ -139,19 +156,23 @@ public final class KeyFilter {
 
   /** Whether something had ended. */
   private boolean take(List<BurstAnswer> answers) {
+    if (answers.isEmpty()) {
+      return false;
+    }
     answers.forEach(this::take);
-    return !answers.isEmpty();
+    before.clear();
+    return true;
   }
 
   private void take(BurstAnswer answer) {
-    answer
-        .<Runnable>match(
+    Runnable deed =
+        answer.match(
             scan -> () -> take(scan.typed(), () -> scans.hand(scan.code())),
             bad -> () -> take(bad.typed(), () -> scans.hand(bad.digits())),
             foreign -> () -> foreign(foreign),
             taught -> () -> take(taught.typed(), () -> learn(taught.setup())),
-            typing -> () -> person(typing.typed()))
-        .run();
+            typing -> () -> person(typing.typed()));
+    context.guard(deed);
   }
 
   private void take(String typed, Runnable deed) {
@@ -198,12 +219,14 @@ public final class KeyFilter {
     }
   }
 
-  /** Takes a scan's characters back out of what is open for typing. */
+  /** Leaves what is open for typing as it was before a scan's characters, full or not. */
   private void takeBack(String typed) {
-    typed
-        .codePoints()
-        .filter(character -> !Character.isISOControl(character))
-        .forEach(character -> typable(Typable::erase));
+    Runnable asBefore = () -> {};
+    long characters = typed.codePoints().filter(each -> !Character.isISOControl(each)).count();
+    for (; characters > 0 && !before.isEmpty(); characters--) {
+      asBefore = before.pop();
+    }
+    asBefore.run();
   }
 
   private void learn(ScannerSetup setup) {

@@ -8,11 +8,11 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Split;
 
 /** Asks for figures on a large pad, or on a real keyboard. */
-public final class NumberEntryScreen extends Asking {
+public class NumberEntryScreen extends Asking {
 
   private static final int MOST_SIGNED = 9;
 
-  private NumberEntryScreen(
+  NumberEntryScreen(
       ScreenContext context,
       String title,
       String question,

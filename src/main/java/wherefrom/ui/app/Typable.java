@@ -8,6 +8,9 @@ public interface Typable {
   /** Takes the last character back. */
   void erase();
 
+  /** What is typed stands as it does now again when this is run: what came since was a scan. */
+  Runnable remember();
+
   /** Enter was pressed. */
   void enter();
 }

@@ -16,16 +16,7 @@ public final class TypedCode {
 
   /** The same with a question of one's own. */
   public static void ask(ScreenContext context, String question, Consumer<Scanned> taker) {
-    context
-        .navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    context,
-                    "Type a code",
-                    question,
-                    6,
-                    typed -> settle(context, Scanned.of(context, typed), taker)));
+    context.navigator().open(() -> new CodeScreen(context, question, taker));
   }
 
   /** Goes on with the digits of a code that a person has begun to type. */
@@ -59,8 +50,12 @@ public final class TypedCode {
         .navigator()
         .open(
             () ->
-                new ChoiceScreen<>(
-                    context, asked.sentence(), choices, digits -> take(context, digits, taker)));
+                new WhoseCodeScreen(
+                    context,
+                    asked.sentence(),
+                    choices,
+                    digits -> take(context, digits, taker),
+                    taker));
   }
 
   private static void take(ScreenContext context, String digits, Consumer<Scanned> taker) {

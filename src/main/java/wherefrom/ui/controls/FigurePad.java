@@ -10,4 +10,7 @@ public interface FigurePad {
 
   /** Takes the last character back. */
   void erase();
+
+  /** The figures, and all that is chosen with them, stand as they do now again when it is run. */
+  Runnable remember();
 }

@@ -159,6 +159,15 @@ public final class Keypad extends VBox implements FigurePad {
     }
   }
 
+  @Override
+  public Runnable remember() {
+    String was = typed();
+    return () -> {
+      typed.replace(0, typed.length(), was);
+      show();
+    };
+  }
+
   public void clear() {
     typed.setLength(0);
     show();

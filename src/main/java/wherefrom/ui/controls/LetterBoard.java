@@ -140,6 +140,16 @@ public final class LetterBoard extends Region {
     }
   }
 
+  /** What is typed, and whether capitals come next, stand as they do now again when it is run. */
+  public Runnable remember() {
+    String was = typed();
+    boolean large = capitals;
+    return () -> {
+      show(was);
+      capitals(large);
+    };
+  }
+
   private void show() {
     requestLayout();
   }

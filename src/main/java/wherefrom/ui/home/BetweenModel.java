@@ -3,13 +3,13 @@ package wherefrom.ui.home;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.measure.Undecided;
 import wherefrom.job.money.Budget;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.record.BuildRecord;
@@ -129,13 +129,7 @@ final class BetweenModel {
   }
 
   private int undecided() {
-    return (int)
-        state().measures().all().stream()
-            .filter(
-                result ->
-                    result.judgements().stream()
-                        .anyMatch(judgement -> judgement.look() == Look.SUSPECT))
-            .count();
+    return Undecided.of(state()).count();
   }
 
   private int checks() {

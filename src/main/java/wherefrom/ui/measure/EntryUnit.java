@@ -44,4 +44,14 @@ final class EntryUnit {
   void settle() {
     letters.setLength(0);
   }
+
+  /** The unit, and what of its name was typed, stand as they do now again when it is run. */
+  Runnable remember() {
+    Unit was = unit;
+    String typed = letters.toString();
+    return () -> {
+      unit = was;
+      letters.replace(0, letters.length(), typed);
+    };
+  }
 }

@@ -15,9 +15,8 @@ import wherefrom.job.BearingClearance;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PairClearance;
-import wherefrom.job.PairClearances;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.measure.Undecided;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
@@ -150,23 +149,9 @@ final class MeasureModel {
     return Optional.empty();
   }
 
-  /** The results that their uncertainty leaves open. */
-  List<MeasuredResult> undecided() {
-    return job.state().measures().all().stream()
-        .filter(
-            result ->
-                result.judgements().stream()
-                    .anyMatch(judgement -> judgement.look() == Look.SUSPECT))
-        .toList();
-  }
-
-  List<BearingClearance> undecidedClearances() {
-    return clearances().stream().filter(found -> found.look() == Look.SUSPECT).toList();
-  }
-
-  List<PairClearance> undecidedPairs() {
-    return new PairClearances(job.state())
-        .measured().stream().filter(found -> found.look() == Look.SUSPECT).toList();
+  /** What its uncertainty leaves open. */
+  Undecided undecided() {
+    return Undecided.of(job.state());
   }
 
   /** Those of which something is measured first. */

@@ -93,9 +93,7 @@ public final class MeasureScreen extends Page implements Scannable {
   }
 
   private int open() {
-    return model.undecided().size()
-        + model.undecidedClearances().size()
-        + model.undecidedPairs().size();
+    return model.undecided().count();
   }
 
   @Override

@@ -19,6 +19,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
@@ -33,6 +34,9 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsModel model;
   private final SizePad pad;
   private final ReadingsResult result;
+  private final ReadingsTool tools;
+  private final UntakenFigures untaken;
+  private Optional<UntakenFigures.At> at = Optional.empty();
   private final StackPane view = Panes.grow(new StackPane());
 
   /** So many letters leave room for more to be said beside the pad. */
@@ -48,6 +52,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
             model.plan().stations().get(0).dimension(),
             model.plan().least() < 0);
     result = new ReadingsResult(context, model);
+    tools = new ReadingsTool(context, model);
+    untaken = context.keepOfJob(UntakenFigures.class, UntakenFigures::new);
     lay(view);
   }
 
@@ -111,11 +117,46 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   }
 
   @Override
+  public Runnable remember() {
+    return pad.remember();
+  }
+
+  @Override
   public void enter() {
     if (pad.isEmpty() || !model.questions().isEmpty()) {
       return;
     }
     context.attempt(() -> came(model.enter(pad.typed())));
+  }
+
+  /** Turns to a reading: what was typed for the one before waits there, for this one it returns. */
+  private void turn(Optional<UntakenFigures.At> next) {
+    if (at.equals(next)) {
+      return;
+    }
+    at.ifPresent(left -> untaken.keep(left, pad.typed()));
+    if (at.isPresent()) {
+      pad.clear();
+    }
+    at = next;
+    next.flatMap(untaken::find)
+        .ifPresent(
+            figure -> {
+              figure.codePoints().forEach(each -> pad.type(Character.toString(each)));
+              context.say("It was typed before, but not taken: " + figure + ".");
+            });
+  }
+
+  @Override
+  public void hidden() {
+    at.ifPresent(here -> untaken.keep(here, pad.typed()));
+  }
+
+  @Override
+  public void takeOver(Screen before) {
+    if (before instanceof ReadingsScreen same) {
+      model.goOn(same.model);
+    }
   }
 
   /** The next part's tag: its readings by the same plan, or what can be measured on it. */
@@ -124,8 +165,12 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     Tagged.find(context, scanned)
         .ifPresent(
             subject -> {
+              String waits = pad.typed();
               context.navigator().back();
               context.navigator().open(() -> MeasureScreen.of(context, subject, model.plan()));
+              if (!waits.isEmpty()) {
+                context.say(waits + " was not taken. It waits at " + model.name() + ".");
+              }
             });
   }
 
@@ -148,10 +193,11 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     if (!model.questions().isEmpty()) {
       view.getChildren().setAll(question());
     } else if (model.tool().isEmpty()) {
-      view.getChildren().setAll(withoutTool());
+      view.getChildren().setAll(tools.view());
     } else if (model.station().isPresent()) {
       view.getChildren().setAll(reading(model.station().get()));
     } else {
+      turn(Optional.empty());
       view.getChildren().setAll(result.view());
     }
   }
@@ -189,23 +235,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     context.navigator().changed();
   }
 
-  private Region withoutTool() {
-    boolean none = model.tools().isEmpty();
-    String whole =
-        none
-            ? "Which tool do you measure with? List it once. Its step and its error decide what"
-                + " its readings can tell."
-            : "Which of your tools do you measure with?";
-    TagKey tag = tag(this::chooseTool);
-    tag.setWords(none ? "List a tool" : "Choose the tool", "");
-    String said = touch().brief(whole, "Which tool do you measure with?");
-    return Panes.column(
-        context.scale(),
-        Panes.grow(touch().text(said)),
-        new Foot(context, tag, KeyRow.of(context)));
-  }
-
   private Region reading(Station station) {
+    turn(Optional.of(new UntakenFigures.At(model.subject(), model.plan().key(), station.key())));
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
@@ -232,9 +263,9 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   /** What else can be done than taking the next reading. */
   private List<Choice<Runnable>> ways() {
     List<Choice<Runnable>> ways = new ArrayList<>();
-    ways.add(new Choice<>(this::zero, "Zero check", ""));
+    ways.add(new Choice<>(tools::zero, "Zero check", ""));
     String tool = model.tool().map(Tool::name).orElse("");
-    ways.add(new Choice<>(this::chooseTool, "Tool: " + tool, ""));
+    ways.add(new Choice<>(tools::choose, "Tool: " + tool, ""));
     model
         .lastRead()
         .ifPresent(last -> ways.add(new Choice<>(() -> repeat(last), "Repeat the last one", "")));
@@ -249,34 +280,6 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
 
   private void repeat(Station station) {
     model.again(station);
-    context.navigator().changed();
-  }
-
-  private void zero() {
-    model.tool().ifPresent(tool -> ToolFlow.zero(context, tool));
-  }
-
-  private void chooseTool() {
-    if (model.tools().isEmpty()) {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
-      return;
-    }
-    List<Choice<Optional<Tool>>> choices = new ArrayList<>();
-    for (Tool tool : model.tools()) {
-      choices.add(new Choice<>(Optional.of(tool), tool.name(), ToolFlow.words(tool)));
-    }
-    choices.add(new Choice<>(Optional.empty(), "Another tool", "list it first"));
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, "Which tool?", choices, this::chosen));
-  }
-
-  private void chosen(Optional<Tool> tool) {
-    if (tool.isPresent()) {
-      model.choose(tool.get());
-    } else {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
-    }
     context.navigator().changed();
   }
 }

@@ -108,4 +108,15 @@ final class SizePad implements FigurePad {
   public void erase() {
     pad.erase();
   }
+
+  @Override
+  public Runnable remember() {
+    Runnable figure = pad.remember();
+    Runnable itsUnit = unit.remember();
+    return () -> {
+      figure.run();
+      itsUnit.run();
+      show();
+    };
+  }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.PairClearance;
+import wherefrom.job.measure.Undecided;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.Named;
@@ -21,7 +22,8 @@ final class UndecidedCells {
 
   List<Cell> list() {
     List<Cell> cells = new ArrayList<>();
-    for (MeasuredResult result : model.undecided()) {
+    Undecided undecided = model.undecided();
+    for (MeasuredResult result : undecided.results()) {
       cells.add(
           new Cell(
               Named.title(context.state(), result.subject()),
@@ -33,14 +35,14 @@ final class UndecidedCells {
                           () ->
                               new ReadingsScreen(context, result.subject(), result.plan().key()))));
     }
-    for (BearingClearance bearing : model.undecidedClearances()) {
+    for (BearingClearance bearing : undecided.bearings()) {
       cells.add(
           new Cell(
               bearing.words(),
               "oil clearance",
               () -> context.navigator().open(() -> new ClearanceScreen(context))));
     }
-    for (PairClearance pair : model.undecidedPairs()) {
+    for (PairClearance pair : undecided.pairs()) {
       cells.add(
           new Cell(
               pair.words(),

@@ -58,6 +58,17 @@ final class FigureModel {
         : Optional.empty();
   }
 
+  /** Goes on where another one of the same figure stood. */
+  void goOn(FigureModel other) {
+    value.replace(0, value.length(), other.value.toString());
+    spread.replace(0, spread.length(), other.spread.toString());
+    unit = other.unit;
+    negative = other.negative;
+    atMost = other.atMost;
+    onSpread = other.onSpread;
+    fresh = other.fresh;
+  }
+
   AmountInput input() {
     return input;
   }
@@ -145,6 +156,20 @@ final class FigureModel {
     if (!field.isEmpty()) {
       field.setLength(field.length() - 1);
     }
+  }
+
+  /** What is typed, and its sign, stand as they do now again when it is run. */
+  Runnable remember() {
+    String wasValue = value.toString();
+    String wasSpread = spread.toString();
+    boolean wasNegative = negative;
+    boolean wasFresh = fresh;
+    return () -> {
+      value.replace(0, value.length(), wasValue);
+      spread.replace(0, spread.length(), wasSpread);
+      negative = wasNegative;
+      fresh = wasFresh;
+    };
   }
 
   /** The value with its unit, as shown while it is typed. */

@@ -12,6 +12,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.SignMark;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 /**
  * A reading against its limits: the walls of the limits with what they allow between them, the
@@ -43,7 +44,7 @@ final class ReadingBar extends Region {
         touch
             .fit(judged.value().amount().rounded(places()).text(), 4.5, 4.5, true)
             .align(Pos.CENTER_RIGHT);
-    mark = new SignMark(scale, sign(), scale.px(MARK_MM));
+    mark = new SignMark(scale, sign(judged.decision()), scale.px(MARK_MM));
     allowed.getStyleClass().add("limit-allowed");
     band.getStyleClass().add("limit-band");
     for (Line each : new Line[] {axis, lower, upper}) {
@@ -62,11 +63,12 @@ final class ReadingBar extends Region {
     return judged.value().unit().decimals();
   }
 
-  private Sign sign() {
-    return switch (judged.decision()) {
+  /** The marks that the build record has for the same. */
+  static Sign sign(Ruling decision) {
+    return switch (decision) {
       case ACCEPT -> Sign.FITTED;
-      case UNDECIDED -> Sign.SUSPECT;
-      case REJECT -> Sign.OTHER;
+      case UNDECIDED -> Sign.OPEN;
+      case REJECT -> Sign.FAILED;
     };
   }
 

@@ -9,6 +9,7 @@ import javafx.scene.image.Image;
 import wherefrom.files.Progress;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
+import wherefrom.job.photos.PhotoFolder;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
 import wherefrom.job.tags.CodeLookup;
@@ -42,18 +43,23 @@ public final class OfferScreen extends Page implements Scannable {
   private final String again;
   private final PictureView picture;
   private Optional<Path> shown = Optional.empty();
-  private boolean keeping;
+
+  /** Asks about pictures that lie outside the job. */
+  public static void ask(
+      ScreenContext context, List<Path> files, Optional<Subject> likely, String again) {
+    OfferModel model = new OfferModel(context.getJob(), files);
+    context.navigator().open(() -> new OfferScreen(context, model, likely, again));
+  }
 
   /**
-   * @param files pictures that lie outside the job
+   * @param model what was asked and answered so far; a screen that is made anew goes on with it
    * @param likely what they show most likely; it stands first
    * @param again how one comes back to those that are left, in a sentence
    */
-  public OfferScreen(
-      ScreenContext context, List<Path> files, Optional<Subject> likely, String again) {
+  OfferScreen(ScreenContext context, OfferModel model, Optional<Subject> likely, String again) {
     super(context, QUESTION);
-    this.job = context.getJob();
-    this.model = new OfferModel(job, files);
+    this.job = model.job();
+    this.model = model;
     this.likely = likely;
     this.again = again;
     picture = Panes.grow(new PictureView(touch().text("")));
@@ -111,6 +117,10 @@ public final class OfferScreen extends Page implements Scannable {
 
   /** One answer is for one photograph: says what is in the way of the next. */
   private boolean canAnswer() {
+    if (context.job().filter(job::equals).isEmpty()) {
+      context.say(FolderReading.PUT_AWAY);
+      return false;
+    }
     if (waits()) {
       return false;
     }
@@ -122,10 +132,10 @@ public final class OfferScreen extends Page implements Scannable {
 
   /** Whether the photograph before is still being kept; says so. */
   private boolean waits() {
-    if (keeping) {
+    if (model.isKeeping()) {
       context.say("The photograph before is still being kept. Wait a moment.");
     }
-    return keeping;
+    return model.isKeeping();
   }
 
   private List<Cell> cells() {
@@ -151,12 +161,12 @@ public final class OfferScreen extends Page implements Scannable {
       return;
     }
     CodeLookup found = scanned.getFound();
-    if (found instanceof CodeLookup.APart part) {
-      chosen(Subject.ofPart(part.part().part().item()));
-    } else if (found instanceof CodeLookup.ASpot spot) {
+    if (found instanceof CodeLookup.ASpot spot) {
       at(spot);
     } else {
-      context.refuse(found, "Scan a part's tag or a place card.");
+      PhotoFolder.subject(found)
+          .ifPresentOrElse(
+              this::chosen, () -> context.refuse(found, "Scan a part's tag or a place card."));
     }
   }
 
@@ -179,12 +189,12 @@ public final class OfferScreen extends Page implements Scannable {
       return;
     }
     List<Path> files = List.copyOf(model.rest().subList(0, count));
-    keeping = true;
+    model.keeping(true);
     context.longWork(
         "Keeping the photographs",
         () -> copied(files),
         names -> filed(subject, names),
-        () -> keeping = false);
+        () -> model.keeping(false));
   }
 
   private List<String> copied(List<Path> files) throws IOException {
@@ -197,6 +207,10 @@ public final class OfferScreen extends Page implements Scannable {
   }
 
   private void filed(Optional<Subject> subject, List<String> names) {
+    if (context.job().filter(job::equals).isEmpty()) {
+      context.say(FolderReading.PUT_AWAY);
+      return;
+    }
     if (context.attempt(() -> model.file(subject, names))) {
       String what = names.size() == 1 ? "The photograph is" : names.size() + " photographs are";
       context.say(what + " kept with " + Photograph.words(job.state(), subject) + ".");
@@ -213,7 +227,7 @@ public final class OfferScreen extends Page implements Scannable {
 
   /** Whoever has gone on to another screen meanwhile stays there. */
   private void goOn() {
-    if (model.file().isEmpty() && context.navigator().current().equals(this)) {
+    if (model.file().isEmpty() && context.navigator().isUp(this)) {
       context.navigator().back();
     }
     context.navigator().changed();

@@ -19,10 +19,11 @@ public final class PhotosOf {
   }
 
   private static boolean isOf(EngineJob job, Subject subject, Place place) {
-    if (subject instanceof Subject.APart part) {
-      return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
-    }
-    return ((Subject.AFeature) subject).isAt(place.spot());
+    return subject.match(
+        part ->
+            job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent(),
+        at -> at.isAt(place.spot()),
+        beside -> false);
   }
 
   /** Whether there is one. */

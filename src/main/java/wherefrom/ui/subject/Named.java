@@ -1,8 +1,9 @@
 package wherefrom.ui.subject;
 
-import wherefrom.engine.Spots;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.bags.BagBook;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 
@@ -12,11 +13,17 @@ public final class Named {
 
   /** {@code 3 EX pushrod}, {@code Main journal 2}. */
   public static String title(EngineJob job, Subject subject) {
-    if (subject instanceof Subject.APart tagged) {
-      Part part = job.getPart(tagged.item()).part();
-      return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
-    }
-    Subject.AFeature at = (Subject.AFeature) subject;
+    return subject.match(
+        tagged -> title(job.getPart(tagged.item()).part()),
+        Named::title,
+        beside -> Words.capital(BagBook.of(job).words(beside)));
+  }
+
+  private static String title(Part part) {
+    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+  }
+
+  private static String title(Subject.AFeature at) {
     return switch (at.feature().reach()) {
       case VALVE -> place(at) + " " + at.feature().word();
       case WHOLE -> Words.capital(at.feature().word());
@@ -26,15 +33,14 @@ public final class Named {
 
   /** The place alone: {@code 3 EX}, {@code 2}, {@code left}. */
   public static String place(EngineJob job, Subject subject) {
-    return subject instanceof Subject.APart tagged
-        ? job.getPart(tagged.item()).part().home().figures()
-        : place((Subject.AFeature) subject);
+    return subject.match(
+        tagged -> job.getPart(tagged.item()).part().home().figures(), Named::place, beside -> "");
   }
 
   private static String place(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE -> Spots.find(at.where()).map(wherefrom.engine.Spot::figures).orElse(at.where());
-      case CYLINDER, MAIN, CAM_BEARING -> at.where().substring(1);
+      case VALVE -> at.site().findSpot().map(Spot::figures).orElse(at.where());
+      case CYLINDER, MAIN, CAM_BEARING -> "" + at.number();
       case BANK -> at.where();
       case WHOLE -> at.feature().word();
     };

@@ -19,6 +19,7 @@ import wherefrom.job.measure.Measuring;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.tables.JobTables;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
 /** Ring filing from the first reading to the last tick, with printed rules. */
@@ -147,7 +148,7 @@ class RingFilingTest {
   void aGapReadBeforeTheBoreWasHonedIsReadAnew() {
     done(filing.wantGap(Ring.TOP, "0.0150", ""));
     read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.018");
-    bench.record(new ChangeMade(0, ChangeKind.HONED, "B3", ""));
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.HONED, "B3")));
     assertThat(top().state()).isEqualTo(RingGapRow.State.TO_MEASURE);
     assertThat(filing.tick("B3", Ring.TOP)).isInstanceOf(FigureOutcome.Refused.class);
   }

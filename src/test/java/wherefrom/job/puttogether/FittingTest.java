@@ -22,6 +22,7 @@ import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.rules.Cue;
@@ -164,7 +165,7 @@ class FittingTest {
   @Test
   void aReplacedPartIsRetiredAndItsReplacementFits() {
     int old = part(job, "pushrod@3EX").item();
-    job.record(new PartReplaced(old, job.nextItem(), "bent", Optional.empty(), ""));
+    job.record(new PartReplaced(old, job.nextItem(), "bent", Optional.empty(), PartSort.SAME));
     Verdict verdict = fitting.fit(job.state().getPart(old).part(), spot("3EX"), false);
     assertThat(verdict.word()).isEqualTo("retired");
     assertThat(verdict.wayOut()).contains("0075");

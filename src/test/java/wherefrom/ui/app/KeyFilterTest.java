@@ -129,6 +129,46 @@ class KeyFilterTest {
     assertThat(shown).contains("Launch_").doesNotContain(tag.substring(0, 8));
   }
 
+  /** The pad takes six figures of the sixteen; none of those before may go with them. */
+  @Test
+  void aScanIntoAPadThatIsFullLeavesTheFigureAsItWas() {
+    String tag = SampleJob.whole().tag("pushrod@3EX");
+    List<String> done = new ArrayList<>();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> NumberEntryScreen.size(context, "Size", "", 7, done::add));
+          type(window, "0.0152", PERSON_NANOS);
+          window.nanos.addAndGet(3_000_000_000L);
+          type(window, tag + "\r", SCANNER_NANOS);
+          window.nanos.addAndGet(3_000_000_000L);
+          type(window, "\r", PERSON_NANOS);
+          return 0;
+        });
+    assertThat(done).containsExactly("0.0152");
+  }
+
+  @Test
+  void whereACodeIsAskedForTheTagItselfIsTaken() {
+    SampleJob sample = SampleJob.whole();
+    String tag = sample.tag("pushrod@3EX");
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          ScreenContext context = window.shell.context();
+          List<String> taken = new ArrayList<>();
+          ScanScreen below = scanScreen(window);
+          TypedCode.ask(context, scanned -> taken.add(scanned.text()));
+          type(window, "12", PERSON_NANOS);
+          window.nanos.addAndGet(3_000_000_000L);
+          type(window, tag + "\r", SCANNER_NANOS);
+          assertThat(taken).containsExactly(tag);
+          assertThat(context.navigator().current()).isSameAs(below);
+          return 0;
+        });
+  }
+
   @Test
   void wordsTypedFastSayNothingEvenWhereTheEntryIsLeftBeforeTheyEnd() {
     Toolkit.on(
