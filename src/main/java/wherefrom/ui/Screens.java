@@ -3,6 +3,7 @@ package wherefrom.ui;
 import java.util.EnumMap;
 import java.util.Map;
 import wherefrom.ui.app.LiveCamera;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
@@ -32,8 +33,8 @@ import wherefrom.ui.timing.TimingScreen;
 import wherefrom.ui.torque.TorqueScreen;
 
 /**
- * Every screen that others lead to: one line each. No method references: such a one loads its
- * screen's class before the first picture.
+ * Every screen that others lead to: one line each. Makers of one class, not twenty method references
+ * or lambdas: each of those would be a class of its own before the first picture.
  */
 public final class Screens {
   private Screens() {}
@@ -65,7 +66,39 @@ public final class Screens {
     screens.put(ScreenId.SETTINGS, (context, item) -> new SettingsScreen(context));
     screens.put(ScreenId.NEW_JOB, (context, item) -> new NewJobScreen(context));
     screens.put(ScreenId.NUMBERS, (context, item) -> new NumbersScreen(context));
+    for (ScreenId id : ScreenId.values()) {
+      screens.put(id, new One(id));
+    }
     return screens;
+  }
+
+  private record One(ScreenId id) implements ScreenMaker {
+    @Override
+    public Screen make(ScreenContext context, int item) {
+      return switch (id) {
+        case JOBS -> new JobsScreen(context);
+        case JOB_HOME -> new JobHomeScreen(context);
+        case TAKE_APART -> new TakeApartScreen(context);
+        case BENCH_MAP -> new BenchMapScreen(context);
+        case PART -> new PartScreen(context, item);
+        case PHOTOGRAPHS -> PhotosScreen.ofAll(context);
+        case PRINT_TAGS -> new PrintTagsScreen(context, item);
+        case BETWEEN -> new BetweenScreen(context);
+        case CHANGES -> new ChangesScreen(context);
+        case DECIDE -> item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item);
+        case INSPECT -> InspectScreen.of(context, item);
+        case MEASURE -> MeasureScreen.of(context, item);
+        case MACHINE_SHOP -> new ShopScreen(context);
+        case MONEY -> new MoneyScreen(context);
+        case BUILD_RECORD -> new RecordScreen(context);
+        case PUT_TOGETHER -> new PutTogetherScreen(context);
+        case TORQUE -> new TorqueScreen(context);
+        case TIMING -> new TimingScreen(context);
+        case SETTINGS -> new SettingsScreen(context);
+        case NEW_JOB -> new NewJobScreen(context);
+        case NUMBERS -> new NumbersScreen(context);
+      };
+    }
   }
 
   /** The camera's pane beside the work. */
