@@ -41,31 +41,6 @@ public final class Screens {
 
   public static Map<ScreenId, ScreenMaker> all() {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
-    screens.put(ScreenId.JOBS, (context, item) -> new JobsScreen(context));
-    screens.put(ScreenId.JOB_HOME, (context, item) -> new JobHomeScreen(context));
-    screens.put(ScreenId.TAKE_APART, (context, item) -> new TakeApartScreen(context));
-    screens.put(ScreenId.BENCH_MAP, (context, item) -> new BenchMapScreen(context));
-    screens.put(ScreenId.PART, (context, item) -> new PartScreen(context, item));
-    screens.put(ScreenId.PHOTOGRAPHS, (context, item) -> PhotosScreen.ofAll(context));
-    screens.put(ScreenId.PRINT_TAGS, (context, item) -> new PrintTagsScreen(context, item));
-    screens.put(ScreenId.BETWEEN, (context, item) -> new BetweenScreen(context));
-    screens.put(ScreenId.BEFORE, (context, item) -> new BeforeScreen(context));
-    screens.put(ScreenId.CHANGES, (context, item) -> new ChangesScreen(context));
-    screens.put(
-        ScreenId.DECIDE,
-        (context, item) ->
-            item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item));
-    screens.put(ScreenId.INSPECT, (context, item) -> InspectScreen.of(context, item));
-    screens.put(ScreenId.MEASURE, (context, item) -> MeasureScreen.of(context, item));
-    screens.put(ScreenId.MACHINE_SHOP, (context, item) -> new ShopScreen(context));
-    screens.put(ScreenId.MONEY, (context, item) -> new MoneyScreen(context));
-    screens.put(ScreenId.BUILD_RECORD, (context, item) -> new RecordScreen(context));
-    screens.put(ScreenId.PUT_TOGETHER, (context, item) -> new PutTogetherScreen(context));
-    screens.put(ScreenId.TORQUE, (context, item) -> new TorqueScreen(context));
-    screens.put(ScreenId.TIMING, (context, item) -> new TimingScreen(context));
-    screens.put(ScreenId.SETTINGS, (context, item) -> new SettingsScreen(context));
-    screens.put(ScreenId.NEW_JOB, (context, item) -> new NewJobScreen(context));
-    screens.put(ScreenId.NUMBERS, (context, item) -> new NumbersScreen(context));
     for (ScreenId id : ScreenId.values()) {
       screens.put(id, new One(id));
     }
@@ -83,6 +58,7 @@ public final class Screens {
         case PART -> new PartScreen(context, item);
         case PHOTOGRAPHS -> PhotosScreen.ofAll(context);
         case PRINT_TAGS -> new PrintTagsScreen(context, item);
+        case BEFORE -> new BeforeScreen(context);
         case BETWEEN -> new BetweenScreen(context);
         case CHANGES -> new ChangesScreen(context);
         case DECIDE -> item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item);
