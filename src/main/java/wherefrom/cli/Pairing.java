@@ -89,7 +89,8 @@ final class Pairing {
     boolean hidden =
         !alone
             && VerdictRules.isTurned(bench.state().bench(), new Attempt(part, spot, this.turned));
-    String more = (hidden ? " It is turned, too." : "") + unmated.map(what -> " " + what.words()).orElse("");
+    String more =
+        (hidden ? " It is turned, too." : "") + unmated.map(what -> " " + what.words()).orElse("");
     String where = part.words() + ", at " + spot.words() + ".";
     return "Fitted against the stop \"" + against.word() + "\": " + where + more;
   }

@@ -52,7 +52,9 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
     new PairClearances(bench.state())
         .find(result.subject()).stream()
             .filter(one -> one.pair().isBy(result.plan()))
-            .map(one -> new Clearance(one.pair().key(), one.words(), one.sentence(), one.judgement()))
+            .map(
+                one ->
+                    new Clearance(one.pair().key(), one.words(), one.sentence(), one.judgement()))
             .forEach(clearances::add);
     return clearances;
   }

@@ -124,11 +124,15 @@ class PlacelessTest {
     PhotoFiles photos = new PhotoFiles();
     Path job = Files.createDirectories(folder.resolve("job"));
     String name = photos.add(job, picture);
-    assertThat(name).isEqualTo(photos.names(picture).iterator().next()).isNotEqualTo(Sums.digest(placed) + ".jpg");
+    assertThat(name)
+        .isEqualTo(photos.names(picture).iterator().next())
+        .isNotEqualTo(Sums.digest(placed) + ".jpg");
     assertThat(photos.locate(job, name)).hasBinaryContent(Placeless.of(placed));
   }
 
-  /** A writer may fill with FF before any marker: what stands behind it is a segment all the same. */
+  /**
+   * A writer may fill with FF before any marker: what stands behind it is a segment all the same.
+   */
   @Test
   void fillingBeforeASegmentHidesNoPosition() throws Exception {
     byte[] plain = jpeg();

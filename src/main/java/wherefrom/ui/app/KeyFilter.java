@@ -41,7 +41,9 @@ public final class KeyFilter {
   private boolean shift;
   private boolean intoEntry;
 
-  /** How the entry stood before each character that may yet turn out to be a scan's, newest first. */
+  /**
+   * How the entry stood before each character that may yet turn out to be a scan's, newest first.
+   */
   private final Deque<Runnable> before = new ArrayDeque<>();
 
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));

@@ -52,8 +52,7 @@ public final class Shell extends StackPane implements WindowFrame {
     this.camera = new CameraSide(context, this::current, scans, cameras);
     this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
     this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
-    this.letters =
-        new LettersThatFit(dress, path, this::told, this::arrange, this::remakeSmaller);
+    this.letters = new LettersThatFit(dress, path, this::told, this::arrange, this::remakeSmaller);
     this.message = new Message(nanos, dress::title, this::tell);
     listen();
     dress.put(this::told);

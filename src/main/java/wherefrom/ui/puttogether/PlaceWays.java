@@ -42,9 +42,7 @@ final class PlaceWays {
   }
 
   private void part(Place place) {
-    model
-        .rightful(place)
-        .ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
+    model.rightful(place).ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
   }
 
   private void excuse(Place place) {
