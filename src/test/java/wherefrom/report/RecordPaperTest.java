@@ -86,6 +86,22 @@ class RecordPaperTest {
     }
   }
 
+  /** Letter is less high: drawings and photographs give way, so that no page holds a rest. */
+  @Test
+  void onLetterTheDemoHasAsManyPages() throws IOException {
+    int a4 = pages(PaperSize.A4);
+    assertThat(a4).isBetween(12, 16);
+    assertThat(pages(PaperSize.LETTER)).isEqualTo(a4);
+  }
+
+  private int pages(PaperSize paper) throws IOException {
+    Path pdf = folder.resolve(paper + ".pdf");
+    new FileReports().writeRecord(demo(), paper, Outgoing.to(pdf));
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return document.getNumberOfPages();
+    }
+  }
+
   @Test
   void theContentsNameThePageOfEachCylinder() throws IOException {
     List<String> texts = print(demo(), ImageType.GRAY).texts();

@@ -27,7 +27,7 @@ public final class RingScreen extends ListPage {
   private Runnable first = () -> {};
 
   RingScreen(ScreenContext context, String where, Ring ring) {
-    super(context, Words.capital("cylinder " + where.substring(1) + ", " + ring.words()));
+    super(context, Words.capital(ring.wordsAt(where)));
     this.where = where;
     this.ring = ring;
     tag = tag(() -> first.run());

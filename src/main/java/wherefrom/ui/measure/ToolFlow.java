@@ -2,10 +2,12 @@ package wherefrom.ui.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.measure.Instruments;
+import wherefrom.quantity.AmountReading;
+import wherefrom.quantity.AmountText;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -106,15 +108,10 @@ final class ToolFlow {
                     }));
   }
 
-  private static java.util.Optional<String> twice(String step) {
-    int gap = step.indexOf(' ');
-    try {
-      java.math.BigDecimal one = new java.math.BigDecimal(step.substring(0, gap).replace(',', '.'));
-      return java.util.Optional.of(
-          one.add(one).toPlainString() + step.substring(gap).toLowerCase(Locale.ROOT));
-    } catch (NumberFormatException e) {
-      return java.util.Optional.empty();
-    }
+  private static Optional<String> twice(String step) {
+    return AmountText.read(step) instanceof AmountReading.Understood one
+        ? Optional.of(one.amount().plus(one.amount()).text())
+        : Optional.empty();
   }
 
   private void type(String title, Consumer<String> done) {

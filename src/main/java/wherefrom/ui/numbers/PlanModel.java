@@ -72,7 +72,7 @@ final class PlanModel {
   /** The rows but those of the ratio, which has a drawing of its own. */
   List<PlanRows.Row> figures() {
     return rows().stream()
-        .filter(row -> !row.name().startsWith("Ratio"))
+        .filter(row -> !row.ratio())
         .map(PlanRows.Row::withUnitAside)
         .toList();
   }

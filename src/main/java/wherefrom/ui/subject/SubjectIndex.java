@@ -13,7 +13,6 @@ import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
@@ -90,23 +89,18 @@ public final class SubjectIndex implements EngineIndex {
   /** Where a feature's place is drawn. */
   private static Optional<Spot> spot(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE -> Spots.find(at.where());
+      case VALVE, CAM_BEARING -> at.site().findSpot();
       case CYLINDER -> Optional.of(cylinder(at));
-      case MAIN -> Optional.of(new MainSpot(number(at), ShellHalf.UPPER));
-      case CAM_BEARING -> Spots.find(at.where());
+      case MAIN -> Optional.of(new MainSpot(at.number(), ShellHalf.UPPER));
       case BANK, WHOLE -> Optional.empty();
     };
   }
 
-  private static int number(Subject.AFeature at) {
-    return Integer.parseInt(at.where().substring(1));
-  }
-
   private static Spot cylinder(Subject.AFeature at) {
     return switch (standIn(at.feature())) {
-      case ROD_CAP -> new RodSpot(number(at), ShellHalf.LOWER);
-      case ROD -> new RodSpot(number(at), ShellHalf.UPPER);
-      default -> new wherefrom.engine.BoreSpot(number(at));
+      case ROD_CAP -> new RodSpot(at.number(), ShellHalf.LOWER);
+      case ROD -> new RodSpot(at.number(), ShellHalf.UPPER);
+      default -> new wherefrom.engine.BoreSpot(at.number());
     };
   }
 
