@@ -62,7 +62,6 @@ final class PartFindings {
   /** The readings that are whole and have a limit, held against it. */
   List<Judgement> judgements() {
     return job.state().measures().listResults(subject).stream()
-        .filter(MeasuredResult::isWhole)
         .flatMap(result -> result.judgements().stream())
         .toList();
   }
@@ -81,7 +80,7 @@ final class PartFindings {
   }
 
   private static String words(MeasuredResult result) {
-    if (!result.isWhole()) {
+    if (!result.isWhole() && result.judgements().isEmpty()) {
       return result.samples().size()
           + " of "
           + result.plan().stations().size()
