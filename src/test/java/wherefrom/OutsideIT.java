@@ -14,11 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The finished jar, used by a shell script that knows nothing but its command line. */
 class OutsideIT {
-  private static final Path JAR =
-      Path.of(System.getProperty("wherefrom.target", "target"), "wherefrom.jar");
-  private static final String JAVA =
-      Path.of(System.getProperty("java.home"), "bin", "java").toString();
-
   @TempDir Path folder;
 
   /** pdftoppm is a rasteriser from another code base than what wrote the PDF. */
@@ -31,24 +26,18 @@ class OutsideIT {
       Files.writeString(script, "pdftoppm -r \"$2\" -gray -png \"$1\" \"$3/page\"\n");
       return List.of("/bin/bash", script.toString());
     }
-    return List.of(JAVA, "-cp", System.getProperty("java.class.path"), "wherefrom.Rasteriser");
+    return List.of(
+        FinishedProgram.JAVA, "-cp", System.getProperty("java.class.path"), "wherefrom.Rasteriser");
   }
 
   @Test
   void aShellScriptRunsTheWholeJob() throws IOException, InterruptedException {
     assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "bash runs the script");
-    assertThat(JAR).exists();
+    FinishedProgram program = FinishedProgram.in(folder);
     List<String> words = new ArrayList<>(List.of("/bin/bash", "src/test/sh/outside.sh"));
-    words.addAll(List.of(JAVA, "-Dwherefrom.home=" + folder.resolve("home"), "-jar"));
-    words.add(JAR.toAbsolutePath().toString());
+    words.addAll(program.words());
     words.add("--");
     words.addAll(rasteriser());
-    Path output = folder.resolve("output");
-    Process bash =
-        new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(output.toFile()).start();
-    int status = bash.waitFor();
-    String said = Files.readString(output);
-    assertThat(status).as(said).isZero();
-    assertThat(said).endsWith("74 read, 74 out, 73 right, 1 stopped, 1 to fit\n");
+    assertThat(program.run(words)).endsWith("74 read, 74 out, 73 right, 1 stopped, 1 to fit\n");
   }
 }

@@ -209,14 +209,14 @@ final class DecideCommands {
 
     static BuyRow of(Deciding deciding, Purchase thing) {
       return new BuyRow(
-          thing.what(),
+          thing.what().words(),
           thing.pieces(),
           "",
           "",
           List.of(),
           thing.reason(),
           deciding.findCost(thing).map(Money::text).orElse(""),
-          new Row.Beside(thing.what()));
+          new Row.Beside(thing.what().words()));
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import wherefrom.demo.DemoJob;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.print.Unprintable;
@@ -167,8 +168,8 @@ final class JobCommands {
   private record JobRow(
       String folder, String name, String lastTouched, String doNext, String trouble)
       implements Row {
-    static JobRow of(Shelf.Entry entry) {
-      String touched = entry.resume().map(resume -> resume.lastTouched().toString()).orElse("");
+    static JobRow of(Shelf.Entry entry, Days days) {
+      String touched = entry.resume().map(resume -> days.stamp(resume.lastTouched())).orElse("");
       String next = entry.resume().map(Resume::doNext).orElse("");
       return new JobRow(entry.folder().toString(), entry.name(), touched, next, entry.trouble());
     }
@@ -184,9 +185,7 @@ final class JobCommands {
             "job list",
             "Lists the jobs of a jobs folder, the one last worked on first.",
             Option.maybe("--folder", "JOBS", "the jobs folder; the settings' if not given"))
-        .noting(
-            "One line per job: folder, name, when it was last worked on (UTC), what to do"
-                + " next.")
+        .noting("One line per job: folder, name, when it was last worked on, what to do next.")
         .does(
             (call, answer) -> {
               boolean given = call.find("--folder").isPresent();
@@ -194,8 +193,9 @@ final class JobCommands {
               if (!Files.isDirectory(shop)) {
                 throw new BadInput("There is no folder " + shop + ". Give the jobs folder.");
               }
+              Days days = new Days(call.services().clock().getZone());
               call.services().shelves().apply(shop).list().stream()
-                  .map(JobRow::of)
+                  .map(entry -> JobRow.of(entry, days))
                   .forEach(answer::row);
               return Status.RIGHT;
             });

@@ -20,8 +20,7 @@ final class Meaning {
 
   /** The same with a full stop. */
   static String sentence(CodeLookup found) {
-    String words = of(found);
-    return words.endsWith(".") ? words : words + ".";
+    return Words.withStop(of(found));
   }
 
   /** Where no job is at hand to ask. */

@@ -13,6 +13,7 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.MoneyCsv;
 import wherefrom.quantity.JobCurrency;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -123,10 +124,13 @@ final class MoneyCommands {
     if (what.isPresent()) {
       String amount = call.get(AMOUNT);
       return answer.only(
-          said(book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount))));
+          said(
+              book.begin(
+                  Locale.getDefault(), () -> book.setPrice(Article.read(what.get()), amount))));
     }
     JobCurrency tender = book.tender(Locale.getDefault());
-    book.prices().forEach((name, price) -> answer.row(new MoneyRows.Price(name, price, tender)));
+    book.prices()
+        .forEach((name, price) -> answer.row(new MoneyRows.Price(name.words(), price, tender)));
     return Status.RIGHT;
   }
 

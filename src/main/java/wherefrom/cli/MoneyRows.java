@@ -75,7 +75,7 @@ final class MoneyRows {
 
     private static Item of(CostItem item) {
       return new Item(
-          item.what(), item.pieces(), item.priced(), item.amount().text(), item.because());
+          item.what().words(), item.pieces(), item.priced(), item.amount().text(), item.because());
     }
   }
 

@@ -67,6 +67,9 @@ final class PhotosCommand {
     for (Path had : sorted.had()) {
       rows.add(new PictureRow(String.valueOf(had.getFileName()), "kept before", true));
     }
+    for (Path back : sorted.back()) {
+      rows.add(new PictureRow(String.valueOf(back.getFileName()), "put back: it was gone", true));
+    }
     rows.forEach(answer::row);
     sorted.left().forEach(left -> answer.fault(left.why()));
     if (!sorted.left().isEmpty()) {

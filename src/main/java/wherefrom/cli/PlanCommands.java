@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Look;
+import wherefrom.job.FigureParser;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
 import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.tags.CodeLookup;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 
 /** Changes: shown, planned, made, dropped; the checks that follow, and their answers. */
 final class PlanCommands {
@@ -30,9 +34,10 @@ final class PlanCommands {
     return List.of(change(), list(), made(), drop(), checks(), answer(), PlanNumbersCommand.of());
   }
 
-  private static Change change(Call call, String kind) throws BadInput {
+  private static Change change(OpenedJob bench, Call call, String kind) throws BadInput {
     ChangeKind found = Names.find(ChangeKind.class, "kind of change", kind);
-    return new Change(found, call.text("--where"), call.text("--size"));
+    Unit usual = FigureParser.usual(bench.state().units(), Dimension.LENGTH);
+    return ChangeText.read(found, call.text("--where"), call.text("--size"), usual);
   }
 
   private static void require(Planning.Answer given) throws BadInput {
@@ -58,7 +63,7 @@ final class PlanCommands {
   }
 
   private static Row change(OpenedJob bench, Call call) throws BadInput {
-    Change change = change(call, call.operand("Give one kind of change."));
+    Change change = change(bench, call, call.operand("Give one kind of change."));
     Planning planning = new Planning(bench.job());
     Optional<String> fault = planning.findWrong(change);
     if (fault.isPresent()) {
@@ -87,8 +92,7 @@ final class PlanCommands {
     }
     for (LoggedEntry logged : bench.state().standing()) {
       if (logged.entry() instanceof ChangeMade made) {
-        Change change = new Change(made.change(), made.where(), made.detail());
-        rows.add(PlanRows.Listed.of(bench, made.plan(), "made", change));
+        rows.add(PlanRows.Listed.of(bench, made.plan(), "made", made.change()));
       }
     }
     for (Change change : new Planning(bench.job()).fromShop()) {
@@ -114,7 +118,7 @@ final class PlanCommands {
     Planning.Answer made =
         what.matches("\\d{1,6}")
             ? planning.carryOut(Integer.parseInt(what))
-            : planning.make(change(call, what));
+            : planning.make(change(bench, call, what));
     require(made);
     Planning.Answer.Made done = (Planning.Answer.Made) made;
     return PlanRows.Whole.of("Made", 0, done.change(), "", done.consequences(), bench);

@@ -130,7 +130,10 @@ final class RecordCommands {
   private record PhotoRow(String of, String caption, String file, String time) implements Row {
     static PhotoRow of(OpenedJob bench, Photograph photo) {
       return new PhotoRow(
-          photo.words(bench.state()), photo.story(), photo.file(), photo.time().toString());
+          photo.words(bench.state()),
+          photo.story(),
+          photo.file(),
+          bench.job().days().stamp(photo.time()));
     }
 
     @Override

@@ -7,15 +7,17 @@ import java.util.Map;
 import wherefrom.job.shelf.Resume;
 
 /** Where a job was left. */
-record ResumeRow(String name, Resume resume) implements Row {
+record ResumeRow(String name, Resume resume, String lastTouched) implements Row {
   static ResumeRow of(OpenedJob bench) {
-    return new ResumeRow(bench.state().name(), Resume.of(bench.job()));
+    Resume resume = Resume.of(bench.job());
+    String touched = bench.job().days().stamp(resume.lastTouched());
+    return new ResumeRow(bench.state().name(), resume, touched);
   }
 
   @Override
   public String text() {
     List<String> lines = new ArrayList<>();
-    lines.add(name + ", last worked on " + resume.lastTouched() + ".");
+    lines.add(name + ", last worked on " + lastTouched + ".");
     lines.add("Last: " + resume.lastStep() + ".");
     resume.stop().ifPresent(stop -> lines.add("Stopped: " + stop));
     lines.add(
@@ -34,7 +36,7 @@ record ResumeRow(String name, Resume resume) implements Row {
   public Map<String, Object> fields() {
     return Json.object(
         "name", name,
-        "lastTouched", resume.lastTouched(),
+        "lastTouched", lastTouched,
         "lastStep", resume.lastStep(),
         "stop", resume.stop().orElse(""),
         "inEngine", resume.inEngine(),

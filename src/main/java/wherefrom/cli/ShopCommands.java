@@ -229,7 +229,7 @@ final class ShopCommands {
     String name = bench.state().name();
     Unprintable.warning(call.services().printer(), name, visit).ifPresent(answer::say);
     PaperSize paper = PaperOption.BINDER.get(call);
-    call.services().reports().writeSlip(ShopSlip.of(bench.state(), visit), paper, outlet.out());
+    call.services().reports().writeSlip(ShopSlip.of(bench.job(), visit), paper, outlet.out());
     return answer.only(
         new Row.Told(
             outlet.name() + ": " + visit.pieces() + " pieces.",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import wherefrom.job.Caution;
+import wherefrom.job.Days;
 import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
@@ -118,20 +119,20 @@ final class TorqueCommands {
 
   private record TickRow(
       int stage, boolean check, int bolt, String person, boolean outOfTurn, String time) {
-    static TickRow of(KeptCard kept, int at) {
+    static TickRow of(KeptCard kept, int at, Days days) {
       Tick tick = kept.card().ticks().get(at);
       boolean check = tick.stage() == kept.card().checkStage();
-      String time = kept.marks().get(at).time().toString();
+      String time = days.stamp(kept.marks().get(at).time());
       return new TickRow(tick.stage(), check, tick.bolt(), tick.person(), tick.outOfTurn(), time);
     }
   }
 
   private record WholeCard(CardRow card, List<TickRow> ticks) implements Row {
-    static WholeCard of(KeptCard kept) {
+    static WholeCard of(KeptCard kept, Days days) {
       int marks = kept.marks().size();
       return new WholeCard(
           new CardRow(kept),
-          IntStream.range(0, marks).mapToObj(at -> TickRow.of(kept, at)).toList());
+          IntStream.range(0, marks).mapToObj(at -> TickRow.of(kept, at, days)).toList());
     }
 
     @Override
@@ -162,7 +163,7 @@ final class TorqueCommands {
   private static Command show() {
     return Command.of(
             "torque show", "Shows a card: what comes next, then each stage with its bolts.", CARD)
-        .tells((bench, call) -> WholeCard.of(card(bench, call)));
+        .tells((bench, call) -> WholeCard.of(card(bench, call), bench.job().days()));
   }
 
   private static int number(Call call) throws BadInput {

@@ -1,5 +1,6 @@
 package wherefrom.job;
 
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.BagFilled;
 import wherefrom.job.entry.BagMoved;
 import wherefrom.job.entry.BigPartDecided;
@@ -7,7 +8,6 @@ import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.GasketsListed;
-import wherefrom.inspection.Subject;
 import wherefrom.parts.BigPartName;
 import wherefrom.parts.TagType;
 import wherefrom.text.Words;

@@ -27,7 +27,6 @@ import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Money;
-import wherefrom.rules.consequence.Change;
 import wherefrom.rules.debris.DebrisFind;
 
 /** What happened between the two days, in words: looks, plans, changes, readings, money. */
@@ -77,12 +76,11 @@ final class BenchWords {
   }
 
   private static String planned(ChangePlanned plan) {
-    Change change = new Change(plan.change(), plan.where(), plan.detail());
-    return "plan " + plan.plan() + ": " + change.words();
+    return "plan " + plan.plan() + ": " + plan.change().words();
   }
 
   private static String made(ChangeMade made) {
-    return "done or found: " + new Change(made.change(), made.where(), made.detail()).words();
+    return "done or found: " + made.change().words();
   }
 
   private static String debris(DebrisFound found) {
@@ -133,13 +131,18 @@ final class BenchWords {
   }
 
   private static String price(PriceNoted price) {
-    return "price of " + price.what() + ": " + Money.ofCents(price.cents()).text();
+    return "price of " + price.what().words() + ": " + Money.ofCents(price.cents()).text();
   }
 
   /** What was looked at or measured, by its key. */
   private static String at(EntryWords words, String key) {
     return Subject.find(key)
-        .map(subject -> subject.match(part -> words.part(part.item()), Subject.AFeature::words, beside -> BagWords.of(words, beside)))
+        .map(
+            subject ->
+                subject.match(
+                    part -> words.part(part.item()),
+                    Subject.AFeature::words,
+                    beside -> BagWords.of(words, beside)))
         .orElse(key);
   }
 }

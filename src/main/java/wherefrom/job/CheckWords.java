@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.time.Instant;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.engine.Spot;
@@ -13,6 +12,7 @@ import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 
 /** The answered checks in words: what was asked, by which rule, and why. */
 public final class CheckWords {
@@ -52,8 +52,7 @@ public final class CheckWords {
   }
 
   private static String words(Consequence rule) {
-    String sentence = rule.sentence();
-    String asked = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    String asked = Words.withoutStop(rule.sentence());
     return asked + " (" + rule.ruleWords() + ", " + String.join(", then ", rule.reasons()) + ")";
   }
 
@@ -77,14 +76,14 @@ public final class CheckWords {
    * What an open check still wants. A filter that was cut open already, while debris was followed
    * up, need not be cut again; that a new one is on, nobody said yet.
    */
-  public String stillOpen(Consequence rule) {
+  public String stillOpen(Consequence rule, Days days) {
     boolean filter = rule.checkKey().is(KnownCheck.FILTER_CUT);
     return rule.ruleWords()
         + ": "
-        + (filter ? filterCut() : Optional.<String>empty()).orElse(rule.sentence());
+        + (filter ? filterCut(days) : Optional.<String>empty()).orElse(rule.sentence());
   }
 
-  private Optional<String> filterCut() {
+  private Optional<String> filterCut(Days days) {
     Optional<String> cut = Optional.empty();
     for (LoggedEntry logged : job.standing()) {
       if (logged.entry() instanceof CheckAnswered answered
@@ -92,15 +91,15 @@ public final class CheckWords {
         cut =
             answered.look() == Look.NOT_LOOKED
                 ? Optional.empty()
-                : Optional.of(filter(answered, logged.time()));
+                : Optional.of(filter(answered, days.day(logged.time())));
       }
     }
     return cut;
   }
 
-  private static String filter(CheckAnswered answered, Instant time) {
+  private static String filter(CheckAnswered answered, String day) {
     return "Fit a new filter. The old one was cut open on "
-        + time.toString().substring(0, 10)
+        + day
         + ": "
         + answered.look().word()
         + ".";

@@ -9,11 +9,8 @@ import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
-import wherefrom.quantity.Amount;
-import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.size.CutSurface;
-import wherefrom.rules.size.SizeText;
 
 /** The cuts that are planned, and those that the machine shop has in hand; the last one counts. */
 final class ComingCuts {
@@ -43,13 +40,11 @@ final class ComingCuts {
   }
 
   private void planned(ChangePlanned plan) {
-    Change change = new Change(plan.change(), plan.where(), plan.detail());
-    coming.put(plan(plan.plan()), new Coming(List.of(change), 1, plan(plan.plan())));
+    coming.put(plan(plan.plan()), new Coming(List.of(plan.change()), 1, plan(plan.plan())));
   }
 
   private void sent(ShopLineAdded line) {
-    String size = line.target().map(Amount::text).orElse("");
-    List<Change> changes = line.work().changes(line.where(), size, job.layout());
+    List<Change> changes = line.work().changes(line.where(), line.target(), job.layout());
     coming.put(
         line(line.visit(), line.line()),
         new Coming(changes, line.count(), "visit " + line.visit()));
@@ -80,11 +75,7 @@ final class ComingCuts {
                 one.changes().stream()
                     .filter(change -> change.kind() == surface.change())
                     .filter(change -> change.where().isEmpty() || change.where().equals(where))
-                    .map(change -> new ComingCut(size(change), one.by())))
+                    .map(change -> new ComingCut(change.size(), one.by())))
         .reduce((earlier, later) -> later);
-  }
-
-  private Optional<Amount> size(Change change) {
-    return SizeText.read(change.detail(), FigureParser.usual(job.units(), Dimension.LENGTH));
   }
 }

@@ -78,7 +78,8 @@ public final class EngineJob {
   }
 
   /** Takes in the next entry, which must not be one that takes back. */
-  void apply(LoggedEntry logged) {
+  void apply(LoggedEntry read) {
+    LoggedEntry logged = ChangesOfBefore.read(read, units());
     standing.add(logged);
     places.forget();
     if (!BesideParts.KINDS.have(logged.entry())) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.quantity.Amount;
 
 /** The sizes and sorts of new parts, as they were said when the parts were taken on. */
@@ -20,7 +21,7 @@ final class NewSizes {
   /** {@code , size 0.010 in, roller}; empty where nothing was said. */
   static String words(PartReplaced replaced) {
     String size = replaced.size().map(NewSizes::words).orElse("");
-    return size + (replaced.sort().isEmpty() ? "" : ", " + replaced.sort());
+    return size + (replaced.sort().isSame() ? "" : ", " + replaced.sort().text());
   }
 
   private static String words(Amount size) {
@@ -33,7 +34,9 @@ final class NewSizes {
   }
 
   /** Of which other sort it is; empty where nobody said. */
-  Optional<String> findSort(int item) {
-    return Optional.ofNullable(taken.get(item)).map(PartReplaced::sort).filter(s -> !s.isEmpty());
+  Optional<PartSort> findSort(int item) {
+    return Optional.ofNullable(taken.get(item))
+        .map(PartReplaced::sort)
+        .filter(sort -> !sort.isSame());
   }
 }

@@ -66,6 +66,11 @@ public final class OpenJob implements AutoCloseable {
     return state;
   }
 
+  /** The days of what was done, in the clock's own time zone. */
+  public Days days() {
+    return new Days(clock.getZone());
+  }
+
   /** The folder that holds the logbook and the photographs. */
   public Path folder() {
     return logbook.folder();

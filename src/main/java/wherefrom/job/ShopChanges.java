@@ -3,11 +3,11 @@ package wherefrom.job;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
-import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ShopWork;
 
@@ -57,14 +57,13 @@ public final class ShopChanges {
     if (line == null) {
       return List.of();
     }
-    String size = back.size().or(line::target).map(Amount::text).orElse("");
-    return line.work().changes(line.where(), size, job.layout());
+    return line.work().changes(line.where(), back.size().or(line::target), job.layout());
   }
 
   private List<Change> back(int item) {
     ShopWork work = sent.getOrDefault(item, ShopWork.OTHER);
     return work.findWhere(job.getPart(item).part().home(), job.layout())
-        .map(where -> work.changes(List.of(where), "", job.layout()))
+        .map(where -> work.changes(List.of(where), Optional.empty(), job.layout()))
         .orElse(List.of());
   }
 }

@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,11 +13,12 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
-import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
+import wherefrom.text.Words;
 
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
@@ -178,9 +178,13 @@ public final class StandingRules {
   private boolean isOfSort(StandingRule rule, PartRecord part) {
     return sizes
         .findSortOf(part.part().item())
-        .map(sort -> sort + " " + Goods.of(part.part().kind()).id())
-        .filter(rule.consequence().what()::equals)
+        .map(sort -> sort.article(part.part().kind()))
+        .filter(sort -> isWanted(rule.consequence(), sort))
         .isPresent();
+  }
+
+  private static boolean isWanted(Consequence consequence, Article sort) {
+    return sort.findGoods().isPresent() && sort.findGoods().equals(consequence.findSort());
   }
 
   /** The checks that a part waits for at a place. */
@@ -200,11 +204,9 @@ public final class StandingRules {
 
   /** {@code a check is open (rule 11): check the pushrod length with a checking pushrod}. */
   private static String words(Consequence check) {
-    String sentence = check.sentence();
     return "a check is open ("
         + check.ruleWords()
         + "): "
-        + sentence.substring(0, 1).toLowerCase(Locale.ROOT)
-        + sentence.substring(1, sentence.length() - 1);
+        + Words.small(Words.withoutStop(check.sentence()));
   }
 }

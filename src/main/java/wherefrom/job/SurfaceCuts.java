@@ -5,11 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.size.CutSurface;
-import wherefrom.rules.size.SizeText;
 
 /** What each journal and bore was cut to, by the changes made and the shop's lines come back. */
 final class SurfaceCuts {
@@ -36,14 +34,7 @@ final class SurfaceCuts {
     CutSurface.find(change.kind())
         .ifPresent(
             surface ->
-                put(
-                    surface,
-                    change.where(),
-                    new LastCut(
-                        made.sequence(),
-                        SizeText.read(
-                            change.detail(), FigureParser.usual(job.units(), Dimension.LENGTH)),
-                        false)));
+                put(surface, change.where(), new LastCut(made.sequence(), change.size(), false)));
   }
 
   private void put(CutSurface surface, String where, LastCut cut) {

@@ -3,6 +3,7 @@ package wherefrom.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.entry.PartSort;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
@@ -109,7 +110,7 @@ public final class SurfaceSizes {
   }
 
   /** Of which other sort a new part is than the old one; empty where nobody said. */
-  public Optional<String> findSortOf(int item) {
+  public Optional<PartSort> findSortOf(int item) {
     return news.findSort(item);
   }
 

@@ -46,11 +46,11 @@ public final class Told {
 
   private List<Change> changes(LoggedEntry logged) {
     if (logged.entry() instanceof ChangeMade made) {
-      return List.of(new Change(made.change(), made.where(), made.detail()));
+      return List.of(made.change());
     }
     if (logged.entry() instanceof SlotUnknown stray) {
       Place home = job.getPart(stray.item()).part().home();
-      return List.of(new Change(ChangeKind.SLOT_UNKNOWN, home.key(), stray.reason()));
+      return List.of(Change.noting(ChangeKind.SLOT_UNKNOWN, home.key(), stray.reason()));
     }
     List<Change> back = shop.take(logged);
     workOfShop.addAll(back);

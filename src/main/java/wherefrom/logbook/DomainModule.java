@@ -24,6 +24,7 @@ import wherefrom.engine.Spots;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
 import wherefrom.rules.VerdictName;
+import wherefrom.rules.consequence.Article;
 
 /** How the types of the domain stand in the file, so that the domain need not know. */
 final class DomainModule extends SimpleModule {
@@ -34,11 +35,16 @@ final class DomainModule extends SimpleModule {
     addDeserializer(Spot.class, new KeyForm.Reader<Spot>(Spot.class, Spots::find));
     addSerializer(Amount.class, new KeyForm.Writer<>(Amount.class, Amount::text));
     addDeserializer(Amount.class, new KeyForm.Reader<Amount>(Amount.class, AmountFields::find));
+    addSerializer(Article.class, new KeyForm.Writer<>(Article.class, Article::id));
+    addDeserializer(
+        Article.class,
+        new KeyForm.Reader<Article>(Article.class, text -> Optional.of(Article.read(text))));
     addSerializer(Optional.class, new OptionalForm.Writer());
     addDeserializer(Optional.class, new OptionalForm.Reader());
     addSerializer(Set.class, new SortedSets());
     MeasureForms.register(this);
     ShopForms.register(this);
+    ChangeForms.register(this);
     setSerializerModifier(new EnumKeys());
     setDeserializerModifier(new EnumsByKey());
   }

@@ -11,7 +11,10 @@ import java.util.zip.ZipOutputStream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Progress;
 
-/** Writes a job as one ZIP file, a manifest first. The job's files go in byte for byte. */
+/**
+ * Writes a job as one ZIP file, a manifest first. The job's files go in byte for byte; of
+ * photographs that tell where they were taken, all but that.
+ */
 final class JobExport {
   /** 1 January 1980, the first day that ZIP knows: the same job always gives the same file. */
   private static final long NO_DATE = 315_532_800_000L;
@@ -27,11 +30,19 @@ final class JobExport {
   void to(Path file) throws IOException {
     List<Manifest.Item> items = new ArrayList<>();
     for (String name : JobFiles.of(job)) {
-      byte[] bytes = HeldFiles.read(job.resolve(name));
+      byte[] bytes = outgoing(name);
       items.add(new Manifest.Item(name, bytes.length, Sums.digest(bytes)));
     }
     Manifest manifest = manifest(items);
     files.write(file, out -> write(out, manifest));
+  }
+
+  private byte[] outgoing(String name) throws IOException {
+    Path file = job.resolve(name);
+    byte[] bytes = HeldFiles.read(file);
+    return LogFiles.isOne(name)
+        ? bytes
+        : PhotoFiles.outgoing(String.valueOf(file.getFileName()), bytes);
   }
 
   /** A job whose opening is damaged goes out as it is, under its folder's name. */
@@ -51,7 +62,7 @@ final class JobExport {
     int done = 0;
     for (Manifest.Item item : manifest.items()) {
       Progress.step(done++, manifest.items().size());
-      byte[] bytes = HeldFiles.read(job.resolve(item.name()));
+      byte[] bytes = outgoing(item.name());
       // A logbook may have grown since: what the manifest names goes in, no more.
       byte[] listed = Arrays.copyOf(bytes, Math.toIntExact(item.size()));
       if (bytes.length < listed.length || !Sums.digest(listed).equals(item.sha256())) {

@@ -3,6 +3,9 @@ package wherefrom.logbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Folders;
@@ -30,16 +33,25 @@ public final class PhotoFiles implements Photos {
   }
 
   @Override
-  public String add(Path jobFolder, Path picture) throws IOException {
+  public String add(Path jobFolder, Path picture, Set<String> named) throws IOException {
     if (isLogbook(jobFolder, picture)) {
       throw new IOException(
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
     byte[] read = bytes(picture);
-    byte[] photo = isKept(jobFolder, picture, read) ? read : toKeep(picture, read);
-    String name = nameOf(photo);
+    Map<String, byte[]> names = names(picture, read);
+    String name = names.keySet().iterator().next();
+    for (String other : names.keySet()) {
+      boolean known = named.contains(other) || Files.exists(locate(jobFolder, other));
+      name = known ? other : name;
+    }
+    write(jobFolder, name, names.get(name));
+    return name;
+  }
+
+  private void write(Path jobFolder, String name, byte[] photo) throws IOException {
     Path kept = locate(jobFolder, name);
-    if (!Files.exists(kept) || !isWhole(kept)) {
+    if (!isThere(jobFolder, name)) {
       try {
         files.write(kept, photo);
         Folders.force(jobFolder);
@@ -48,35 +60,50 @@ public final class PhotoFiles implements Photos {
             "The photograph could not be kept: " + DiskErrors.andRemedy(e) + ".", e);
       }
     }
-    return name;
   }
 
   @Override
-  public String name(Path picture) throws IOException {
-    return nameOf(toKeep(picture, bytes(picture)));
-  }
-
-  /** A photograph as it goes into the job. */
-  private static byte[] toKeep(Path picture, byte[] read) throws IOException {
-    PictureType type = type(picture, read);
-    return type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
-  }
-
-  private static String nameOf(byte[] kept) {
-    return Sums.digest(kept) + "." + PictureType.find(kept).orElseThrow().extension();
-  }
-
-  private static PictureType type(Path picture, byte[] read) throws IOException {
-    return PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+  public Set<String> names(Path picture) throws IOException {
+    return names(picture, bytes(picture)).keySet();
   }
 
   /**
-   * Whether the same lies in the job as earlier versions kept it, byte for byte with the place
-   * where it was taken: the logbook names it so, and it is mended under that name.
+   * What a picture may be called in a job, and the bytes that are kept under that name: without
+   * where it was taken; as earlier versions kept it, byte for byte with that place; and what it was
+   * called before it went out of a job without its place.
    */
-  private boolean isKept(Path jobFolder, Path picture, byte[] read) throws IOException {
-    String name = Sums.digest(read) + "." + type(picture, read).extension();
-    return Files.exists(locate(jobFolder, name));
+  private static Map<String, byte[]> names(Path picture, byte[] read) throws IOException {
+    PictureType type =
+        PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+    String ending = "." + type.extension();
+    byte[] kept = placeless(type, read);
+    Map<String, byte[]> names = new LinkedHashMap<>();
+    names.put(Sums.digest(kept) + ending, kept);
+    names.put(Sums.digest(read) + ending, read);
+    PlaceMark.find(read).ifPresent(sum -> names.put(sum + ending, read));
+    return names;
+  }
+
+  private static byte[] placeless(PictureType type, byte[] read) {
+    return type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
+  }
+
+  /**
+   * A photograph as it goes out of a job: what earlier versions kept with the place where it was
+   * taken leaves without, and says under which name the logbook has it. A damaged one stays such.
+   *
+   * @param name its file's
+   */
+  static byte[] outgoing(String name, byte[] kept) {
+    byte[] out = PictureType.find(kept).map(type -> placeless(type, kept)).orElse(kept);
+    String sum = Sums.digest(kept);
+    return out != kept && name.startsWith(sum + ".") ? PlaceMark.put(out, sum) : out;
+  }
+
+  @Override
+  public boolean isThere(Path jobFolder, String name) throws IOException {
+    Path kept = locate(jobFolder, name);
+    return Files.exists(kept) && isWhole(kept);
   }
 
   private static String refusal(Path picture, byte[] bytes) {
@@ -119,8 +146,10 @@ public final class PhotoFiles implements Photos {
     return isWhole(file, Files.readAllBytes(file));
   }
 
-  /** Whether these bytes are what the file's name says. */
+  /** Whether these bytes are what the file's name says, or are that without their position. */
   static boolean isWhole(Path file, byte[] bytes) {
-    return String.valueOf(file.getFileName()).startsWith(Sums.digest(bytes) + ".");
+    String name = String.valueOf(file.getFileName());
+    return name.startsWith(Sums.digest(bytes) + ".")
+        || PlaceMark.find(bytes).filter(sum -> name.startsWith(sum + ".")).isPresent();
   }
 }

@@ -4,6 +4,7 @@ import static wherefrom.logbook.AmountFields.find;
 
 import java.util.List;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.rules.consequence.ShopWork;
@@ -26,11 +27,11 @@ final class ShopForms {
           part.reason(),
           AmountFields.figure(part.size()),
           AmountFields.unit(part.size()),
-          part.sort());
+          part.sort().text());
     }
 
     PartReplaced entry() {
-      return new PartReplaced(oldItem, newItem, reason, find(size, unit), sort);
+      return new PartReplaced(oldItem, newItem, reason, find(size, unit), PartSort.of(sort));
     }
   }
 

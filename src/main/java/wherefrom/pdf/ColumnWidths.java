@@ -44,6 +44,7 @@ final class ColumnWidths {
         widths[at] = Math.max(widths[at], longest(cell, letters));
       }
       widths[at] = Math.max(widths[at], whole(cells, at, page));
+      widths[at] = Math.max(widths[at], heading(section.columns().get(at), page));
       // A hair more than the word needs, or rounding would break it.
       widths[at] = Math.min(widths[at] + 0.5, page * LONGEST) + gap;
     }
@@ -56,6 +57,12 @@ final class ColumnWidths {
   private static double whole(double[][] cells, int at, double page) {
     double longest = Arrays.stream(cells).mapToDouble(row -> row[at]).max().orElse(0);
     return longest <= page * SHORT ? longest : 0;
+  }
+
+  /** The width of a heading where it is short; else none. */
+  private double heading(String name, double page) {
+    double wide = bold.width(bold.clean(name), size);
+    return wide <= page * SHORT ? wide : 0;
   }
 
   private double longest(String text, PageLetters letters) {

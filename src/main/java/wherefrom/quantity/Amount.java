@@ -69,6 +69,11 @@ public record Amount(BigDecimal number, Unit unit) {
     return new Amount(number.setScale(decimals, RoundingMode.HALF_UP), unit);
   }
 
+  /** In this unit, with every decimal of both. */
+  public Amount plus(Amount other) {
+    return new Amount(number.add(other.to(unit).number()), unit);
+  }
+
   public Amount negated() {
     return new Amount(number.negate(), unit);
   }

@@ -17,11 +17,18 @@ final class ContentsPage {
           "oil, fuel, first start on");
   private static final double ROW = 4.6;
 
+  /** On paper that is less high. */
+  private static final double LOW_ROW = 4.1;
+
   private ContentsPage() {}
 
   /** How high the contents are with so many entries. */
-  static double height(int entries) {
-    return ROW * entries + 6;
+  static double height(Flow flow, int entries) {
+    return row(flow) * entries + 6;
+  }
+
+  private static double row(Flow flow) {
+    return flow.shorter() > 0 ? LOW_ROW : ROW;
   }
 
   /** Lines to write on, two beside each other. */
@@ -33,14 +40,14 @@ final class ContentsPage {
       flow.page().line(x, y, x + half, y, 0.25, Ink.BLACK);
       flow.page().words(x, y + 3.2, FIELDS.get(at), 2.6, false, Side.BEGIN, Ink.DARK);
     }
-    flow.down(30);
+    flow.down(30 - flow.shorter() / 6);
   }
 
   /** Each entry with its page. */
-  static void contents(PaperPage page, double y, List<Book.Entry> entries) throws IOException {
+  static void contents(Flow flow, PaperPage page, double y) throws IOException {
     double foot = y;
-    for (Book.Entry entry : entries) {
-      foot += ROW;
+    for (Book.Entry entry : flow.contents()) {
+      foot += row(flow);
       page.words(Flow.LEFT, foot, entry.title(), Flow.TEXT, false);
       page.words(Flow.RIGHT, foot, "" + entry.page(), Flow.TEXT, true, Side.END, Ink.BLACK);
       page.line(Flow.LEFT, foot + 1.1, Flow.RIGHT, foot + 1.1, 0.1, Ink.GREY);

@@ -1,8 +1,6 @@
 package wherefrom.report;
 
 import java.io.IOException;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -55,19 +53,16 @@ final class CoverPage {
     double size = Math.min(11.2, 11.2 * room / page.widthOf(record.job(), 11.2, true));
     double least = Math.max(size, 6);
     page.words(x, Flow.TOP + 20.6, page.shorten(record.job(), least, true, room), least, true);
-    String days = record.engine() + ". " + day(record.begun()) + " to " + day(record.asOf());
+    String days =
+        record.engine() + ". " + DAY.format(record.begun()) + " to " + DAY.format(record.asOf());
     page.words(x, Flow.TOP + 28, page.shorten(days, 3.8, false, room), 3.8, false);
     flow.to(Flow.TOP + HEAD + 3);
   }
 
-  private static String day(java.time.Instant time) {
-    return DAY.format(LocalDate.ofInstant(time, ZoneOffset.UTC));
-  }
-
   private void engine(EngineArt art) throws IOException {
     PaperPage page = flow.page();
-    double y = art.side(page, View.ABOVE, flow.y(), 62);
-    y = art.side(page, View.BELOW, y + 2.6, Math.min(59, room(y)));
+    double y = art.side(page, View.ABOVE, flow.y(), 62 - flow.shorter() / 2);
+    y = art.side(page, View.BELOW, y + 2.6, Math.min(59 - flow.shorter() / 2, room(y)));
     flow.to(art.legend(page, y + 2));
   }
 

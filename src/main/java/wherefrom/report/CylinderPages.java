@@ -67,7 +67,8 @@ final class CylinderPages {
   }
 
   private void zoom(int cylinder) throws IOException {
-    Bounds room = PaperPage.room(Flow.LEFT, flow.y(), Flow.WIDE, ZOOM);
+    double high = ZOOM - flow.shorter();
+    Bounds room = PaperPage.room(Flow.LEFT, flow.y(), Flow.WIDE, high);
     Drawing drawing = CylinderZoom.of(engine.layout(), cylinder, room, art.asked(), Book.GLASS);
     flow.page().drawing(drawing, art.asked(), art::state, false);
     for (Anchor anchor : drawing.anchors()) {
@@ -78,7 +79,7 @@ final class CylinderPages {
         }
       }
     }
-    flow.to(flow.y() + ZOOM + 3);
+    flow.to(flow.y() + high + 3);
   }
 
   /** What the lines mean, and where their limits come from: each source once. */

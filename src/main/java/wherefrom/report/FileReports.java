@@ -30,7 +30,7 @@ public final class FileReports implements Reports {
   @Override
   public void writeTables(BuildRecord record, Outgoing csv) throws IOException {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("build record", record.job(), record.engine(), day(record.asOf())));
+    rows.add(List.of("build record", record.job(), record.engine(), record.asOf().toString()));
     for (RecordSection section : record.sections()) {
       rows.add(List.of(section.title()));
       rows.add(section.columns());
@@ -70,9 +70,5 @@ public final class FileReports implements Reports {
   @Override
   public void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
     ToFitPaper.write(plan, paper, pdf);
-  }
-
-  private static String day(java.time.Instant time) {
-    return time.toString().substring(0, 10);
   }
 }

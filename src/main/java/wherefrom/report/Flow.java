@@ -74,6 +74,11 @@ final class Flow {
     return paper.height() - MARGIN;
   }
 
+  /** How much less high the page is than A4. */
+  double shorter() {
+    return Math.max(0, PaperSize.A4.height() - paper.height());
+  }
+
   /** How much is left of the page. */
   double left() {
     return foot() - y;

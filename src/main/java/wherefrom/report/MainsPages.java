@@ -60,16 +60,17 @@ final class MainsPages {
 
   private void drawing() throws IOException {
     int mains = engine.layout().mains();
+    double high = HIGH - flow.shorter() / 3;
     Drawing drawing =
         wherefrom.drawing.MainsPage.of(
             engine.layout(),
             1,
             mains,
-            PaperPage.room(Flow.LEFT + NAMES, flow.y(), Flow.WIDE - NAMES, HIGH),
+            PaperPage.room(Flow.LEFT + NAMES, flow.y(), Flow.WIDE - NAMES, high),
             art.asked(),
             Book.GLASS);
     flow.page().drawing(drawing, art.asked(), art::state, false);
-    flow.down(HIGH + 4);
+    flow.down(high + 4);
   }
 
   private void row(RecordGrid.Row row, int columns) throws IOException {

@@ -102,14 +102,20 @@ final class PlanPaper {
       double all = 9 + rows.size() * (high + 5);
       if (page == null || y + all > page.height() - EDGE - 6) {
         page = book.page(size, true);
-        page.words(EDGE, EDGE + 5, "Rack plan: " + plan.job(), 6, true);
-        page.words(
-            page.width() - EDGE, EDGE + 5, "the front is left", 3.4, false, Side.END, Ink.DARK);
+        rackTitle(page);
         y = EDGE + 10;
       }
       rack(page, kind, rows, y, wide, high);
       y += all;
     }
+  }
+
+  private void rackTitle(PaperPage page) throws IOException {
+    String front = "the front is left";
+    double room = wideOf() - page.widthOf(front, 3.4, false) - 4;
+    String title = page.shorten("Rack plan: " + plan.job(), 6, true, room);
+    page.words(EDGE, EDGE + 5, title, 6, true);
+    page.words(page.width() - EDGE, EDGE + 5, front, 3.4, false, Side.END, Ink.DARK);
   }
 
   private double wideOf() {

@@ -113,7 +113,7 @@ final class RecordPaper implements AutoCloseable {
     ContentsPage.fields(flow);
     contentsAt = flow.y();
     int cylinders = record.sheets().map(sheets -> sheets.cylinders().size()).orElse(0);
-    flow.down(ContentsPage.height(cylinders + 6));
+    flow.down(ContentsPage.height(flow, cylinders + 6));
     if (!open.isDone()) {
       open.heading(flow);
       open.rest(flow);
@@ -122,7 +122,7 @@ final class RecordPaper implements AutoCloseable {
 
   private void finish() throws IOException {
     List<PaperPage> pages = book.pages();
-    ContentsPage.contents(pages.get(1), contentsAt, flow.contents());
+    ContentsPage.contents(flow, pages.get(1), contentsAt);
     book.outline(flow.contents());
     for (int at = 0; at < pages.size(); at++) {
       foot(pages.get(at), at + 1, pages.size());

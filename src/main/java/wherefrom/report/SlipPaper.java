@@ -30,6 +30,9 @@ final class SlipPaper {
   private static final double CELL = 14.6;
   private static final int CELLS = 3;
 
+  /** The boxes to sign in, and what stands below them. */
+  private static final double SIGNED = 27;
+
   private final ShopSlip slip;
   private final Flow flow;
 
@@ -53,7 +56,7 @@ final class SlipPaper {
   }
 
   private void begin() throws IOException {
-    String day = slip.visit().sent().toString().substring(0, 10);
+    String day = slip.day().toString();
     PaperPage page = flow.page();
     flow.about("Machine shop, visit " + slip.visit().number());
     page.tag(Flow.LEFT, Flow.TOP, Flow.WIDE, 24, 7, 1.4);
@@ -202,7 +205,7 @@ final class SlipPaper {
         flow.down(5);
       }
     }
-    flow.need(34);
+    flow.need(SIGNED);
     boxes("received by the shop: name, date, signature", "counted by: name, date, signature");
     flow.paragraph(BuildRecord.OUTRANKED, 2.6, Ink.DARK);
   }

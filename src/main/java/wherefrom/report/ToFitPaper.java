@@ -18,13 +18,14 @@ final class ToFitPaper {
   private static final double EDGE = 10;
   private static final double TOP = 24;
   private static final double GAP = 6;
-  private static final double ROW = 6;
+  private static final double A4_ROW = 6;
   private static final double TEXT = 3.1;
   private static final int COLUMNS = 2;
 
   private final ToFit plan;
   private final PaperSize size;
   private final Book book;
+  private final double row;
   private PaperPage page;
   private int column;
   private double y = TOP;
@@ -33,6 +34,7 @@ final class ToFitPaper {
     this.plan = plan;
     this.size = size;
     this.book = book;
+    this.row = A4_ROW * Math.min(1, size.height() / PaperSize.A4.height());
     this.page = begin();
   }
 
@@ -64,11 +66,11 @@ final class ToFitPaper {
                 Collectors.groupingBy(
                     ToFit.Open::section, LinkedHashMap::new, Collectors.toList()));
     for (Map.Entry<String, List<ToFit.Open>> section : sections.entrySet()) {
-      need(3 * ROW);
+      need(3 * row);
       page.words(x(), y + 4, section.getKey(), 4, true);
-      y += ROW + 1;
+      y += row + 1;
       for (ToFit.Open open : section.getValue()) {
-        need(ROW);
+        need(row);
         row(open);
       }
       y += 3;
@@ -107,6 +109,6 @@ final class ToFitPaper {
     double room = tag - page.widthOf(open.tag(), TEXT, false) - 2 - from;
     page.words(from, y + 3.4, page.shorten(open.place().words(), TEXT, true, room), TEXT, true);
     page.line(x(), y + 5, x() + wide(), y + 5, 0.14, Ink.GREY);
-    y += ROW;
+    y += row;
   }
 }

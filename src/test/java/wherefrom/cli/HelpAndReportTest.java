@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.photos.Photos;
@@ -56,13 +57,18 @@ class HelpAndReportTest {
     Photos broken =
         new Photos() {
           @Override
-          public String add(Path job, Path picture) {
+          public String add(Path job, Path picture, Set<String> named) {
             throw new UnsatisfiedLinkError("no such library");
           }
 
           @Override
-          public String name(Path picture) {
-            return "";
+          public Set<String> names(Path picture) {
+            return Set.of();
+          }
+
+          @Override
+          public boolean isThere(Path job, String name) {
+            return false;
           }
 
           @Override

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.PlanBook;
+import wherefrom.rules.consequence.Article;
 import wherefrom.workings.catalogue.Workings;
 
 class NumberCommandsTest {
@@ -152,7 +153,7 @@ class NumberCommandsTest {
           book.set(0, "opening", "0.165 cc/thou");
           book.add(1);
           book.set(1, "target", "9.5");
-          new MoneyBook(open).setPrice("head gaskets", "20");
+          new MoneyBook(open).setPrice(Article.read("head gaskets"), "20");
         });
     Shop.Outcome outcome = shop.right("plan", "numbers", "--job", job);
     assertThat(outcome.out())

@@ -18,11 +18,14 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Unit;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.Opening;
+import wherefrom.rules.size.ChangeText;
 
 /** Debris, plans, decisions, the visit to the shop and the money of the demo. Invented. */
 final class DemoPlans {
@@ -82,7 +85,7 @@ final class DemoPlans {
   void plans() {
     Planning planning = new Planning(job);
     planning.plan(Change.of(ChangeKind.NEW_FLAT_CAM));
-    planning.plan(new Change(ChangeKind.HEAD_MILLED, "left", "0.006 in"));
+    planning.plan(ChangeText.read(ChangeKind.HEAD_MILLED, "left", "0.006 in", Unit.INCH));
     PlanBook book = new PlanBook(job);
     Stream.of(
             "bore=3.870in",
@@ -150,7 +153,7 @@ final class DemoPlans {
     for (String price :
         List.of("lifters=9.80", "valve springs=6.20", "pushrods=8.40", "cam bearings=11.00")) {
       String[] pair = price.split("=", 2);
-      book.setPrice(pair[0], pair[1]);
+      book.setPrice(Article.read(pair[0]), pair[1]);
     }
   }
 

@@ -18,6 +18,7 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -133,7 +134,8 @@ public final class BenchJob {
 
   /** Replaces the part that owns a place by a new one. */
   public Part replace(String place) {
-    job.record(new PartReplaced(item(place), job.nextItem(), "test", Optional.empty(), ""));
+    job.record(
+        new PartReplaced(item(place), job.nextItem(), "test", Optional.empty(), PartSort.SAME));
     return part(place);
   }
 

@@ -76,7 +76,7 @@ class CapHousingTest {
   void allRodsResizedTogetherWaitNoMoreButTheMainsDo() {
     isNotItsRods(3, 5);
     bench.look("main-cap@M3L", "main-cap-mark", Look.FAIL);
-    bench.record(new ChangeMade(0, ChangeKind.ROD_RESIZED, "", ""));
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.ROD_RESIZED, "")));
     assertThat(waitsForItsHousing("rod-cap@R3L")).isFalse();
     assertThat(waitsForItsHousing("rod-cap@R5L")).isFalse();
     assertThat(waitsForItsHousing("main-cap@M3L")).isTrue();

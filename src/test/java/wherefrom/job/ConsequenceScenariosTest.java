@@ -27,6 +27,7 @@ import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Goods;
 
 /** Each rule, as the person at the bench meets it. */
 class ConsequenceScenariosTest {
@@ -55,7 +56,7 @@ class ConsequenceScenariosTest {
     return planning.standing().stream()
         .map(StandingRule::consequence)
         .filter(consequence -> consequence.effect() == Effect.BUY)
-        .map(Consequence::what)
+        .map(consequence -> consequence.goods().map(Goods::id).orElse(""))
         .toList();
   }
 
@@ -66,7 +67,7 @@ class ConsequenceScenariosTest {
   private int pieces(String what) {
     return planning.standing().stream()
         .map(StandingRule::consequence)
-        .filter(consequence -> consequence.what().equals(what))
+        .filter(consequence -> consequence.goods().map(Goods::id).orElse("").equals(what))
         .mapToInt(Consequence::pieces)
         .findFirst()
         .orElseThrow();
@@ -162,7 +163,7 @@ class ConsequenceScenariosTest {
 
   @Test
   void r3FlatLifterOfUnknownSlotIsForbiddenUnlessAMachinistPassedIt() {
-    planning.make(new Change(ChangeKind.SLOT_UNKNOWN, "lifter@3EX", "tag washed off"));
+    planning.make(Change.noting(ChangeKind.SLOT_UNKNOWN, "lifter@3EX", "tag washed off"));
     isMustBeNew(bench.verdict("lifter@3EX"), "R3");
     assertThat(bench.word("lifter@5EX")).isEqualTo("right place");
     passed("R3:machinist@lifter@3EX");

@@ -10,6 +10,7 @@ import wherefrom.job.change.Bought;
 import wherefrom.job.change.Cams;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.shop.MachineShop;
@@ -17,9 +18,12 @@ import wherefrom.job.shop.ShopOrder;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Unit;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.rules.size.ChangeText;
 
 /** Cuts that are coming, sizes that nobody said, the sort of what was bought, and which cam. */
 class CutsAndCamsTest {
@@ -38,12 +42,13 @@ class CutsAndCamsTest {
   private Part bought(String place, String sort) {
     int item = bench.bench.item(place);
     bench.bench.record(
-        new PartReplaced(item, bench.bench.job.nextItem(), "must be new", Optional.empty(), sort));
+        new PartReplaced(
+            item, bench.bench.job.nextItem(), "must be new", Optional.empty(), PartSort.of(sort)));
     return bench.bench.part(place);
   }
 
   private String sort(Part part) {
-    return new Bought(bench.bench.job.state()).sort(part);
+    return new Bought(bench.bench.job.state()).findSort(part).map(Article::words).orElse("");
   }
 
   @Test
@@ -68,8 +73,9 @@ class CutsAndCamsTest {
 
   @Test
   void aPlannedCutIsThatOfItsOwnSurface() {
-    bench.planning.plan(new Change(ChangeKind.MAIN_JOURNALS_GROUND, "", "0.010 in"));
-    bench.planning.plan(new Change(ChangeKind.BORED, "B3", "0.030 in"));
+    bench.planning.plan(
+        ChangeText.read(ChangeKind.MAIN_JOURNALS_GROUND, "", "0.010 in", Unit.INCH));
+    bench.planning.plan(ChangeText.read(ChangeKind.BORED, "B3", "0.030 in", Unit.INCH));
     assertThat(toBuy("rod-shell@R3U").basis()).isEqualTo(Basis.PRESUMED);
     assertThat(toBuy("piston@B3").words()).isEqualTo("0.030 in over (thirty over), once bored");
     assertThat(toBuy("piston@B5").basis()).isEqualTo(Basis.PRESUMED);
@@ -78,7 +84,7 @@ class CutsAndCamsTest {
   /** Only the bores that are going to be bored, and to a size that nobody said, are measured. */
   @Test
   void theStepThatCleansUpIsAskedOfTheBoresThatAreBoredAlone() {
-    bench.planning.plan(new Change(ChangeKind.BORED, "B3", "0.030 in"));
+    bench.planning.plan(ChangeText.read(ChangeKind.BORED, "B3", "0.030 in", Unit.INCH));
     bench.planning.plan(Change.at(ChangeKind.BORED, "B5"));
     assertThat(toBuy("piston@B5").words())
         .isEqualTo("not known: 1 of 1 cylinder bore not measured");
@@ -102,7 +108,8 @@ class CutsAndCamsTest {
 
   @Test
   void aCutBetweenTheStepsIsNotKnownYetAlsoWhileItIsComing() {
-    bench.planning.plan(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2250 in"));
+    bench.planning.plan(
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2250 in", Unit.INCH));
     assertThat(toBuy("rod-shell@R3U").basis()).isEqualTo(Basis.UNKNOWN);
     assertThat(toBuy("rod-shell@R3U").step()).isEmpty();
   }
@@ -148,7 +155,7 @@ class CutsAndCamsTest {
     assertThat(sort(bought("rocker@5EX", "long slot rockers"))).isEqualTo("long slot rockers");
     assertThat(sort(bought("valve@3EX", ""))).isEmpty();
     // Another change that concerns the lifters, and says nothing of their sort.
-    bench.bench.record(new ChangeMade(0, ChangeKind.LOBE_FAILED, "3EX", ""));
+    bench.bench.record(new ChangeMade(0, Change.at(ChangeKind.LOBE_FAILED, "3EX")));
     assertThat(sort(bought("lifter@7EX", ""))).isEqualTo("roller lifters");
   }
 
@@ -166,7 +173,7 @@ class CutsAndCamsTest {
   @Test
   void theSortThatTheLastChangeWantsIsOffered() {
     bench.made(ChangeKind.FLAT_TO_ROLLER, "", "");
-    bench.bench.record(new ChangeMade(0, ChangeKind.ROLLER_TO_FLAT, "", ""));
+    bench.bench.record(new ChangeMade(0, Change.at(ChangeKind.ROLLER_TO_FLAT, "")));
     Part lifter = bench.bench.part("lifter@3EX");
     assertThat(NewPart.findSortWanted(bench.bench.job.state(), lifter)).contains("flat");
   }
@@ -178,7 +185,7 @@ class CutsAndCamsTest {
     bench.made(ChangeKind.NEW_FLAT_CAM, "", "");
     assertThat(next(ChangeKind.NEW_FLAT_CAM)).isEqualTo(1);
     assertThat(next(ChangeKind.FLAT_TO_ROLLER)).isEqualTo(2);
-    bench.bench.record(new ChangeMade(0, ChangeKind.LOBE_FAILED, "3EX", ""));
+    bench.bench.record(new ChangeMade(0, Change.at(ChangeKind.LOBE_FAILED, "3EX")));
     assertThat(next(ChangeKind.NEW_FLAT_CAM)).isEqualTo(2);
   }
 

@@ -141,7 +141,7 @@ class OilClearancesTest {
     Proposal proposal = new Deciding(bench.job).propose(bench.item("main-shell@M2L"));
     assertThat(proposal.decision()).contains(Decision.REPLACE);
     assertThat(proposal.reasons().get(0).source()).isEqualTo("this engine's manual, p. 9");
-    assertThat(RecordTables.measurements(bench.job.state()).rows())
+    assertThat(RecordTables.measurements(bench.job).rows())
         .anyMatch(row -> row.cells().get(0).equals("main 2, oil clearance") && row.open());
     assertThat(bench.job.state().bench().worst(bench.item("main-shell@M3L")).look())
         .isEqualTo(Look.NOT_LOOKED);

@@ -39,6 +39,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Article;
 
 /**
  * One act is one entry: all of it or nothing is there after a power cut, and one UNDO gives the
@@ -187,7 +188,8 @@ class OneActTest {
         () ->
             book.begin(
                 Locale.US, () -> book.note(0, "boring", "", CostState.QUOTED, "240", 0, "")));
-    assertOneAct(() -> book.begin(Locale.US, () -> book.setPrice("lifters", "12.50")));
+    assertOneAct(
+        () -> book.begin(Locale.US, () -> book.setPrice(Article.read("lifters"), "12.50")));
   }
 
   @Test

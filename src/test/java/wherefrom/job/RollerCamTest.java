@@ -12,10 +12,10 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
-import wherefrom.job.money.Purchase;
 import wherefrom.job.money.Replacement;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
@@ -91,15 +91,15 @@ class RollerCamTest {
   @Test
   void thePriceOfFlatLiftersDoesNotCountForRollerLiftersAndTheTotalIsOnlyTheLeast() {
     money.setBudget("1000", 0, "EUR");
-    money.setPrice("lifters", "12.50");
-    money.setPrice("pushrods", "10");
+    money.setPrice(Article.read("lifters"), "12.50");
+    money.setPrice(Article.read("pushrods"), "10");
     PlanCost effect = money.effect(of(ChangeKind.FLAT_TO_ROLLER));
     assertThat(effect.sum()).isEqualTo(Money.ofCents(16 * 1000));
     assertThat(effect.sentence())
         .contains("+16 roller lifters (no price typed)", "+1 roller cam (no price typed)")
         .endsWith("Total at least 160.00 EUR; at most 840.00 EUR left.");
-    money.setPrice("roller lifters", "40");
-    money.setPrice("roller cam", "300");
+    money.setPrice(Article.read("roller lifters"), "40");
+    money.setPrice(Article.read("roller cam"), "300");
     // 160 + 16 · 40 + 300
     assertThat(money.effect(of(ChangeKind.FLAT_TO_ROLLER)).sentence())
         .endsWith("Total 1100.00 EUR is over the budget by 100.00 EUR.");
@@ -108,10 +108,10 @@ class RollerCamTest {
   @Test
   void rollerLiftersComeInPlaceOfFlatOnesNotBesideThem() {
     money.setBudget("1000", 0, "EUR");
-    money.setPrice("lifters", "12.50");
-    money.setPrice("roller lifters", "40");
-    money.setPrice("roller cam", "0");
-    money.setPrice("pushrods", "0");
+    money.setPrice(Article.read("lifters"), "12.50");
+    money.setPrice(Article.read("roller lifters"), "40");
+    money.setPrice(Article.read("roller cam"), "0");
+    money.setPrice(Article.read("pushrods"), "0");
     bench.decide("lifter@3EX", Decision.REPLACE);
     assertThat(money.budget().toBuy()).isEqualTo(Money.ofCents(1250));
     assertThat(money.effect(of(ChangeKind.FLAT_TO_ROLLER)).withIt().toBuy())
@@ -120,30 +120,32 @@ class RollerCamTest {
 
   @Test
   void aFailedLobePutsTheCamOnTheListBesideItsLifters() {
-    assertThat(deciding.purchases()).extracting(Purchase::what).doesNotContain("cam");
+    assertThat(deciding.purchases()).extracting(thing -> thing.what().id()).doesNotContain("cam");
     bench.record(new FeatureLooked("lobe@3EX", "lobe-look", Look.FAIL, "pitted"));
     assertThat(deciding.replacements())
         .filteredOn(line -> line.kind() == PartKind.LIFTER)
         .extracting(Replacement::pieces)
         .containsExactly(16);
     assertThat(deciding.purchases())
-        .filteredOn(thing -> thing.what().equals("cam"))
+        .filteredOn(thing -> thing.what().id().equals("cam"))
         .singleElement()
         .satisfies(cam -> assertThat(cam.reason()).startsWith("rule 5: cam lobe failed"));
     bench.record(new FeatureLooked("lobe@5EX", "lobe-look", Look.FAIL, "pitted"));
-    assertThat(deciding.purchases()).filteredOn(thing -> thing.what().equals("cam")).hasSize(1);
+    assertThat(deciding.purchases())
+        .filteredOn(thing -> thing.what().id().equals("cam"))
+        .hasSize(1);
   }
 
   @Test
   void theCamLeavesTheListOnceItIsPaidForOrAnotherIsIn() {
     bench.record(new FeatureLooked("lobe@3EX", "lobe-look", Look.FAIL, "pitted"));
     money.note(0, "Cam", "", CostState.PAID, "180", 0, "");
-    assertThat(deciding.purchases()).extracting(Purchase::what).doesNotContain("cam");
+    assertThat(deciding.purchases()).extracting(thing -> thing.what().id()).doesNotContain("cam");
     bench.job.undo();
-    assertThat(deciding.purchases()).extracting(Purchase::what).contains("cam");
+    assertThat(deciding.purchases()).extracting(thing -> thing.what().id()).contains("cam");
     planning.make(of(ChangeKind.FLAT_TO_ROLLER));
     assertThat(deciding.purchases())
-        .extracting(Purchase::what)
+        .extracting(thing -> thing.what().id())
         .contains("roller cam")
         .doesNotContain("cam");
   }

@@ -244,7 +244,7 @@ class SeatedLaterTest {
   void aCheckThatWasOnlySaidBindsOnceARecordedChangeAsksForItToo() {
     bench.replace("lifter@3EX");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
-    bench.record(new ChangeMade(0, ChangeKind.GEOMETRY_CHANGED, "3EX", ""));
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.GEOMETRY_CHANGED, "3EX")));
     assertThat(bench.verdict("pushrod@3EX").sentence()).contains("(rule 11)");
     bench.replace("valve@3EX");
     assertThat(bench.verdict("pushrod@3EX").sentence()).contains("(rule 11)");

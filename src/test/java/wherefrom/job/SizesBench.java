@@ -15,8 +15,9 @@ import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Dimension;
-import wherefrom.rules.consequence.Change;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 
 /** A V8 on the bench whose journals and bores are measured and cut. */
 public final class SizesBench {
@@ -116,7 +117,7 @@ public final class SizesBench {
   }
 
   public void made(ChangeKind kind, String where, String size) {
-    Planning.Answer answer = planning.make(new Change(kind, where, size));
+    Planning.Answer answer = planning.make(ChangeText.read(kind, where, size, Unit.INCH));
     if (!(answer instanceof Planning.Answer.Made)) {
       throw new IllegalStateException(answer.toString());
     }

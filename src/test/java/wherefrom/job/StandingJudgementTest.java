@@ -276,7 +276,7 @@ class StandingJudgementTest {
 
   @Test
   void anUnknownSlotDoubtsWhatItNamesAlone() {
-    new Planning(job).make(new Change(ChangeKind.SLOT_UNKNOWN, "pushrod@3EX", "tag washed off"));
+    new Planning(job).make(Change.noting(ChangeKind.SLOT_UNKNOWN, "pushrod@3EX", "tag washed off"));
     assertThat(bench.word("lifter@3EX")).isEqualTo("right place");
     assertThat(bench.word("rocker@3EX")).isEqualTo("right place");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("not cleared");

@@ -18,6 +18,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 import wherefrom.rules.size.CutSurface;
 
 /** What is bought fits the size as cut; standard where nothing was cut. */
@@ -104,7 +105,7 @@ class SurfaceSizesTest {
 
   @Test
   void aPlannedSizeIsBoughtAhead() {
-    bench.planning.plan(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in"));
+    bench.planning.plan(ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in", Unit.INCH));
     bench.toReplace("rod-shell@R3U");
     assertThat(bench.toBuy(PartKind.ROD_SHELL))
         .containsExactly("0.020 in under (twenty under), once ground");

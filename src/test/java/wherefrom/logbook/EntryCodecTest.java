@@ -22,6 +22,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.parts.PartKind;
@@ -173,7 +174,7 @@ class EntryCodecTest {
     assertThat(read("sent-to-shop", "{'visit':1,'items':[3],'wanted':'measure'}"))
         .isEqualTo(new SentToShop(1, List.of(3), "measure", ShopWork.OTHER));
     assertThat(read("part-replaced", "{'oldItem':3,'newItem':75,'reason':'bent'}"))
-        .isEqualTo(new PartReplaced(3, 75, "bent", Optional.empty(), ""));
+        .isEqualTo(new PartReplaced(3, 75, "bent", Optional.empty(), PartSort.SAME));
   }
 
   private static JobEntry read(String type, String body) throws IOException {

@@ -56,6 +56,7 @@ import wherefrom.job.entry.PartFound;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.PiecesCounted;
@@ -91,10 +92,13 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.VerdictName;
+import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.size.ChangeText;
 
 /**
  * One example of every kind of entry, or more where one does not show all that a field can hold. A
@@ -135,9 +139,10 @@ final class EveryEntry {
         new SetDecided(List.of(1, 2), Decision.REUSE, "all good"),
         new DecisionsAsked(true),
         new FeatureLooked("lobe@1EX", "lobe-look", Look.FAIL, "pitted"),
-        new ChangePlanned(1, ChangeKind.HEAD_MILLED, "left", "0.010 in"),
+        new ChangePlanned(
+            1, ChangeText.read(ChangeKind.HEAD_MILLED, "left", "0.010 in", Unit.INCH)),
         new PlanDropped(1, "too dear"),
-        new ChangeMade(2, ChangeKind.PUSHROD_BENT, "1EX", ""),
+        new ChangeMade(2, Change.at(ChangeKind.PUSHROD_BENT, "1EX")),
         new CheckAnswered("R1:spring-load", Look.PASS, "open 130 lb"),
         new SlotUnknown(2, "tag washed off"),
         new ToolListed(
@@ -194,7 +199,7 @@ final class EveryEntry {
             1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
         new CostDropped(1, "free"),
         new BudgetSet(150_000, 15, "EUR"),
-        new PriceNoted("lifters", 1_250),
+        new PriceNoted(Article.read("lifters"), 1_250),
         new FiguresKept(
             "plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
         new FiguresKept("plan-1", "", Map.of()),
@@ -211,8 +216,9 @@ final class EveryEntry {
         new BoltTightened(1, 2, 3, "AB", true),
         new BoltChecked(1, 3, "CD", false),
         new TorqueCardDropped(1, "loosened again"),
-        new PartReplaced(1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), "longer"),
-        new PartReplaced(2, 76, "worn", Optional.empty(), ""),
+        new PartReplaced(
+            1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), PartSort.of("longer")),
+        new PartReplaced(2, 76, "worn", Optional.empty(), PartSort.SAME),
         new PartFitted(1, PUSHROD),
         new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.WRONG_PLACE)),
         new PartUnfitted(1, "moved"),

@@ -16,12 +16,24 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.ports.CheckFinding;
+import wherefrom.job.shelf.Shelf;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
 
 /** Where a photograph was taken does not go out with the job. */
 class PlacelessTest {
@@ -112,8 +124,28 @@ class PlacelessTest {
     PhotoFiles photos = new PhotoFiles();
     Path job = Files.createDirectories(folder.resolve("job"));
     String name = photos.add(job, picture);
-    assertThat(name).isEqualTo(photos.name(picture)).isNotEqualTo(Sums.digest(placed) + ".jpg");
+    assertThat(name)
+        .isEqualTo(photos.names(picture).iterator().next())
+        .isNotEqualTo(Sums.digest(placed) + ".jpg");
     assertThat(photos.locate(job, name)).hasBinaryContent(Placeless.of(placed));
+  }
+
+  /**
+   * A writer may fill with FF before any marker: what stands behind it is a segment all the same.
+   */
+  @Test
+  void fillingBeforeASegmentHidesNoPosition() throws Exception {
+    byte[] plain = jpeg();
+    ByteArrayOutputStream filled = new ByteArrayOutputStream();
+    filled.write(plain, 0, 2);
+    filled.write(0xFF);
+    filled.write(0xFF);
+    filled.writeBytes(exif(true, true));
+    filled.write(plain, 2, plain.length - 2);
+    byte[] kept = Placeless.of(filled.toByteArray());
+    Metadata read = ImageMetadataReader.readMetadata(new ByteArrayInputStream(kept));
+    assertThat(read.getFirstDirectoryOfType(GpsDirectory.class)).isNull();
+    assertThat(ImageIO.read(new ByteArrayInputStream(kept))).isNotNull();
   }
 
   @Test
@@ -208,5 +240,101 @@ class PlacelessTest {
     assertThatThrownBy(() -> new PhotoFiles().add(folder, file))
         .hasMessage(
             "IMG_1.HEIC is a HEIC picture. Set the phone's camera to JPEG, or send it as JPEG.");
+  }
+
+  /** The sum with which earlier versions named a photograph is that of its bytes with the place. */
+  private Path jobOfBefore(String kept, byte[] bytes) throws IOException {
+    Clock clock = Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
+    FileShelf shop = new FileShelf(folder.resolve("shop"), clock, () -> 4_217_093);
+    Shelf.NewJob launch =
+        new Shelf.NewJob(
+            "Old launch",
+            ReadyLayouts.find("inline-4").orElseThrow(),
+            Set.copyOf(PartKind.alwaysOn()),
+            UnitSystem.INCH);
+    try (OpenJob open = shop.create(launch)) {
+      Path file = new PhotoFiles().locate(open.folder(), kept);
+      Files.createDirectories(file.getParent());
+      Files.write(file, bytes);
+      open.record(new PhotoAdded(0, kept, ""));
+      return open.folder();
+    }
+  }
+
+  private Path exportedAndBack(Path job) throws IOException {
+    Path zip = folder.resolve("job.zip");
+    new JobArchives().export(job, zip);
+    return new JobArchives().restore(zip, folder.resolve("other shop"));
+  }
+
+  private static List<String> faults(Path job) {
+    return new FileChecks()
+        .check(job).stream()
+            .filter(finding -> finding.severity() != CheckFinding.Severity.SOUND)
+            .map(CheckFinding::sentence)
+            .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void aJobOfBeforeGoesOutWithoutPositionsAndComesBackSound(boolean asJpeg) throws Exception {
+    byte[] exif = exif(true, true);
+    byte[] placed =
+        asJpeg ? with(jpeg(), exif) : png("eXIf", Arrays.copyOfRange(exif, 10, exif.length));
+    String name = Sums.digest(placed) + (asJpeg ? ".jpg" : ".png");
+    Path job = jobOfBefore(name, placed);
+    Path back = exportedAndBack(job);
+    assertThat(new PhotoFiles().locate(job, name)).hasBinaryContent(placed);
+    byte[] came = Files.readAllBytes(new PhotoFiles().locate(back, name));
+    assertThat(read(came).containsDirectoryOfType(GpsDirectory.class)).isFalse();
+    assertThat(ImageIO.read(new ByteArrayInputStream(came)).getRGB(3, 2))
+        .isEqualTo(ImageIO.read(new ByteArrayInputStream(placed)).getRGB(3, 2));
+    assertThat(faults(back)).isEmpty();
+    Path again = folder.resolve("again.zip");
+    new JobArchives().export(back, again);
+    assertThat(again).hasSameBinaryContentAs(folder.resolve("job.zip"));
+  }
+
+  @Test
+  void aChangedBitInWhatWentOutIsSeen() throws IOException {
+    byte[] placed = with(jpeg(), exif(true, true));
+    String name = Sums.digest(placed) + ".jpg";
+    Path back = exportedAndBack(jobOfBefore(name, placed));
+    Path came = new PhotoFiles().locate(back, name);
+    byte[] sound = Files.readAllBytes(came);
+    for (int at = 0; at < sound.length; at++) {
+      byte[] changed = sound.clone();
+      changed[at] ^= 1;
+      assertThat(PhotoFiles.isWhole(came, changed)).as("byte %d", at).isFalse();
+    }
+  }
+
+  /** What was damaged before it went out does not become sound by going out. */
+  @Test
+  void aDamagedPhotographGoesOutWithoutItsPositionAndStaysDamaged() throws Exception {
+    byte[] placed = with(jpeg(), exif(true, true));
+    String other = Sums.digest(jpeg()) + ".jpg";
+    Path back = exportedAndBack(jobOfBefore(other, placed));
+    byte[] came = Files.readAllBytes(new PhotoFiles().locate(back, other));
+    assertThat(read(came).containsDirectoryOfType(GpsDirectory.class)).isFalse();
+    assertThat(faults(back)).contains("Photograph " + other + " is damaged.");
+  }
+
+  @Test
+  void theSamePictureIsKnownInAJobOfBeforeAndInItsCopy() throws IOException {
+    byte[] placed = with(jpeg(), exif(true, true));
+    String name = Sums.digest(placed) + ".jpg";
+    Path back = exportedAndBack(jobOfBefore(name, placed));
+    PhotoFiles photos = new PhotoFiles();
+    Path phones = Files.write(folder.resolve("phone.jpg"), placed);
+    Path exported = photos.locate(back, name);
+    assertThat(photos.names(phones)).contains(name);
+    assertThat(photos.names(exported)).contains(name);
+    assertThat(photos.isThere(back, name)).isTrue();
+    assertThat(photos.add(back, phones)).isEqualTo(name);
+    Files.delete(exported);
+    assertThat(photos.isThere(back, name)).isFalse();
+    assertThat(photos.add(back, phones, Set.of(name))).isEqualTo(name);
+    assertThat(photos.isThere(back, name)).isTrue();
   }
 }

@@ -19,6 +19,7 @@ import wherefrom.engine.Spot;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.PartSort;
 import wherefrom.parts.BigPartKind;
 import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
@@ -26,6 +27,9 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
+import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
 
 /** Entries of every kind, filled with anything that their types allow, from a seed. */
 final class RandomEntries {
@@ -96,6 +100,15 @@ final class RandomEntries {
       // Those of one entry are in one unit.
       return new Amount((BigDecimal) value(BigDecimal.class), Unit.MICROMETRE);
     }
+    if (raw == PartSort.class) {
+      return PartSort.of((String) value(String.class));
+    }
+    if (raw == Article.class) {
+      return Article.read((String) value(String.class));
+    }
+    if (raw == Change.class) {
+      return change();
+    }
     if (raw == Spot.class) {
       return PLACES.get(random.nextInt(PLACES.size())).spot();
     }
@@ -130,6 +143,16 @@ final class RandomEntries {
       return map;
     }
     return values;
+  }
+
+  /** Its size stands within its words. */
+  private Change change() {
+    ChangeKind kind = (ChangeKind) value(ChangeKind.class);
+    String where = (String) value(String.class);
+    BigDecimal step = BigDecimal.valueOf(random.nextInt(100), 3);
+    return random.nextBoolean()
+        ? Change.sized(kind, where, Optional.of(new Amount(step, Unit.INCH)))
+        : Change.noting(kind, where, (String) value(String.class));
   }
 
   private Optional<Integer> percent() {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -65,7 +65,7 @@ class OtherScriptsTest {
   @Test
   void theBuildRecordShowsThem() throws IOException {
     Path pdf = folder.resolve("record.pdf");
-    Instant day = Instant.parse("2026-03-04T00:00:00Z");
+    LocalDate day = LocalDate.parse("2026-03-04");
     RecordSection section =
         new RecordSection(
             "Notes",

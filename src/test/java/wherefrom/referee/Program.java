@@ -40,11 +40,13 @@ import wherefrom.job.tags.TagBook;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Unit;
 import wherefrom.referee.Referee.Word;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.rules.size.ChangeText;
 
 /** The program under judgement: does each act through its use cases, and answers for itself. */
 class Program {
@@ -147,7 +149,7 @@ class Program {
       job.record(new SlotUnknown(item, "mixed up"));
       return true;
     }
-    Change change = new Change(ChangeKind.SLOT_UNKNOWN, part.home().key(), "mixed up");
+    Change change = Change.noting(ChangeKind.SLOT_UNKNOWN, part.home().key(), "mixed up");
     return new Planning(job).make(change) instanceof Planning.Answer.Made;
   }
 
@@ -155,7 +157,12 @@ class Program {
     return switch (act.verb()) {
       case CHANGE ->
           new Planning(job)
-                  .make(new Change(ChangeKind.valueOf(act.what()), act.answer(), Gauges.size(act)))
+                  .make(
+                      ChangeText.read(
+                          ChangeKind.valueOf(act.what()),
+                          act.answer(),
+                          Gauges.size(act),
+                          Unit.INCH))
               instanceof Planning.Answer.Made;
       case WORK -> work(act);
       case CHECK ->

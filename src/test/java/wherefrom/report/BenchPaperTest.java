@@ -66,7 +66,7 @@ class BenchPaperTest {
     new MachineShop(bench.job).send(1, List.of(bench.item("rod-cap@R3L")), "check for round");
     line("block", 1, "bore all eight", "3.8900", ShopWork.BORE);
     line("main caps", 5, "stay with the block", "", ShopWork.OTHER);
-    return ShopSlip.of(bench.job.state(), new MachineShop(bench.job).findVisit(1).orElseThrow());
+    return ShopSlip.of(bench.job, new MachineShop(bench.job).findVisit(1).orElseThrow());
   }
 
   @Test

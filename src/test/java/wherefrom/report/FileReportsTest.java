@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -38,8 +38,8 @@ class FileReportsTest {
     return new BuildRecord(
         "Farm engine",
         "V8, odd and even banks",
-        Instant.parse("2026-01-02T00:00:00Z"),
-        Instant.parse("2026-03-04T00:00:00Z"),
+        LocalDate.parse("2026-01-02"),
+        LocalDate.parse("2026-03-04"),
         List.of(
             new RecordSection("NOT CHECKED", List.of("what", "because", "x"), many, "Nothing."),
             new RecordSection("Money", List.of("a"), List.of(), "No cost was noted.")),
@@ -109,7 +109,7 @@ class FileReportsTest {
     Path pdf = folder.resolve("odd.pdf");
     BuildRecord odd =
         new BuildRecord(
-            "エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(), List.of());
+            "エンジン \u0007", "x", LocalDate.EPOCH, LocalDate.EPOCH, List.of(), List.of(), List.of());
     reports.writeRecord(odd, PaperSize.A4, Outgoing.replacing(pdf));
     assertThat(text(pdf)).contains("BUILD RECORD\n????");
   }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -102,7 +102,7 @@ class PlotPagesTest {
   private Page print(RecordPlot plot) throws IOException {
     BuildRecord record =
         new BuildRecord(
-            "Launch", "V8", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(plot), List.of());
+            "Launch", "V8", LocalDate.EPOCH, LocalDate.EPOCH, List.of(), List.of(plot), List.of());
     Path pdf = folder.resolve("plot.pdf");
     new FileReports().writeRecord(record, PaperSize.A4, Outgoing.replacing(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {

@@ -31,6 +31,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.pages.CylinderSheet;
 import wherefrom.job.pages.LimitBar;
 import wherefrom.job.pages.PaperSize;
@@ -82,6 +83,22 @@ class RecordPaperTest {
     for (int at = 0; at < texts.size(); at++) {
       assertThat(texts.get(at)).contains((at + 1) + " / " + texts.size());
       assertThat(texts.get(at)).contains("outranks this tool");
+    }
+  }
+
+  /** Letter is less high: drawings and photographs give way, so that no page holds a rest. */
+  @Test
+  void onLetterTheDemoHasAsManyPages() throws IOException {
+    int a4 = pages(PaperSize.A4);
+    assertThat(a4).isBetween(12, 16);
+    assertThat(pages(PaperSize.LETTER)).isEqualTo(a4);
+  }
+
+  private int pages(PaperSize paper) throws IOException {
+    Path pdf = folder.resolve(paper + ".pdf");
+    new FileReports().writeRecord(demo(), paper, Outgoing.to(pdf));
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return document.getNumberOfPages();
     }
   }
 
@@ -165,7 +182,9 @@ class RecordPaperTest {
     BenchJob bench = BenchJob.v8();
     bench.decide("pushrod@3EX", Decision.REPLACE);
     int fresh = bench.job.nextItem();
-    bench.record(new PartReplaced(bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), ""));
+    bench.record(
+        new PartReplaced(
+            bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), PartSort.SAME));
     bench.record(
         new PartFitted(fresh, Place.find("pushrod@3EX").orElseThrow(), "", Optional.empty()));
     RecordSheets sheets = BuildRecord.of(bench.job).sheets().orElseThrow();

@@ -9,7 +9,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -47,7 +47,7 @@ class RecordPicturesTest {
   }
 
   private Path write(RecordPicture picture) throws IOException {
-    Instant day = Instant.parse("2026-03-04T00:00:00Z");
+    LocalDate day = LocalDate.parse("2026-03-04");
     Path pdf = folder.resolve("record.pdf");
     reports.writeRecord(
         new BuildRecord("Farm engine", "V8", day, day, List.of(), List.of(), List.of(picture)),

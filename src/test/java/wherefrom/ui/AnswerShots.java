@@ -156,7 +156,7 @@ final class AnswerShots {
   }
 
   private static void gasket(SampleWindow window, SampleJob sample) {
-    new Planning(sample.job).make(new Change(ChangeKind.GASKET_THICKNESS, "", ""));
+    new Planning(sample.job).make(Change.at(ChangeKind.GASKET_THICKNESS, ""));
   }
 
   private static void fittedBut(SampleWindow window, SampleJob sample) {

@@ -12,6 +12,7 @@ import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.shop.MachineShop;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.Screen;
@@ -95,8 +96,8 @@ final class MoneyShots {
   private static void spend(SampleJob sample) {
     MoneyBook book = new MoneyBook(sample.job);
     book.setBudget("900", 15, "EUR");
-    book.setPrice("lifters", "12.50");
-    book.setPrice("pushrods", "8.20");
+    book.setPrice(Article.read("lifters"), "12.50");
+    book.setPrice(Article.read("pushrods"), "8.20");
     new Planning(sample.job).plan(Change.of(ChangeKind.NEW_FLAT_CAM));
     book.note(0, "teardown consumables", "", CostState.PAID, "64.90", 0, "");
     book.note(0, "bored and honed", "", CostState.QUOTED, "240", 0, "by phone, for eight");

@@ -94,9 +94,7 @@ final class PhotoShots {
   private static void offer(SampleWindow window, SampleJob sample) {
     ScreenContext context = window.shell.context();
     List<Path> files = List.of(Path.of("p9.png"), Path.of("tall9.png"));
-    context
-        .navigator()
-        .open(() -> new OfferScreen(context, files, Optional.empty(), "Read the folder again."));
+    OfferScreen.ask(context, files, Optional.empty(), "Read the folder again.");
   }
 
   private static void card(SampleWindow window, SampleJob sample) {

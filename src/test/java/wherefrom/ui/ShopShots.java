@@ -11,8 +11,9 @@ import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.quantity.Dimension;
-import wherefrom.rules.consequence.Change;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.Screen;
@@ -71,7 +72,7 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               new Planning(sample.job)
-                  .make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
+                  .make(ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in", Unit.INCH));
               NewPartAsking.ask(window.shell.context(), sample.part("rod-shell@R3U"), part -> {});
             }));
     shots.add(

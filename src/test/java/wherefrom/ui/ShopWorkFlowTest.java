@@ -6,8 +6,9 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.SurfaceSizes;
 import wherefrom.job.change.Planning;
 import wherefrom.parts.Part;
-import wherefrom.rules.consequence.Change;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -48,7 +49,8 @@ class ShopWorkFlowTest {
           type(window, "2.2315");
           assertThat(window.words()).contains("NOT within", "Do not take it home");
           assertThat(new Planning(sample.job).made())
-              .containsExactly(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2315 in"));
+              .containsExactly(
+                  ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2315 in", Unit.INCH));
           return window;
         });
   }
@@ -69,7 +71,8 @@ class ShopWorkFlowTest {
 
   @Test
   void aNewShellIsAskedForItsSizeAndTheListsComesFirst() {
-    new Planning(sample.job).make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
+    new Planning(sample.job)
+        .make(ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in", Unit.INCH));
     Part old = sample.part("rod-shell@R3U");
     Toolkit.on(
         () -> {

@@ -218,7 +218,7 @@ final class TogetherShots {
   }
 
   private static void banned(SampleWindow window, SampleJob sample) {
-    new Planning(sample.job).make(new Change(ChangeKind.PUSHROD_BENT, "3EX", ""));
+    new Planning(sample.job).make(Change.at(ChangeKind.PUSHROD_BENT, "3EX"));
     pair(window, sample, "pushrod@3EX", "3EX");
   }
 

@@ -9,7 +9,6 @@ import java.util.Set;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
-import wherefrom.job.FigureParser;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
 import wherefrom.job.entry.PartFitted;
@@ -18,12 +17,11 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Wanted;
-import wherefrom.rules.size.SizeText;
 
 /** The new parts that were taken on, and whether they serve what is asked for after them. */
 public final class Bought {
@@ -49,34 +47,34 @@ public final class Bought {
     taken.put(replaced.newItem(), new Taken(replaced, logged.sequence()));
   }
 
-  /** The sort of a new part in words, such as {@code roller lifters}; empty for the usual one. */
-  public String sort(Part part) {
-    return findTaken(part).map(one -> sort(part, one)).orElse("");
+  /** The sort of a new part, such as roller lifters; empty for the usual one. */
+  public Optional<Article> findSort(Part part) {
+    return findTaken(part).flatMap(one -> findSort(part, one));
   }
 
   private Optional<Taken> findTaken(Part part) {
     return Optional.ofNullable(taken.get(part.item()));
   }
 
-  private String sort(Part part, Taken one) {
-    String said = one.entry().sort().strip();
-    String all = Goods.of(part.kind()).id();
-    if (!said.isEmpty()) {
-      return said.endsWith(all) ? said : said + " " + all;
+  private Optional<Article> findSort(Part part, Taken one) {
+    if (!one.entry().sort().isSame()) {
+      return Optional.of(one.entry().sort().article(part.kind()));
     }
     return job.rules().all().stream()
         .filter(rule -> rule.sequence() < one.sequence())
         .filter(rule -> rule.consequence().isOtherSort())
         .filter(rule -> rule.consequence().places().contains(part.home()))
         .max(Comparator.comparingLong(StandingRule::sequence))
-        .map(rule -> rule.consequence().what())
-        .orElse("");
+        .flatMap(rule -> rule.consequence().findSort())
+        .map(Article.Known::new);
   }
 
   /** Whether a lifter is flat or a roller: as the engine came in, or as it was bought. */
   public LifterType lifterType(Part lifter) {
-    String sort = lifter.fresh() ? sort(lifter) : "";
-    return Goods.find(sort).flatMap(Goods::findLifters).orElse(job.layout().lifters());
+    Optional<Article> sort = lifter.fresh() ? findSort(lifter) : Optional.empty();
+    return sort.flatMap(Article::findGoods)
+        .flatMap(Goods::findLifters)
+        .orElse(job.layout().lifters());
   }
 
   /** Whether the new part that is in use at a place does for what a coming change asks there. */
@@ -95,16 +93,18 @@ public final class Bought {
       case WEAR -> !run.contains(part.item());
       case SIZE ->
           findTaken(part)
-              .filter(one -> isOfSize(one.entry(), asked.firstCause().detail()))
+              .filter(one -> isOfSize(one.entry(), asked.firstCause().size()))
               .isPresent();
-      case SORT -> asked.isOtherSort() && sort(part).equals(asked.what());
+      case SORT -> asked.findSort().filter(sort -> isOf(part, sort)).isPresent();
     };
   }
 
-  private boolean isOfSize(PartReplaced bought, String detail) {
-    return SizeText.read(detail, FigureParser.usual(job.units(), Dimension.LENGTH))
-        .flatMap(wanted -> bought.size().map(has -> isSame(wanted, has)))
-        .orElse(false);
+  private boolean isOf(Part part, Goods sort) {
+    return findSort(part).flatMap(Article::findGoods).filter(sort::equals).isPresent();
+  }
+
+  private static boolean isOfSize(PartReplaced bought, Optional<Amount> asked) {
+    return asked.flatMap(wanted -> bought.size().map(has -> isSame(wanted, has))).orElse(false);
   }
 
   private static boolean isSame(Amount one, Amount other) {
@@ -113,6 +113,6 @@ public final class Bought {
 
   /** The key under which a part at this place is bought. */
   public static String at(Place place) {
-    return Wanted.of(place, "").at();
+    return Wanted.of(place, Optional.empty()).at();
   }
 }

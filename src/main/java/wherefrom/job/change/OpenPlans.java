@@ -39,7 +39,7 @@ final class OpenPlans {
   }
 
   private void plan(ChangePlanned planned) {
-    Change change = new Change(planned.change(), planned.where(), planned.detail());
+    Change change = planned.change();
     open.put(planned.plan(), new PlannedChange(planned.plan(), change, preview.apply(change)));
   }
 }

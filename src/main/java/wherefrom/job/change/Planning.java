@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Look;
-import wherefrom.job.FigureParser;
 import wherefrom.job.MadeChange;
 import wherefrom.job.MadeChanges;
 import wherefrom.job.OpenJob;
@@ -16,7 +15,6 @@ import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.SlotUnknown;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
@@ -24,7 +22,6 @@ import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.OneCam;
 import wherefrom.rules.consequence.Setting;
 import wherefrom.rules.size.CutSurface;
-import wherefrom.rules.size.SizeText;
 
 /** Plans and changes: what each would mean, shown before money is spent, and what it does mean. */
 public final class Planning {
@@ -90,7 +87,7 @@ public final class Planning {
       return fault.get();
     }
     int number = nextPlan();
-    job.record(new ChangePlanned(number, change.kind(), change.where(), change.detail()));
+    job.record(new ChangePlanned(number, change));
     return new Answer.Planned(new PlannedChange(number, change, preview(change)));
   }
 
@@ -187,7 +184,7 @@ public final class Planning {
   }
 
   private Answer record(int plan, Change change) {
-    job.record(new ChangeMade(plan, change.kind(), change.where(), change.detail()));
+    job.record(new ChangeMade(plan, change));
     return new Answer.Made(change, preview(change));
   }
 
@@ -200,9 +197,7 @@ public final class Planning {
     boolean readable =
         change.detail().isBlank()
             || CutSurface.find(change.kind()).isEmpty()
-            || SizeText.read(
-                    change.detail(), FigureParser.usual(job.state().units(), Dimension.LENGTH))
-                .isPresent();
+            || change.size().isPresent();
     return readable
         ? Optional.empty()
         : Optional.of(

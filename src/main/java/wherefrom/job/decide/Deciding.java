@@ -29,6 +29,7 @@ import wherefrom.quantity.Money;
 import wherefrom.rules.Ban;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
+import wherefrom.rules.consequence.Article;
 
 /** Decisions: proposed by the rules with their reasons, made by the person. */
 public final class Deciding {
@@ -181,7 +182,7 @@ public final class Deciding {
   /** What the parts of a line of the shopping list cost; empty where a price is missing. */
   public Optional<Money> findCost(Replacement line) {
     CostList list = CostList.standing(job.state());
-    Map<String, Money> prices = new MoneyEntries(job.state()).prices();
+    Map<Article, Money> prices = new MoneyEntries(job.state()).prices();
     return list.findCost(line.places(), prices);
   }
 

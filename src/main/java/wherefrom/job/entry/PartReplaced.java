@@ -8,9 +8,8 @@ import wherefrom.quantity.Amount;
  *
  * @param size how far the new part is from the standard size, shells "ten under" and pistons "ten
  *     over", 0 for standard; absent where nobody said
- * @param sort what it is where it is another sort than the old one, such as {@code roller}; empty
- *     for the same
+ * @param sort what it is where it is another sort than the old one, such as a roller
  */
 public record PartReplaced(
-    int oldItem, int newItem, String reason, Optional<Amount> size, String sort)
+    int oldItem, int newItem, String reason, Optional<Amount> size, PartSort sort)
     implements JobEntry {}

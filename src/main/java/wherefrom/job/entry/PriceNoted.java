@@ -1,8 +1,10 @@
 package wherefrom.job.entry;
 
+import wherefrom.rules.consequence.Article;
+
 /**
  * What one piece of something costs, for the effect of plans.
  *
- * @param what a kind's key, or the words of a thing to buy
+ * @param what a thing that the rules know, or one that a person named
  */
-public record PriceNoted(String what, long cents) implements JobEntry {}
+public record PriceNoted(Article what, long cents) implements JobEntry {}

@@ -102,7 +102,7 @@ public final class Handling {
     return part.read(
         job.state(),
         job.state().getPart(item).part(),
-        size -> replace(new PartReplaced(item, fresh, reason.strip(), size, part.plainSort())),
+        size -> replace(new PartReplaced(item, fresh, reason.strip(), size, part.partSort())),
         HandlingOutcome.Refused::new);
   }
 

@@ -1,18 +1,18 @@
 package wherefrom.job.handling;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FigureParser;
 import wherefrom.job.FittingSize;
+import wherefrom.job.StandingRule;
 import wherefrom.job.SurfaceSizes;
+import wherefrom.job.entry.PartSort;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
-import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.rules.size.SizeText;
 
@@ -40,8 +40,8 @@ public record NewPart(String size, String sort) {
   /** The sort that the rules want in place of the old one, such as {@code roller}. */
   public static Optional<String> findSortWanted(EngineJob job, Part old) {
     return job.rules().listFor(old).stream()
-        .filter(rule -> rule.binding() && rule.consequence().isOtherSort())
-        .flatMap(rule -> Goods.find(rule.consequence().what()).stream())
+        .filter(StandingRule::binding)
+        .flatMap(rule -> rule.consequence().findSort().stream())
         .flatMap(sort -> sort.findLifters().stream())
         .map(LifterType::id)
         .reduce((earlier, later) -> later);
@@ -50,9 +50,7 @@ public record NewPart(String size, String sort) {
   /** The size, absent where none is said; or a sentence that says what is wrong. */
   <T> T read(
       EngineJob job, Part old, Function<Optional<Amount>, T> done, Function<String, T> refused) {
-    if (old.kind() == PartKind.LIFTER
-        && !plainSort().isEmpty()
-        && LifterType.find(plainSort()).isEmpty()) {
+    if (old.kind() == PartKind.LIFTER && !partSort().isSame() && partSort().lifters().isEmpty()) {
       return refused.apply("A lifter is flat or roller. Say which.");
     }
     if (size.isBlank()) {
@@ -66,9 +64,9 @@ public record NewPart(String size, String sort) {
     return said.isPresent() ? done.apply(said) : refused.apply(fault());
   }
 
-  /** {@code roller}, as it is kept. */
-  String plainSort() {
-    return sort.strip().toLowerCase(Locale.ROOT);
+  /** As it is kept. */
+  PartSort partSort() {
+    return PartSort.of(sort);
   }
 
   private static Optional<Amount> listed(EngineJob job, Part old) {

@@ -18,6 +18,7 @@ import wherefrom.job.change.Cams;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Goods;
@@ -29,7 +30,11 @@ import wherefrom.rules.consequence.Wanted;
  */
 public final class CostList {
   /** One piece. */
-  private record Piece(Goods thing, String at, int nth) {}
+  private record Piece(Goods thing, String at, int nth) {
+    Piece first() {
+      return new Piece(thing, at, 1);
+    }
+  }
 
   /**
    * How it is asked for.
@@ -38,7 +43,7 @@ public final class CostList {
    * @param open asked for by a rule alone: not bought yet, and not on the list of parts to replace
    */
   record Ask(
-      String what,
+      Article what,
       String at,
       int pieces,
       boolean work,
@@ -96,7 +101,7 @@ public final class CostList {
       Part part = record.part();
       if (part.fresh()) {
         int nth = counted.merge(part.home(), 1, Integer::sum);
-        Wanted wanted = Wanted.of(part.home(), bought.sort(part));
+        Wanted wanted = Wanted.of(part.home(), bought.findSort(part));
         put(wanted, nth, part.pieces(), Set.of(), "taken on new");
       }
     }
@@ -111,17 +116,17 @@ public final class CostList {
 
   private void put(Wanted wanted, int nth, int pieces, Set<String> rules, String why) {
     Piece piece = new Piece(wanted.thing(), wanted.at(), nth);
-    put(asks, piece, new Ask(wanted.what(), wanted.at(), pieces, false, false, rules, why));
+    put(asks, piece, new Ask(wanted.article(), wanted.at(), pieces, false, false, rules, why));
   }
 
   /** The sort that a part at this place must be of now. */
-  private String sort(Place place) {
+  private Optional<Article> sort(Place place) {
     return job.rules().all().stream()
         .filter(rule -> rule.consequence().isOtherSort())
         .filter(rule -> rule.consequence().places().contains(place))
         .max(Comparator.comparingLong(StandingRule::sequence))
-        .map(rule -> rule.consequence().what())
-        .orElse("");
+        .flatMap(rule -> rule.consequence().findSort())
+        .map(Article.Known::new);
   }
 
   /** What is banned and tracked stands among the parts to replace already. */
@@ -152,7 +157,7 @@ public final class CostList {
     String why = one.ruleWords() + ": " + String.join("; so: ", one.reasons());
     int pieces = wanted.findPlace().map(this::pieces).orElse(1);
     boolean work = one.effect() == Effect.WORK;
-    return new Ask(wanted.what(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);
+    return new Ask(wanted.article(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);
   }
 
   private int pieces(Place place) {
@@ -165,7 +170,7 @@ public final class CostList {
 
   /** One sort that must be comes in place of any sort. */
   private static Ask both(Piece piece, Ask before, Ask now) {
-    Ask named = now.what().equals(piece.thing().id()) ? before : now;
+    Ask named = now.what().equals(new Article.Known(piece.thing())) ? before : now;
     Set<String> rules = new LinkedHashSet<>(before.rules());
     rules.addAll(now.rules());
     return new Ask(
@@ -179,20 +184,20 @@ public final class CostList {
   }
 
   /** Everything on the list, a line for each thing. */
-  List<CostItem> items(Map<String, Money> prices) {
+  List<CostItem> items(Map<Article, Money> prices) {
     return items(asks, prices, piece -> true);
   }
 
   /** What must be bought where a check fails, and is not bought anyway. */
-  List<CostItem> perhaps(Map<String, Money> prices) {
-    Set<String> sure = new LinkedHashSet<>();
-    asks.keySet().forEach(piece -> sure.add(piece.thing().id() + piece.at()));
-    return items(perhaps, prices, piece -> !sure.contains(piece.thing().id() + piece.at()));
+  List<CostItem> perhaps(Map<Article, Money> prices) {
+    Set<Piece> sure = new LinkedHashSet<>();
+    asks.keySet().forEach(piece -> sure.add(piece.first()));
+    return items(perhaps, prices, piece -> !sure.contains(piece.first()));
   }
 
   /** What rules ask to buy and nobody has bought, besides the parts to replace. */
   List<Purchase> purchases() {
-    Map<String, Purchase> lines = new LinkedHashMap<>();
+    Map<Article, Purchase> lines = new LinkedHashMap<>();
     for (Ask ask : asks.values()) {
       if (ask.open() && !ask.work()) {
         lines.merge(
@@ -205,10 +210,11 @@ public final class CostList {
   }
 
   /** What new parts for these places cost; empty where one has no price. */
-  public Optional<Money> findCost(List<Place> places, Map<String, Money> prices) {
+  public Optional<Money> findCost(List<Place> places, Map<Article, Money> prices) {
     Money sum = Money.ZERO;
     for (Place place : places) {
-      Optional<Money> price = Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).what()));
+      Optional<Money> price =
+          Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).article()));
       if (price.isEmpty()) {
         return Optional.empty();
       }
@@ -219,8 +225,8 @@ public final class CostList {
   }
 
   private static List<CostItem> items(
-      Map<Piece, Ask> asked, Map<String, Money> prices, Predicate<Piece> counts) {
-    Map<String, List<Map.Entry<Piece, Ask>>> lines = new LinkedHashMap<>();
+      Map<Piece, Ask> asked, Map<Article, Money> prices, Predicate<Piece> counts) {
+    Map<Article, List<Map.Entry<Piece, Ask>>> lines = new LinkedHashMap<>();
     for (Map.Entry<Piece, Ask> one : asked.entrySet()) {
       if (counts.test(one.getKey())) {
         lines.computeIfAbsent(one.getValue().what(), what -> new ArrayList<>()).add(one);
@@ -229,7 +235,7 @@ public final class CostList {
     return lines.values().stream().map(line -> item(line, prices)).toList();
   }
 
-  private static CostItem item(List<Map.Entry<Piece, Ask>> line, Map<String, Money> prices) {
+  private static CostItem item(List<Map.Entry<Piece, Ask>> line, Map<Article, Money> prices) {
     Ask first = line.get(0).getValue();
     int pieces = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
     Optional<Money> price = Optional.ofNullable(prices.get(first.what()));

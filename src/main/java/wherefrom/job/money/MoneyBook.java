@@ -20,6 +20,7 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PriceNoted;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
 
@@ -130,16 +131,16 @@ public final class MoneyBook {
     return new Answer.Kept(budget());
   }
 
-  /** The price of one piece, by a kind's plural or the words of a thing to buy. */
-  public Answer setPrice(String what, String amount) {
+  /** The price of one piece. */
+  public Answer setPrice(Article what, String amount) {
     Optional<Money> money = read(amount);
-    if (what.isBlank()) {
+    if (what.words().isBlank()) {
       return new Answer.Refused("Say what it is the price of.");
     }
     if (money.isEmpty()) {
       return noAmount(amount);
     }
-    job.record(new PriceNoted(what.strip(), money.get().cents()));
+    job.record(new PriceNoted(what, money.get().cents()));
     return new Answer.Kept(budget());
   }
 
@@ -259,7 +260,7 @@ public final class MoneyBook {
   }
 
   /** The prices typed, by what they are for. */
-  public Map<String, Money> prices() {
+  public Map<Article, Money> prices() {
     return entries().prices();
   }
 

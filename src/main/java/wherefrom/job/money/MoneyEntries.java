@@ -15,6 +15,7 @@ import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 
 /** What the standing entries say of money. */
 public final class MoneyEntries {
@@ -57,8 +58,8 @@ public final class MoneyEntries {
   }
 
   /** The prices typed, by what they are for. */
-  public Map<String, Money> prices() {
-    Map<String, Money> prices = new TreeMap<>();
+  public Map<Article, Money> prices() {
+    Map<Article, Money> prices = new TreeMap<>();
     for (LoggedEntry logged : job.standing()) {
       if (logged.entry() instanceof PriceNoted price) {
         prices.put(price.what(), Money.ofCents(price.cents()));

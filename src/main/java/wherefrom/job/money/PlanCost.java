@@ -46,7 +46,9 @@ public record PlanCost(
 
   private static String words(String sign, List<CostItem> items, String unpriced) {
     return items.stream()
-        .map(item -> sign + item.pieces() + " " + item.what() + (item.priced() ? "" : unpriced))
+        .map(
+            item ->
+                sign + item.pieces() + " " + item.what().words() + (item.priced() ? "" : unpriced))
         .collect(Collectors.joining(", "));
   }
 }

@@ -1,9 +1,10 @@
 package wherefrom.job.money;
 
+import wherefrom.rules.consequence.Article;
+
 /**
  * Something to buy that carries no tag, such as the cam.
  *
- * @param what in words
  * @param reason the rule and what it follows from
  */
-public record Purchase(String what, int pieces, String reason) {}
+public record Purchase(Article what, int pieces, String reason) {}

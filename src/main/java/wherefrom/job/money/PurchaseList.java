@@ -6,6 +6,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.CostState;
+import wherefrom.rules.consequence.Article;
 
 /** What changes and findings ask to buy besides tagged parts that are to be replaced. */
 public final class PurchaseList {
@@ -28,24 +29,20 @@ public final class PurchaseList {
     BagBook book = BagBook.of(job);
     List<AlwaysNew> lines = book.areGasketsListed() ? AlwaysNew.of(book) : List.of();
     return lines.stream()
-        .filter(line -> asked.stream().noneMatch(thing -> isSame(thing.what(), line.what())))
+        .filter(line -> asked.stream().noneMatch(thing -> thing.what().equals(line.article())))
         .map(PurchaseList::gasket)
         .toList();
   }
 
-  private static boolean isSame(String asked, String one) {
-    return asked.equals(one) || asked.equals(one + "s");
-  }
-
   private static Purchase gasket(AlwaysNew line) {
     return new Purchase(
-        line.what(), line.pieces(), "always new, opened: " + String.join(", ", line.because()));
+        line.article(), line.pieces(), "always new, opened: " + String.join(", ", line.because()));
   }
 
-  private boolean isOrdered(String what) {
+  private boolean isOrdered(Article what) {
     return new MoneyEntries(job)
         .lines().stream()
-            .filter(line -> line.what().strip().equalsIgnoreCase(what))
+            .filter(line -> Article.read(line.what()).equals(what))
             .anyMatch(
                 line -> line.state() == CostState.COMMITTED || line.state() == CostState.PAID);
   }

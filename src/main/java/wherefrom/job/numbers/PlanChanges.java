@@ -2,10 +2,12 @@ package wherefrom.job.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.engine.LifterType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Setting;
+import wherefrom.workings.ResultValue;
 import wherefrom.workings.plan.PlanColumn;
 import wherefrom.workings.plan.WhatIfEffect;
 
@@ -19,7 +21,7 @@ final class PlanChanges {
     for (WhatIfEffect consequence : column.consequences()) {
       for (ChangeKind kind : kinds(consequence, setting)) {
         for (String where : kind.reach().where(setting.layout())) {
-          changes.add(new Change(kind, where, detail(kind, column)));
+          changes.add(said(kind, where, column));
         }
       }
     }
@@ -50,13 +52,15 @@ final class PlanChanges {
     };
   }
 
-  private static String detail(ChangeKind kind, PlanColumn column) {
+  private static Change said(ChangeKind kind, String where, PlanColumn column) {
     String key =
         switch (kind) {
           case HEAD_MILLED -> "head-cut";
           case PUSHROD_REPLACED -> "pushrod-change";
           default -> "";
         };
-    return column.result().findValue(key).map(value -> value.text()).orElse("");
+    Optional<ResultValue> value = column.result().findValue(key);
+    return new Change(
+        kind, where, value.map(ResultValue::amount), value.map(ResultValue::text).orElse(""));
   }
 }

@@ -60,6 +60,7 @@ public final class PhotoFolder {
     private final Map<Path, List<String>> seen = new LinkedHashMap<>();
     private final List<Left> left = new ArrayList<>();
     private final List<Path> had = new ArrayList<>();
+    private final List<Path> back = new ArrayList<>();
   }
 
   /** A file that is left where it is, and why. */
@@ -70,9 +71,12 @@ public final class PhotoFolder {
    *
    * @param left those that cannot be kept
    * @param had those that the job has already
+   * @param back those that the logbook names, and whose kept file was gone or damaged: it is there
+   *     again
    */
-  public record Sorted(List<Seen> seen, List<Left> left, List<Path> had) {
+  public record Sorted(List<Seen> seen, List<Left> left, List<Path> had, List<Path> back) {
     public Sorted {
+      back = List.copyOf(back);
       had = List.copyOf(had);
       seen = List.copyOf(seen);
       left = List.copyOf(left);
@@ -124,35 +128,40 @@ public final class PhotoFolder {
     return Files.isRegularFile(file) && !String.valueOf(file.getFileName()).startsWith(".");
   }
 
-  /** Reads every file and sorts them; nothing is kept yet. */
+  /** Reads every file and sorts them; nothing new is kept yet. */
   public Sorted sort(List<Path> given, TagBook tags) throws IOException {
     return sort(reading(given).call(), tags);
   }
 
   /**
    * What reads every file, on any thread: it asks nothing of the job. What the job has by now is
-   * not read again.
+   * not read again; where the file of such a photograph is gone, it is put back.
    */
   public Reading reading(List<Path> given) {
     Set<String> known =
         Photograph.listAll(job.state()).stream().map(Photograph::file).collect(Collectors.toSet());
+    Path folder = job.folder();
     return () -> {
       List<Path> files = files(given);
       Codes read = new Codes();
       for (int at = 0; at < files.size(); at++) {
-        take(files.get(at), known, read);
+        take(folder, files.get(at), known, read);
         Progress.step(at + 1, files.size());
       }
       return read;
     };
   }
 
-  private void take(Path file, Set<String> known, Codes read) {
+  private void take(Path folder, Path file, Set<String> known, Codes read) {
     try {
-      if (known.contains(photos.name(file))) {
+      Optional<String> name = photos.names(file).stream().filter(known::contains).findFirst();
+      if (name.isEmpty()) {
+        read.seen.put(file, eye.read(file));
+      } else if (photos.isThere(folder, name.get())) {
         read.had.add(file);
       } else {
-        read.seen.put(file, eye.read(file));
+        photos.add(folder, file, Set.of(name.get()));
+        read.back.add(file);
       }
     } catch (IOException e) {
       read.left.add(new Left(file, String.valueOf(e.getMessage())));
@@ -167,7 +176,7 @@ public final class PhotoFolder {
   public Sorted sort(Codes read, TagBook tags) {
     List<Seen> seen = new ArrayList<>();
     read.seen.forEach((file, codes) -> seen.add(new Seen(file, shown(codes, tags))));
-    return new Sorted(seen, read.left, read.had);
+    return new Sorted(seen, read.left, read.had, read.back);
   }
 
   private static List<Subject> shown(List<String> codes, TagBook tags) {
@@ -200,8 +209,8 @@ public final class PhotoFolder {
   }
 
   /**
-   * Records what was copied, as one step: with each whose tag it shows, or with the whole
-   * engine. What the job has already is not recorded again.
+   * Records what was copied, as one step: with each whose tag it shows, or with the whole engine.
+   * What the job has already is not recorded again.
    *
    * @return how many are new
    */

@@ -1,6 +1,6 @@
 package wherefrom.job.record;
 
-import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +17,8 @@ import wherefrom.job.torque.TorqueRecord;
 /**
  * The build record as data: what came out of where, what was found and decided, what went where.
  *
- * @param asOf the time of the last entry
+ * @param begun the day of the first entry
+ * @param asOf the day of the last entry
  * @param sections its tables; the first says in short what is done and what is not
  * @param plots curves and comparisons, to be drawn
  * @param pictures photographs
@@ -26,8 +27,8 @@ import wherefrom.job.torque.TorqueRecord;
 public record BuildRecord(
     String job,
     String engine,
-    Instant begun,
-    Instant asOf,
+    LocalDate begun,
+    LocalDate asOf,
     List<RecordSection> sections,
     List<RecordPlot> plots,
     List<RecordPicture> pictures,
@@ -68,8 +69,8 @@ public record BuildRecord(
   public BuildRecord(
       String job,
       String engine,
-      Instant begun,
-      Instant asOf,
+      LocalDate begun,
+      LocalDate asOf,
       List<RecordSection> sections,
       List<RecordPlot> plots,
       List<RecordPicture> pictures) {
@@ -91,8 +92,8 @@ public record BuildRecord(
     return new BuildRecord(
         state.name(),
         state.layout().title(),
-        state.standing().get(0).time(),
-        state.lastTouched(),
+        job.days().date(state.standing().get(0).time()),
+        job.days().date(state.lastTouched()),
         List.of(
             new RecordSummary(job).section(),
             new RecordUnchecked(job).section(),
@@ -101,17 +102,18 @@ public record BuildRecord(
             RecordTables.debris(job),
             RecordTables.visits(job),
             RecordTables.money(job),
-            new RecordSeen(state).section(),
-            new RecordParts(state).section(),
-            RecordTables.measurements(state),
+            new RecordSeen(job).section(),
+            new RecordParts(job).section(),
+            RecordTables.measurements(job),
             new RecordSizes(state).section(),
             BagRecord.section(state),
             RingRecord.section(job),
             WeightRecord.section(job),
-            RecordTables.tools(state),
-            TorqueRecord.section(state),
+            BeforeRecord.section(job),
+            RecordTables.tools(job),
+            TorqueRecord.section(job),
             TimingRecord.section(job),
-            RecordTables.photos(state)),
+            RecordTables.photos(job)),
         List.of(),
         pictures.all(),
         Optional.of(new RecordSheetsMaker(job, pictures).make()));

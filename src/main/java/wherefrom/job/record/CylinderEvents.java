@@ -1,14 +1,13 @@
 package wherefrom.job.record;
 
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import wherefrom.engine.Spots;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
@@ -16,6 +15,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
@@ -77,10 +77,10 @@ final class CylinderEvents {
   private final Map<Integer, Map<LocalDate, Day>> days = new LinkedHashMap<>();
   private LocalDate today = LocalDate.EPOCH;
 
-  CylinderEvents(EngineJob job) {
-    this.job = job;
+  CylinderEvents(OpenJob open) {
+    this.job = open.state();
     for (LoggedEntry logged : job.standing()) {
-      today = LocalDate.ofInstant(logged.time(), ZoneOffset.UTC);
+      today = open.days().date(logged.time());
       READS.take(this, logged);
     }
   }
@@ -201,7 +201,7 @@ final class CylinderEvents {
   }
 
   private static String name(Subject.AFeature at) {
-    String spot = Spots.find(at.where()).map(each -> each.figures()).orElse(at.where());
+    String spot = at.site().findSpot().map(Spot::figures).orElse(at.where());
     return (spot + " " + at.feature().word()).strip();
   }
 }

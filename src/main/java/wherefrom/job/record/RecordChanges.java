@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.EntryWords;
@@ -18,7 +19,6 @@ import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.SlotUnknown;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.rules.consequence.Change;
 
 /** The record's table of changes: those planned and not yet made, those made, and the checks. */
 final class RecordChanges {
@@ -30,11 +30,13 @@ final class RecordChanges {
           .at(CheckAnswered.class, RecordChanges::answered);
 
   private final EngineJob state;
+  private final Days days;
   private final Set<Integer> planned;
   private final List<RecordSection.Row> rows = new ArrayList<>();
 
   RecordChanges(OpenJob job) {
     this.state = job.state();
+    this.days = job.days();
     this.planned =
         new Planning(job).plans().stream().map(PlannedChange::number).collect(Collectors.toSet());
   }
@@ -55,8 +57,7 @@ final class RecordChanges {
 
   private void planned(ChangePlanned plan, LoggedEntry logged) {
     if (planned.contains(plan.plan())) {
-      Change change = new Change(plan.change(), plan.where(), plan.detail());
-      row(false, "planned, not made: " + change.words(), "plan " + plan.plan(), logged);
+      row(false, "planned, not made: " + plan.change().words(), "plan " + plan.plan(), logged);
     }
   }
 
@@ -74,7 +75,7 @@ final class RecordChanges {
   }
 
   private void row(boolean open, String what, String note, LoggedEntry logged) {
-    String day = logged.time().toString().substring(0, 10);
+    String day = days.day(logged.time());
     rows.add(new RecordSection.Row(List.of(what, note, day), open));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.engine.ShellHalf;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -84,7 +85,7 @@ final class RecordLines {
 
   private static String name(Place place) {
     return switch (place.kind()) {
-      case ROD_SHELL, MAIN_SHELL -> place.words().substring(place.words().lastIndexOf(", ") + 2);
+      case ROD_SHELL, MAIN_SHELL -> place.shell();
       default -> place.kind().word();
     };
   }
@@ -92,7 +93,7 @@ final class RecordLines {
   /** Which of two shells it is, where their results stand below each other. */
   private static String half(Place place) {
     return switch (place.kind()) {
-      case ROD_SHELL, MAIN_SHELL -> ", " + name(place).replace(" shell", "");
+      case ROD_SHELL, MAIN_SHELL -> ", " + place.spot().findHalf().map(ShellHalf::word).orElse("");
       default -> "";
     };
   }
@@ -101,7 +102,7 @@ final class RecordLines {
     String away =
         switch (record.where()) {
           case WASHING -> ", washing";
-          case AT_SHOP -> ", at the machine shop";
+          case AT_SHOP -> ", at the shop";
           case LOST -> ", missing";
           default -> "";
         };
@@ -142,9 +143,14 @@ final class RecordLines {
         .orElse(List.of());
   }
 
-  /** The clearance of a pair, where it is known. */
+  /** The clearance of a pair, where it is known; the least of it where one would not go in. */
   private static List<RecordLine> pair(PairClearance found) {
     String name = found.pair().title().toLowerCase(Locale.ROOT);
+    if (!found.said().isEmpty() && found.range().isPresent()) {
+      String least = figure(found.range().get().smallest());
+      String tight = name + ", would not go in";
+      return List.of(new RecordLine(tight, least, found.look(), false, false, Optional.empty()));
+    }
     return found
         .judgement()
         .map(one -> ResultLines.judged(name, one, false))
@@ -163,8 +169,6 @@ final class RecordLines {
 
   /** The figure of a result without its uncertainty, in as many places as that allows. */
   static String figure(ResultValue value) {
-    String text = value.text();
-    int end = text.indexOf(" ± ");
-    return end < 0 ? text : text.substring(0, end);
+    return value.valueText();
   }
 }

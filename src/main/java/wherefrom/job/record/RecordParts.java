@@ -11,9 +11,11 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.MeasuredResult;
+import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.DecisionMade;
@@ -36,12 +38,14 @@ final class RecordParts {
   static final String NOT_CHECKED = "NOT CHECKED";
 
   private final EngineJob job;
+  private final Days days;
   private final Map<Integer, Instant> out = new HashMap<>();
   private final Map<Integer, Instant> in = new HashMap<>();
   private final Map<Integer, String> reasons = new HashMap<>();
 
-  RecordParts(EngineJob job) {
-    this.job = job;
+  RecordParts(OpenJob open) {
+    this.job = open.state();
+    this.days = open.days();
     job.standing().forEach(logged -> READS.take(this, logged));
   }
 
@@ -115,8 +119,8 @@ final class RecordParts {
         .orElse("");
   }
 
-  private static String date(Map<Integer, Instant> times, int item) {
+  private String date(Map<Integer, Instant> times, int item) {
     Instant time = times.get(item);
-    return time == null ? "" : time.toString().substring(0, 10);
+    return time == null ? "" : days.day(time);
   }
 }

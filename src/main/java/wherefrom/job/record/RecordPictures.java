@@ -23,7 +23,7 @@ final class RecordPictures {
   RecordPictures(OpenJob job, Photos photos) {
     EngineJob state = job.state();
     for (Photograph photo : Photograph.listAll(state)) {
-      String day = photo.time().toString().substring(0, 10);
+      String day = job.days().day(photo.time());
       String caption = photo.story().isEmpty() ? day : photo.story() + ", " + day;
       RecordPicture picture =
           RecordPicture.of(photo.words(state), caption, photos.locate(job.folder(), photo.file()));

@@ -10,9 +10,11 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
@@ -33,12 +35,18 @@ final class RecordSeen {
   private record Answer(String check, Look look, String note, Instant time) {}
 
   private final EngineJob job;
-  private final Map<String, Answer> parts = new LinkedHashMap<>();
-  private final Map<String, Answer> features = new LinkedHashMap<>();
+  private final Days days;
+
+  /** Which check of what. */
+  private record Asked(String where, String check) {}
+
+  private final Map<Asked, Answer> parts = new LinkedHashMap<>();
+  private final Map<Asked, Answer> features = new LinkedHashMap<>();
   private final List<RecordSection.Row> notes = new ArrayList<>();
 
-  RecordSeen(EngineJob job) {
-    this.job = job;
+  RecordSeen(OpenJob open) {
+    this.job = open.state();
+    this.days = open.days();
     job.standing().forEach(logged -> READS.take(this, logged));
   }
 
@@ -57,8 +65,8 @@ final class RecordSeen {
   }
 
   private static void put(
-      Map<String, Answer> all, String words, String check, Look look, String note, Instant time) {
-    all.put(words + "\t" + check, new Answer(check, look, note, time));
+      Map<Asked, Answer> all, String words, String check, Look look, String note, Instant time) {
+    all.put(new Asked(words, check), new Answer(check, look, note, time));
   }
 
   private String words(int item) {
@@ -66,13 +74,14 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject.match(part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
+    return subject.match(
+        part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
   }
 
   RecordSection section() {
     List<RecordSection.Row> rows = new ArrayList<>();
-    features.forEach((key, answer) -> told(key, answer, rows));
-    parts.forEach((key, answer) -> told(key, answer, rows));
+    features.forEach((asked, answer) -> told(asked, answer, rows));
+    parts.forEach((asked, answer) -> told(asked, answer, rows));
     passed(rows);
     rows.addAll(notes);
     return new RecordSection(
@@ -86,12 +95,12 @@ final class RecordSeen {
     return answer.look() == Look.PASS && answer.note().isEmpty();
   }
 
-  private static void told(String key, Answer answer, List<RecordSection.Row> rows) {
+  private void told(Asked asked, Answer answer, List<RecordSection.Row> rows) {
     if (answer.look() != Look.NOT_LOOKED && !isPlainPass(answer)) {
       rows.add(
           row(
               answer.look() != Look.PASS,
-              key.substring(0, key.indexOf('\t')),
+              asked.where(),
               title(answer.check()),
               answer.look().word(),
               answer.note(),
@@ -120,8 +129,8 @@ final class RecordSeen {
     return Checks.find(check).map(Check::title).orElse(check);
   }
 
-  private static String day(Instant time) {
-    return time.toString().substring(0, 10);
+  private String day(Instant time) {
+    return days.day(time);
   }
 
   private static RecordSection.Row row(boolean open, String... cells) {

@@ -54,7 +54,8 @@ public final class RecordTables {
         "Nothing was fitted in spite of a stop.");
   }
 
-  public static RecordSection measurements(EngineJob job) {
+  public static RecordSection measurements(OpenJob open) {
+    EngineJob job = open.state();
     List<RecordSection.Row> rows = new ArrayList<>();
     for (MeasuredResult result : job.measures().all()) {
       String judged =
@@ -76,7 +77,7 @@ public final class RecordTables {
               judged.isEmpty() ? unjudged(result) : judged,
               limits,
               result.tool().name() + ", zero " + result.zero().orElse("not checked"),
-              result.time().toString().substring(0, 10)));
+              open.days().day(result.time())));
     }
     new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
     new PairClearances(job).measured().forEach(pair -> clearance(pair, rows));
@@ -96,11 +97,9 @@ public final class RecordTables {
   /** The judgement without the result, which stands beside it. */
   private static String judged(MeasuredResult result, Judgement judgement) {
     ResultValue value = judgement.value();
-    String stated = value.words() + " " + value.text() + ", ";
-    String sentence = judgement.sentence();
-    return result.values().contains(value) && sentence.startsWith(stated)
-        ? named(result, value, ": ") + sentence.substring(stated.length())
-        : sentence;
+    return result.values().contains(value)
+        ? named(result, value, ": ") + judgement.ruling()
+        : judgement.sentence();
   }
 
   /** The result's name, but where its row names it already. */
@@ -216,7 +215,7 @@ public final class RecordTables {
     Budget budget = book.budget();
     for (CostItem item : book.toBuy()) {
       if (item.priced()) {
-        String what = item.pieces() + " × " + item.what();
+        String what = item.pieces() + " × " + item.what().words();
         rows.add(row(false, what, "to buy", budget.text(item.amount()), item.because()));
       }
     }
@@ -233,7 +232,8 @@ public final class RecordTables {
         "Money", List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
   }
 
-  static RecordSection tools(EngineJob job) {
+  static RecordSection tools(OpenJob open) {
+    EngineJob job = open.state();
     List<RecordSection.Row> rows = new ArrayList<>();
     for (Tool tool : job.measures().tools()) {
       Optional<String> zero = job.measures().findZero(tool.name());
@@ -252,7 +252,7 @@ public final class RecordTables {
               used.stream()
                   .map(MeasuredResult::time)
                   .max(Comparator.naturalOrder())
-                  .map(time -> time.toString().substring(0, 10))
+                  .map(time -> open.days().day(time))
                   .orElse("")));
     }
     return new RecordSection(
@@ -262,16 +262,12 @@ public final class RecordTables {
         "No measuring tool is listed.");
   }
 
-  static RecordSection photos(EngineJob job) {
+  static RecordSection photos(OpenJob open) {
+    EngineJob job = open.state();
     List<RecordSection.Row> rows = new ArrayList<>();
     for (Photograph photo : Photograph.listAll(job)) {
       rows.add(
-          row(
-              false,
-              photo.words(job),
-              photo.story(),
-              photo.file(),
-              photo.time().toString().substring(0, 10)));
+          row(false, photo.words(job), photo.story(), photo.file(), open.days().day(photo.time())));
     }
     return new RecordSection(
         BuildRecord.PHOTOGRAPHS,

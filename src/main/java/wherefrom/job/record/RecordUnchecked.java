@@ -36,7 +36,7 @@ final class RecordUnchecked {
     for (StandingRule rule : state.rules().openChecks()) {
       rows.add(
           row(
-              checks.stillOpen(rule.consequence()),
+              checks.stillOpen(rule.consequence(), job.days()),
               String.join(", then ", rule.consequence().reasons()),
               rule.consequence().source()));
     }

@@ -20,9 +20,13 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartFound;
+import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.Reidentified;
-import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.parts.Part;
@@ -53,6 +57,10 @@ public final class Retagging {
 
   /** One reading is one size: of others, several would have to be taken. */
   private static final Set<Shape> SHAPES = EnumSet.of(Shape.VALUE, Shape.SPREAD);
+
+  /** After these a tag may have been lost once more, and who is who may be asked anew. */
+  private static final Set<Class<? extends JobEntry>> OUT_OF_HAND =
+      Set.of(OffForWashing.class, SentToShop.class, PartLost.class, PartFitted.class);
 
   private final OpenJob job;
 
@@ -185,20 +193,23 @@ public final class Retagging {
         answer -> answer instanceof Answer.Accepted);
   }
 
-  /** Whom it was told to be, where nothing but printing its tag was done with it since. */
+  /**
+   * Whom it was told to be, and still is: a look or a photograph since changes nothing, only that
+   * it was out of hand again, so that its tag may have been lost once more.
+   */
   private Optional<Reidentified> told(int item) {
-    List<LoggedEntry> of =
-        job.state().standing().stream()
-            .filter(logged -> !(logged.entry() instanceof TagsPrinted))
-            .filter(logged -> EntryItems.of(logged.entry()).contains(item))
-            .toList();
-    long last = of.isEmpty() ? 0 : of.get(of.size() - 1).sequence();
-    return of.stream()
-        .filter(logged -> logged.sequence() == last)
-        .map(LoggedEntry::entry)
-        .filter(Reidentified.class::isInstance)
-        .map(Reidentified.class::cast)
-        .findFirst();
+    Optional<Reidentified> told = Optional.empty();
+    for (LoggedEntry logged : job.state().standing()) {
+      if (!EntryItems.of(logged.entry()).contains(item)) {
+        continue;
+      }
+      if (logged.entry() instanceof Reidentified here) {
+        told = Optional.of(here);
+      } else if (OUT_OF_HAND.contains(logged.entry().getClass())) {
+        told = Optional.empty();
+      }
+    }
+    return told;
   }
 
   private void back(int item, Whereabouts where) {

@@ -1,5 +1,6 @@
 package wherefrom.job.shop;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import wherefrom.engine.Layout;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.pages.RecordEngine;
@@ -21,6 +23,7 @@ import wherefrom.rules.consequence.ShopWork;
  * The paper that goes along with what goes to the machine shop.
  *
  * @param job its name
+ * @param day when it went
  * @param engine drawn with the places of what goes
  * @param worked the surfaces that are worked on, of what carries no tag
  * @param rows what goes
@@ -28,6 +31,7 @@ import wherefrom.rules.consequence.ShopWork;
 public record ShopSlip(
     String job,
     ShopVisit visit,
+    LocalDate day,
     RecordEngine engine,
     List<Subject.AFeature> worked,
     List<Row> rows) {
@@ -58,7 +62,9 @@ public record ShopSlip(
     }
   }
 
-  public static ShopSlip of(EngineJob job, ShopVisit visit) {
+  public static ShopSlip of(OpenJob open, ShopVisit visit) {
+    EngineJob job = open.state();
+    LocalDate day = open.days().date(visit.sent());
     List<Row> rows = new ArrayList<>();
     for (ShopVisit.Sent sent : visit.parts()) {
       Part part = sent.part();
@@ -81,7 +87,8 @@ public record ShopSlip(
           new Row(
               asked.count(), asked.what(), Optional.empty(), "", asked.wanted(), size, surfaces));
     }
-    return new ShopSlip(job.name(), visit, drawn(job, visit), worked(job.layout(), visit), rows);
+    return new ShopSlip(
+        job.name(), visit, day, drawn(job, visit), worked(job.layout(), visit), rows);
   }
 
   private static RecordEngine drawn(EngineJob job, ShopVisit visit) {

@@ -21,6 +21,7 @@ public final class JobTables {
           "torque",
           "timing",
           "rings",
+          "signs",
           "bags",
           "big-parts");
 
@@ -41,6 +42,7 @@ public final class JobTables {
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
         RingTables.rings(job),
+        BeforeTables.signs(job),
         BagTables.bags(job.state()),
         BagTables.bigParts(job.state()));
   }

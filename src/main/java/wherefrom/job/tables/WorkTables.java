@@ -44,7 +44,7 @@ final class WorkTables {
     for (CostItem item : book.toBuy()) {
       rows.add(
           TidyCell.NONE,
-          TidyCell.of(item.what()),
+          TidyCell.of(item.what().words()),
           TidyCell.NONE,
           TidyCell.of("to buy"),
           item.priced() ? amount(item.amount()) : TidyCell.NONE,

@@ -1,52 +1,46 @@
 package wherefrom.job.torque;
 
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.workings.torque.Tick;
 import wherefrom.workings.torque.TorqueCard;
 
 /** The torque cards in the build record: each stage, who did it, when, and who checked. */
 public final class TorqueRecord {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
-
   private TorqueRecord() {}
 
   /** One row a stage, one for the second person's check. */
-  public static RecordSection section(EngineJob job) {
+  public static RecordSection section(OpenJob job) {
     List<RecordSection.Row> rows = new ArrayList<>();
-    TorqueCards.of(job).forEach(kept -> card(kept, rows));
+    TorqueCards.of(job.state()).forEach(kept -> card(kept, job.days(), rows));
     return new RecordSection(
         "Torque cards",
-        List.of("card", "step", "bolts", "by", "when (UTC)", "figures and order from"),
+        List.of("card", "step", "bolts", "by", "when", "figures and order from"),
         rows,
         "No bolts were tightened with a card: NOT CHECKED here.");
   }
 
-  private static void card(KeptCard kept, List<RecordSection.Row> rows) {
+  private static void card(KeptCard kept, Days days, List<RecordSection.Row> rows) {
     if (!kept.holds()) {
       String name = kept.number() + " " + kept.card().spec().fastener();
       rows.add(
           new RecordSection.Row(
-              List.of(name, "dropped: " + kept.dropped(), "", "", DAY.format(kept.begun()), ""),
+              List.of(name, "dropped: " + kept.dropped(), "", "", days.time(kept.begun()), ""),
               true));
       return;
     }
     for (int stage = 1; stage <= kept.card().checkStage(); stage++) {
-      rows.add(stage(kept, stage));
+      rows.add(stage(kept, stage, days));
     }
   }
 
-  private static RecordSection.Row stage(KeptCard kept, int stage) {
+  private static RecordSection.Row stage(KeptCard kept, int stage, Days days) {
     TorqueCard card = kept.card();
     List<Tick> ticks = card.ticks().stream().filter(tick -> tick.stage() == stage).toList();
     List<Tick> odd = ticks.stream().filter(Tick::outOfTurn).toList();
@@ -62,7 +56,7 @@ public final class TorqueRecord {
             step(card, stage),
             bolts,
             ticks.stream().map(Tick::person).distinct().collect(Collectors.joining(", ")),
-            when(kept, stage),
+            when(kept, stage, days),
             card.spec().source().text() + "; order: " + card.spec().pattern().source().text()),
         ticks.size() < card.bolts() || !odd.isEmpty());
   }
@@ -87,7 +81,7 @@ public final class TorqueRecord {
     return done < kept.card().bolts() ? count + ", the rest " + open : count;
   }
 
-  private static String when(KeptCard kept, int stage) {
+  private static String when(KeptCard kept, int stage, Days days) {
     List<Instant> times = new ArrayList<>();
     for (int at = 0; at < kept.marks().size(); at++) {
       if (kept.card().ticks().get(at).stage() == stage) {
@@ -99,13 +93,13 @@ public final class TorqueRecord {
     }
     Instant first = times.get(0);
     Instant last = times.get(times.size() - 1);
-    String begun = DAY.format(first);
-    String ended = DAY.format(last);
+    String begun = days.time(first);
+    String ended = days.time(last);
     if (begun.equals(ended)) {
       return begun;
     }
-    boolean sameDay = begun.substring(0, 10).equals(ended.substring(0, 10));
-    return begun + " to " + (sameDay ? CLOCK.format(last) : ended);
+    boolean sameDay = days.date(first).equals(days.date(last));
+    return begun + " to " + (sameDay ? days.hour(last) : ended);
   }
 
   /** What is open on the cards that hold, in a few words each. */

@@ -7,14 +7,16 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Amount;
 
 /**
  * A change or a finding.
  *
  * @param where which one, as {@link Reach} says; empty for the whole engine
- * @param detail size or remark, such as {@code 0.010 in}; may be empty
+ * @param size how much, of any length unit; empty where nobody said
+ * @param detail size or remark as it was said, such as {@code 0.010 in}; may be empty
  */
-public record Change(ChangeKind kind, String where, String detail) {
+public record Change(ChangeKind kind, String where, Optional<Amount> size, String detail) {
   private static final Set<ChangeKind> OWN_PARTS =
       EnumSet.of(
           ChangeKind.LIFTER_REPLACED,
@@ -25,11 +27,21 @@ public record Change(ChangeKind kind, String where, String detail) {
           ChangeKind.ROD_RESIZED);
 
   public static Change of(ChangeKind kind) {
-    return new Change(kind, "", "");
+    return at(kind, "");
   }
 
   public static Change at(ChangeKind kind, String where) {
-    return new Change(kind, where, "");
+    return new Change(kind, where, Optional.empty(), "");
+  }
+
+  /** Of a size that is an amount already. */
+  public static Change sized(ChangeKind kind, String where, Optional<Amount> size) {
+    return new Change(kind, where, size, size.map(Amount::text).orElse(""));
+  }
+
+  /** With a remark that is no size. */
+  public static Change noting(ChangeKind kind, String where, String remark) {
+    return new Change(kind, where, Optional.empty(), remark);
   }
 
   /**

@@ -3,6 +3,7 @@ package wherefrom.rules.consequence;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.parts.PartKind;
@@ -17,8 +18,8 @@ import wherefrom.parts.Place;
  * @param places the tracked places concerned, in the order of taking apart
  * @param wanted each piece to buy and each piece of work to pay for; of a check, what must be
  *     bought where it fails
- * @param what what to buy or to have done, in words; with kinds, the sort that the new parts are
- *     of, where it is another than the old ones'
+ * @param goods what to buy or to have done; with kinds, the sort that the new parts are of, where
+ *     it is another than the old ones'
  * @param sentence for a person
  * @param renewal why banned parts must be renewed; wear where nothing is banned
  * @param source where the rule comes from
@@ -32,7 +33,7 @@ public record Consequence(
     Set<PartKind> kinds,
     Set<Place> places,
     List<Wanted> wanted,
-    String what,
+    Optional<Goods> goods,
     String sentence,
     Renewal renewal,
     String source,
@@ -49,7 +50,7 @@ public record Consequence(
   /** The same, concerning these places. */
   public Consequence at(Set<Place> concerned) {
     return new Consequence(
-        rule, name, severity, effect, kinds, concerned, wanted, what, sentence, renewal, source,
+        rule, name, severity, effect, kinds, concerned, wanted, goods, sentence, renewal, source,
         chain);
   }
 
@@ -85,13 +86,18 @@ public record Consequence(
 
   /** Whether the new parts are of another sort than the old ones, and so of another price. */
   public boolean isOtherSort() {
-    return effect.bans() && !kinds.isEmpty() && !what.isEmpty();
+    return effect.bans() && !kinds.isEmpty() && goods.isPresent();
+  }
+
+  /** The sort that its new parts must be of; empty where any will do. */
+  public Optional<Goods> findSort() {
+    return isOtherSort() ? goods : Optional.empty();
   }
 
   /** {@code rod shells, main shells}; what is bought, where it has words of its own. */
   public String subject() {
     if (kinds.isEmpty() || isOtherSort()) {
-      return what;
+      return goods.map(Goods::words).orElse("");
     }
     return String.join(", ", new TreeSet<>(kinds).stream().map(PartKind::plural).toList());
   }

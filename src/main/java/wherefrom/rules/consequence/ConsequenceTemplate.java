@@ -112,15 +112,15 @@ record ConsequenceTemplate(
         kinds,
         new LinkedHashSet<>(setting.listPlaces(kinds, cover, cause)),
         wanted(setting, cause),
-        effect.isCheck() ? "" : sort.or(() -> thing).map(Goods::id).orElse(""),
+        effect.isCheck() ? Optional.empty() : sort.or(() -> thing),
         sentence,
         renewal,
         source.isEmpty() ? rule.source() : source,
         chain);
   }
 
-  private String sortWords() {
-    return sort.map(Goods::id).orElse("");
+  private Optional<Article> article() {
+    return sort.map(Article.Known::new);
   }
 
   /** What must be bought or done; of a check, what must be where it fails. */
@@ -133,12 +133,12 @@ record ConsequenceTemplate(
             .flatMap(
                 goods ->
                     count.at(cover, cause, setting).stream()
-                        .map(at -> new Wanted(goods, sortWords(), at)));
+                        .map(at -> new Wanted(goods, article(), at)));
     Stream<Wanted> parts =
         effect.isCheck() && thing.isPresent()
             ? Stream.empty()
             : setting.listAll(kinds, cover, cause).stream()
-                .map(place -> Wanted.of(place, sortWords()));
+                .map(place -> Wanted.of(place, article()));
     return Stream.concat(things, parts).distinct().toList();
   }
 }

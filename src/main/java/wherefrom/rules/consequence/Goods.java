@@ -91,9 +91,9 @@ public enum Goods {
     return id;
   }
 
-  /** Whether it is a kind of part that carries a tag. */
-  public boolean isPart() {
-    return kind.isPresent();
+  /** The kind of part that it is, where it carries a tag. */
+  public Optional<PartKind> findKind() {
+    return kind;
   }
 
   /** The type of lifters that it is; empty where it is none, or of any type. */
@@ -103,6 +103,14 @@ public enum Goods {
 
   public static Optional<Goods> find(String id) {
     return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+  }
+
+  /** Lifters of one type. */
+  public static Goods of(LifterType type) {
+    return Arrays.stream(values())
+        .filter(one -> one.lifters.equals(Optional.of(type)))
+        .findFirst()
+        .orElseThrow();
   }
 
   public static Goods of(PartKind kind) {

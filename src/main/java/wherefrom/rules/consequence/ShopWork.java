@@ -9,6 +9,7 @@ import wherefrom.engine.RodSpot;
 import wherefrom.engine.ValveSpot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Amount;
 
 /**
  * A kind of work at the machine shop, and the change that it amounts to once it is back. The names
@@ -100,13 +101,13 @@ public enum ShopWork {
   }
 
   /** The changes that such work is, at these places; no place means all. */
-  public List<Change> changes(List<String> where, String detail, Layout layout) {
+  public List<Change> changes(List<String> where, Optional<Amount> size, Layout layout) {
     List<String> places = where.isEmpty() ? listWhere(layout) : where;
     return change
         .map(
             kind ->
                 places.stream()
-                    .map(place -> new Change(kind, place, isSized() ? detail : ""))
+                    .map(place -> Change.sized(kind, place, size.filter(any -> isSized())))
                     .toList())
         .orElse(List.of());
   }

@@ -11,15 +11,14 @@ import wherefrom.parts.Place;
  * for the same thing at the same place asks for it once.
  *
  * @param thing what it is, whatever its sort
- * @param sort the sort that it must be of, in words that stand for all of it, such as {@code roller
- *     cam}; empty where any will do
+ * @param sort the sort that it must be of, such as the roller cam; empty where any will do
  * @param at the key of the place of a part, {@code lifter@3EX}; else {@code 3EX}, {@code B3},
  *     {@code M2}, a bank's name, or empty for what an engine has once
  */
-public record Wanted(Goods thing, String sort, String at) {
+public record Wanted(Goods thing, Optional<Article> sort, String at) {
 
   /** A part; a rod cap is not sold without its rod (common practice, no source). */
-  public static Wanted of(Place place, String sort) {
+  public static Wanted of(Place place, Optional<Article> sort) {
     Place sold =
         place.kind() == PartKind.ROD_CAP
             ? new Place(
@@ -28,9 +27,9 @@ public record Wanted(Goods thing, String sort, String at) {
     return new Wanted(Goods.of(sold.kind()), sort, sold.key());
   }
 
-  /** What its price is noted under: its sort where that matters, else the id of the thing. */
-  public String what() {
-    return sort.isEmpty() ? thing.id() : sort;
+  /** What its price is noted under: its sort where that matters, else the thing. */
+  public Article article() {
+    return sort.orElseGet(() -> new Article.Known(thing));
   }
 
   /** The place that it is a part for; empty where it is no part that has a place. */

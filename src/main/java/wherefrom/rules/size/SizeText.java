@@ -30,7 +30,7 @@ public final class SizeText {
   /** Empty where it is no size of a journal, a bore or a part that fits one. */
   public static Optional<Amount> read(String text, Unit usual) {
     String typed = text.strip();
-    if (typed.toLowerCase(Locale.ROOT).matches("standard|std")) {
+    if (isStandard(text)) {
       return Optional.of(Amount.of("0", usual));
     }
     Matcher side = SIDE.matcher(typed);
@@ -39,6 +39,11 @@ public final class SizeText {
         StepWords.findThousandths(figure.toLowerCase(Locale.ROOT))
             .map(number -> new Amount(BigDecimal.valueOf(number, 3), Unit.INCH));
     return spoken.or(() -> figure(figure, usual)).filter(SizeText::isSize);
+  }
+
+  /** Whether the standard size is said in words. */
+  static boolean isStandard(String text) {
+    return text.strip().toLowerCase(Locale.ROOT).matches("standard|std");
   }
 
   private static Optional<Amount> figure(String text, Unit usual) {

@@ -14,10 +14,15 @@ public abstract class Asking extends Page implements Typable {
     this.done = done;
   }
 
-  /** Goes back, then hands an answer over, so that what it leads to comes up after. */
+  /**
+   * Goes back, then hands an answer over, so that what it leads to comes up after. Where it cannot
+   * be kept it is asked for again, as it was typed.
+   */
   protected final void answer(String answer) {
     context.navigator().back();
-    done.accept(answer);
+    if (!context.succeeds(() -> done.accept(answer))) {
+      context.navigator().open(() -> this);
+    }
   }
 
   /** Whether nothing was typed, which is then said. */

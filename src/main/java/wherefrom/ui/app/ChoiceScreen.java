@@ -9,6 +9,8 @@ import wherefrom.ui.controls.Touch;
 
 /** Asks for one of several things, each a large key. */
 public class ChoiceScreen<T> extends Page {
+  private final Consumer<T> done;
+
   /**
    * @param done is given what was chosen; Back leaves without
    */
@@ -18,24 +20,29 @@ public class ChoiceScreen<T> extends Page {
     Touch touch = context.touch();
     boolean told = choices.stream().anyMatch(choice -> !choice.more().isEmpty());
     Pager<Choice<T>> list =
-        Pager.list(touch, choice -> told ? row(context, choice, done) : key(context, choice, done));
+        Pager.list(touch, choice -> told ? row(context, choice) : key(context, choice));
     list.setItems(choices);
+    this.done = done;
     lay(list);
   }
 
-  private static <T> Region key(ScreenContext context, Choice<T> choice, Consumer<T> done) {
-    return context.touch().key(choice.words(), () -> choose(context, choice, done)).left();
+  private Region key(ScreenContext context, Choice<T> choice) {
+    return context.touch().key(choice.words(), () -> choose(choice)).left();
   }
 
   /** Where more is said of one of them, all have their names in the same letters. */
-  private static <T> Region row(ScreenContext context, Choice<T> choice, Consumer<T> done) {
+  private Region row(ScreenContext context, Choice<T> choice) {
     List<String> more = choice.more().isEmpty() ? List.of() : List.of(choice.more());
-    return ListRow.key(context.touch(), choice.words(), more, () -> choose(context, choice, done));
+    return ListRow.key(context.touch(), choice.words(), more, () -> choose(choice));
   }
 
-  private static <T> void choose(ScreenContext context, Choice<T> choice, Consumer<T> done) {
+  /** Where what was chosen cannot be kept it is asked for again. */
+  private void choose(Choice<T> choice) {
     context.navigator().back();
-    done.accept(choice.value());
+    if (!context.succeeds(() -> done.accept(choice.value()))) {
+      context.navigator().open(() -> this);
+      return;
+    }
     // What it came back to was drawn before the choice was handed over.
     context.navigator().changed();
   }

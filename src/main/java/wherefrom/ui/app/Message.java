@@ -35,6 +35,11 @@ final class Message {
     return row.get().said();
   }
 
+  /** Another job is on the bench: what was said last is not about it. */
+  void forget() {
+    last = "";
+  }
+
   /** The sentence that was shown last, whole. */
   String last() {
     return last;

@@ -7,6 +7,9 @@ public interface Navigator {
   /** The screen that is up. */
   Screen current();
 
+  /** Whether this screen is up, or the one that was made anew in its place for other sizes. */
+  boolean isUp(Screen screen);
+
   /** Goes to a screen; Back returns to this one. */
   void show(ScreenId id);
 

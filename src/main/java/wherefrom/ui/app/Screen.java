@@ -47,7 +47,8 @@ public interface Screen {
   default void hidden() {}
 
   /**
-   * It takes the place of a screen of its kind that had no room: what was typed there is not lost.
+   * It takes the place of a screen of its kind that had no room, or letters of another size: what
+   * was typed there is not lost.
    */
   default void takeOver(Screen before) {}
 

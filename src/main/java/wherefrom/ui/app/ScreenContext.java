@@ -36,7 +36,7 @@ public final class ScreenContext extends WindowWork {
   private final Navigator navigator;
   private Settings settings;
   private Touch touch;
-  private final Map<Class<?>, Object> kept = new HashMap<>();
+  private final Map<Object, Object> kept = new HashMap<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
 
@@ -76,6 +76,26 @@ public final class ScreenContext extends WindowWork {
   /** Lets go of what was kept. */
   public void drop(Class<?> kind) {
     kept.remove(kind);
+  }
+
+  /**
+   * What a screen keeps of the open job while the window is open, so that what was typed outlives
+   * Back and even another job on the bench: one thing of each kind. It must not hold the job, which
+   * may be opened anew.
+   *
+   * @param fresh makes it where there is none yet
+   */
+  public <T> T keepOfJob(Class<T> kind, Supplier<T> fresh) {
+    return kind.cast(kept.computeIfAbsent(ofJob(kind), missing -> fresh.get()));
+  }
+
+  /** Lets go of what was kept of the open job. */
+  public void dropOfJob(Class<?> kind) {
+    kept.remove(ofJob(kind));
+  }
+
+  private List<Object> ofJob(Class<?> kind) {
+    return List.of(getJob().folder(), kind);
   }
 
   public Services services() {
@@ -179,6 +199,7 @@ public final class ScreenContext extends WindowWork {
     Optional<Path> left = job.map(OpenJob::folder);
     job.ifPresent(OpenJob::close);
     job = Optional.empty();
+    front.jobChanged();
     left.ifPresent(copying::left);
   }
 

@@ -44,6 +44,11 @@ final class ScreenPath implements Navigator {
     return stack.current();
   }
 
+  @Override
+  public boolean isUp(Screen screen) {
+    return stack.isUp(screen);
+  }
+
   /** How many screens lie below the one that is up. */
   int depth() {
     return stack.depth();
@@ -80,9 +85,7 @@ final class ScreenPath implements Navigator {
 
   /** Makes the screen that is up once more, with the next smaller letters. */
   void remakeSmaller() {
-    Screen before = current();
     stack.remakeTop(context.get().letters(nextSmaller()));
-    current().takeOver(before);
     shrunk = false;
   }
 
@@ -149,7 +152,7 @@ final class ScreenPath implements Navigator {
 
   @Override
   public void backTo(Screen screen) {
-    if (!current().equals(screen)) {
+    if (!stack.isUp(screen)) {
       window.leave().run();
       stack.popTo(screen);
       arrive();

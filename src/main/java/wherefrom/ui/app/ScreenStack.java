@@ -9,10 +9,27 @@ import wherefrom.ui.controls.Touch;
 final class ScreenStack {
   /**
    * @param touch its own, with the size of its letters
+   * @param before those that stood here before it was made anew: others may know them still
    */
-  private record Level(Supplier<? extends Screen> maker, Screen screen, Touch touch) {
+  private record Level(
+      Supplier<? extends Screen> maker, Screen screen, Touch touch, List<Screen> before) {
     static Level made(Supplier<? extends Screen> maker, Touch touch) {
-      return new Level(maker, maker.get(), touch);
+      return new Level(maker, maker.get(), touch, List.of());
+    }
+
+    /** The same once more; what was typed on it is not lost. */
+    Level anew(Touch letters) {
+      List<Screen> all = new ArrayList<>(before);
+      all.add(screen);
+      Level again = new Level(maker, maker.get(), letters, List.copyOf(all));
+      if (!again.screen.equals(screen)) {
+        again.screen.takeOver(screen);
+      }
+      return again;
+    }
+
+    boolean is(Screen one) {
+      return screen.equals(one) || before.contains(one);
     }
   }
 
@@ -30,7 +47,7 @@ final class ScreenStack {
   /** Makes the screen that is up once more, with letters of another size. */
   void remakeTop(Touch touch) {
     Level top = levels.remove(levels.size() - 1);
-    levels.add(Level.made(top.maker(), touch));
+    levels.add(top.anew(touch));
   }
 
   /** The screen that is up. */
@@ -52,9 +69,14 @@ final class ScreenStack {
     return true;
   }
 
+  /** Whether this screen is up, or the one that was made anew in its place. */
+  boolean isUp(Screen screen) {
+    return levels.get(levels.size() - 1).is(screen);
+  }
+
   /** Takes away what lies on top of a screen; the lowest stays where that is none of them. */
   void popTo(Screen screen) {
-    while (!current().equals(screen) && pop()) {
+    while (!isUp(screen) && pop()) {
       // The next one is looked at.
     }
   }
@@ -66,6 +88,6 @@ final class ScreenStack {
 
   /** Makes all of them again, each with its own letters, as after a change of sizes. */
   void remake(Supplier<Touch> letters) {
-    levels.replaceAll(level -> Level.made(level.maker(), letters.get()));
+    levels.replaceAll(level -> level.anew(letters.get()));
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.ports.Services;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -21,6 +22,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private final RailKeys railKeys;
   private final Scans scans;
   private final WindowDress dress;
+  private final LettersThatFit letters;
 
   /**
    * Opens the list of jobs.
@@ -43,16 +45,20 @@ public final class Shell extends StackPane implements WindowFrame {
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.walk = new FocusWalk(this);
-    this.scans = new Scans(context, this::current, cards()::take);
-    Steering steering = new Steering(walk, this::current, path::back, this::help, this);
-    this.keys = new KeyFilter(context, this::current, scans, walk, steering);
+    // Each once: every method reference is a class before the first picture.
+    Supplier<Screen> up = this::current;
+    Runnable help = this::help;
+    this.scans = new Scans(context, up, cards(up, help)::take);
+    this.keys =
+        new KeyFilter(context, up, scans, walk, new Steering(walk, up, path::back, help, this));
     this.pictures = new PictureDrop(context, scans);
     pictures.attach(this);
-    this.camera = new CameraSide(context, this::current, scans, cameras);
-    this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
+    this.camera = new CameraSide(context, up, scans, cameras);
+    this.railKeys = new RailKeys(context, camera, this::turnCamera, help);
     this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
+    this.letters = new LettersThatFit(dress, path, this::told, this::arrange, this::remakeSmaller);
     this.message = new Message(nanos, dress::title, this::tell);
-    context.touch().beforeEach(message::pass);
+    listen();
     dress.put(this::told);
     path.begin();
     List<String> faults = services.settings().faults();
@@ -61,9 +67,14 @@ public final class Shell extends StackPane implements WindowFrame {
     }
   }
 
-  private ActionCards cards() {
-    return new ActionCards(
-        context, this::current, walk, this::undo, this::help, () -> message.last());
+  /** Before each press what was said goes; what the press cannot write is said. */
+  private void listen() {
+    context.touch().beforeEach(message::pass);
+    context.touch().within(context::guard);
+  }
+
+  private ActionCards cards(Supplier<Screen> up, Runnable help) {
+    return new ActionCards(context, up, walk, this::undo, help, () -> message.last());
   }
 
   private Rail rail() {
@@ -145,33 +156,8 @@ public final class Shell extends StackPane implements WindowFrame {
     }
   }
 
-  /**
-   * A screen that has no room for letters of the size that is set gets the next smaller ones, so
-   * that nothing of it is cut: made anew where nothing was done on it yet, else where it stands.
-   */
   private void refit() {
-    if (dress.frame().fits()) {
-      return;
-    }
-    if (path.letters() > 1) {
-      smaller();
-    } else if (dress.letters() > 1) {
-      dress.reframe(1, this::told);
-      arrange();
-      refit();
-    } else if (path.isShrunk()) {
-      remakeSmaller();
-    }
-  }
-
-  private void smaller() {
-    if (path.isFresh()) {
-      remakeSmaller();
-    } else {
-      path.shrink();
-      dress.frame().layAllOut();
-      refit();
-    }
+    letters.fit();
   }
 
   private void remakeSmaller() {
@@ -274,16 +260,22 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   @Override
+  public void jobChanged() {
+    message.forget();
+  }
+
+  @Override
   public void refuse(ScreenAnswer answer) {
-    answer.cue().ifPresent(context.sounds()::play);
+    // The screen that is left hushes: the cue sounds after it.
     path.open(() -> new RefusedScreen(context, answer, scans::handBack));
+    answer.cue().ifPresent(context.sounds()::play);
   }
 
   @Override
   public void rescale() {
     current().hidden();
     camera.rescale();
-    context.touch().beforeEach(message::pass);
+    listen();
     dress.reframe(path.set(), this::told);
     path.remake();
   }

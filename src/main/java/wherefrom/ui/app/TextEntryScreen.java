@@ -89,8 +89,16 @@ public final class TextEntryScreen implements WholeGlass, Typable {
   public void enter() {
     context.navigator().back();
     if (!keeping) {
-      done.accept(board.typed().strip());
+      hand();
+    }
+  }
+
+  /** Where the words cannot be kept they are asked for again, as they were typed. */
+  private void hand() {
+    if (context.succeeds(() -> done.accept(board.typed().strip()))) {
       context.navigator().changed();
+    } else {
+      context.navigator().open(() -> this);
     }
   }
 

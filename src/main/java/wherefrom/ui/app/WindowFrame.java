@@ -10,6 +10,9 @@ interface WindowFrame {
   /** Something else is scanned: what was said before is not about it. */
   void superseded();
 
+  /** Another job is on the bench, or none: what was said of the one before is over. */
+  void jobChanged();
+
   /** A code that the screen cannot take has an answer of its own over the whole screen. */
   void refuse(ScreenAnswer answer);
 

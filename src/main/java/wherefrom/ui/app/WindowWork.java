@@ -33,6 +33,7 @@ public abstract class WindowWork {
   private final Executor workers;
   private final LongWorks works;
   private final Lock cameraTurn = new ReentrantLock();
+  private int failures;
 
   WindowWork(WindowFrame front, LongSupplier nanos, Executor workers) {
     this.front = front;
@@ -60,8 +61,37 @@ public abstract class WindowWork {
       work.run();
       return true;
     } catch (IOException | LogbookException | IllegalArgumentException e) {
-      say(sentence(e));
+      fail(sentence(e));
       return false;
+    }
+  }
+
+  /** Says why something was not done, so that who asked for it asks again. */
+  public void fail(String sentence) {
+    failures++;
+    say(sentence);
+  }
+
+  /**
+   * Does something that may fail at any depth.
+   *
+   * @return whether all of it went well, what it attempted on its own among it
+   */
+  public boolean succeeds(Work work) {
+    int before = failures;
+    attempt(work);
+    return failures == before;
+  }
+
+  /**
+   * What a press, a key or finished work leads to: a logbook that cannot be written is told in its
+   * sentence, whoever writes. All else that fails is no one's to expect.
+   */
+  void guard(Runnable deed) {
+    try {
+      deed.run();
+    } catch (LogbookException e) {
+      fail(sentence(e));
     }
   }
 
@@ -74,7 +104,7 @@ public abstract class WindowWork {
   public boolean perform(Work work) {
     Screen before = navigator().current();
     boolean well = attempt(work);
-    if (navigator().current().equals(before)) {
+    if (navigator().isUp(before)) {
       navigator().changed();
     }
     return well;
@@ -89,7 +119,7 @@ public abstract class WindowWork {
         () -> {
           try {
             T result = work.call();
-            Platform.runLater(() -> done.accept(result));
+            Platform.runLater(() -> guard(() -> done.accept(result)));
           } catch (IOException
               | UncheckedIOException
               | LogbookException
@@ -125,7 +155,7 @@ public abstract class WindowWork {
         () -> {
           try {
             T result = Progress.watched(watched, work);
-            ends.accept(() -> done.accept(result));
+            ends.accept(() -> guard(() -> done.accept(result)));
           } catch (CancellationException e) {
             ends.accept(() -> say(watched.stoppedWords()));
           } catch (IOException

@@ -7,11 +7,15 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
+import wherefrom.job.FigureParser;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Reach;
+import wherefrom.rules.size.ChangeText;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -146,7 +150,8 @@ final class ChangeQuestions {
   }
 
   private void show(ChangeKind kind, String where, String detail) {
-    Change change = new Change(kind, where, detail);
+    Unit usual = FigureParser.usual(context.state().units(), Dimension.LENGTH);
+    Change change = ChangeText.read(kind, where, detail, usual);
     context.navigator().open(() -> ChangeScreen.fresh(context, change));
   }
 }

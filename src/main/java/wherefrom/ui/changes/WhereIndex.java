@@ -23,6 +23,7 @@ final class WhereIndex implements EngineIndex {
   private final String title;
   private final String aside;
   private final Optional<PartKind> kind;
+  private final WherePlaces places;
   private final Map<Place, String> keys;
   private final Consumer<String> done;
   private final Screen asking;
@@ -44,6 +45,7 @@ final class WhereIndex implements EngineIndex {
     this.title = title;
     this.aside = aside;
     this.kind = kind;
+    this.places = places;
     this.keys = places.keys();
     this.done = done;
     this.asking = context.navigator().current();
@@ -94,8 +96,7 @@ final class WhereIndex implements EngineIndex {
   }
 
   private Optional<Place> at(Place home) {
-    Optional<Place> found =
-        keys.keySet().stream().filter(place -> place.spot().equals(home.spot())).findFirst();
+    Optional<Place> found = places.around(home);
     if (found.isEmpty()) {
       context.say(WANTED);
     }

@@ -2,6 +2,7 @@ package wherefrom.ui.changes;
 
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.engine.Bank;
@@ -11,6 +12,7 @@ import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Site;
+import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -71,6 +73,30 @@ final class WherePlaces {
       Place shell = new Place(PartKind.MAIN_SHELL, new MainSpot(main, ShellHalf.UPPER));
       keys.put(shell, new Site.Main(main).key());
     }
+  }
+
+  /**
+   * The place that a part from this home lies in: its own spot, the bearing that it is half of, or
+   * the cylinder that it belongs to. Empty where there is none, or more than one.
+   */
+  Optional<Place> around(Place home) {
+    Optional<Place> same =
+        keys.keySet().stream().filter(place -> place.spot().equals(home.spot())).findFirst();
+    List<Place> wider =
+        keys.keySet().stream().filter(place -> holds(place.spot(), home.spot())).toList();
+    return same.isPresent() || wider.size() != 1 ? same : Optional.of(wider.get(0));
+  }
+
+  private static boolean holds(Spot wide, Spot spot) {
+    boolean bearing = Site.around(wide).equals(Site.around(spot));
+    boolean ofCylinder = spot instanceof BoreSpot || wide instanceof BoreSpot;
+    boolean cylinder = wide instanceof BoreSpot || wide instanceof RodSpot;
+    return bearing || (cylinder && ofCylinder && isOfOneCylinder(wide, spot));
+  }
+
+  private static boolean isOfOneCylinder(Spot one, Spot other) {
+    Optional<Integer> cylinder = Site.around(one).findCylinder();
+    return cylinder.isPresent() && cylinder.equals(Site.around(other).findCylinder());
   }
 
   /** Each place with the name that it has in a change. */

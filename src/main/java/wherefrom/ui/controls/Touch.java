@@ -43,6 +43,7 @@ public final class Touch {
     private long quietUntil = Long.MIN_VALUE;
     private Optional<Tap> last = Optional.empty();
     private Runnable before = () -> {};
+    private Consumer<Runnable> within = Runnable::run;
   }
 
   private Scale scale;
@@ -101,6 +102,11 @@ public final class Touch {
   /** Told of every press that counts, before it acts. */
   public void beforeEach(Runnable listener) {
     taps.before = listener;
+  }
+
+  /** Runs the deed of every press from now on, so that what fails in it is told at one place. */
+  public void within(Consumer<Runnable> guard) {
+    taps.within = guard;
   }
 
   private void quiet(long forNanos) {
@@ -167,7 +173,7 @@ public final class Touch {
 
   private void act(Runnable deed) {
     taps.before.run();
-    deed.run();
+    taps.within.accept(deed);
   }
 
   private boolean accepts() {
@@ -225,7 +231,7 @@ public final class Touch {
 
   /** A key that acts after it was held down for 1.5 seconds. */
   public Region hold(String words, Runnable act) {
-    return new HoldKey(this, plate(words, Scale.KEY_MM, "danger"), ticker, act);
+    return new HoldKey(this, plate(words, Scale.KEY_MM, "danger"), ticker, () -> act(act));
   }
 
   /** A key that is on or off and says which in words too. */

@@ -46,7 +46,7 @@ public final class BuyScreen extends ListPage {
   }
 
   private Region row(Purchase thing) {
-    String title = thing.pieces() + " " + thing.what();
+    String title = thing.pieces() + " " + thing.what().words();
     List<Line> lines =
         List.of(
             new Line("Because", thing.reason() + "."),

@@ -74,6 +74,17 @@ final class ReadingsModel {
     return anew ? Optional.empty() : job.state().measures().findResult(subject, plan.key());
   }
 
+  /** Goes on where another one of the same readings stood. */
+  void goOn(ReadingsModel other) {
+    tool = other.tool;
+    chosen = other.chosen;
+    questions = other.questions;
+    questioned = other.questioned;
+    questionedAt = other.questionedAt;
+    anew = other.anew;
+    replacing = other.replacing;
+  }
+
   private Map<String, List<String>> readings() {
     Map<String, List<String>> readings = new LinkedHashMap<>();
     for (Sample sample : result().map(MeasuredResult::samples).orElse(List.of())) {
@@ -236,7 +247,7 @@ final class ReadingsModel {
 
   /** Readings of other stations were confirmed when they were taken: they are not asked again. */
   private String question(String typed, Station station, List<Question> asked) {
-    Optional<Amount> figure = FigureParser.find(typed, job.state().units(), station.dimension());
+    Optional<Amount> figure = FigureParser.find(typed, station.usual(job.state().units()));
     List<Question> own =
         asked.stream()
             .filter(question -> question.station().equals(station.key()))

@@ -10,6 +10,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -19,6 +20,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
@@ -31,8 +33,12 @@ import wherefrom.ui.subject.Tagged;
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
 public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsModel model;
-  private final SizePad pad;
+  private SizePad pad;
+  private UnitChoice units;
   private final ReadingsResult result;
+  private final ReadingsTool tools;
+  private final UntakenFigures untaken;
+  private Optional<UntakenFigures.At> at = Optional.empty();
   private final StackPane view = Panes.grow(new StackPane());
 
   /** So many letters leave room for more to be said beside the pad. */
@@ -41,13 +47,11 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   public ReadingsScreen(ScreenContext context, Subject subject, String plan) {
     super(context, "");
     model = new ReadingsModel(context.getJob(), subject, plan);
-    pad =
-        new SizePad(
-            touch(),
-            context.state().units(),
-            model.plan().stations().get(0).dimension(),
-            model.plan().least() < 0);
+    units = model.plan().units();
+    pad = padFor(units);
     result = new ReadingsResult(context, model);
+    tools = new ReadingsTool(context, model);
+    untaken = context.keepOfJob(UntakenFigures.class, UntakenFigures::new);
     lay(view);
   }
 
@@ -123,14 +127,52 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     context.attempt(() -> came(model.enter(pad.typed())));
   }
 
+  /** Turns to a reading: what was typed for the one before waits there, for this one it returns. */
+  private void turn(Optional<UntakenFigures.At> next, UnitChoice shown) {
+    if (at.equals(next)) {
+      return;
+    }
+    at.ifPresent(left -> untaken.keep(left, pad.typed()));
+    if (at.isPresent()) {
+      pad.clear();
+    }
+    if (!shown.equals(units)) {
+      units = shown;
+      pad = padFor(units);
+    }
+    at = next;
+    next.flatMap(untaken::find)
+        .ifPresent(
+            figure -> {
+              figure.codePoints().forEach(each -> pad.type(Character.toString(each)));
+              context.say("It was typed before, but not taken: " + figure + ".");
+            });
+  }
+
+  @Override
+  public void hidden() {
+    at.ifPresent(here -> untaken.keep(here, pad.typed()));
+  }
+
+  @Override
+  public void takeOver(Screen before) {
+    if (before instanceof ReadingsScreen same) {
+      model.goOn(same.model);
+    }
+  }
+
   /** The next part's tag: its readings by the same plan, or what can be measured on it. */
   @Override
   public void scan(Scanned scanned) {
     Tagged.find(context, scanned)
         .ifPresent(
             subject -> {
+              String waits = pad.typed();
               context.navigator().back();
               context.navigator().open(() -> MeasureScreen.of(context, subject, model.plan()));
+              if (!waits.isEmpty()) {
+                context.say(waits + " was not taken. It waits at " + model.name() + ".");
+              }
             });
   }
 
@@ -153,10 +195,11 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     if (!model.questions().isEmpty()) {
       view.getChildren().setAll(question());
     } else if (model.tool().isEmpty()) {
-      view.getChildren().setAll(withoutTool());
+      view.getChildren().setAll(tools.view());
     } else if (model.station().isPresent()) {
       view.getChildren().setAll(reading(model.station().get()));
     } else {
+      turn(Optional.empty(), units);
       view.getChildren().setAll(result.view());
     }
   }
@@ -194,23 +237,13 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     context.navigator().changed();
   }
 
-  private Region withoutTool() {
-    boolean none = model.tools().isEmpty();
-    String whole =
-        none
-            ? "Which tool do you measure with? List it once. Its step and its error decide what"
-                + " its readings can tell."
-            : "Which of your tools do you measure with?";
-    TagKey tag = tag(this::chooseTool);
-    tag.setWords(none ? "List a tool" : "Choose the tool", "");
-    String said = touch().brief(whole, "Which tool do you measure with?");
-    return Panes.column(
-        context.scale(),
-        Panes.grow(touch().text(said)),
-        new Foot(context, tag, KeyRow.of(context)));
+  private SizePad padFor(UnitChoice shown) {
+    return new SizePad(touch(), context.state().units(), shown, model.plan().least() < 0);
   }
 
   private Region reading(Station station) {
+    String plan = model.plan().key();
+    turn(Optional.of(new UntakenFigures.At(model.subject(), plan, station.key())), station.units());
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
@@ -237,9 +270,9 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   /** What else can be done than taking the next reading. */
   private List<Choice<Runnable>> ways() {
     List<Choice<Runnable>> ways = new ArrayList<>();
-    ways.add(new Choice<>(this::zero, "Zero check", ""));
+    ways.add(new Choice<>(tools::zero, "Zero check", ""));
     String tool = model.tool().map(Tool::name).orElse("");
-    ways.add(new Choice<>(this::chooseTool, "Tool: " + tool, ""));
+    ways.add(new Choice<>(tools::choose, "Tool: " + tool, ""));
     model
         .lastRead()
         .ifPresent(last -> ways.add(new Choice<>(() -> repeat(last), "Repeat the last one", "")));
@@ -254,34 +287,6 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
 
   private void repeat(Station station) {
     model.again(station);
-    context.navigator().changed();
-  }
-
-  private void zero() {
-    model.tool().ifPresent(tool -> ToolFlow.zero(context, tool));
-  }
-
-  private void chooseTool() {
-    if (model.tools().isEmpty()) {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
-      return;
-    }
-    List<Choice<Optional<Tool>>> choices = new ArrayList<>();
-    for (Tool tool : model.tools()) {
-      choices.add(new Choice<>(Optional.of(tool), tool.name(), ToolFlow.words(tool)));
-    }
-    choices.add(new Choice<>(Optional.empty(), "Another tool", "list it first"));
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, "Which tool?", choices, this::chosen));
-  }
-
-  private void chosen(Optional<Tool> tool) {
-    if (tool.isPresent()) {
-      model.choose(tool.get());
-    } else {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
-    }
     context.navigator().changed();
   }
 }

@@ -16,11 +16,14 @@ import wherefrom.job.money.CostItem;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
+import wherefrom.job.money.ShopBill;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Goods;
 
 /** The money of the open job as the window shows it. */
 final class MoneyModel {
@@ -29,10 +32,10 @@ final class MoneyModel {
       List.of(
           "cleaning",
           "crack and pressure test",
-          "crankshaft ground",
-          "bored and honed",
-          "heads reworked",
-          "gasket set",
+          ShopBill.CRANK_GROUND.words(),
+          ShopBill.BORED_AND_HONED.words(),
+          ShopBill.HEADS_REWORKED.words(),
+          Goods.GASKET_SET.words(),
           "oil pump",
           "tools",
           "freight",
@@ -114,11 +117,7 @@ final class MoneyModel {
 
   /** The key of a kind of part; empty for a service. */
   private static String about(String what) {
-    return java.util.Arrays.stream(PartKind.values())
-        .filter(kind -> kind.plural().equals(what))
-        .map(PartKind::key)
-        .findFirst()
-        .orElse("");
+    return Article.read(what).findGoods().flatMap(Goods::findKind).map(PartKind::key).orElse("");
   }
 
   String amount(CostLine line, String amount) {
@@ -170,8 +169,9 @@ final class MoneyModel {
   String setCurrency(String letters) {
     Budget now = budget();
     int percent = now.currency().isEmpty() ? MoneyBook.CONTINGENCY : now.contingencyPercent();
-    return said(
-        book().setBudget(Integer.toString((int) (now.limit().cents() / 100)), percent, letters));
+    // As many decimals as the other currency has: only what is less than its coin is rounded.
+    String limit = JobCurrency.find(letters).orElseGet(this::tender).figure(now.limit());
+    return said(book().setBudget(limit, percent, letters));
   }
 
   private static String said(MoneyBook.Answer answer) {
@@ -181,9 +181,11 @@ final class MoneyModel {
   }
 
   /** What can have a price: tracked kinds, and what changes ask for; with the price where known. */
-  Map<String, Optional<Money>> prices() {
-    Map<String, Optional<Money>> prices = new TreeMap<>();
-    job.state().kinds().forEach(kind -> prices.put(kind.plural(), Optional.empty()));
+  Map<Article, Optional<Money>> prices() {
+    Map<Article, Optional<Money>> prices = new TreeMap<>();
+    job.state()
+        .kinds()
+        .forEach(kind -> prices.put(new Article.Known(Goods.of(kind)), Optional.empty()));
     book().toBuy().forEach(item -> prices.put(item.what(), Optional.empty()));
     asked.ifPresent(change -> book().effect(change).lines().forEach(item -> noPrice(prices, item)));
     asked.ifPresent(
@@ -192,11 +194,11 @@ final class MoneyModel {
     return prices;
   }
 
-  private static void noPrice(Map<String, Optional<Money>> prices, CostItem item) {
+  private static void noPrice(Map<Article, Optional<Money>> prices, CostItem item) {
     prices.put(item.what(), Optional.empty());
   }
 
-  String setPrice(String what, String amount) {
+  String setPrice(Article what, String amount) {
     MoneyBook book = book();
     return said(book.begin(locale, () -> book.setPrice(what, amount)));
   }

@@ -3,6 +3,7 @@ package wherefrom.ui.money;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.rules.consequence.Article;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
@@ -35,7 +36,7 @@ public final class PricesScreen extends Page {
                 lines.add(
                     ListRow.key(
                         context.touch(),
-                        what + ": " + price.map(model::text).orElse("no price yet"),
+                        what.words() + ": " + price.map(model::text).orElse("no price yet"),
                         List.of(),
                         () -> ask(what))));
     rows.refill(lines);
@@ -50,17 +51,17 @@ public final class PricesScreen extends Page {
                 "",
                 words -> {
                   if (!words.isBlank()) {
-                    ask(words);
+                    ask(Article.read(words));
                   }
                 }));
   }
 
-  private void ask(String what) {
+  private void ask(Article what) {
     open(
         () ->
             NumberEntryScreen.size(
                 context,
-                what,
+                what.words(),
                 "The price of one, in " + model.tender().letters() + ".",
                 MOST,
                 typed -> {

@@ -83,7 +83,7 @@ public final class WhatIfScreen extends Page {
     String amount = item.priced() ? model.text(item.amount()) : "no price typed";
     return ListRow.plain(
         context.touch(),
-        sign + item.pieces() + " " + item.what() + ": " + amount,
+        sign + item.pieces() + " " + item.what().words() + ": " + amount,
         List.of(Words.capital(item.because()) + more));
   }
 

@@ -58,6 +58,17 @@ final class FigureModel {
         : Optional.empty();
   }
 
+  /** Goes on where another one of the same figure stood. */
+  void goOn(FigureModel other) {
+    value.replace(0, value.length(), other.value.toString());
+    spread.replace(0, spread.length(), other.spread.toString());
+    unit = other.unit;
+    negative = other.negative;
+    atMost = other.atMost;
+    onSpread = other.onSpread;
+    fresh = other.fresh;
+  }
+
   AmountInput input() {
     return input;
   }
@@ -75,7 +86,8 @@ final class FigureModel {
       case FORCE -> List.of(Unit.POUND, Unit.NEWTON);
       case TORQUE -> List.of(Unit.POUND_FOOT, Unit.NEWTON_METRE, Unit.POUND_INCH);
       case SPRING_RATE -> List.of(Unit.POUND_PER_INCH, Unit.NEWTON_PER_MILLIMETRE);
-      case STRESS -> List.of(Unit.PSI, Unit.MEGAPASCAL);
+      case STRESS -> List.of(Unit.PSI, Unit.MEGAPASCAL, Unit.KILOPASCAL);
+      case SPEED -> List.of(Unit.RPM);
     };
   }
 

@@ -10,6 +10,7 @@ import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.FitText;
@@ -144,6 +145,14 @@ public final class FigureScreen extends Page implements Typable {
   public void erase() {
     model.erase();
     show();
+  }
+
+  @Override
+  public void takeOver(Screen before) {
+    if (before instanceof FigureScreen same) {
+      model.goOn(same.model);
+      show();
+    }
   }
 
   @Override

@@ -23,6 +23,8 @@ final class FolderReading {
   /** How those came that were given. */
   private static final String FOLDER = "Read the folder again to go on.";
 
+  static final String PUT_AWAY = "The photographs were not kept: their job was put away.";
+
   private static final String DROPPED = "Drop them again to go on.";
 
   private final ScreenContext context;
@@ -107,21 +109,22 @@ final class FolderReading {
   private boolean isOnBench() {
     boolean here = context.job().filter(job::equals).isPresent();
     if (!here) {
-      context.say("The photographs were not kept: their job was put away.");
+      context.say(PUT_AWAY);
     }
     return here;
   }
 
   private void told(PhotoFolder.Sorted sorted, int fresh) {
     List<Path> untagged = sorted.untagged().stream().map(PhotoFolder.Seen::file).toList();
-    boolean asked = !untagged.isEmpty() && context.navigator().current().equals(from);
+    boolean asked = !untagged.isEmpty() && context.navigator().isUp(from);
     if (asked) {
-      context.navigator().open(() -> new OfferScreen(context, untagged, likely, again));
+      OfferScreen.ask(context, untagged, likely, again);
     }
     String kept = fresh == 0 ? "" : Words.count(fresh, "photograph") + " kept with parts.";
     String had = sorted.had().isEmpty() ? "" : " " + sorted.had().size() + " kept before.";
+    String back = sorted.back().isEmpty() ? "" : " " + sorted.back().size() + " put back.";
     String open = asked || untagged.isEmpty() ? "" : notAsked(untagged.size());
-    String said = (kept + had + open + left(sorted)).strip();
+    String said = (kept + had + back + open + left(sorted)).strip();
     if (!said.isEmpty() || untagged.isEmpty()) {
       context.say(said.isEmpty() ? "There is no photograph there." : said);
     }

@@ -25,6 +25,7 @@ final class OfferModel {
   private final List<Path> files;
   private final Deque<Filed> filed = new ArrayDeque<>();
   private int at;
+  private boolean keeping;
 
   /**
    * @param files pictures that lie outside the job
@@ -32,6 +33,19 @@ final class OfferModel {
   OfferModel(OpenJob job, List<Path> files) {
     this.job = job;
     this.files = List.copyOf(files);
+  }
+
+  OpenJob job() {
+    return job;
+  }
+
+  /** Whether one is being copied into the job: it lasts longer than a screen may. */
+  boolean isKeeping() {
+    return keeping;
+  }
+
+  void keeping(boolean now) {
+    keeping = now;
   }
 
   /** The picture that is asked about; empty when all have been. */

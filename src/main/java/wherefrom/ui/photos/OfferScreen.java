@@ -43,18 +43,23 @@ public final class OfferScreen extends Page implements Scannable {
   private final String again;
   private final PictureView picture;
   private Optional<Path> shown = Optional.empty();
-  private boolean keeping;
+
+  /** Asks about pictures that lie outside the job. */
+  public static void ask(
+      ScreenContext context, List<Path> files, Optional<Subject> likely, String again) {
+    OfferModel model = new OfferModel(context.getJob(), files);
+    context.navigator().open(() -> new OfferScreen(context, model, likely, again));
+  }
 
   /**
-   * @param files pictures that lie outside the job
+   * @param model what was asked and answered so far; a screen that is made anew goes on with it
    * @param likely what they show most likely; it stands first
    * @param again how one comes back to those that are left, in a sentence
    */
-  public OfferScreen(
-      ScreenContext context, List<Path> files, Optional<Subject> likely, String again) {
+  OfferScreen(ScreenContext context, OfferModel model, Optional<Subject> likely, String again) {
     super(context, QUESTION);
-    this.job = context.getJob();
-    this.model = new OfferModel(job, files);
+    this.job = model.job();
+    this.model = model;
     this.likely = likely;
     this.again = again;
     picture = Panes.grow(new PictureView(touch().text("")));
@@ -112,6 +117,10 @@ public final class OfferScreen extends Page implements Scannable {
 
   /** One answer is for one photograph: says what is in the way of the next. */
   private boolean canAnswer() {
+    if (context.job().filter(job::equals).isEmpty()) {
+      context.say(FolderReading.PUT_AWAY);
+      return false;
+    }
     if (waits()) {
       return false;
     }
@@ -123,10 +132,10 @@ public final class OfferScreen extends Page implements Scannable {
 
   /** Whether the photograph before is still being kept; says so. */
   private boolean waits() {
-    if (keeping) {
+    if (model.isKeeping()) {
       context.say("The photograph before is still being kept. Wait a moment.");
     }
-    return keeping;
+    return model.isKeeping();
   }
 
   private List<Cell> cells() {
@@ -180,12 +189,12 @@ public final class OfferScreen extends Page implements Scannable {
       return;
     }
     List<Path> files = List.copyOf(model.rest().subList(0, count));
-    keeping = true;
+    model.keeping(true);
     context.longWork(
         "Keeping the photographs",
         () -> copied(files),
         names -> filed(subject, names),
-        () -> keeping = false);
+        () -> model.keeping(false));
   }
 
   private List<String> copied(List<Path> files) throws IOException {
@@ -198,6 +207,10 @@ public final class OfferScreen extends Page implements Scannable {
   }
 
   private void filed(Optional<Subject> subject, List<String> names) {
+    if (context.job().filter(job::equals).isEmpty()) {
+      context.say(FolderReading.PUT_AWAY);
+      return;
+    }
     if (context.attempt(() -> model.file(subject, names))) {
       String what = names.size() == 1 ? "The photograph is" : names.size() + " photographs are";
       context.say(what + " kept with " + Photograph.words(job.state(), subject) + ".");
@@ -214,7 +227,7 @@ public final class OfferScreen extends Page implements Scannable {
 
   /** Whoever has gone on to another screen meanwhile stays there. */
   private void goOn() {
-    if (model.file().isEmpty() && context.navigator().current().equals(this)) {
+    if (model.file().isEmpty() && context.navigator().isUp(this)) {
       context.navigator().back();
     }
     context.navigator().changed();

@@ -1,10 +1,11 @@
 package wherefrom.ui.record;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.scene.image.Image;
 import wherefrom.files.Outgoing;
 import wherefrom.job.print.PrintOutcome;
@@ -24,6 +25,7 @@ import wherefrom.ui.files.Saving;
 /** Pages as they come out of the printer, one by one; to be printed or saved. */
 public final class PaperScreen extends Page {
   private static final int LONGEST = 1400;
+  private static final Logger LOG = Logger.getLogger("wherefrom");
 
   /** A page and how many there are. */
   private record Drawn(int page, int pages, Image image) {}
@@ -37,6 +39,8 @@ public final class PaperScreen extends Page {
   private Optional<Path> pdf = Optional.empty();
   private int at = 1;
   private int pages;
+  private int times;
+  private boolean up;
 
   public PaperScreen(ScreenContext context, Paper paper) {
     super(context, paper.title());
@@ -57,26 +61,39 @@ public final class PaperScreen extends Page {
   @Override
   protected void refresh() {
     forget();
+    up = true;
+    int begun = ++times;
     picture.say("The pages are being drawn.");
-    context.longWork("Drawing the pages", this::write, this::show);
+    context.longWork("Drawing the pages", this::write, file -> show(begun, file));
   }
 
   /** Writes the pages anew: the job may have changed. */
   private Path write() throws IOException {
     Path file = Files.createTempFile("pages", ".pdf");
-    paper.work().write(Outgoing.replacing(file));
+    file.toFile().deleteOnExit();
+    try {
+      paper.work().write(Outgoing.replacing(file));
+    } catch (IOException | RuntimeException e) {
+      delete(file);
+      throw e;
+    }
     return file;
   }
 
-  private void show(Path file) {
-    pdf = Optional.of(file);
-    draw();
+  /** What was begun before the screen went, or before it began anew, is of no use any more. */
+  private void show(int begun, Path file) {
+    if (begun == times && up) {
+      pdf = Optional.of(file);
+      draw();
+    } else {
+      delete(file);
+    }
   }
 
   private void draw() {
     Path file = pdf.orElseThrow();
     int page = at;
-    context.background(() -> drawn(file, page), this::show);
+    context.background(() -> drawn(file, page), drawn -> show(file, drawn));
   }
 
   private Drawn drawn(Path file, int page) throws IOException {
@@ -84,7 +101,10 @@ public final class PaperScreen extends Page {
     return new Drawn(drawn.page(), drawn.pages(), Images.of(drawn.picture()));
   }
 
-  private void show(Drawn drawn) {
+  private void show(Path file, Drawn drawn) {
+    if (pdf.filter(file::equals).isEmpty()) {
+      return;
+    }
     at = drawn.page();
     pages = drawn.pages();
     before.offer(at > 1);
@@ -138,6 +158,7 @@ public final class PaperScreen extends Page {
 
   @Override
   public void hidden() {
+    up = false;
     forget();
   }
 
@@ -147,11 +168,12 @@ public final class PaperScreen extends Page {
     pdf = Optional.empty();
   }
 
+  /** One that is still being drawn cannot be deleted on Windows; it goes when the program ends. */
   private static void delete(Path file) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      LOG.log(Level.FINE, "pages that are still open", e);
     }
   }
 }

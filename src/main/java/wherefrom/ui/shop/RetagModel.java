@@ -25,17 +25,34 @@ final class RetagModel {
   record Found(String mark, String readings) {}
 
   private final OpenJob job;
-  private final Map<String, String> tools = new LinkedHashMap<>();
-  private final Map<String, Map<String, String>> readings = new LinkedHashMap<>();
-  private long begun;
+  private final LostTags typed;
+  private LostTags.Lost group = LostTags.Lost.none();
   private List<PartMatch> matches = List.of();
   private Optional<PartKind> kind;
   private String trouble = "";
 
-  RetagModel(OpenJob job) {
+  /**
+   * @param typed what was typed before and is not agreed on yet
+   */
+  RetagModel(OpenJob job, LostTags typed) {
     this.job = job;
-    this.kind = kinds().stream().filter(each -> !plans(each).isEmpty()).findFirst();
-    kind.ifPresent(this::choose);
+    this.typed = typed;
+    this.kind =
+        typed
+            .kind()
+            .filter(kinds()::contains)
+            .or(() -> kinds().stream().filter(each -> !plans(each).isEmpty()).findFirst());
+    kind.ifPresent(this::takeUp);
+  }
+
+  /** Goes on with a group, or with the next one where all of it was told apart. */
+  private void takeUp(PartKind chosen) {
+    choose(chosen);
+    List<String> marks = group.marks();
+    if (!marks.isEmpty() && marks.stream().allMatch(mark -> accepted(mark).isPresent())) {
+      typed.done(chosen);
+      choose(chosen);
+    }
   }
 
   private Retagging retagging() {
@@ -67,14 +84,14 @@ final class RetagModel {
     return kind;
   }
 
-  /** Takes up a kind; what was typed before is gone. */
+  /** Takes up a kind; what was typed of another waits until that is taken up again. */
   void choose(PartKind chosen) {
     kind = Optional.of(chosen);
-    tools.clear();
-    readings.clear();
-    begun = job.sequence();
+    group = typed.choose(chosen, job.sequence());
     matches = List.of();
-    plans(chosen).stream().findFirst().ifPresent(plan -> use(plan.key()));
+    if (used().isEmpty() && group.marks().isEmpty()) {
+      plans(chosen).stream().findFirst().ifPresent(plan -> use(plan.key()));
+    }
   }
 
   private List<ReadingPlan> plans(PartKind of) {
@@ -88,15 +105,12 @@ final class RetagModel {
 
   /** Whether a kind of reading is taken. */
   boolean uses(String plan) {
-    return tools.containsKey(plan);
+    return group.uses(plan);
   }
 
-  /** Takes a kind of reading in or leaves it out; readings typed before no longer fit. */
+  /** Takes a kind of reading in or leaves it out; what it lacks of the group is asked for then. */
   void use(String plan) {
-    if (tools.remove(plan) == null) {
-      tools.put(plan, toolBefore(plan));
-    }
-    readings.clear();
+    group.use(plan);
     matches = List.of();
   }
 
@@ -115,45 +129,53 @@ final class RetagModel {
   }
 
   String tool(String plan) {
-    return tools.getOrDefault(plan, "");
+    return group.tool(plan).orElseGet(() -> toolBefore(plan));
   }
 
   void tool(String plan, String name) {
-    tools.put(plan, name);
+    group.tool(plan, name);
   }
 
-  /** The number to chalk on the next one. */
+  /** The number to measure next: one that lacks a reading, else the next to chalk on a part. */
   String nextMark() {
+    List<String> marks = group.marks();
+    Optional<String> half = marks.stream().filter(mark -> !lacks(mark).isEmpty()).findFirst();
     int next = 1;
-    while (readings.containsKey(Integer.toString(next))) {
+    while (marks.contains(Integer.toString(next))) {
       next++;
     }
-    return Integer.toString(next);
+    return half.orElse(Integer.toString(next));
   }
 
-  void read(String mark, Map<String, String> sizes) {
-    readings.put(mark, Map.copyOf(sizes));
+  /** The readings that are still to be taken of a number. */
+  List<ReadingPlan> lacks(String mark) {
+    Map<String, String> sizes = group.sizes(mark);
+    return used().stream().filter(plan -> sizes.getOrDefault(plan.key(), "").isEmpty()).toList();
+  }
+
+  /** Keeps one figure of a number. */
+  void read(String mark, String plan, String size) {
+    group.read(mark, plan, size);
     matches = List.of();
   }
 
   void forget(String mark) {
-    readings.remove(mark);
+    group.forget(mark);
     matches = List.of();
   }
 
   List<Found> found() {
-    List<Found> found = new ArrayList<>();
-    readings.forEach(
-        (mark, sizes) ->
-            found.add(
-                new Found(
-                    mark,
-                    String.join(
-                        ", ",
-                        used().stream()
-                            .map(plan -> sizes.getOrDefault(plan.key(), "") + " " + unit(plan))
-                            .toList()))));
-    return found;
+    return group.marks().stream().map(mark -> new Found(mark, readings(mark))).toList();
+  }
+
+  private String readings(String mark) {
+    Map<String, String> sizes = group.sizes(mark);
+    List<String> said = new ArrayList<>();
+    for (ReadingPlan plan : used()) {
+      String size = sizes.getOrDefault(plan.key(), "");
+      said.add(size.isEmpty() ? plan.title() + ": not read" : size + " " + unit(plan));
+    }
+    return String.join(", ", said);
   }
 
   /** The unit of figures that carry none. */
@@ -171,13 +193,18 @@ final class RetagModel {
 
   /** Matches the whole group; records nothing. */
   boolean match() {
-    trouble = "";
+    trouble = half();
+    if (!trouble.isEmpty()) {
+      return false;
+    }
     Map<String, String> ordered = new LinkedHashMap<>();
     used().forEach(plan -> ordered.put(plan.key(), tool(plan.key())));
     List<Integer> candidates =
         kind.map(each -> retagging().candidates(each, ordered.keySet())).orElse(List.of()).stream()
             .map(Part::item)
             .toList();
+    Map<String, Map<String, String>> readings = new LinkedHashMap<>();
+    group.marks().forEach(mark -> readings.put(mark, group.sizes(mark)));
     Retagging.Answer came = retagging().propose(candidates, ordered, readings);
     if (came instanceof Retagging.Answer.Proposed proposed) {
       matches = proposed.matches();
@@ -185,6 +212,15 @@ final class RetagModel {
     }
     trouble = ((Retagging.Answer.Refused) came).sentence();
     return false;
+  }
+
+  /** Which number lacks a reading, in a sentence; empty where none does. */
+  private String half() {
+    return group.marks().stream()
+        .filter(mark -> !lacks(mark).isEmpty())
+        .findFirst()
+        .map(mark -> "Number " + mark + " lacks: " + lacks(mark).get(0).title() + ".")
+        .orElse("");
   }
 
   List<PartMatch> matches() {
@@ -210,7 +246,7 @@ final class RetagModel {
   /** What the person agreed to in this group, and stands. */
   private Stream<Reidentified> agreed() {
     return job.state().standing().stream()
-        .filter(logged -> logged.sequence() > begun)
+        .filter(logged -> logged.sequence() > group.begun())
         .map(LoggedEntry::entry)
         .filter(Reidentified.class::isInstance)
         .map(Reidentified.class::cast);

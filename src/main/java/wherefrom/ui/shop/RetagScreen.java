@@ -1,9 +1,7 @@
 package wherefrom.ui.shop;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -116,12 +114,13 @@ public final class RetagScreen extends Page {
   }
 
   private void chooseTool() {
-    List<Choice<String>> choices = new ArrayList<>();
+    List<Choice<Runnable>> choices = new ArrayList<>();
     for (ReadingPlan plan : model.used()) {
       for (Tool tool : context.state().measures().tools()) {
         String now = tool.name().equals(model.tool(plan.key())) ? "used now" : "";
         choices.add(
-            new Choice<>(plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
+            new Choice<>(
+                () -> model.tool(plan.key(), tool.name()), plan.title() + ": " + tool.name(), now));
       }
     }
     open(
@@ -131,8 +130,7 @@ public final class RetagScreen extends Page {
                 "Measured with",
                 choices,
                 chosen -> {
-                  List<String> pair = List.of(chosen.split("\n", 2));
-                  model.tool(pair.get(0), pair.get(1));
+                  chosen.run();
                   context.navigator().changed();
                 }));
   }
@@ -142,22 +140,26 @@ public final class RetagScreen extends Page {
       context.say("Choose at least one reading that is taken.");
       return;
     }
-    measure(model.nextMark(), 0, new LinkedHashMap<>());
+    measure(model.nextMark());
   }
 
-  /** One figure after the other; Back keeps what was typed before this part. */
-  private void measure(String mark, int at, Map<String, String> sizes) {
-    ReadingPlan plan = model.used().get(at);
+  private void measure(String mark) {
+    List<ReadingPlan> lacking = model.lacks(mark);
+    measure(mark, lacking.isEmpty() ? model.used() : lacking);
+  }
+
+  /** One figure after the other; each is kept at once, so that Back loses none of them. */
+  private void measure(String mark, List<ReadingPlan> left) {
+    ReadingPlan plan = left.get(0);
     String title = "Number " + mark;
     String question =
         plan.title() + ", in " + model.unit(plan) + ", with " + model.tool(plan.key()) + ".";
     Consumer<String> taken =
         figure -> {
-          sizes.put(plan.key(), figure);
-          if (at + 1 < model.used().size()) {
-            measure(mark, at + 1, sizes);
+          model.read(mark, plan.key(), figure);
+          if (left.size() > 1) {
+            measure(mark, left.subList(1, left.size()));
           } else {
-            model.read(mark, sizes);
             context.navigator().changed();
           }
         };
@@ -181,7 +183,7 @@ public final class RetagScreen extends Page {
                 choices,
                 again -> {
                   if (again) {
-                    measure(found.mark(), 0, new LinkedHashMap<>());
+                    measure(found.mark());
                   } else {
                     model.forget(found.mark());
                     context.navigator().changed();

@@ -86,7 +86,8 @@ public final class ShopScreen extends Page {
   }
 
   private void lost() {
-    RetagModel model = new RetagModel(context.getJob());
+    LostTags typed = context.keepOfJob(LostTags.class, LostTags::new);
+    RetagModel model = new RetagModel(context.getJob(), typed);
     open(() -> new RetagScreen(context, model));
   }
 }

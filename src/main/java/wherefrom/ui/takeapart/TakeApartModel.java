@@ -34,8 +34,7 @@ final class TakeApartModel {
   private final Supplier<OutOrder> order;
   private final Set<Integer> later = new HashSet<>();
   private Optional<Integer> out = Optional.empty();
-  private Optional<OutOfTurn> doubt = Optional.empty();
-  private Optional<ScreenAnswer> answer = Optional.empty();
+  private final InTheWay inTheWay = new InTheWay();
   private String said = "";
 
   /**
@@ -68,12 +67,12 @@ final class TakeApartModel {
 
   /** What takes the place of all else: a question, a verdict; empty in the run of the work. */
   Optional<ScreenAnswer> answer() {
-    return answer;
+    return inTheWay.answer();
   }
 
-  /** The part that was tapped and is asked about. */
+  /** The part that was tapped and is asked about; nothing while the camera asks for something. */
   Optional<OutOfTurn> doubt() {
-    return doubt;
+    return inTheWay.doubt();
   }
 
   /** What is to be said in the place of messages, once; may be empty. */
@@ -134,7 +133,6 @@ final class TakeApartModel {
 
   private Optional<Cue> question(PartRecord part) {
     List<PartRecord> over = new OffFirst(state()).over(part.part().home());
-    doubt = Optional.of(new OutOfTurn(part, over));
     String name = name(part.part()).words();
     String next = next().map(record -> name(record.part()).words()).orElse("");
     ScreenAnswer asked =
@@ -143,19 +141,18 @@ final class TakeApartModel {
             : StepWords.ask(
                 "First off: " + StepWords.names(state().layout(), over),
                 "It is over the " + name + ". Are both out?");
-    answer = Optional.of(asked);
+    inTheWay.ask(asked, Optional.of(new OutOfTurn(part, over)));
     return asked.cue();
   }
 
   /** The part that is asked about is out, and what was over it too. */
   Optional<Cue> confirm() {
-    return doubt.flatMap(asked -> keep(() -> came(apart.out(asked.over(), asked.part()))));
+    return doubt().flatMap(asked -> keep(() -> came(apart.out(asked.over(), asked.part()))));
   }
 
-  /** Nothing stands in the way any more: a question is withdrawn, a verdict was read. */
+  /** What stands in the way was read, or is withdrawn; what a hint covered stands again. */
   void dismiss() {
-    doubt = Optional.empty();
-    answer = Optional.empty();
+    inTheWay.dismiss();
   }
 
   /** The panel of the part that came out has stood long enough. */
@@ -168,12 +165,12 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> keep(Supplier<Optional<Cue>> deed) {
-    dismiss();
+    inTheWay.clear();
     try {
       return deed.get();
     } catch (LogbookException e) {
       ScreenAnswer failed = ScreenAnswer.notKept(String.valueOf(e.getMessage()));
-      answer = Optional.of(failed);
+      inTheWay.ask(failed, Optional.empty());
       return failed.cue();
     }
   }
@@ -184,7 +181,7 @@ final class TakeApartModel {
         this::alreadyOut,
         this::fittedOrLost,
         refused -> refused(refused.verdict()),
-        this::noPart);
+        other -> noPart());
   }
 
   private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
@@ -204,26 +201,26 @@ final class TakeApartModel {
   private Optional<Cue> fittedOrLost(TakeApart.Answer.FittedOrLost other) {
     out = Optional.empty();
     ScreenAnswer asked = StepWords.fittedOrLost(name(other.part().part()), other.part().where());
-    answer = Optional.of(asked);
+    inTheWay.ask(asked, Optional.empty());
     return asked.cue();
   }
 
-  private Optional<Cue> noPart(TakeApart.Answer.NoPart other) {
+  private Optional<Cue> noPart() {
     said = "Scan the tag of a part. Cards and baskets come later.";
     return Optional.empty();
   }
 
   private Optional<Cue> refused(Verdict verdict) {
     out = Optional.empty();
-    answer =
-        Optional.of(
-            new ScreenAnswer(
-                Optional.of(verdict.cue()),
-                verdict.word(),
-                List.of(),
-                verdict.words(new JobPartNames(job.state())).told(),
-                Optional.empty(),
-                Set.of()));
+    inTheWay.ask(
+        new ScreenAnswer(
+            Optional.of(verdict.cue()),
+            verdict.word(),
+            List.of(),
+            verdict.words(new JobPartNames(job.state())).told(),
+            Optional.empty(),
+            Set.of()),
+        Optional.empty());
     return Optional.of(verdict.cue());
   }
 
@@ -232,7 +229,7 @@ final class TakeApartModel {
     return switch (card) {
       case UNDO -> true;
       case SKIP -> next().isPresent();
-      case YES, REPEAT -> answer.isPresent();
+      case YES, REPEAT -> answer().isPresent();
       case NEXT, HELP -> false;
     };
   }
@@ -250,7 +247,7 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> yes() {
-    if (doubt.isPresent()) {
+    if (doubt().isPresent()) {
       return confirm();
     }
     dismiss();
@@ -266,14 +263,14 @@ final class TakeApartModel {
   }
 
   private void undo() {
-    dismiss();
+    inTheWay.clear();
     said = job.undo().sentence();
     out = Optional.empty();
   }
 
   /** Leaves the next part for later. */
   void skip() {
-    dismiss();
+    inTheWay.clear();
     out = Optional.empty();
     next().ifPresent(part -> later.add(part.part().item()));
     if (TakeApart.listInside(state()).stream()
@@ -283,13 +280,13 @@ final class TakeApartModel {
   }
 
   /**
-   * The camera sees a tag that it cannot read, or several.
+   * The camera sees a tag that it cannot read, or several. A question or a verdict comes back when
+   * it asks no more.
    *
-   * @param hint what would help; empty when that is over
+   * @param wanted what would help; empty when that is over
    */
-  Optional<Cue> ask(String hint) {
-    dismiss();
-    answer = hint.isEmpty() ? Optional.empty() : Optional.of(ScreenAnswer.notRead(hint, ""));
-    return answer.flatMap(ScreenAnswer::cue);
+  Optional<Cue> ask(String wanted) {
+    return inTheWay.cover(
+        wanted.isEmpty() ? Optional.empty() : Optional.of(ScreenAnswer.notRead(wanted, "")));
   }
 }

@@ -24,6 +24,7 @@ final class DraftModel {
   private String orderFrom = "";
   private String threads = "";
   private final List<String> stages = new ArrayList<>();
+  private SequenceModel sequence = new SequenceModel();
   private String source = "";
 
   /** Sets of bolts that the layout has; the last one wants words of the person's own. */
@@ -63,8 +64,14 @@ final class DraftModel {
     }
     rows = newRows;
     columns = newColumns;
+    sequence = new SequenceModel();
     centreOutward();
     return "";
+  }
+
+  /** The bolts that were touched so far, of the size that stands. */
+  SequenceModel sequence() {
+    return sequence;
   }
 
   boolean hasSize() {
@@ -119,6 +126,11 @@ final class DraftModel {
     if (!stages.isEmpty()) {
       stages.remove(stages.size() - 1);
     }
+  }
+
+  /** Whether anything was said of it yet. */
+  boolean isBegun() {
+    return hasSize() || !stages.isEmpty() || !(fastener + threads + source).isEmpty();
   }
 
   String source() {

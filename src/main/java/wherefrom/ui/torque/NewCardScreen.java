@@ -22,11 +22,12 @@ public final class NewCardScreen extends Page {
 
   private record Line(String heading, String now, Runnable press) {}
 
-  private final DraftModel model = new DraftModel();
+  private final DraftModel model;
   private final Pager<Line> list;
 
   public NewCardScreen(ScreenContext context) {
     super(context, "New torque card", false);
+    model = context.keepOfJob(DraftModel.class, DraftModel::new);
     list =
         Pager.list(
             context.touch(),
@@ -100,8 +101,7 @@ public final class NewCardScreen extends Page {
         () ->
             new SequenceScreen(
                 context,
-                model.rows(),
-                model.columns(),
+                model,
                 order ->
                     ReasonAsking.ask(
                         context,
@@ -145,6 +145,7 @@ public final class NewCardScreen extends Page {
   }
 
   private void open(int card) {
+    context.dropOfJob(DraftModel.class);
     context.navigator().back();
     open(() -> new CardScreen(context, card));
   }

@@ -12,17 +12,18 @@ import wherefrom.ui.controls.Panes;
 /** The bolts are touched in the order of tightening; one that is not there is left out. */
 public final class SequenceScreen extends Page {
   private final Consumer<List<Integer>> done;
-  private final SequenceModel model = new SequenceModel();
+  private final SequenceModel model;
   private final BoltGrid grid;
 
-  SequenceScreen(ScreenContext context, int rows, int columns, Consumer<List<Integer>> done) {
+  SequenceScreen(ScreenContext context, DraftModel draft, Consumer<List<Integer>> done) {
     super(context, "Touch the bolts in order", false);
     this.done = done;
+    this.model = draft.sequence();
     grid =
         new BoltGrid(
             context.touch(),
-            rows,
-            columns,
+            draft.rows(),
+            draft.columns(),
             position -> Optional.of(model.face(position)),
             this::touched);
     lay(

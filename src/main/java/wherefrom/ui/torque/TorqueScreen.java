@@ -11,15 +11,18 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 
 /** The job's torque cards, and a new one. */
 public final class TorqueScreen extends Page {
   private final Pager<Region> rows;
+  private final TagKey fresh;
 
   public TorqueScreen(ScreenContext context) {
     super(context, "Torque cards");
     rows = Pager.list(context.touch(), row -> row);
-    lay(Panes.column(context.scale(), rows, touch().tag("New torque card", "", this::fresh)));
+    fresh = tag(this::fresh);
+    lay(Panes.column(context.scale(), rows, fresh));
   }
 
   private void fresh() {
@@ -41,6 +44,8 @@ public final class TorqueScreen extends Page {
                   + " your engine's service information. Wherefrom has no figures of its own."));
     }
     rows.refill(lines);
+    boolean begun = context.keepOfJob(DraftModel.class, DraftModel::new).isBegun();
+    fresh.setWords(begun ? "Go on with the new card" : "New torque card", "");
   }
 
   private Region key(KeptCard card) {

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.SizesBench;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.ChangeKind;
@@ -143,7 +144,8 @@ class NewPartSizeTest {
   @Test
   void theSortIsKept() {
     handling.replace(bench.bench.item("lifter@3EX"), "must be new", new NewPart("", "Roller"));
-    assertThat(bench.sizes().findSortOf(bench.bench.item("lifter@3EX"))).contains("roller");
+    assertThat(bench.sizes().findSortOf(bench.bench.item("lifter@3EX")))
+        .contains(PartSort.of("roller"));
     assertThat(bench.bench.job.state().standing())
         .anySatisfy(
             logged ->

@@ -18,6 +18,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostState;
 import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 
 /**
@@ -178,7 +179,7 @@ class MoneyTallyTest {
     private void price() {
       String what = any(PRICED);
       BigDecimal price = amount(60);
-      book.setPrice(what, price.toPlainString());
+      book.setPrice(Article.read(what), price.toPlainString());
       till.prices.put(what, price);
     }
 

@@ -15,13 +15,16 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.record.RecordTables;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Money;
 import wherefrom.quantity.Unit;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.ChangeText;
 
 /** Every answer about money adds up one list: what at which place, each piece once. */
 class OneCostListTest {
@@ -35,7 +38,7 @@ class OneCostListTest {
 
   private List<String> lines(ChangeKind kind, String where) {
     return effect(kind, where).lines().stream()
-        .map(item -> item.pieces() + " " + item.what())
+        .map(item -> item.pieces() + " " + item.what().words())
         .toList();
   }
 
@@ -45,8 +48,8 @@ class OneCostListTest {
 
   @Test
   void milledHeadsCostTheSameBeforeTheyArePlannedPlannedAndDone() {
-    money.setPrice("head gaskets", "46");
-    money.setPrice("head milled", "115");
+    money.setPrice(Article.read("head gaskets"), "46");
+    money.setPrice(Article.read("head milled"), "115");
     assertThat(effect(ChangeKind.HEAD_MILLED, "left").sum()).isEqualTo(Money.ofCents(16100));
     List<Change> both =
         List.of(
@@ -66,7 +69,7 @@ class OneCostListTest {
     planning.plan(Change.at(ChangeKind.HEAD_MILLED, "left"));
     planning.plan(Change.at(ChangeKind.DECK_MILLED, "left"));
     planning.plan(Change.of(ChangeKind.GASKET_THICKNESS));
-    money.setPrice("head gaskets", "46");
+    money.setPrice(Article.read("head gaskets"), "46");
     assertThat(toBuy()).isEqualTo("92.00");
   }
 
@@ -105,7 +108,7 @@ class OneCostListTest {
     assertThat(lines(ChangeKind.CAP_LOST, "M2"))
         .containsExactlyInAnyOrder(
             "1 main caps", "2 main shells", "1 main housing machined for another cap");
-    money.setPrice("rods", "60");
+    money.setPrice(Article.read("rods"), "60");
     bench.decide("rod-cap@R3L", Decision.REPLACE);
     assertThat(toBuy()).isEqualTo("60.00");
     bench.decide("rod@R3U", Decision.REPLACE);
@@ -117,14 +120,14 @@ class OneCostListTest {
     PlanCost cost = effect(ChangeKind.ROCKER_RATIO, "");
     assertThat(cost.perhaps()).extracting(CostItem::what).doesNotHaveDuplicates();
     assertThat(cost.perhaps())
-        .extracting(item -> item.pieces() + " " + item.what())
+        .extracting(item -> item.pieces() + " " + item.what().words())
         .containsExactlyInAnyOrder("16 pushrods", "16 valve springs", "16 screw-in rocker studs");
   }
 
   @Test
   void oneFailedHoneAndABoredBlockTakeTheLargerRingsAlone() {
-    money.setPrice("piston ring sets", "10");
-    money.setPrice("piston ring sets, oversize", "20");
+    money.setPrice(Article.read("piston ring sets"), "10");
+    money.setPrice(Article.read("piston ring sets, oversize"), "20");
     planning.plan(Change.at(ChangeKind.HONED, "B3"));
     assertThat(toBuy()).isEqualTo("10.00");
     planning.plan(Change.at(ChangeKind.BORED, "B5"));
@@ -133,50 +136,53 @@ class OneCostListTest {
 
   @Test
   void standardShellsBoughtBeforeTheCrankIsGroundAreBoughtAgainUndersize() {
-    money.setPrice("rod shells", "3");
+    money.setPrice(Article.read("rod shells"), "3");
     bench.replace("rod-shell@R3U");
     assertThat(toBuy()).isEqualTo("3.00");
-    Change ground = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
+    Change ground =
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize", Unit.INCH);
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
   }
 
   @Test
   void shellsBoughtAtTheSizeThatIsPlannedServe() {
-    money.setPrice("rod shells", "3");
+    money.setPrice(Article.read("rod shells"), "3");
     bench.record(
         new PartReplaced(
             bench.item("rod-shell@R3U"),
             bench.job.nextItem(),
             "worn",
             Optional.of(Amount.of("0.010", Unit.INCH)),
-            ""));
-    Change ground = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
+            PartSort.SAME));
+    Change ground =
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize", Unit.INCH);
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
-    Change deeper = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize");
+    Change deeper =
+        ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize", Unit.INCH);
     assertThat(money.effect(deeper).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
   }
 
   /** Ten thousandths are no hundredth of a millimeter; a comma is a point. */
   @Test
   void aSizeIsTheSameInOneUnitOnly() {
-    money.setPrice("rod shells", "3");
+    money.setPrice(Article.read("rod shells"), "3");
     bench.record(
         new PartReplaced(
             bench.item("rod-shell@R3U"),
             bench.job.nextItem(),
             "worn",
             Optional.of(Amount.of("0.010", Unit.MILLIMETRE)),
-            ""));
-    Change inch = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+            PartSort.SAME));
+    Change inch = ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in", Unit.INCH);
     assertThat(money.effect(inch).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
-    Change metric = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0,01 mm");
+    Change metric = ChangeText.read(ChangeKind.ROD_JOURNALS_GROUND, "", "0,01 mm", Unit.INCH);
     assertThat(money.effect(metric).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
   }
 
   /** What wears serves a coming change only while it has not run. */
   @Test
   void aLifterThatRanServesNoNewCam() {
-    money.setPrice("lifters", "10");
+    money.setPrice(Article.read("lifters"), "10");
     bench.replace("lifter@3EX");
     bench.record(new PartFitted(bench.item("lifter@3EX"), bench.part("lifter@3EX").home()));
     assertThat(effect(ChangeKind.NEW_FLAT_CAM, "").withIt().toBuy())
@@ -185,22 +191,22 @@ class OneCostListTest {
 
   @Test
   void aThingWithoutATagCostsItsPriceForEachPiece() {
-    bench.record(new ChangeMade(0, ChangeKind.GASKET_THICKNESS, "", ""));
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.GASKET_THICKNESS, "")));
     Purchase gaskets =
         new Deciding(bench.job)
             .purchases().stream()
-                .filter(thing -> thing.what().equals("head gaskets"))
+                .filter(thing -> thing.what().id().equals("head gaskets"))
                 .findFirst()
                 .orElseThrow();
     assertThat(gaskets.pieces()).isEqualTo(2);
     assertThat(new Deciding(bench.job).findCost(gaskets)).isEmpty();
-    money.setPrice("head gaskets", "46");
+    money.setPrice(Article.read("head gaskets"), "46");
     assertThat(new Deciding(bench.job).findCost(gaskets)).contains(Money.ofCents(9200));
   }
 
   @Test
   void aLifterThatWasBoughtAndNeverRanServesTheNewCam() {
-    money.setPrice("lifters", "10");
+    money.setPrice(Article.read("lifters"), "10");
     bench.replace("lifter@3EX");
     assertThat(effect(ChangeKind.NEW_FLAT_CAM, "").withIt().toBuy())
         .isEqualTo(Money.ofCents(16 * 1000));
@@ -210,7 +216,7 @@ class OneCostListTest {
 
   @Test
   void aPartThatWasReplacedSavesNothingByAnEarlierDecisionToReuseIt() {
-    money.setPrice("lifters", "10");
+    money.setPrice(Article.read("lifters"), "10");
     bench.decide("lifter@3EX", Decision.REUSE);
     assertThat(money.budget().avoided()).isEqualTo(Money.ofCents(1000));
     bench.replace("lifter@3EX");
@@ -219,7 +225,7 @@ class OneCostListTest {
 
   @Test
   void aFailedLobeAndThePlannedCamAreOneCamAndALobeThatFailsLaterIsAnother() {
-    money.setPrice("cam", "200");
+    money.setPrice(Article.read("cam"), "200");
     bench.record(new FeatureLooked("lobe@3EX", "lobe-look", Look.FAIL, "pitted"));
     assertThat(toBuy()).isEqualTo("200.00");
     planning.plan(Change.of(ChangeKind.NEW_FLAT_CAM));
@@ -232,7 +238,7 @@ class OneCostListTest {
 
   @Test
   void doubleSpringsOnOneTagAreTwoPieces() {
-    money.setPrice("valve springs", "4");
+    money.setPrice(Article.read("valve springs"), "4");
     new Handling(bench.job).pieces(bench.item("spring@3EX"), 2);
     assertThat(effect(ChangeKind.SPRINGS_CHANGED, "").sum()).isEqualTo(Money.ofCents(17 * 400));
     planning.make(Change.of(ChangeKind.SPRINGS_CHANGED));
@@ -241,8 +247,8 @@ class OneCostListTest {
 
   @Test
   void workLeavesTheListOnceALineSpeaksOfItByItsNameOrOnOneBill() {
-    money.setPrice("bored", "30");
-    money.setPrice("head milled", "115");
+    money.setPrice(Article.read("bored"), "30");
+    money.setPrice(Article.read("head milled"), "115");
     planning.make(Change.at(ChangeKind.BORED, "B3"));
     planning.make(Change.at(ChangeKind.HEAD_MILLED, "left"));
     assertThat(toBuy()).isEqualTo("355.00");
@@ -255,7 +261,7 @@ class OneCostListTest {
   @Test
   void whatIsOnTheBuyingListAndInTheBudgetIsTheSame() {
     List.of("lifters", "cam", "gasket set", "pushrods", "roller lifters", "roller cam")
-        .forEach(what -> money.setPrice(what, "10"));
+        .forEach(what -> money.setPrice(Article.read(what), "10"));
     planning.make(Change.of(ChangeKind.FLAT_TO_ROLLER));
     bench.decide("rocker@3EX", Decision.REPLACE);
     Deciding deciding = new Deciding(bench.job);
@@ -278,14 +284,14 @@ class OneCostListTest {
   void untrackedPartsStayOnTheListOnceTheWorkIsDone() {
     BenchJob few = BenchJob.fewKinds();
     MoneyBook book = new MoneyBook(few.job);
-    book.setPrice("cam bearings", "7");
+    book.setPrice(Article.read("cam bearings"), "7");
     Planning plans = new Planning(few.job);
     plans.plan(Change.of(ChangeKind.HOT_TANKED));
     assertThat(book.budget().toBuy()).isEqualTo(Money.ofCents(3500));
     plans.carryOut(1);
     assertThat(book.budget().toBuy()).isEqualTo(Money.ofCents(3500));
     assertThat(new Deciding(few.job).purchases())
-        .extracting(thing -> thing.pieces() + " " + thing.what())
+        .extracting(thing -> thing.pieces() + " " + thing.what().words())
         .contains("5 cam bearings");
   }
 }

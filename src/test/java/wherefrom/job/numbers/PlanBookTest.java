@@ -10,6 +10,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.money.CostItem;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.PlanStepper.Stepped;
+import wherefrom.rules.consequence.Article;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
@@ -126,8 +127,8 @@ class PlanBookTest {
   @Test
   void millingBringsGasketsPushrodsServicesAndChecksWithTheirMoney() {
     MoneyBook money = new MoneyBook(job);
-    money.setPrice("head gaskets", "20");
-    money.setPrice("pushrods", "6.50");
+    money.setPrice(Article.read("head gaskets"), "20");
+    money.setPrice(Article.read("pushrods"), "6.50");
     book.add(1);
     book.set(1, "target", "9.5");
     PlanEffects effects = PlanFollowing.of(job, column(1));
@@ -150,7 +151,7 @@ class PlanBookTest {
     book.set(1, "lobe-lift", "0.310 in");
     PlanEffects effects = PlanFollowing.of(job, column(1));
     assertThat(effects.lines())
-        .filteredOn(line -> line.what().equals("lifters"))
+        .filteredOn(line -> line.what().id().equals("lifters"))
         .singleElement()
         .satisfies(line -> assertThat(line.pieces()).isEqualTo(16));
   }
@@ -165,7 +166,7 @@ class PlanBookTest {
 
   @Test
   void anotherStrokeBringsTheCrankItsShellsAndTheirMoney() {
-    new MoneyBook(job).setPrice("crank", "300");
+    new MoneyBook(job).setPrice(Article.read("crank"), "300");
     assertThat(lines("stroke", "3.450 in"))
         .containsExactlyInAnyOrder(
             "16 × rod shells, no price typed (R31)",
@@ -175,7 +176,7 @@ class PlanBookTest {
 
   @Test
   void otherPistonsBringRingsAndABoredBlockTheLargerOnesAlone() {
-    new MoneyBook(job).setPrice("pistons", "25");
+    new MoneyBook(job).setPrice(Article.read("pistons"), "25");
     assertThat(lines("piston-volume", "-4 cc"))
         .containsExactlyInAnyOrder(
             "8 × pistons, 200.00 (R32)", "8 × piston ring sets, no price typed (R32)");
@@ -187,7 +188,7 @@ class PlanBookTest {
 
   @Test
   void otherSpringsAreBoughtAndShimmedOnesAreNot() {
-    new MoneyBook(job).setPrice("valve springs", "4");
+    new MoneyBook(job).setPrice(Article.read("valve springs"), "4");
     assertThat(lines("solid-height", "1.100 in"))
         .containsExactly("16 × valve springs, 64.00 (R30)");
     book.set(1, "solid-height", "");

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,19 +30,28 @@ class PhotoFolderTest {
 
   private final BenchJob bench = BenchJob.v8();
 
+  private final Set<String> gone = new HashSet<>();
+
   private final Photos photos =
       new Photos() {
         @Override
-        public String add(Path job, Path picture) {
-          return "kept-" + picture.getFileName();
+        public String add(Path job, Path picture, Set<String> named) {
+          String name = named.stream().findFirst().orElse("kept-" + picture.getFileName());
+          gone.remove(name);
+          return name;
         }
 
         @Override
-        public String name(Path picture) throws IOException {
+        public Set<String> names(Path picture) throws IOException {
           if (picture.toString().endsWith(".txt")) {
             throw new IOException(picture.getFileName() + " is not a picture that can be kept.");
           }
-          return "kept-" + picture.getFileName();
+          return Set.of("kept-" + picture.getFileName(), "earlier-" + picture.getFileName());
+        }
+
+        @Override
+        public boolean isThere(Path job, String name) {
+          return !gone.contains(name);
         }
 
         @Override
@@ -97,7 +108,8 @@ class PhotoFolderTest {
     int engine = bench.job.state().engine();
     new Bags(bench.job)
         .fill(new BagFilled(3, "nuts", 10, "", 4, List.of(), "", AtAssembly.NOT_SAID));
-    String head = BagBook.of(bench.job.state()).findBigPart(10).orElseThrow().part().code(engine).digits();
+    String head =
+        BagBook.of(bench.job.state()).findBigPart(10).orElseThrow().part().code(engine).digits();
     PhotoFolder eye =
         new PhotoFolder(
             bench.job,
@@ -139,5 +151,25 @@ class PhotoFolderTest {
     bench.job.undo();
     assertThat(sort().seen()).as("taken back").hasSize(3);
     assertThat(Photograph.listAll(bench.job.state())).isEmpty();
+  }
+
+  @Test
+  void whatAnEarlierVersionKeptIsNotOfferedAgain() throws IOException {
+    new Photographing(bench.job).add(Optional.empty(), "", "earlier-b.jpg", "");
+    PhotoFolder.Sorted sorted = sort();
+    assertThat(sorted.had()).containsExactly(folder.resolve("b.jpg"));
+    assertThat(sorted.untagged()).isEmpty();
+  }
+
+  @Test
+  void aKeptPictureThatIsGoneIsPutBackUnderItsName() throws IOException {
+    new Photographing(bench.job).add(Optional.empty(), "", "earlier-b.jpg", "");
+    gone.add("earlier-b.jpg");
+    PhotoFolder.Sorted sorted = sort();
+    assertThat(sorted.back()).containsExactly(folder.resolve("b.jpg"));
+    assertThat(sorted.had()).isEmpty();
+    assertThat(gone).isEmpty();
+    assertThat(sort().had()).as("there again").containsExactly(folder.resolve("b.jpg"));
+    assertThat(Photograph.listAll(bench.job.state())).hasSize(1);
   }
 }

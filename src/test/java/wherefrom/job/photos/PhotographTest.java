@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
@@ -93,13 +94,18 @@ class PhotographTest {
 
   private static final class Somewhere implements Photos {
     @Override
-    public String add(Path jobFolder, Path picture) {
+    public String add(Path jobFolder, Path picture, Set<String> named) {
       return "x.png";
     }
 
     @Override
-    public String name(Path picture) {
-      return "x.png";
+    public Set<String> names(Path picture) {
+      return Set.of("x.png");
+    }
+
+    @Override
+    public boolean isThere(Path jobFolder, String name) {
+      return true;
     }
 
     @Override

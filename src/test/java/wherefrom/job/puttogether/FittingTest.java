@@ -22,8 +22,10 @@ import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -44,6 +46,19 @@ class FittingTest {
     assertThat(verdict.stops()).isFalse();
     assertThat(verdict.wayOut()).isEqualTo("The tagged end goes up.");
     assertThat(job.state().findFitted(place("pushrod@3EX"))).contains(part(job, "pushrod@3EX"));
+  }
+
+  /** The first stop hides that it is turned; the reason covers what was said, not more. */
+  @Test
+  void whatGoesInTurnedAgainstAnotherStopIsKnownToBeTurned() {
+    Attempt turned = new Attempt(part(job, "pushrod@3EX"), spot("5EX"), true);
+    assertThat(fitting.fitOnPurpose(turned, "matched pair").name())
+        .isEqualTo(VerdictName.WRONG_PLACE);
+    Verdict said = fitting.judge(turned);
+    assertThat(said.name()).isEqualTo(VerdictName.FITTED_BUT);
+    assertThat(((Verdict.FittedBut) said).against().name()).isEqualTo(VerdictName.WRONG_END);
+    job.undo();
+    assertThat(job.state().fitted()).isEmpty();
   }
 
   @Test
@@ -164,7 +179,7 @@ class FittingTest {
   @Test
   void aReplacedPartIsRetiredAndItsReplacementFits() {
     int old = part(job, "pushrod@3EX").item();
-    job.record(new PartReplaced(old, job.nextItem(), "bent", Optional.empty(), ""));
+    job.record(new PartReplaced(old, job.nextItem(), "bent", Optional.empty(), PartSort.SAME));
     Verdict verdict = fitting.fit(job.state().getPart(old).part(), spot("3EX"), false);
     assertThat(verdict.word()).isEqualTo("retired");
     assertThat(verdict.wayOut()).contains("0075");

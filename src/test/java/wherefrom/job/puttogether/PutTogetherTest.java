@@ -14,6 +14,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Undone;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.tags.CodeLookup;
@@ -188,7 +189,11 @@ class PutTogetherTest {
     String replaced = tag(job, "lifter@3EX");
     job.record(
         new PartReplaced(
-            part(job, "lifter@3EX").item(), job.nextItem(), "worn", Optional.empty(), ""));
+            part(job, "lifter@3EX").item(),
+            job.nextItem(),
+            "worn",
+            Optional.empty(),
+            PartSort.SAME));
     together.scan(read(replaced));
     assertThat(word(together.scan(read(card(job, "3EX"))))).isEqualTo("retired");
   }

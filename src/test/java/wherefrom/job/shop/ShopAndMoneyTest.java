@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.job.BenchJob;
@@ -18,6 +19,7 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
+import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
@@ -29,6 +31,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -128,6 +131,11 @@ class ShopAndMoneyTest {
         .as("two pieces cannot be one part")
         .isEqualTo(
             new Retagging.Answer.Refused("It was accepted as number A already. Undo that first."));
+    bench.record(new LookRecorded(items.get(1), "pushrod-tip", Look.PASS, ""));
+    assertThat(retagging.accept(matches.get(1), items.get(1)))
+        .as("nor when one of them was looked at since")
+        .isInstanceOf(Retagging.Answer.Refused.class);
+    bench.job.undo();
     bench.job.undo();
     assertThat(retagging.accept(matches.get(1), items.get(1)))
         .isInstanceOf(Retagging.Answer.Accepted.class);
@@ -136,8 +144,8 @@ class ShopAndMoneyTest {
   @Test
   void aNewCamDragsLiftersAlongAndPassesTheBudget() {
     money.setBudget("500", 20, "EUR");
-    money.setPrice("lifters", "12.50");
-    money.setPrice("cam", "0");
+    money.setPrice(Article.read("lifters"), "12.50");
+    money.setPrice(Article.read("cam"), "0");
     money.note(0, "teardown consumables", "", CostState.PAID, "100", 0, "");
     PlanCost effect = money.effect(Change.of(ChangeKind.NEW_FLAT_CAM));
     assertThat(effect.sum()).isEqualTo(Money.ofCents(16 * 1250));
@@ -182,7 +190,7 @@ class ShopAndMoneyTest {
 
   @Test
   void whatEveryRebuildTakesNewIsReckonedWithFromItsPriceOn() {
-    money.setPrice("gasket set", "80");
+    money.setPrice(Article.read("gasket set"), "80");
     assertThat(money.budget().toBuy()).isEqualTo(Money.ofCents(8000));
     money.note(0, "gasket set", "", CostState.PAID, "75", 0, "");
     assertThat(money.budget().toBuy()).isEqualTo(Money.ZERO);
@@ -190,7 +198,7 @@ class ShopAndMoneyTest {
 
   @Test
   void aPartThatMustBeNewSavesNothing() {
-    money.setPrice("lifters", "12.50");
+    money.setPrice(Article.read("lifters"), "12.50");
     bench.decide("lifter@3EX", Decision.REUSE);
     assertThat(money.budget().avoided()).isEqualTo(Money.ofCents(1250));
     new Planning(bench.job).make(Change.of(ChangeKind.NEW_FLAT_CAM));

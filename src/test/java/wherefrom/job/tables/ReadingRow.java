@@ -44,6 +44,27 @@ final class ReadingRow {
     return Stream.concat(about.stream(), row.stream()).toList();
   }
 
+  /** The row of a clearance, which is worked out of other rows and judged at its worse end. */
+  static List<String> ofClearance(
+      List<String> about, String plan, String end, ResultValue value, Optional<Judgement> judged) {
+    List<String> row =
+        List.of(
+            plan,
+            end,
+            digits(value.value()),
+            value.unit().symbol(),
+            digits(value.standardUncertainty()),
+            limit(judged.flatMap(one -> one.limit().lower()), value),
+            limit(judged.flatMap(one -> one.limit().upper()), value),
+            judged.map(one -> one.limit().source()).orElse(""),
+            judged.map(one -> one.decision().name().toLowerCase(Locale.ROOT)).orElse(""),
+            "",
+            "worked out",
+            "",
+            "");
+    return Stream.concat(about.stream(), row.stream()).toList();
+  }
+
   private static String digits(double value) {
     BigDecimal plain =
         new BigDecimal(Double.toString(value)).round(new MathContext(12)).stripTrailingZeros();

@@ -16,6 +16,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartSort;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.print.TagChoice;
@@ -83,13 +84,17 @@ class TrackingTest {
   @Test
   void theLastNumberIsUsedAndNoneBeyondIt() {
     int pushrod = Benches.part(job, "pushrod@3EX").item();
-    job.record(new PartReplaced(pushrod, 9_995, "worn", Optional.empty(), ""));
+    job.record(new PartReplaced(pushrod, 9_995, "worn", Optional.empty(), PartSort.SAME));
     assertThat(track(PartKind.CAM_BEARING)).isInstanceOf(Tracking.Answer.Refused.class);
     job.undo();
     OpenJob other = Benches.apart();
     other.record(
         new PartReplaced(
-            Benches.part(other, "pushrod@3EX").item(), 9_994, "worn", Optional.empty(), ""));
+            Benches.part(other, "pushrod@3EX").item(),
+            9_994,
+            "worn",
+            Optional.empty(),
+            PartSort.SAME));
     Tracking.Answer answer = new Tracking(other).track(List.of(PartKind.CAM_BEARING));
     assertThat(answer).isInstanceOf(Tracking.Answer.Tracked.class);
     assertThat(Benches.part(other, "cam-bearing@C5").item()).isEqualTo(9_999);

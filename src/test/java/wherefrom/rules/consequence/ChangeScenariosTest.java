@@ -11,6 +11,9 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.rules.size.ChangeText;
 
 /** What a change covers, what it is called, and what work at the machine shop amounts to. */
 class ChangeScenariosTest {
@@ -74,7 +77,7 @@ class ChangeScenariosTest {
   @Test
   void aMainCapOfAnotherHousingIsPaidForAtItsMainAndARodsIsNot() {
     Consequence housing = one("R23:housing", Change.at(ChangeKind.CAP_LOST, "M3"), WHOLE);
-    assertThat(housing.wanted()).containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
+    assertThat(housing.wanted()).containsExactly(new Wanted(Goods.HOUSING, Optional.empty(), "M3"));
     assertThat(names(Change.at(ChangeKind.CAP_LOST, "R3"), WHOLE))
         .contains("R23:align-bore")
         .doesNotContain("R23:housing");
@@ -99,8 +102,8 @@ class ChangeScenariosTest {
         }
       }
     }
-    assertThat(one("R7:cam", Change.of(ChangeKind.FLAT_TO_ROLLER), WHOLE).what())
-        .isEqualTo("roller cam");
+    assertThat(one("R7:cam", Change.of(ChangeKind.FLAT_TO_ROLLER), WHOLE).goods())
+        .contains(Goods.ROLLER_CAM);
   }
 
   @Test
@@ -162,11 +165,15 @@ class ChangeScenariosTest {
 
   @Test
   void onlyAShopsDiameterOrDepthComesBackWithItsSize() {
-    assertThat(ShopWork.BORE.changes(List.of("B3"), "4.0300 in", V8))
-        .containsExactly(new Change(ChangeKind.BORED, "B3", "4.0300 in"));
-    assertThat(ShopWork.MILL_HEAD.changes(List.of("left"), "0.010 in", V8))
-        .containsExactly(new Change(ChangeKind.HEAD_MILLED, "left", "0.010 in"));
-    assertThat(ShopWork.HONE.changes(List.of("B3"), "4.0300 in", V8))
+    assertThat(
+            ShopWork.BORE.changes(List.of("B3"), Optional.of(Amount.of("4.0300", Unit.INCH)), V8))
+        .containsExactly(ChangeText.read(ChangeKind.BORED, "B3", "4.0300 in", Unit.INCH));
+    assertThat(
+            ShopWork.MILL_HEAD.changes(
+                List.of("left"), Optional.of(Amount.of("0.010", Unit.INCH)), V8))
+        .containsExactly(ChangeText.read(ChangeKind.HEAD_MILLED, "left", "0.010 in", Unit.INCH));
+    assertThat(
+            ShopWork.HONE.changes(List.of("B3"), Optional.of(Amount.of("4.0300", Unit.INCH)), V8))
         .containsExactly(Change.at(ChangeKind.HONED, "B3"));
     assertThat(ShopWork.BORE.isToDiameter()).isTrue();
     assertThat(ShopWork.MILL_HEAD.isToDiameter()).isFalse();

@@ -130,7 +130,7 @@ class ConsequenceRulesTest {
     for (ChangeKind kind : ChangeKind.values()) {
       String where = kind.reach().where(setting.layout()).get(0);
       ConsequenceRules.of(Change.at(kind, where), setting)
-          .forEach(one -> one.wanted().forEach(wanted -> priced.add(wanted.what())));
+          .forEach(one -> one.wanted().forEach(wanted -> priced.add(wanted.article().id())));
     }
     assertThat(priced)
         .contains(

@@ -100,6 +100,21 @@ class MessageTest {
   }
 
   @Test
+  void whatWasSaidOfAJobGoesWithIt() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          say(window, "Something to read.");
+          window.nanos.addAndGet(LATER_NANOS);
+          window.shell.context().open(SampleJob.whole().job);
+          window.layOut();
+          window.pressRail("Help");
+          assertThat(window.words()).doesNotContain("Something to read.");
+          return 0;
+        });
+  }
+
+  @Test
   void whatIsSaidOnTheWayToAScreenStays() {
     Toolkit.on(
         () -> {

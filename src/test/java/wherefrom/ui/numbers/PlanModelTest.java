@@ -11,6 +11,7 @@ import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanStepper.Stepped;
+import wherefrom.rules.consequence.Article;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.Margin;
 
@@ -142,7 +143,7 @@ class PlanModelTest {
 
   @Test
   void partsChecksAndMoneyFollowTheFigures() {
-    new MoneyBook(job).setPrice("head gaskets", "20");
+    new MoneyBook(job).setPrice(Article.read("head gaskets"), "20");
     whatIf("target", "9.5");
     assertThat(words("Money")).containsExactly("–", "40.00, 3 without a price");
     assertThat(words("To buy and do").get(1)).isEqualTo("4 things");

@@ -380,6 +380,40 @@ class PhotosFlowTest {
     assertThat(words()).contains("The photographs were not kept: their job was put away.");
   }
 
+  /** A window of another size makes its screens anew: what was answered stays answered. */
+  @Test
+  void whatWasBegunIsGoneOnWithInOtherLetters() throws IOException {
+    pictures("a.png", "b.png");
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    scan(sample.tag("pushrod@5IN"));
+    press("Skip");
+    assertThat(words()).contains("3 of 3");
+    press("Choose what it shows");
+    in(open -> open.shell.rescale());
+    press("The whole engine");
+    assertThat(Photograph.listAll(sample.job.state()))
+        .map(photo -> photo.file())
+        .containsExactly("photo-of-a.png", "photo-of-nose.png");
+    assertThat(Toolkit.on(() -> window.shell.current())).isInstanceOf(PhotosScreen.class);
+  }
+
+  @Test
+  void anAnswerDoesNotGoIntoAJobThatWasOpenedMeanwhile() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    hold();
+    scan(sample.tag("pushrod@5IN"));
+    SampleJob other = SampleJob.apart();
+    in(open -> open.shell.context().open(other.job));
+    goOn();
+    goOn();
+    assertThat(words()).contains("The photographs were not kept: their job was put away.");
+    scan(other.tag("pushrod@5IN"));
+    assertThat(Photograph.listAll(other.job.state())).isEmpty();
+    assertThat(Photograph.listAll(sample.job.state())).isEmpty();
+  }
+
   @Test
   void aBearingsCardOffersItsJournalAndTheDroppedAreDroppedAgain() throws IOException {
     at(ScreenId.PHOTOGRAPHS);

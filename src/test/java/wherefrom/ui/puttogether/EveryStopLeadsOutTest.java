@@ -240,7 +240,7 @@ class EveryStopLeadsOutTest {
   }
 
   private static void gasket(SampleWindow window, SampleJob sample) {
-    new Planning(sample.job).make(new Change(ChangeKind.GASKET_THICKNESS, "", ""));
+    new Planning(sample.job).make(Change.at(ChangeKind.GASKET_THICKNESS, ""));
     pushrod(window, sample);
   }
 
@@ -251,7 +251,7 @@ class EveryStopLeadsOutTest {
   }
 
   private static void bent(SampleWindow window, SampleJob sample) {
-    new Planning(sample.job).make(new Change(ChangeKind.PUSHROD_BENT, "3EX", ""));
+    new Planning(sample.job).make(Change.at(ChangeKind.PUSHROD_BENT, "3EX"));
     pushrod(window, sample);
   }
 }

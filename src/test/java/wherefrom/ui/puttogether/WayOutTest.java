@@ -112,7 +112,7 @@ class WayOutTest {
 
   @Test
   void anOpenCheckIsAnsweredAndThePartFits() {
-    new Planning(sample.job).make(new Change(ChangeKind.GASKET_THICKNESS, "", ""));
+    new Planning(sample.job).make(Change.at(ChangeKind.GASKET_THICKNESS, ""));
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.DO_THE_CHECK);
     String check = model.stopped().check().orElseThrow().consequence().key();

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
@@ -206,13 +207,18 @@ public final class SampleServices {
   private static Photos photos() {
     return new Photos() {
       @Override
-      public String add(Path jobFolder, Path picture) {
+      public String add(Path jobFolder, Path picture, Set<String> named) {
         return "photo-of-" + picture.getFileName();
       }
 
       @Override
-      public String name(Path picture) {
-        return "photo-of-" + picture.getFileName();
+      public Set<String> names(Path picture) {
+        return Set.of("photo-of-" + picture.getFileName());
+      }
+
+      @Override
+      public boolean isThere(Path jobFolder, String name) {
+        return true;
       }
 
       @Override

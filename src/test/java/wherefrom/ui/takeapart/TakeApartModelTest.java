@@ -243,4 +243,19 @@ class TakeApartModelTest {
             "Bore 4, piston",
             "Cam 2, bearing");
   }
+
+  /** A hand over the tag for a moment answers nothing. */
+  @Test
+  void whatTheCameraAsksEndsNoQuestion() {
+    model.tap(place("pushrod@5EX"));
+    assertThat(model.doubt()).isPresent();
+    model.ask("Hold the tag closer.");
+    assertThat(model.doubt()).isEmpty();
+    model.act(Action.YES);
+    assertThat(where("pushrod@5EX")).isEqualTo("in");
+    assertThat(model.doubt()).isPresent();
+    model.ask("Hold the tag closer.");
+    model.ask("");
+    assertThat(model.doubt()).isPresent();
+  }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The samples of the README and of its page on the command line do what they say: they are run in
  * order, in an empty folder.
  */
-class ReadmeSamplesTest {
+class ReadmeSamplesIT {
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```sh\n(.*?)^```$");
   private static final Pattern OURS = Pattern.compile("(?m)^(.*\\| )?wherefrom ");
 
@@ -40,31 +39,25 @@ class ReadmeSamplesTest {
     return samples;
   }
 
-  private Path script() throws IOException {
-    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  private static String script(FinishedProgram program) throws IOException {
     StringBuilder script = new StringBuilder("set -euo pipefail\n");
-    script.append("wherefrom() { \"" + java + "\" -XX:TieredStopAtLevel=1 -cp \"$CLASSES\"");
-    script.append(" -Dwherefrom.home=\"$PWD/home\" wherefrom.Main \"$@\"; }\n");
+    script.append("wherefrom() { '" + String.join("' '", program.words()) + "' \"$@\"; }\n");
     samples().forEach(script::append);
-    return Files.writeString(folder.resolve("samples.sh"), script);
+    return script.toString();
   }
 
   @Test
   void runInOrderAndEndWithEveryPlaceFilled() throws IOException, InterruptedException {
     assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "bash runs the samples");
     assertThat(samples()).hasSizeGreaterThanOrEqualTo(5);
-    Path output = folder.resolve("output");
-    ProcessBuilder bash = new ProcessBuilder("/bin/bash", script().toString());
-    bash.environment().put("CLASSES", System.getProperty("java.class.path"));
-    bash.directory(Files.createDirectory(folder.resolve("bench")).toFile());
-    bash.redirectErrorStream(true).redirectOutput(output.toFile());
-    int status = bash.start().waitFor();
-    List<String> lines = Files.readAllLines(output, StandardCharsets.UTF_8);
-    assertThat(status).as(String.join("\n", lines)).isZero();
-    assertThat(lines)
+    FinishedProgram program = FinishedProgram.in(folder);
+    Path bench = Files.createDirectory(folder.resolve("bench"));
+    Path script = Files.writeString(folder.resolve("samples.sh"), script(program));
+    String said = program.run(List.of("/bin/bash", script.toString()), bench);
+    assertThat(said.lines())
         .contains("87 to fit", "wrong place", "stopped with status 1", "0 to fit")
         .contains("Finished: main bearings.");
-    assertThat(folder.resolve("bench/tags.pdf")).isNotEmptyFile();
-    assertThat(folder.resolve("bench/first-v8.zip")).isNotEmptyFile();
+    assertThat(bench.resolve("tags.pdf")).isNotEmptyFile();
+    assertThat(bench.resolve("first-v8.zip")).isNotEmptyFile();
   }
 }

@@ -1,0 +1,58 @@
+package wherefrom.ui.app;
+
+import java.util.function.Consumer;
+
+/**
+ * A screen that has no room for letters of the size that is set gets the next smaller ones, so that
+ * nothing of it is cut: made anew where nothing was done on it yet, else where it stands.
+ */
+final class LettersThatFit {
+  private final WindowDress dress;
+  private final ScreenPath path;
+  private final Consumer<TitleRow> told;
+  private final Runnable arrange;
+  private final Runnable remake;
+
+  /**
+   * @param told is given the title row that the frame has then
+   * @param arrange lays the screen that is up into the frame
+   * @param remake makes the screen that is up anew with the next smaller letters
+   */
+  LettersThatFit(
+      WindowDress dress,
+      ScreenPath path,
+      Consumer<TitleRow> told,
+      Runnable arrange,
+      Runnable remake) {
+    this.dress = dress;
+    this.path = path;
+    this.told = told;
+    this.arrange = arrange;
+    this.remake = remake;
+  }
+
+  void fit() {
+    if (dress.frame().fits()) {
+      return;
+    }
+    if (path.letters() > 1) {
+      smaller();
+    } else if (dress.letters() > 1) {
+      dress.reframe(1, told);
+      arrange.run();
+      fit();
+    } else if (path.isShrunk()) {
+      remake.run();
+    }
+  }
+
+  private void smaller() {
+    if (path.isFresh()) {
+      remake.run();
+    } else {
+      path.shrink();
+      dress.frame().layAllOut();
+      fit();
+    }
+  }
+}
