@@ -45,11 +45,8 @@ final class Referee {
 
   /** What renews parts that have worn in, or that are not of the size or the sort. */
   private final Marks worn;
-
   private final Marks size;
-
   private final Marks sort;
-
   private final Marks flat;
   private final Marks roller;
 
@@ -156,7 +153,9 @@ final class Referee {
     boolean turns = piece.kind.turns || piece.kind == Kind.LIFTER && motor.roller;
     return !objections.isEmpty()
         ? objections.get(0).word()
-        : turned && turns ? Word.WRONG_END : Word.RIGHT;
+        : Mates.isUnderCap(scene, slot)
+            ? Word.NOT_CLEARED
+            : turned && turns ? Word.WRONG_END : Word.RIGHT;
   }
 
   /** What stands against a part in a slot of its kind, in the order in which it is said. */
