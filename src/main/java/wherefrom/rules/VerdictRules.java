@@ -57,6 +57,11 @@ public final class VerdictRules {
             .allMatch(Objection::canBeSettled);
   }
 
+  /** Whether a part would be in the wrong way round, whatever else is said of it first. */
+  public static boolean isTurned(JobFacts bench, Attempt attempt) {
+    return AFTER.judge(bench, attempt).isPresent();
+  }
+
   private static Verdict find(JobFacts bench, Attempt attempt) {
     return findFirst(BEFORE, bench, attempt)
         .or(() -> objection(bench, attempt))

@@ -150,12 +150,17 @@ final class Referee {
       return Word.PLACE_TAKEN;
     }
     List<Objection> objections = objections(piece, slot);
-    boolean turns = piece.kind.turns || piece.kind == Kind.LIFTER && motor.roller;
     return !objections.isEmpty()
         ? objections.get(0).word()
         : Mates.isUnderCap(scene, slot)
             ? Word.NOT_CLEARED
-            : turned && turns ? Word.WRONG_END : Word.RIGHT;
+            : turned && turns(number) ? Word.WRONG_END : Word.RIGHT;
+  }
+
+  /** Whether a piece has a way round. */
+  boolean turns(int number) {
+    Kind kind = scene.piece(number).kind;
+    return kind.turns || kind == Kind.LIFTER && motor.roller;
   }
 
   /** What stands against a part in a slot of its kind, in the order in which it is said. */
