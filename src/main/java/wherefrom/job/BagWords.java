@@ -1,12 +1,12 @@
 package wherefrom.job;
 
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.BagFilled;
 import wherefrom.job.entry.BagMoved;
 import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
-import wherefrom.inspection.Subject;
 import wherefrom.parts.BigPartName;
 import wherefrom.parts.TagType;
 import wherefrom.text.Words;

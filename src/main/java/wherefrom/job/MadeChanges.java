@@ -178,7 +178,10 @@ public final class MadeChanges {
       String where =
           result
               .subject()
-              .match(part -> where(job.getPart(part.item()).part()), Subject.AFeature::where, beside -> "");
+              .match(
+                  part -> where(job.getPart(part.item()).part()),
+                  Subject.AFeature::where,
+                  beside -> "");
       String key = result.subject().key() + " " + result.plan().key();
       int item = result.subject().match(Subject.APart::item, feature -> 0, beside -> 0);
       put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));

@@ -252,6 +252,8 @@ class OneEntryTest {
     call(1, "measure", rings.toArray(String[]::new));
     call(1, "ring tick", "--cylinder", "1", "--ring", "top");
     call(1, "weight set", "--what", "shells", "--figure", "45g");
+    call(0, "before list");
+    call(0, "before signs");
     call(0, "weight list");
     call(0, "weight bob");
   }

@@ -61,6 +61,7 @@ final class Gallery {
     shots.addAll(TimingShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());
+    shots.addAll(BeforeShots.all());
     shots.addAll(TrayShots.all());
     shots.addAll(PhotoShots.all());
     shots.addAll(InspectShots.all());

@@ -108,6 +108,7 @@ public record BuildRecord(
             new RecordSizes(state).section(),
             RingRecord.section(job),
             WeightRecord.section(job),
+            BeforeRecord.section(job),
             RecordTables.tools(job),
             TorqueRecord.section(job),
             TimingRecord.section(job),

@@ -36,6 +36,7 @@ final class RecordSeen {
 
   private final EngineJob job;
   private final Days days;
+
   /** Which check of what. */
   private record Asked(String where, String check) {}
 
@@ -73,7 +74,8 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject.match(part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
+    return subject.match(
+        part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
   }
 
   RecordSection section() {

@@ -267,12 +267,7 @@ public final class RecordTables {
     List<RecordSection.Row> rows = new ArrayList<>();
     for (Photograph photo : Photograph.listAll(job)) {
       rows.add(
-          row(
-              false,
-              photo.words(job),
-              photo.story(),
-              photo.file(),
-              open.days().day(photo.time())));
+          row(false, photo.words(job), photo.story(), photo.file(), open.days().day(photo.time())));
     }
     return new RecordSection(
         BuildRecord.PHOTOGRAPHS,

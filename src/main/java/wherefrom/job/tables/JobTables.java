@@ -20,7 +20,8 @@ public final class JobTables {
           "returns",
           "torque",
           "timing",
-          "rings");
+          "rings",
+          "signs");
 
   private JobTables() {}
 
@@ -38,6 +39,7 @@ public final class JobTables {
         WorkTables.returns(job.state()),
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
-        RingTables.rings(job));
+        RingTables.rings(job),
+        BeforeTables.signs(job));
   }
 }

@@ -10,6 +10,7 @@ public enum ScreenId {
   BENCH_MAP,
   PART,
   PHOTOGRAPHS,
+  BEFORE,
   BETWEEN,
   INSPECT,
   MEASURE,

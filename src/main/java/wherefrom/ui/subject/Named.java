@@ -34,9 +34,7 @@ public final class Named {
   /** The place alone: {@code 3 EX}, {@code 2}, {@code left}. */
   public static String place(EngineJob job, Subject subject) {
     return subject.match(
-        tagged -> job.getPart(tagged.item()).part().home().figures(),
-        Named::place,
-        beside -> "");
+        tagged -> job.getPart(tagged.item()).part().home().figures(), Named::place, beside -> "");
   }
 
   private static String place(Subject.AFeature at) {
