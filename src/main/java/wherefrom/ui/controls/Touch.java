@@ -214,11 +214,6 @@ public final class Touch {
     return target(plate(words, Scale.KEY_MM, "plain"), act);
   }
 
-  /** A key that is pressed often: a little higher than others, no other look. */
-  public TouchKey primary(String words, Runnable act) {
-    return key(words, act);
-  }
-
   /**
    * The tag: the one thing to do now, once on a screen.
    *

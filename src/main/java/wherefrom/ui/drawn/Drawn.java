@@ -86,10 +86,6 @@ public final class Drawn {
     };
   }
 
-  public Function<Bounds, Drawing> bearing(Spot spot) {
-    return room -> OneBearing.of(layout, spot, room, asked, glass);
-  }
-
   /** Columns of a cylinder, without names and marks. */
   public Function<Bounds, Drawing> columns(int cylinder, Set<Column> columns) {
     return columns(cylinder, columns, Set.of());
