@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.logging.Logger;
@@ -39,7 +40,7 @@ public final class Main {
     HomeFolders folders = Wiring.folders();
     Caches.in(folders.cache());
     RunLog.begin(folders.settings());
-    Services services = Wiring.services(Clock.systemDefaultZone());
+    Services services = Wiring.services(Clock.system(ZoneId.systemDefault()));
     List<String> words = List.of(arguments);
     if (words.stream().allMatch(ExportedJobs::isNamed)) {
       openWindow(services, words.stream().map(Path::of).toList());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.inspection.Look;
 import wherefrom.job.inspect.DebrisBook;
+import wherefrom.rules.debris.Clue;
 import wherefrom.rules.debris.DebrisFind;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisMap;
@@ -48,7 +49,7 @@ final class DebrisCommands {
     DebrisPlace place = Names.find(DebrisPlace.class, "place", call.operands().get(0));
     DebrisLook look = Names.find(DebrisLook.class, "kind of debris", call.operands().get(1));
     new DebrisBook(bench.job()).found(place, look, call.text("--note"));
-    String suspect = DebrisMap.suspect(new DebrisFind(place, look));
+    String suspect = DebrisMap.suspect(new DebrisFind(place, look)).sentence();
     return new Row.Told(
         suspect, Json.object("place", Names.of(place), "what", Names.of(look), "suspect", suspect));
   }
@@ -89,7 +90,7 @@ final class DebrisCommands {
               .map(opening -> Names.of(opening) + "\t" + opening.sentence())
               .toList();
       return new MapRow(
-          map.suspects(),
+          map.suspects().stream().map(Clue::sentence).toList(),
           map.openings().stream().map(Names::of).toList(),
           MainsRow.of(map.question()),
           new Row.Beside(Row.lines(lines)));

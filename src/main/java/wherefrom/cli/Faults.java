@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.util.Objects;
+import wherefrom.text.Words;
 
 /** Sentences for what the system says of files. */
 final class Faults {
@@ -14,8 +15,7 @@ final class Faults {
 
   static String sentence(IOException e) {
     if (!(e instanceof FileSystemException fault)) {
-      String message = Objects.requireNonNullElse(e.getMessage(), "The disk gave no reason.");
-      return message.endsWith(".") ? message : message + ".";
+      return Words.withStop(Objects.requireNonNullElse(e.getMessage(), "The disk gave no reason."));
     }
     String file = fault.getFile() + ": ";
     if (e instanceof NoSuchFileException) {

@@ -185,8 +185,7 @@ final class JobCommands {
             "job list",
             "Lists the jobs of a jobs folder, the one last worked on first.",
             Option.maybe("--folder", "JOBS", "the jobs folder; the settings' if not given"))
-        .noting(
-            "One line per job: folder, name, when it was last worked on, what to do next.")
+        .noting("One line per job: folder, name, when it was last worked on, what to do next.")
         .does(
             (call, answer) -> {
               boolean given = call.find("--folder").isPresent();

@@ -10,6 +10,8 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
+import wherefrom.rules.VerdictRules;
 
 /** Fits one part after the other, each named with its place. */
 final class Pairing {
@@ -71,7 +73,7 @@ final class Pairing {
   private Status fit(Part part, Spot spot) throws BadInput {
     Fitting fitting = new Fitting(bench.job());
     if (onPurpose.isEmpty()) {
-      return say(fitting.fit(part, spot, turned));
+      return sayFitted(fitting.fit(part, spot, turned));
     }
     Optional<Unmated> unmated = fitting.findUnmated(part, spot);
     try {
@@ -82,9 +84,13 @@ final class Pairing {
     }
   }
 
-  private static String againstStop(
-      Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
-    String more = unmated.map(what -> " " + what.words()).orElse("");
+  private String againstStop(Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
+    boolean alone = against.name() == VerdictName.WRONG_END;
+    boolean hidden =
+        !alone
+            && VerdictRules.isTurned(bench.state().bench(), new Attempt(part, spot, this.turned));
+    String more =
+        (hidden ? " It is turned, too." : "") + unmated.map(what -> " " + what.words()).orElse("");
     String where = part.words() + ", at " + spot.words() + ".";
     return "Fitted against the stop \"" + against.word() + "\": " + where + more;
   }
@@ -116,6 +122,11 @@ final class Pairing {
 
   private Status say(Verdict verdict) {
     answer.row(Meaning.Judged.of(bench, verdict));
+    return Status.stoppedIf(verdict.stops());
+  }
+
+  private Status sayFitted(Verdict verdict) {
+    answer.row(Meaning.Fitted.of(bench, verdict));
     return Status.stoppedIf(verdict.stops());
   }
 }

@@ -52,7 +52,9 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
     new PairClearances(bench.state())
         .find(result.subject()).stream()
             .filter(one -> one.pair().isBy(result.plan()))
-            .map(one -> new Clearance(one.pair().key(), one.words(), one.sentence(), one.judgement()))
+            .map(
+                one ->
+                    new Clearance(one.pair().key(), one.words(), one.sentence(), one.judgement()))
             .forEach(clearances::add);
     return clearances;
   }
@@ -83,9 +85,10 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
     String unjudged =
         String.format(
             Locale.ROOT,
-            ": %d of %d readings, not judged yet",
+            ": %d of %d readings%s",
             result.samples().size(),
-            result.plan().stations().size());
+            result.plan().stations().size(),
+            result.isEach() ? "" : ", not judged yet");
     lines.add(words + ", " + result.plan().title() + (result.isWhole() ? "" : unjudged));
     for (ResultValue value : result.values()) {
       String none = Answer.cells(value.key(), value.text(), "no limit");

@@ -28,7 +28,7 @@ final class RingCommands {
     @Override
     public Map<String, Object> fields() {
       return Json.object(
-          "cylinder", Integer.parseInt(row.where().substring(1)),
+          "cylinder", row.cylinder(),
           "ring", row.ring().id(),
           "state", row.state().id(),
           "wanted", row.wanted().map(one -> one.value().text()).orElse(""),

@@ -2,7 +2,6 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import wherefrom.workings.Note;
 import wherefrom.workings.Result;
@@ -43,7 +42,7 @@ record WorkedRow(List<Value> results, List<Remark> notes, List<String> takenAsEx
     @Override
     public Map<String, Object> fields() {
       return Json.object(
-          "kind", note.kind().name().toLowerCase(Locale.ROOT),
+          "kind", note.kind().id(),
           "key", note.key(),
           "text", note.text(),
           "source", note.source().text());

@@ -77,6 +77,27 @@ public sealed interface Site {
         At::new);
   }
 
+  /** The number of its cylinder, main or cam bearing; empty of a bank and of all the engine. */
+  default Optional<Integer> findNumber() {
+    if (this instanceof Main main) {
+      return Optional.of(main.number());
+    }
+    return this instanceof At at
+        ? at.spot()
+            .match(
+                valve -> at.spot().findCylinder(),
+                bore -> at.spot().findCylinder(),
+                rod -> at.spot().findCylinder(),
+                main -> Optional.of(main.number()),
+                bearing -> Optional.of(bearing.number()))
+        : findCylinder();
+  }
+
+  /** The one spot that it is; empty where it is more. */
+  default Optional<Spot> findSpot() {
+    return this instanceof At at ? Optional.of(at.spot()) : Optional.empty();
+  }
+
   /** The cylinder that it names; empty where it names none, or more than one. */
   default Optional<Integer> findCylinder() {
     if (this instanceof BigEnd end) {

@@ -4,10 +4,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.parts.TagType;
 
 /** What a look or a measurement is about. */
@@ -39,43 +37,57 @@ public sealed interface Subject {
   /**
    * A surface or shaft that carries no tag.
    *
-   * @param where one of {@link Feature#where}
+   * @param site one of those that {@link Feature#where} names
    */
-  record AFeature(Feature feature, String where) implements Subject {
+  record AFeature(Feature feature, Site site) implements Subject {
+    /** The one at a site that is given by its key. */
+    public AFeature(Feature feature, String where) {
+      this(feature, Site.of(where));
+    }
+
     @Override
     public String key() {
-      return feature.key() + "@" + where;
+      return feature.key() + "@" + where();
+    }
+
+    /** The key of its site. */
+    public String where() {
+      return site.key();
+    }
+
+    /** The number of its cylinder, main or cam bearing; 0 of what has none. */
+    public int number() {
+      return site.findNumber().orElse(0);
     }
 
     /** Whether it is at a spot; a journal or a housing is at both halves of its bearing. */
     public boolean isAt(Spot spot) {
       return switch (feature.reach()) {
-        case VALVE, CAM_BEARING -> where.equals(spot.key());
+        case VALVE, CAM_BEARING -> site.equals(new Site.At(spot));
         case CYLINDER ->
             spot.match(valve -> false, this::isIn, this::isIn, main -> false, bearing -> false);
-        case MAIN -> where.equals(Site.around(spot).key());
+        case MAIN -> site.equals(Site.around(spot));
         case BANK, WHOLE -> false;
       };
     }
 
     private boolean isIn(Spot spot) {
-      return spot.findCylinder()
-          .map(BoreSpot::new)
-          .filter(at -> at.key().equals(where))
-          .isPresent();
+      return site.findCylinder().isPresent() && site.findCylinder().equals(spot.findCylinder());
     }
 
     /** {@code cylinder 3, exhaust, cam lobe}, {@code main 2, main journal}, {@code crankshaft}. */
     public String words() {
-      if (where.isEmpty()) {
-        return feature.word();
-      }
       return switch (feature.reach()) {
-        case MAIN -> feature.word() + " " + where.substring(1);
-        case CYLINDER -> "cylinder " + where.substring(1) + ", " + feature.word();
-        case BANK -> feature.word() + ", " + where + " bank";
-        default -> Spots.find(where).map(spot -> spot.words() + ", ").orElse("") + feature.word();
+        case MAIN -> feature.word() + " " + number();
+        case CYLINDER -> "cylinder " + number() + ", " + feature.word();
+        case BANK -> feature.word() + ", " + where() + " bank";
+        case VALVE, CAM_BEARING -> spotWords() + feature.word();
+        case WHOLE -> feature.word();
       };
+    }
+
+    private String spotWords() {
+      return site.findSpot().map(spot -> spot.words() + ", ").orElse("");
     }
   }
 
@@ -121,6 +133,17 @@ public sealed interface Subject {
 
   static Subject ofPart(int item) {
     return new APart(item);
+  }
+
+  /** Where the feature with this key is; empty of all else. */
+  static Optional<Site> findSite(String key) {
+    return find(key)
+        .flatMap(
+            one ->
+                one.match(
+                    part -> Optional.empty(),
+                    at -> Optional.of(at.site()),
+                    any -> Optional.empty()));
   }
 
   /** The subject with this key; empty when the text is no such key. */

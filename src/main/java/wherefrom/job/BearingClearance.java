@@ -5,6 +5,7 @@ import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
+import wherefrom.text.Words;
 import wherefrom.workings.ResultValue;
 
 /**
@@ -43,7 +44,7 @@ public record BearingClearance(
       return "Still to measure: " + String.join(", ", missing) + ".";
     }
     return judgement
-        .map(judged -> "O" + judged.sentence().substring(1))
+        .map(judged -> Words.capital(judged.sentence()))
         .or(() -> range.map(known -> "Oil clearance " + known.text() + ", no limit typed yet."))
         .orElse(said);
   }

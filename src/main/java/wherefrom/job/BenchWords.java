@@ -137,7 +137,12 @@ final class BenchWords {
   /** What was looked at or measured, by its key. */
   private static String at(EntryWords words, String key) {
     return Subject.find(key)
-        .map(subject -> subject.match(part -> words.part(part.item()), Subject.AFeature::words, beside -> BagWords.of(words, beside)))
+        .map(
+            subject ->
+                subject.match(
+                    part -> words.part(part.item()),
+                    Subject.AFeature::words,
+                    beside -> BagWords.of(words, beside)))
         .orElse(key);
   }
 }

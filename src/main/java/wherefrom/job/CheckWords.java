@@ -12,6 +12,7 @@ import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 
 /** The answered checks in words: what was asked, by which rule, and why. */
 public final class CheckWords {
@@ -51,8 +52,7 @@ public final class CheckWords {
   }
 
   private static String words(Consequence rule) {
-    String sentence = rule.sentence();
-    String asked = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    String asked = Words.withoutStop(rule.sentence());
     return asked + " (" + rule.ruleWords() + ", " + String.join(", then ", rule.reasons()) + ")";
   }
 

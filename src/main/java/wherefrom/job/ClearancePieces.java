@@ -1,10 +1,12 @@
 package wherefrom.job;
 
 import java.util.Optional;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
-import wherefrom.inspection.measure.Sample;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Measured;
 
@@ -25,7 +27,7 @@ final class ClearancePieces {
   }
 
   String words() {
-    return (main ? "main " : "rod ") + journal.where().substring(1);
+    return (main ? "main " : "rod ") + journal.number();
   }
 
   /** Every reading of the journal as it is now; empty while one is missing. */
@@ -47,12 +49,12 @@ final class ClearancePieces {
 
   /** The shell that is fitted counts before the one that came out. */
   Optional<MeasuredResult> wall(ShellHalf half) {
-    String place =
-        (main ? "main-shell@M" : "rod-shell@R")
-            + journal.where().substring(1)
-            + (half == ShellHalf.UPPER ? "U" : "L");
-    return Place.find(place)
-        .flatMap(spot -> job.findFitted(spot).or(() -> job.findOwner(spot)))
+    Place place =
+        main
+            ? new Place(PartKind.MAIN_SHELL, new MainSpot(journal.number(), half))
+            : new Place(PartKind.ROD_SHELL, new RodSpot(journal.number(), half));
+    return job.findFitted(place)
+        .or(() -> job.findOwner(place))
         .flatMap(
             shell ->
                 whole(Subject.ofPart(shell.item()), main ? "main-shell-wall" : "rod-shell-wall"));
@@ -68,10 +70,5 @@ final class ClearancePieces {
         .filter(sample -> sample.station().key().equals(station))
         .findFirst()
         .map(sample -> sample.measured(result.tool()));
-  }
-
-  /** The end of the journal that a reading stands at, as the shells' walls name it. */
-  static String end(Sample position) {
-    return position.station().key().startsWith("front") ? "front" : "rear";
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.ShellHalf;
+import wherefrom.inspection.measure.JournalEnd;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.quantity.Measured;
 import wherefrom.workings.Inputs;
@@ -31,14 +32,14 @@ final class ClearancePositions {
         .ifPresent(
             sizes -> {
               for (Sample sample : sizes.samples()) {
-                at(ClearancePieces.end(sample), sample.measured(sizes.tool()))
+                at(JournalEnd.of(sample.station()), sample.measured(sizes.tool()))
                     .ifPresent(answers::add);
               }
             });
     return answers;
   }
 
-  private Optional<WorkingAnswer> at(String end, Measured size) {
+  private Optional<WorkingAnswer> at(JournalEnd end, Measured size) {
     Optional<Measured> housing = pieces.crown();
     Optional<Measured> upper = wall(ShellHalf.UPPER, end);
     Optional<Measured> lower = wall(ShellHalf.LOWER, end);
@@ -54,7 +55,7 @@ final class ClearancePositions {
     return Optional.of(new OilClearanceByOneWall().compute(inputs.with("wall", one.get())));
   }
 
-  private Optional<Measured> wall(ShellHalf half, String end) {
-    return pieces.wall(half).flatMap(result -> ClearancePieces.at(result, end));
+  private Optional<Measured> wall(ShellHalf half, JournalEnd end) {
+    return pieces.wall(half).flatMap(result -> ClearancePieces.at(result, end.wall()));
   }
 }

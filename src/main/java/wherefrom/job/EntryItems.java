@@ -54,7 +54,10 @@ public final class EntryItems {
 
   private static List<Integer> photographed(SubjectPhotographed photo) {
     return Subject.find(photo.subject()).stream()
-        .flatMap(subject -> subject.match(part -> Stream.of(part.item()), at -> Stream.empty(), beside -> Stream.empty()))
+        .flatMap(
+            subject ->
+                subject.match(
+                    part -> Stream.of(part.item()), at -> Stream.empty(), beside -> Stream.empty()))
         .toList();
   }
 

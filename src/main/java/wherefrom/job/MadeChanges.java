@@ -129,7 +129,7 @@ public final class MadeChanges {
   }
 
   private void takeLook(FeatureLooked look, LoggedEntry logged) {
-    String where = look.subject().substring(look.subject().indexOf('@') + 1);
+    String where = Subject.findSite(look.subject()).map(Site::key).orElse("");
     take(look.subject(), look.check(), look.look(), where, logged.sequence(), 0);
   }
 
@@ -178,7 +178,10 @@ public final class MadeChanges {
       String where =
           result
               .subject()
-              .match(part -> where(job.getPart(part.item()).part()), Subject.AFeature::where, beside -> "");
+              .match(
+                  part -> where(job.getPart(part.item()).part()),
+                  Subject.AFeature::where,
+                  beside -> "");
       String key = result.subject().key() + " " + result.plan().key();
       int item = result.subject().match(Subject.APart::item, feature -> 0, beside -> 0);
       put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));

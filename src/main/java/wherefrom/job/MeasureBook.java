@@ -13,6 +13,7 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Results;
 import wherefrom.inspection.measure.Sample;
+import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.entry.LimitTyped;
@@ -173,7 +174,7 @@ public final class MeasureBook {
             tool.get(),
             one.zero(),
             values,
-            samples.size() < plan.get().stations().size() ? List.of() : judge(plan.get(), values),
+            judge(plan.get(), judged(plan.get(), samples, values)),
             one.readings().confirmed(),
             one.readings().note()));
   }
@@ -191,6 +192,20 @@ public final class MeasureBook {
                         surface ->
                             cuts.findBefore(surface, at.where(), one.logged().sequence())
                                 .flatMap(cut -> cut.findDiameter(surface, findSize(plan.key())))));
+  }
+
+  /**
+   * What can be judged: where stations are missing nothing of them all, but a reading that stands
+   * for itself. Not every engine has all stations, such as a third ring.
+   */
+  private static List<ResultValue> judged(
+      ReadingPlan plan, List<Sample> samples, List<ResultValue> values) {
+    if (samples.size() == plan.stations().size()) {
+      return values;
+    }
+    return plan.shape() == Shape.EACH
+        ? values.stream().filter(value -> plan.findStation(value.key()).isPresent()).toList()
+        : List.of();
   }
 
   private List<Judgement> judge(ReadingPlan plan, List<ResultValue> values) {

@@ -8,6 +8,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Sample;
+import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Measured;
@@ -49,7 +50,15 @@ public record MeasuredResult(
     return judgements.stream().map(Judgement::look).max(Look::compareTo).orElse(Look.NOT_LOOKED);
   }
 
-  /** Whether every station was read. What is not whole is not judged. */
+  /**
+   * Whether what was read stands by itself, though the engine may lack a station or more is to
+   * come: each reading is then judged alone.
+   */
+  public boolean isEach() {
+    return plan.shape() == Shape.EACH && !samples.isEmpty();
+  }
+
+  /** Whether every station was read. What is not whole is judged only where {@link #isEach}. */
   public boolean isWhole() {
     return samples.size() == plan.stations().size();
   }
@@ -78,6 +87,9 @@ public record MeasuredResult(
 
   /** The size that stands for the part: its value, or the mean of its readings. */
   public Optional<ResultValue> findSize() {
-    return findValue("value").or(() -> findValue("mean")).or(() -> findValue("lift"));
+    return findValue("value")
+        .or(() -> findValue("mean"))
+        .or(() -> findValue("lift"))
+        .or(() -> findValue("leak"));
   }
 }

@@ -5,6 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.ShellHalf;
+import wherefrom.engine.Site;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.inspection.measure.Limit;
@@ -38,7 +42,7 @@ final class PairReadings {
         .or(
             () ->
                 side.kind()
-                    .flatMap(kind -> Place.find(place(kind, where)))
+                    .flatMap(kind -> findPlace(kind, Site.of(where)))
                     .flatMap(place -> part(job, place))
                     .map(part -> Subject.ofPart(part.item())));
   }
@@ -48,8 +52,12 @@ final class PairReadings {
     return job.findFitted(place).or(() -> job.findOwner(place));
   }
 
-  private static String place(PartKind kind, String where) {
-    return kind.key() + "@" + (kind == PartKind.ROD ? "R" + where.substring(1) + "U" : where);
+  private static Optional<Place> findPlace(PartKind kind, Site site) {
+    Optional<? extends Spot> spot =
+        kind == PartKind.ROD
+            ? site.findCylinder().map(cylinder -> new RodSpot(cylinder, ShellHalf.UPPER))
+            : site.findSpot();
+    return spot.filter(at -> Place.canLive(kind, at)).map(at -> new Place(kind, at));
   }
 
   PairClearance workOut() {

@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +18,7 @@ import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
+import wherefrom.text.Words;
 
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
@@ -204,11 +204,9 @@ public final class StandingRules {
 
   /** {@code a check is open (rule 11): check the pushrod length with a checking pushrod}. */
   private static String words(Consequence check) {
-    String sentence = check.sentence();
     return "a check is open ("
         + check.ruleWords()
         + "): "
-        + sentence.substring(0, 1).toLowerCase(Locale.ROOT)
-        + sentence.substring(1, sentence.length() - 1);
+        + Words.small(Words.withoutStop(check.sentence()));
   }
 }

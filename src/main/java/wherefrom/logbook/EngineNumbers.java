@@ -32,10 +32,11 @@ final class EngineNumbers {
   }
 
   /**
-   * A number from 1 to 9,999,999 that is not in use; 0 is that of the action cards. Where there is
-   * one, its typed codes are none of the engines' in use, action cards included: first of no type
-   * of tag, else of the same type. 97 engines can differ so; where all do, the number alone
-   * differs.
+   * A number from 1 to 9,999,999 that is not in use; 0 is that of the action cards. First one is
+   * looked for whose parts, place cards and baskets have typed codes that are those of no tag of
+   * these types, nor of an action card, of the engines in use. Else its codes are no other engine's
+   * for the same type of tag: with the action cards, 97 numbers can differ so. Where all 97 are
+   * taken the number alone differs, and a typed code is asked about.
    */
   int next(Set<Integer> inUse) {
     Set<Integer> known = new TreeSet<>(inUse);

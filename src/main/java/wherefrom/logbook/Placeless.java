@@ -38,7 +38,7 @@ final class Placeless {
   private boolean walk() {
     boolean changed = false;
     out.write(bytes, 0, 2);
-    int at = 2;
+    int at = filled(2);
     while (isSegment(at) && (bytes[at + 1] & 0xFF) != SCAN) {
       int next = at + 2 + length(at);
       if ((bytes[at + 1] & 0xFF) == APP1 && tellsPlace(at + HEAD, next)) {
@@ -47,11 +47,22 @@ final class Placeless {
       } else {
         out.write(bytes, at, next - at);
       }
-      at = next;
+      at = filled(next);
     }
     int end = end(at);
     out.write(bytes, at, end - at);
     return changed || end < bytes.length;
+  }
+
+  /** Behind the filling: any number of FF may stand before a marker (ITU-T T.81, B.1.1.2). */
+  private int filled(int from) {
+    int at = from;
+    while (at + 1 < bytes.length
+        && (bytes[at] & 0xFF) == MARKER
+        && (bytes[at + 1] & 0xFF) == MARKER) {
+      at++;
+    }
+    return at;
   }
 
   /** Whether a whole segment stands there. */

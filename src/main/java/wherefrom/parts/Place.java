@@ -46,8 +46,8 @@ public record Place(PartKind kind, Spot spot) {
   public String words() {
     int number = spot.number();
     return switch (kind) {
-      case ROD_SHELL -> "rod " + number + ", " + half() + " shell";
-      case MAIN_SHELL -> "main " + number + ", " + half() + " shell";
+      case ROD_SHELL -> "rod " + number + ", " + shell();
+      case MAIN_SHELL -> "main " + number + ", " + shell();
       case ROD -> "cylinder " + number + ", rod";
       case ROD_CAP -> "rod " + number + ", cap";
       case MAIN_CAP -> "main " + number + ", cap";
@@ -55,6 +55,15 @@ public record Place(PartKind kind, Spot spot) {
       case CAM_BEARING -> spot.words();
       default -> spot.words() + ", " + kind.word();
     };
+  }
+
+  /**
+   * Which of two shells it is: {@code upper shell}.
+   *
+   * @throws java.util.NoSuchElementException where it is the place of no shell
+   */
+  public String shell() {
+    return half() + " shell";
   }
 
   private String half() {

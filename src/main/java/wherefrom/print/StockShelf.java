@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.files.Incoming;
+import wherefrom.text.Words;
 
 /** The ready stocks, and the user's own from a file. */
 final class StockShelf {
@@ -115,8 +116,7 @@ final class StockShelf {
   }
 
   private static String ended(Exception e) {
-    String message = String.valueOf(e.getMessage());
-    return message.endsWith(".") ? message : message + ".";
+    return Words.withStop(String.valueOf(e.getMessage()));
   }
 
   private static StockReading bad(String sentence) {

@@ -3,7 +3,6 @@ package wherefrom.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * A figure with its unit, exactly as it was entered: 3.870 in keeps its three decimals.
@@ -69,6 +68,11 @@ public record Amount(BigDecimal number, Unit unit) {
     return new Amount(number.setScale(decimals, RoundingMode.HALF_UP), unit);
   }
 
+  /** In this unit, with every decimal of both. */
+  public Amount plus(Amount other) {
+    return new Amount(number.add(other.to(unit).number()), unit);
+  }
+
   public Amount negated() {
     return new Amount(number.negate(), unit);
   }
@@ -77,11 +81,5 @@ public record Amount(BigDecimal number, Unit unit) {
   public String text() {
     String gap = unit.symbol().isEmpty() || unit == Unit.PERCENT ? "" : " ";
     return number.toPlainString() + gap + unit.symbol();
-  }
-
-  /** As {@link #text()}, with the decimal mark of the locale. */
-  public String text(Locale locale) {
-    char mark = java.text.DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
-    return text().replace('.', mark);
   }
 }

@@ -25,6 +25,11 @@ public final class MeasuredText {
     return readWith(text, Optional.of(usual));
   }
 
+  /** The value as it was typed, without what stands behind ±. */
+  public static String value(String text) {
+    return PLUS_MINUS.split(text, -1)[0];
+  }
+
   private static MeasuredReading readWith(String text, Optional<Unit> usual) {
     String[] sides = PLUS_MINUS.split(text, -1);
     if (sides.length > 2) {

@@ -53,7 +53,8 @@ final class CoverPage {
     double size = Math.min(11.2, 11.2 * room / page.widthOf(record.job(), 11.2, true));
     double least = Math.max(size, 6);
     page.words(x, Flow.TOP + 20.6, page.shorten(record.job(), least, true, room), least, true);
-    String days = record.engine() + ". " + DAY.format(record.begun()) + " to " + DAY.format(record.asOf());
+    String days =
+        record.engine() + ". " + DAY.format(record.begun()) + " to " + DAY.format(record.asOf());
     page.words(x, Flow.TOP + 28, page.shorten(days, 3.8, false, room), 3.8, false);
     flow.to(Flow.TOP + HEAD + 3);
   }

@@ -37,19 +37,15 @@ final class WorkRings {
   private static Optional<Point> centre(EngineGeometry at, Subject.AFeature surface) {
     return switch (surface.feature().reach()) {
       case CYLINDER -> Optional.of(cylinder(at, surface));
-      case MAIN -> Optional.of(new Point(at.mainView(number(surface)).x(), at.axis()));
+      case MAIN -> Optional.of(new Point(at.mainView(surface.number()).x(), at.axis()));
       case VALVE, CAM_BEARING, BANK, WHOLE -> Optional.empty();
     };
   }
 
   private static Point cylinder(EngineGeometry at, Subject.AFeature surface) {
     return switch (surface.feature()) {
-      case ROD_JOURNAL, ROD_HOUSING -> at.pin(number(surface));
-      default -> at.rodView(number(surface));
+      case ROD_JOURNAL, ROD_HOUSING -> at.pin(surface.number());
+      default -> at.rodView(surface.number());
     };
-  }
-
-  private static int number(Subject.AFeature surface) {
-    return Integer.parseInt(surface.where().substring(1));
   }
 }

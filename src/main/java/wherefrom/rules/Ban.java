@@ -1,6 +1,7 @@
 package wherefrom.rules;
 
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.text.Words;
 
 /**
  * A part that a rule forbids to fit.
@@ -18,7 +19,7 @@ public record Ban(String rule, String reason, String source, long since, String 
    * {@code Have the housing machined again (rule 23; common practice, no source)}, no full stop.
    */
   public String words() {
-    String why = reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
+    String why = Words.withoutStop(reason);
     return why + " (" + Consequence.ruleWords(rule) + "; " + source + ")";
   }
 }

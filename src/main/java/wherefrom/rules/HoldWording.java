@@ -65,7 +65,7 @@ final class HoldWording {
             .filter(found -> isDoubted(held))
             .map(PartNames.Found::check)
             .orElse(Words.capital(held.why()));
-    return why.endsWith(".") ? why : why + ".";
+    return Words.withStop(why);
   }
 
   /** A part that is new already is of the wrong size or sort, or wore in with what was changed. */

@@ -13,6 +13,29 @@ public final class Words {
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** The words with a small first letter; empty stays empty. */
+  public static String small(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** The words of a sentence, to go on in another. */
+  public static String withoutStop(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+  }
+
+  /** The words with one full stop. */
+  public static String withStop(String words) {
+    return words.endsWith(".") ? words : words + ".";
+  }
+
+  /** The first of several sentences; the whole where there is one. */
+  public static String firstSentence(String words) {
+    int end = words.indexOf(". ") + 1;
+    return end > 0 ? words.substring(0, end) : words;
+  }
+
   /** With a capital and one full stop, question or exclamation mark; empty stays empty. */
   public static String sentence(String words) {
     boolean ends = words.isEmpty() || ".?!".indexOf(words.charAt(words.length() - 1)) >= 0;

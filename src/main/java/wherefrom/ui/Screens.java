@@ -3,9 +3,14 @@ package wherefrom.ui;
 import java.util.EnumMap;
 import java.util.Map;
 import wherefrom.ui.app.LiveCamera;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.bags.BagScreen;
+import wherefrom.ui.bags.BagsScreen;
+import wherefrom.ui.bags.BigPartScreen;
+import wherefrom.ui.before.BeforeScreen;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.changes.ChangesScreen;
@@ -31,39 +36,51 @@ import wherefrom.ui.timing.TimingScreen;
 import wherefrom.ui.torque.TorqueScreen;
 
 /**
- * Every screen that others lead to: one line each. No method references: such a one loads its
- * screen's class before the first picture.
+ * Every screen that others lead to: one line each. Makers of one class, not twenty method references
+ * or lambdas: each of those would be a class of its own before the first picture.
  */
 public final class Screens {
   private Screens() {}
 
   public static Map<ScreenId, ScreenMaker> all() {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
-    screens.put(ScreenId.JOBS, (context, item) -> new JobsScreen(context));
-    screens.put(ScreenId.JOB_HOME, (context, item) -> new JobHomeScreen(context));
-    screens.put(ScreenId.TAKE_APART, (context, item) -> new TakeApartScreen(context));
-    screens.put(ScreenId.BENCH_MAP, (context, item) -> new BenchMapScreen(context));
-    screens.put(ScreenId.PART, (context, item) -> new PartScreen(context, item));
-    screens.put(ScreenId.PHOTOGRAPHS, (context, item) -> PhotosScreen.ofAll(context));
-    screens.put(ScreenId.PRINT_TAGS, (context, item) -> new PrintTagsScreen(context, item));
-    screens.put(ScreenId.BETWEEN, (context, item) -> new BetweenScreen(context));
-    screens.put(ScreenId.CHANGES, (context, item) -> new ChangesScreen(context));
-    screens.put(
-        ScreenId.DECIDE,
-        (context, item) ->
-            item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item));
-    screens.put(ScreenId.INSPECT, (context, item) -> InspectScreen.of(context, item));
-    screens.put(ScreenId.MEASURE, (context, item) -> MeasureScreen.of(context, item));
-    screens.put(ScreenId.MACHINE_SHOP, (context, item) -> new ShopScreen(context));
-    screens.put(ScreenId.MONEY, (context, item) -> new MoneyScreen(context));
-    screens.put(ScreenId.BUILD_RECORD, (context, item) -> new RecordScreen(context));
-    screens.put(ScreenId.PUT_TOGETHER, (context, item) -> new PutTogetherScreen(context));
-    screens.put(ScreenId.TORQUE, (context, item) -> new TorqueScreen(context));
-    screens.put(ScreenId.TIMING, (context, item) -> new TimingScreen(context));
-    screens.put(ScreenId.SETTINGS, (context, item) -> new SettingsScreen(context));
-    screens.put(ScreenId.NEW_JOB, (context, item) -> new NewJobScreen(context));
-    screens.put(ScreenId.NUMBERS, (context, item) -> new NumbersScreen(context));
+    for (ScreenId id : ScreenId.values()) {
+      screens.put(id, new One(id));
+    }
     return screens;
+  }
+
+  private record One(ScreenId id) implements ScreenMaker {
+    @Override
+    public Screen make(ScreenContext context, int item) {
+      return switch (id) {
+        case JOBS -> new JobsScreen(context);
+        case JOB_HOME -> new JobHomeScreen(context);
+        case TAKE_APART -> new TakeApartScreen(context);
+        case BENCH_MAP -> new BenchMapScreen(context);
+        case PART -> new PartScreen(context, item);
+        case PHOTOGRAPHS -> PhotosScreen.ofAll(context);
+        case PRINT_TAGS -> new PrintTagsScreen(context, item);
+        case BEFORE -> new BeforeScreen(context);
+        case BAGS -> new BagsScreen(context);
+        case BAG -> new BagScreen(context, item);
+        case BIG_PART -> new BigPartScreen(context, item);
+        case BETWEEN -> new BetweenScreen(context);
+        case CHANGES -> new ChangesScreen(context);
+        case DECIDE -> item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item);
+        case INSPECT -> InspectScreen.of(context, item);
+        case MEASURE -> MeasureScreen.of(context, item);
+        case MACHINE_SHOP -> new ShopScreen(context);
+        case MONEY -> new MoneyScreen(context);
+        case BUILD_RECORD -> new RecordScreen(context);
+        case PUT_TOGETHER -> new PutTogetherScreen(context);
+        case TORQUE -> new TorqueScreen(context);
+        case TIMING -> new TimingScreen(context);
+        case SETTINGS -> new SettingsScreen(context);
+        case NEW_JOB -> new NewJobScreen(context);
+        case NUMBERS -> new NumbersScreen(context);
+      };
+    }
   }
 
   /** The camera's pane beside the work. */

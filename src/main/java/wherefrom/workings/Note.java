@@ -1,5 +1,7 @@
 package wherefrom.workings;
 
+import java.util.Locale;
+
 /** A sentence that goes with a result: key for programs, text and source for people. */
 public record Note(Kind kind, String key, String text, Source source) {
 
@@ -11,8 +13,15 @@ public record Note(Kind kind, String key, String text, Source source) {
     CAUTION,
     /** A figure that is not usual: it may be a slip, and may be right. */
     QUESTION,
+    /** What could not be worked out, and what it lacks. */
+    LACKING,
     /** What was left out, or how a figure is meant. */
-    REMARK
+    REMARK;
+
+    /** The name for programs; what is lacking is a remark there. */
+    public String id() {
+      return (this == LACKING ? REMARK : this).name().toLowerCase(Locale.ROOT);
+    }
   }
 
   public static Note conclusion(String key, String text, Source source) {
@@ -25,6 +34,10 @@ public record Note(Kind kind, String key, String text, Source source) {
 
   public static Note question(String key, String text, Source source) {
     return new Note(Kind.QUESTION, key, text, source);
+  }
+
+  public static Note lacking(String key, String text, Source source) {
+    return new Note(Kind.LACKING, key, text, source);
   }
 
   public static Note remark(String key, String text, Source source) {

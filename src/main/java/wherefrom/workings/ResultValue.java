@@ -58,19 +58,34 @@ public record ResultValue(
     return said(Amount::text);
   }
 
+  /** As {@link #text()}, without its uncertainty. */
+  public String valueText() {
+    return rounded().text();
+  }
+
   /** As {@link #text()}, without the unit. */
   public String figure() {
     return said(amount -> amount.number().toPlainString());
   }
 
   private String said(Function<Amount, String> words) {
+    return words.apply(rounded())
+        + findSpread().map(spread -> " ± " + words.apply(spread)).orElse("");
+  }
+
+  private Amount rounded() {
+    return findSpread()
+        .map(spread -> amount().rounded(spread.number().scale()))
+        .orElseGet(() -> new Amount(rounding.rounded(amount().number(), unit.decimals()), unit));
+  }
+
+  /** Empty without an uncertainty, or with one too small to matter. */
+  private Optional<Amount> findSpread() {
     double least = Math.pow(10, -(unit.decimals() + EXTRA_PLACES));
     if (standardUncertainty < least || rounding != Rounding.NEAREST) {
-      return words.apply(new Amount(rounding.rounded(amount().number(), unit.decimals()), unit));
+      return Optional.empty();
     }
     BigDecimal u = BigDecimal.valueOf(standardUncertainty).round(new MathContext(2));
-    int decimals = Math.max(0, u.scale());
-    Amount spread = new Amount(u, unit).rounded(decimals);
-    return words.apply(amount().rounded(decimals)) + " ± " + words.apply(spread);
+    return Optional.of(new Amount(u, unit).rounded(Math.max(0, u.scale())));
   }
 }

@@ -43,6 +43,18 @@ class AssemblyReadingsTest {
     return ((Measuring.Answer.Kept) came).result();
   }
 
+  /** A piston with two rings has no third groove: what was read stands for itself. */
+  @Test
+  void whatTheEngineLacksKeepsNoReadingFromBeingJudged() {
+    tools.limit("ring-side", "top", "0.0015", "0.0040", "Manual, page 6-3");
+    tools.limit("ring-side", "largest", "", "0.0040", "Manual, page 6-3");
+    MeasuredResult side = take(Feature.RINGS, "B3", "ring-side", "0.0100", "0.0020");
+    assertThat(side.isWhole()).isFalse();
+    assertThat(side.judgements())
+        .extracting(judged -> judged.value().key() + " " + judged.decision())
+        .containsExactly("top " + Ruling.REJECT);
+  }
+
   /** 1.680 in where 1.650 in is wanted: a shim of 0.030 in; own example. */
   @Test
   void theShimIsWhatTheHeightIsAboveTheWantedOne() {

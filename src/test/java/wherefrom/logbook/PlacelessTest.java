@@ -124,8 +124,28 @@ class PlacelessTest {
     PhotoFiles photos = new PhotoFiles();
     Path job = Files.createDirectories(folder.resolve("job"));
     String name = photos.add(job, picture);
-    assertThat(name).isEqualTo(photos.names(picture).iterator().next()).isNotEqualTo(Sums.digest(placed) + ".jpg");
+    assertThat(name)
+        .isEqualTo(photos.names(picture).iterator().next())
+        .isNotEqualTo(Sums.digest(placed) + ".jpg");
     assertThat(photos.locate(job, name)).hasBinaryContent(Placeless.of(placed));
+  }
+
+  /**
+   * A writer may fill with FF before any marker: what stands behind it is a segment all the same.
+   */
+  @Test
+  void fillingBeforeASegmentHidesNoPosition() throws Exception {
+    byte[] plain = jpeg();
+    ByteArrayOutputStream filled = new ByteArrayOutputStream();
+    filled.write(plain, 0, 2);
+    filled.write(0xFF);
+    filled.write(0xFF);
+    filled.writeBytes(exif(true, true));
+    filled.write(plain, 2, plain.length - 2);
+    byte[] kept = Placeless.of(filled.toByteArray());
+    Metadata read = ImageMetadataReader.readMetadata(new ByteArrayInputStream(kept));
+    assertThat(read.getFirstDirectoryOfType(GpsDirectory.class)).isNull();
+    assertThat(ImageIO.read(new ByteArrayInputStream(kept))).isNotNull();
   }
 
   @Test

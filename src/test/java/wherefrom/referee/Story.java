@@ -101,14 +101,15 @@ final class Story {
   }
 
   /**
-   * Fitting on purpose where nothing speaks against it is an ordinary fit. A part counts as turned
-   * where that alone speaks against it.
+   * Fitting on purpose where nothing speaks against it is an ordinary fit. A part that has a way
+   * round counts as turned where it was said to be, whatever else spoke against it.
    */
   private Fact fact(Act act) {
     boolean fits = act.verb() == Verb.FIT || act.verb() == Verb.ON_PURPOSE;
     boolean stops = fits && word(act).stops();
     boolean plain = act.verb() == Verb.ON_PURPOSE && !stops;
-    boolean turned = stops && word(act) == Word.WRONG_END;
+    boolean turned =
+        stops && act.verb() == Verb.ON_PURPOSE && act.isTurned() && referee.turns(act.piece());
     Act upright = Act.at(plain ? Verb.FIT : act.verb(), act.piece(), act.slot());
     return new Fact(fits && !turned ? upright : act, acts, act.verb() == Verb.FIT && stops);
   }

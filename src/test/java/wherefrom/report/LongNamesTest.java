@@ -84,8 +84,7 @@ class LongNamesTest {
             List.of()));
     ShopSlip slip = ShopSlip.of(bench.job, new MachineShop(bench.job).findVisit(1).orElseThrow());
     String name = NAME.substring(0, JobOpened.MOST_LETTERS);
-    return new ShopSlip(
-        name, slip.visit(), slip.day(), slip.engine(), slip.worked(), slip.rows());
+    return new ShopSlip(name, slip.visit(), slip.day(), slip.engine(), slip.worked(), slip.rows());
   }
 
   @ParameterizedTest

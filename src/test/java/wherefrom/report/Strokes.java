@@ -69,8 +69,7 @@ final class Strokes extends PDFGraphicsStreamEngine {
 
   @Override
   public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-    bent.add(
-        new CubicCurve2D.Double(at.getX(), at.getY(), x1, y1, x2, y2, x3, y3));
+    bent.add(new CubicCurve2D.Double(at.getX(), at.getY(), x1, y1, x2, y2, x3, y3));
     at = new Point2D.Double(x3, y3);
   }
 

@@ -15,7 +15,9 @@ import wherefrom.ui.app.Typable;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
-/** Whoever writes: a disk that is full gives its sentence, and what was typed is asked for again. */
+/**
+ * Whoever writes: a disk that is full gives its sentence, and what was typed is asked for again.
+ */
 class FullLogbookTest {
   private static final String FULL = "The disk is full. Make room, then try again.";
 
@@ -71,11 +73,7 @@ class FullLogbookTest {
               .open(
                   () ->
                       NumberEntryScreen.size(
-                          context,
-                          "Size",
-                          "",
-                          7,
-                          typed -> context.attempt(() -> note(typed))));
+                          context, "Size", "", 7, typed -> context.attempt(() -> note(typed))));
           Screen pad = context.navigator().current();
           type(pad, "0.0152");
           ((Typable) pad).enter();
@@ -96,7 +94,9 @@ class FullLogbookTest {
           SampleWindow window = full();
           ScreenContext context = window.shell.context();
           List<Choice<String>> one = List.of(new Choice<>("rusted", "It is rusted", ""));
-          context.navigator().open(() -> new ChoiceScreen<>(context, "What is it?", one, this::note));
+          context
+              .navigator()
+              .open(() -> new ChoiceScreen<>(context, "What is it?", one, this::note));
           window.layOut();
           window.press("It is rusted");
           assertThat(window.shell.message()).isEqualTo(FULL);

@@ -28,6 +28,16 @@ class SlipFlowTest {
     return Toolkit.on(() -> window.words());
   }
 
+  private static void press(SampleWindow window, String key) {
+    Toolkit.on(
+        () -> {
+          window.layOut();
+          window.press(key);
+          return 0;
+        });
+    settle();
+  }
+
   private static void settle() {
     org.testfx.util.WaitForAsyncUtils.waitForFxEvents();
   }
@@ -45,10 +55,17 @@ class SlipFlowTest {
               return shown;
             });
     settle();
-    assertThat(window.services.printedFiles).containsExactly("Launch V8: machine shop, visit 1");
+    assertThat(words(window)).as("it is looked at first").contains("Page 1 of 3");
+    press(window, "Print");
+    assertThat(window.services.printedFiles).containsExactly("Launch V8: Machine shop, visit 1");
     assertThat(window.services.reported).hasSize(1);
+    assertThat(words(window)).contains("Printed: 1 page.");
+    Toolkit.on(
+        () -> {
+          window.shell.context().navigator().back();
+          return 0;
+        });
     assertThat(Files.exists(Path.of(window.services.reported.get(0).toString()))).isFalse();
-    assertThat(words(window)).contains("The slip is printed");
   }
 
   @Test
@@ -65,6 +82,7 @@ class SlipFlowTest {
               return shown;
             });
     settle();
+    press(window, "Print");
     assertThat(words(window)).contains("The system knows no printer.");
   }
 

@@ -15,10 +15,9 @@ public final class ClearancePairs {
                   "Piston to bore",
                   ClearancePair.feature(Feature.BORE, "bore"),
                   ClearancePair.part(PartKind.PISTON, "piston-diameter"))
-              .facing("top", "top of the bore", "thrust-top", "skirt")
               .facing("middle", "middle of the bore", "thrust-middle", "skirt")
               .facing("bottom", "bottom of the bore", "thrust-bottom", "skirt")
-              .how("The skirt bears across the engine. Those bore readings count.")
+              .how("Readings across the engine count. The skirt never comes up to the ridge.")
               .source(Sources.TM_653),
           ClearancePair.of(
                   "lifter-to-bore",
@@ -33,7 +32,8 @@ public final class ClearancePairs {
                   "Stem to guide",
                   ClearancePair.feature(Feature.VALVE_SEAT, "guide-bore"),
                   ClearancePair.part(PartKind.VALVE, "stem-diameter"))
-              .facing("top", "top of the guide", "top", "top")
+              // Just under its keeper groove a stem never comes into the guide.
+              .facing("top", "top of the guide", "top", "middle")
               .facing("middle", "middle of the guide", "middle", "middle")
               .facing("bottom", "bottom of the guide", "bottom", "bottom")
               .source(Sources.TM_653),

@@ -21,7 +21,12 @@ public record Judgement(ResultValue value, Limit limit, Ruling decision, double 
   }
 
   public String sentence() {
-    String head = value.words() + " " + value.text() + ", limit " + limit.words() + ": ";
+    return value.words() + " " + value.text() + ", " + ruling();
+  }
+
+  /** The sentence without the result: {@code limit 0.0010–0.0030 in: accept.} */
+  public String ruling() {
+    String head = "limit " + limit.words() + ": ";
     return switch (decision) {
       case ACCEPT -> head + "accept.";
       case UNDECIDED ->

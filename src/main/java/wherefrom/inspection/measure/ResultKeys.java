@@ -2,9 +2,9 @@ package wherefrom.inspection.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.text.Words;
 
 /** The results of a plan that a limit can be typed for. */
 public final class ResultKeys {
@@ -34,16 +34,17 @@ public final class ResultKeys {
 
   /** A station as the name of a result: {@code top ring}. */
   static String words(Station station) {
-    return station.words().substring(0, 1).toLowerCase(Locale.ROOT) + station.words().substring(1);
+    return Words.small(station.words());
   }
 
   /** In the order in which they are worked out; a journal also has its bearing's clearance. */
   public static List<Bounded> of(ReadingPlan plan) {
     return switch (plan.shape()) {
-      case VALUE, HALF -> List.of(new Bounded("value", plan.title()));
+      case VALUE, HALF, AT -> List.of(new Bounded("value", plan.title()));
       case SHIM ->
           List.of(new Bounded("value", plan.title()), new Bounded("shim", "shim that makes it"));
       case PRESS -> List.of(new Bounded("press", "press"));
+      case LEAK -> List.of(new Bounded("leak", "leak-down"));
       case LARGEST -> List.of(new Bounded("largest", "largest reading"));
       case LIFT -> List.of(new Bounded("lift", "lobe lift"));
       case SPREAD -> SPREAD;

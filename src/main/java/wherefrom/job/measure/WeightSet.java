@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.WeightPlans;
@@ -50,6 +52,17 @@ public record WeightSet(ReadingPlan plan, List<Member> members) {
     return WeightPlans.all().stream()
         .map(plan -> of(job, plan))
         .filter(set -> !set.members().isEmpty())
+        .toList();
+  }
+
+  /** The places of the set whose parts were not weighed, in the engine's order. */
+  public List<String> unweighed(EngineJob job) {
+    Set<Integer> weighed = members.stream().map(Member::item).collect(Collectors.toSet());
+    return job.parts().stream()
+        .filter(record -> record.part().kind().key().equals(plan.of()))
+        .filter(record -> record.where() != Whereabouts.RETIRED)
+        .filter(record -> !weighed.contains(record.part().item()))
+        .map(record -> record.part().home().figures())
         .toList();
   }
 

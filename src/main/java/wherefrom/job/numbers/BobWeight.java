@@ -159,9 +159,13 @@ public final class BobWeight {
 
   private Sum weighed(String key, List<String> missing) {
     var plan = ReadingPlans.find(key).orElseThrow();
-    Optional<WeightSet.Member> lightest = WeightSet.of(job.state(), plan).findLightest();
-    if (lightest.isEmpty()) {
-      missing.add(plan.title().toLowerCase(java.util.Locale.ROOT));
+    WeightSet set = WeightSet.of(job.state(), plan);
+    Optional<WeightSet.Member> lightest = set.findLightest();
+    List<String> unweighed = set.unweighed(job.state());
+    if (!unweighed.isEmpty() || lightest.isEmpty()) {
+      // One that was not weighed may be the lightest: to it all the others come.
+      String some = lightest.isEmpty() ? "" : " of " + String.join(", ", unweighed);
+      missing.add(plan.title().toLowerCase(java.util.Locale.ROOT) + some);
       return new Sum(0, 0);
     }
     double u = lightest.get().weight().standardUncertainty();

@@ -2,6 +2,7 @@ package wherefrom.job.numbers;
 
 import java.util.Arrays;
 import java.util.Optional;
+import wherefrom.engine.Site;
 
 /** The rings of a piston whose gap counts; the id stands in sheets, in tables and in commands. */
 public enum Ring {
@@ -41,9 +42,23 @@ public enum Ring {
     return sort;
   }
 
+  /** {@code cylinder 3, top ring}. */
+  public String wordsAt(String where) {
+    return "cylinder " + cylinder(where) + ", " + words;
+  }
+
+  /**
+   * The number of the cylinder whose bore has this key.
+   *
+   * @throws java.util.NoSuchElementException where it is the key of no cylinder
+   */
+  static int cylinder(String where) {
+    return Site.of(where).findCylinder().orElseThrow();
+  }
+
   /** {@code top ring}, {@code second ring}, {@code oil rails}. */
   public String sortWords() {
-    return sort.equals("rail") ? "oil rails" : words;
+    return this == UPPER_RAIL || this == LOWER_RAIL ? "oil rails" : words;
   }
 
   public static Optional<Ring> find(String id) {

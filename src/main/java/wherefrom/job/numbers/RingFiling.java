@@ -34,6 +34,7 @@ public final class RingFiling {
 
   private static final String WANTED = "ring-filing";
   private static final String TICKS = "rings-filed";
+  private static final String READ_AT = " read at ";
 
   /** The keys of both sheets; they never change. */
   public static final List<String> SHEETS = List.of(WANTED, TICKS);
@@ -119,12 +120,12 @@ public final class RingFiling {
   }
 
   public Optional<RingGapRow> find(String where, Ring ring) {
-    return rows().stream()
-        .filter(row -> row.where().equals(where) && row.ring() == ring)
-        .findFirst();
+    return Feature.RINGS.where(job.state().layout()).contains(where)
+        ? findWanted(ring).map(wanted -> row(ring, where, wanted))
+        : Optional.empty();
   }
 
-  /** Ticks a ring as done; it stays so while its gap reads the same and is not too narrow. */
+  /** Ticks a ring as done; it stays so while this reading stands and is not too narrow. */
   public FigureOutcome tick(String where, Ring ring) {
     Optional<RingGapRow> row = find(where, ring);
     if (row.isEmpty()) {
@@ -136,7 +137,7 @@ public final class RingFiling {
     if (!row.get().mayBeTicked()) {
       return new FigureOutcome.Refused("Not done yet. " + row.get().sentence());
     }
-    keepTick(row.get(), row.get().gap().map(RingFiling::exact).orElse(""));
+    keepTick(row.get(), row.get().gap().map(gap -> tickOf(gap, ring, where)).orElse(""));
     return new FigureOutcome.Done();
   }
 
@@ -153,8 +154,19 @@ public final class RingFiling {
     return where + "-" + ring.id();
   }
 
+  /** The gap, and the entry since which it reads so: the same figure read anew has no tick yet. */
+  private String tickOf(Measured gap, Ring ring, String where) {
+    return exact(gap) + READ_AT + new RingReadings(job).since(ring, where);
+  }
+
   private static String exact(Measured gap) {
     return gap.value().text();
+  }
+
+  /** Ticks of earlier versions name the gap alone. */
+  private boolean isTicked(Measured gap, Ring ring, String where) {
+    String tick = ticks().figures().getOrDefault(key(where, ring), "");
+    return tick.equals(exact(gap)) || tick.equals(tickOf(gap, ring, where));
   }
 
   private RingGapRow row(Ring ring, String where, WantedGap rule) {
@@ -166,7 +178,7 @@ public final class RingFiling {
       return new RingGapRow(ring, where, state, wanted, gap, Optional.empty());
     }
     ResultValue toFile = toFile(wanted.get(), gap.get());
-    boolean ticked = exact(gap.get()).equals(ticks().figures().get(key(where, ring)));
+    boolean ticked = isTicked(gap.get(), ring, where);
     return new RingGapRow(ring, where, state(toFile, ticked), wanted, gap, Optional.of(toFile));
   }
 

@@ -46,9 +46,14 @@ public record RingGapRow(
     }
   }
 
+  /** The number of the bore. */
+  public int cylinder() {
+    return Ring.cylinder(where);
+  }
+
   /** {@code cylinder 3, top ring}. */
   public String words() {
-    return "cylinder " + where.substring(1) + ", " + ring.words();
+    return ring.wordsAt(where);
   }
 
   /** Whether it may be ticked: it is not known to be too narrow. */

@@ -209,8 +209,8 @@ public final class PhotoFolder {
   }
 
   /**
-   * Records what was copied, as one step: with each whose tag it shows, or with the whole
-   * engine. What the job has already is not recorded again.
+   * Records what was copied, as one step: with each whose tag it shows, or with the whole engine.
+   * What the job has already is not recorded again.
    *
    * @return how many are new
    */

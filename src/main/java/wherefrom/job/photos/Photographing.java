@@ -29,8 +29,7 @@ public final class Photographing {
                 at.feature().where(job.state().layout()).contains(at.where()),
                 "This engine has no " + at.words() + "."),
         beside ->
-            fault(
-                BagBook.of(job.state()).has(beside), "This job has no " + beside.words() + "."));
+            fault(BagBook.of(job.state()).has(beside), "This job has no " + beside.words() + "."));
   }
 
   private static Optional<String> fault(boolean known, String sentence) {

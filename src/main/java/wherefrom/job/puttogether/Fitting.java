@@ -147,9 +147,19 @@ public final class Fitting {
     return job.asOne(
         () -> {
           makeRoom(place, part);
-          job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(why(against))));
+          for (VerdictName each : overruled(attempt, against)) {
+            job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(each)));
+          }
           return against;
         });
+  }
+
+  /** What the reason is given for: that it is turned, which the first stop hides, and the stop. */
+  private List<VerdictName> overruled(Attempt attempt, Verdict against) {
+    VerdictName stop = why(against);
+    boolean hidden =
+        stop != VerdictName.WRONG_END && VerdictRules.isTurned(job.state().bench(), attempt);
+    return hidden ? List.of(VerdictName.WRONG_END, stop) : List.of(stop);
   }
 
   /** Whether a part may go in against its stop, for a reason. */

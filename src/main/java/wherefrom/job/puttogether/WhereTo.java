@@ -17,6 +17,11 @@ public final class WhereTo {
 
   /** {@code Cylinder 3, exhaust, pushrod. It is out, on the bench.} */
   public static String words(EngineJob job, Part part) {
+    return belongs(job, part, Belonging.of(job.bench(), part)) + " " + now(job, part);
+  }
+
+  /** Where it is, and what stands against it there. */
+  public static String now(EngineJob job, Part part) {
     PartRecord record = job.getPart(part.item());
     Belonging belongs = Belonging.of(job.bench(), part);
     String where =
@@ -32,7 +37,7 @@ public final class WhereTo {
                         + record.where().words()
                         + record.awayTo().map(to -> " (" + to + ")").orElse("")
                         + ".");
-    return belongs(job, part, belongs) + " " + where + against(job, part);
+    return where + against(job, part);
   }
 
   private static String belongs(EngineJob job, Part part, Belonging belongs) {

@@ -2,7 +2,6 @@ package wherefrom.job.record;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Place;
@@ -28,7 +27,7 @@ final class Belonging {
 
   private static int cylinder(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE, CYLINDER -> Spots.find(at.where()).map(Belonging::cylinder).orElse(0);
+      case VALVE, CYLINDER -> at.site().findCylinder().orElse(0);
       default -> 0;
     };
   }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import wherefrom.engine.Spots;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
@@ -201,7 +201,7 @@ final class CylinderEvents {
   }
 
   private static String name(Subject.AFeature at) {
-    String spot = Spots.find(at.where()).map(each -> each.figures()).orElse(at.where());
+    String spot = at.site().findSpot().map(Spot::figures).orElse(at.where());
     return (spot + " " + at.feature().word()).strip();
   }
 }

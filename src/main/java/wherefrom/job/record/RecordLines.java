@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.engine.ShellHalf;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -84,7 +85,7 @@ final class RecordLines {
 
   private static String name(Place place) {
     return switch (place.kind()) {
-      case ROD_SHELL, MAIN_SHELL -> place.words().substring(place.words().lastIndexOf(", ") + 2);
+      case ROD_SHELL, MAIN_SHELL -> place.shell();
       default -> place.kind().word();
     };
   }
@@ -92,7 +93,7 @@ final class RecordLines {
   /** Which of two shells it is, where their results stand below each other. */
   private static String half(Place place) {
     return switch (place.kind()) {
-      case ROD_SHELL, MAIN_SHELL -> ", " + name(place).replace(" shell", "");
+      case ROD_SHELL, MAIN_SHELL -> ", " + place.spot().findHalf().map(ShellHalf::word).orElse("");
       default -> "";
     };
   }
@@ -168,8 +169,6 @@ final class RecordLines {
 
   /** The figure of a result without its uncertainty, in as many places as that allows. */
   static String figure(ResultValue value) {
-    String text = value.text();
-    int end = text.indexOf(" ± ");
-    return end < 0 ? text : text.substring(0, end);
+    return value.valueText();
   }
 }

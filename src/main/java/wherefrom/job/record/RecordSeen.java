@@ -36,8 +36,12 @@ final class RecordSeen {
 
   private final EngineJob job;
   private final Days days;
-  private final Map<String, Answer> parts = new LinkedHashMap<>();
-  private final Map<String, Answer> features = new LinkedHashMap<>();
+
+  /** Which check of what. */
+  private record Asked(String where, String check) {}
+
+  private final Map<Asked, Answer> parts = new LinkedHashMap<>();
+  private final Map<Asked, Answer> features = new LinkedHashMap<>();
   private final List<RecordSection.Row> notes = new ArrayList<>();
 
   RecordSeen(OpenJob open) {
@@ -61,8 +65,8 @@ final class RecordSeen {
   }
 
   private static void put(
-      Map<String, Answer> all, String words, String check, Look look, String note, Instant time) {
-    all.put(words + "\t" + check, new Answer(check, look, note, time));
+      Map<Asked, Answer> all, String words, String check, Look look, String note, Instant time) {
+    all.put(new Asked(words, check), new Answer(check, look, note, time));
   }
 
   private String words(int item) {
@@ -70,13 +74,14 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject.match(part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
+    return subject.match(
+        part -> words(part.item()), Subject.AFeature::words, Subject.Beside::words);
   }
 
   RecordSection section() {
     List<RecordSection.Row> rows = new ArrayList<>();
-    features.forEach((key, answer) -> told(key, answer, rows));
-    parts.forEach((key, answer) -> told(key, answer, rows));
+    features.forEach((asked, answer) -> told(asked, answer, rows));
+    parts.forEach((asked, answer) -> told(asked, answer, rows));
     passed(rows);
     rows.addAll(notes);
     return new RecordSection(
@@ -90,12 +95,12 @@ final class RecordSeen {
     return answer.look() == Look.PASS && answer.note().isEmpty();
   }
 
-  private void told(String key, Answer answer, List<RecordSection.Row> rows) {
+  private void told(Asked asked, Answer answer, List<RecordSection.Row> rows) {
     if (answer.look() != Look.NOT_LOOKED && !isPlainPass(answer)) {
       rows.add(
           row(
               answer.look() != Look.PASS,
-              key.substring(0, key.indexOf('\t')),
+              asked.where(),
               title(answer.check()),
               answer.look().word(),
               answer.note(),

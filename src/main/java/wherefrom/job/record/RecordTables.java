@@ -97,11 +97,9 @@ public final class RecordTables {
   /** The judgement without the result, which stands beside it. */
   private static String judged(MeasuredResult result, Judgement judgement) {
     ResultValue value = judgement.value();
-    String stated = value.words() + " " + value.text() + ", ";
-    String sentence = judgement.sentence();
-    return result.values().contains(value) && sentence.startsWith(stated)
-        ? named(result, value, ": ") + sentence.substring(stated.length())
-        : sentence;
+    return result.values().contains(value)
+        ? named(result, value, ": ") + judgement.ruling()
+        : judgement.sentence();
   }
 
   /** The result's name, but where its row names it already. */
@@ -269,12 +267,7 @@ public final class RecordTables {
     List<RecordSection.Row> rows = new ArrayList<>();
     for (Photograph photo : Photograph.listAll(job)) {
       rows.add(
-          row(
-              false,
-              photo.words(job),
-              photo.story(),
-              photo.file(),
-              open.days().day(photo.time())));
+          row(false, photo.words(job), photo.story(), photo.file(), open.days().day(photo.time())));
     }
     return new RecordSection(
         BuildRecord.PHOTOGRAPHS,

@@ -35,11 +35,13 @@ final class ResultLines {
   }
 
   List<RecordLine> list() {
+    List<RecordLine> lines = new ArrayList<>();
     if (!result.isWhole()) {
       String some = result.samples().size() + " of " + result.plan().stations().size();
-      return List.of(line(result.plan().title() + which, some + " readings"));
+      lines.add(line(result.plan().title() + which, some + " readings"));
+      result.judgements().forEach(each -> lines.add(judged(name(each.value()), each, old)));
+      return lines;
     }
-    List<RecordLine> lines = new ArrayList<>();
     for (Judgement judgement : result.judgements()) {
       lines.add(judged(name(judgement.value()), judgement, old));
     }

@@ -10,6 +10,7 @@ import wherefrom.engine.ValveSpot;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
+import wherefrom.text.Words;
 import wherefrom.workings.chart.Axis;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.timing.AngleValue;
@@ -39,7 +40,7 @@ public final class TimingCheck {
   public LobeAnswer fit(ValveSpot lobe) {
     for (TimingSetting setting : TimingSetting.values()) {
       if (book.find(setting).isEmpty()) {
-        return new LobeAnswer.Unfit("Not known yet: " + lower(setting.words()) + ".");
+        return new LobeAnswer.Unfit("Not known yet: " + Words.small(setting.words()) + ".");
       }
     }
     return LobeFit.fit(readings(lobe), book.find(TimingSetting.STATED_LIFT).orElseThrow().in(unit));
@@ -59,10 +60,6 @@ public final class TimingCheck {
 
   private double standard(TimingSetting setting, Unit in) {
     return book.find(setting).map(most -> most.in(in) * RECTANGULAR).orElse(0.0);
-  }
-
-  private static String lower(String words) {
-    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
   /** What keeps a cylinder from being told, a sentence a lobe; empty where both lobes are. */

@@ -9,11 +9,11 @@ import java.util.Set;
 /**
  * What the finds mean together.
  *
- * @param suspects each suspect with the find that points to it, in sentences
+ * @param suspects each suspect with the find that points to it
  * @param openings what to open, the cheapest first; what is open already is left out
  * @param question whether harmful debris reached the main bearings
  */
-public record DebrisMap(List<String> suspects, List<Opening> openings, MainsQuestion question) {
+public record DebrisMap(List<Clue> suspects, List<Opening> openings, MainsQuestion question) {
   public DebrisMap {
     suspects = List.copyOf(suspects);
     openings = List.copyOf(openings);
@@ -28,16 +28,17 @@ public record DebrisMap(List<String> suspects, List<Opening> openings, MainsQues
    */
   public static DebrisMap of(
       List<DebrisFind> finds, List<String> implied, Set<Opening> opened, BearingLooks bearings) {
-    Set<String> suspects = new LinkedHashSet<>();
+    Set<Clue> suspects = new LinkedHashSet<>();
     Set<Opening> next = EnumSet.noneOf(Opening.class);
     for (DebrisFind find : finds) {
       suspects.add(suspect(find));
       next.addAll(find.look().openings());
       if (find.place().isPastFilter() && find.look().isHarmful()) {
         suspects.add(
-            find.words()
-                + ": this is past the filter. Its bypass was open, or it began here (common"
-                + " practice, no source).");
+            new Clue(
+                find.words(),
+                "this is past the filter. Its bypass was open, or it began here (common"
+                    + " practice, no source)."));
         next.add(Opening.ALL_BEARINGS);
         next.add(Opening.GALLERIES);
       }
@@ -51,8 +52,8 @@ public record DebrisMap(List<String> suspects, List<Opening> openings, MainsQues
   }
 
   /** {@code brown milk, dipstick: suspect coolant in the oil.} */
-  public static String suspect(DebrisFind find) {
-    return find.words() + ": suspect " + find.look().suspect() + ".";
+  public static Clue suspect(DebrisFind find) {
+    return new Clue(find.words(), "suspect " + find.look().suspect() + ".");
   }
 
   /** Whether harmful debris reached the main bearings. */

@@ -1,5 +1,6 @@
 package wherefrom.ui.app;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
@@ -18,7 +19,7 @@ final class CameraSide implements LiveCamera.Listener {
   private final Supplier<Screen> current;
   private final Scans scans;
   private final LiveCamera.Maker maker;
-  private LiveCamera camera;
+  private Optional<LiveCamera> made = Optional.empty();
   private Consumer<String> brief = words -> {};
   private boolean running;
   private boolean lent;
@@ -28,11 +29,13 @@ final class CameraSide implements LiveCamera.Listener {
     this.current = current;
     this.scans = scans;
     this.maker = maker;
-    this.camera = make();
   }
 
-  private LiveCamera make() {
-    return maker.make(context, this);
+  /** Made when it is first wanted: the window's first picture does without. */
+  private LiveCamera camera() {
+    LiveCamera camera = made.orElseGet(() -> maker.make(context, this));
+    made = Optional.of(camera);
+    return camera;
   }
 
   /** Whether a screen can be worked with the camera. */
@@ -54,7 +57,7 @@ final class CameraSide implements LiveCamera.Listener {
     return wanted(screen)
         ? new Beside(
             screen.view(),
-            camera.pane(),
+            camera().pane(),
             scale.px(PANE_MM),
             scale.gap(),
             scale.textFactor() < LARGEST_TEXT)
@@ -66,7 +69,7 @@ final class CameraSide implements LiveCamera.Listener {
     boolean wanted = wanted(current.get());
     if (wanted && !running) {
       running = true;
-      camera.start();
+      camera().start();
     } else if (!wanted) {
       stop();
     }
@@ -74,7 +77,7 @@ final class CameraSide implements LiveCamera.Listener {
 
   void stop() {
     running = false;
-    camera.stop();
+    made.ifPresent(LiveCamera::stop);
   }
 
   void toggle() {
@@ -89,7 +92,7 @@ final class CameraSide implements LiveCamera.Listener {
   /** Keys and words have another size. */
   void rescale() {
     stop();
-    camera = make();
+    made = Optional.empty();
   }
 
   /** Where what the camera sees is written while its pane has no room. */
@@ -104,7 +107,7 @@ final class CameraSide implements LiveCamera.Listener {
 
   @Override
   public void brief(String words) {
-    if (running && !camera.pane().isVisible()) {
+    if (running && !camera().pane().isVisible()) {
       brief.accept(words);
     }
   }

@@ -3,6 +3,7 @@ package wherefrom.ui.app;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -35,13 +36,15 @@ public final class KeyFilter {
   private final ScreenContext context;
   private final Supplier<Screen> current;
   private final Scans scans;
-  private final BurstDecoder decoder;
+  private Optional<BurstDecoder> made = Optional.empty();
   private final FocusWalk walk;
   private final Steering steering;
   private boolean shift;
   private boolean intoEntry;
 
-  /** How the entry stood before each character that may yet turn out to be a scan's, newest first. */
+  /**
+   * How the entry stood before each character that may yet turn out to be a scan's, newest first.
+   */
   private final Deque<Runnable> before = new ArrayDeque<>();
 
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
@@ -58,7 +61,6 @@ public final class KeyFilter {
     this.steering = steering;
     this.scans = scans;
     this.current = current;
-    this.decoder = new BurstDecoder(setup(context.settings()));
     pause.setOnFinished(event -> paused());
     end.setOnFinished(event -> paused());
   }
@@ -81,13 +83,20 @@ public final class KeyFilter {
     walk.attach(scene);
   }
 
+  /** Made when the first key wants it: the window's first picture does without. */
+  private BurstDecoder decoder() {
+    BurstDecoder decoder = made.orElseGet(() -> new BurstDecoder(setup(context.settings())));
+    made = Optional.of(decoder);
+    return decoder;
+  }
+
   void expectSetUpCard(boolean expected) {
-    decoder.expectSetUpCard(expected);
+    decoder().expectSetUpCard(expected);
   }
 
   /** Reads as the settings say from now on. */
   void setUp() {
-    decoder.use(setup(context.settings()));
+    decoder().use(setup(context.settings()));
   }
 
   private static ScannerSetup setup(Settings settings) {
@@ -110,7 +119,7 @@ public final class KeyFilter {
     int codePoint = character.codePointAt(0);
     boolean entry = current.get() instanceof Typable;
     intoEntry |= entry;
-    boolean ended = take(decoder.typed(codePoint, now()));
+    boolean ended = take(decoder().typed(codePoint, now()));
     if (ENDS.indexOf(codePoint) >= 0) {
       // Nothing stands any more: what comes next is nobody's yet, whatever the Enter closed.
       intoEntry = false;
@@ -140,7 +149,7 @@ public final class KeyFilter {
   }
 
   private void paused() {
-    if (take(decoder.paused(now()))) {
+    if (take(decoder().paused(now()))) {
       intoEntry = false;
     }
   }
@@ -221,7 +230,7 @@ public final class KeyFilter {
   }
 
   private void learn(ScannerSetup setup) {
-    decoder.use(setup);
+    decoder().use(setup);
     context.change(
         context
             .settings()

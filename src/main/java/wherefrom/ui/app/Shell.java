@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.ports.Services;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -44,16 +45,18 @@ public final class Shell extends StackPane implements WindowFrame {
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.walk = new FocusWalk(this);
-    this.scans = new Scans(context, this::current, cards()::take);
-    Steering steering = new Steering(walk, this::current, path::back, this::help, this);
-    this.keys = new KeyFilter(context, this::current, scans, walk, steering);
+    // Each once: every method reference is a class before the first picture.
+    Supplier<Screen> up = this::current;
+    Runnable help = this::help;
+    this.scans = new Scans(context, up, cards(up, help)::take);
+    this.keys =
+        new KeyFilter(context, up, scans, walk, new Steering(walk, up, path::back, help, this));
     this.pictures = new PictureDrop(context, scans);
     pictures.attach(this);
-    this.camera = new CameraSide(context, this::current, scans, cameras);
-    this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
+    this.camera = new CameraSide(context, up, scans, cameras);
+    this.railKeys = new RailKeys(context, camera, this::turnCamera, help);
     this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
-    this.letters =
-        new LettersThatFit(dress, path, this::told, this::arrange, this::remakeSmaller);
+    this.letters = new LettersThatFit(dress, path, this::told, this::arrange, this::remakeSmaller);
     this.message = new Message(nanos, dress::title, this::tell);
     listen();
     dress.put(this::told);
@@ -70,9 +73,8 @@ public final class Shell extends StackPane implements WindowFrame {
     context.touch().within(context::guard);
   }
 
-  private ActionCards cards() {
-    return new ActionCards(
-        context, this::current, walk, this::undo, this::help, () -> message.last());
+  private ActionCards cards(Supplier<Screen> up, Runnable help) {
+    return new ActionCards(context, up, walk, this::undo, help, () -> message.last());
   }
 
   private Rail rail() {

@@ -18,9 +18,9 @@ public record StandardRail(
   /** All of them, as most screens want it. */
   public List<RailKey> all() {
     List<RailKey> keys = new ArrayList<>();
-    back.ifPresent(keys::add);
-    bench.ifPresent(keys::add);
-    camera.ifPresent(keys::add);
+    for (Optional<RailKey> key : List.of(back, bench, camera)) {
+      key.ifPresent(keys::add);
+    }
     return keys;
   }
 

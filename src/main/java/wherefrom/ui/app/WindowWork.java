@@ -61,10 +61,15 @@ public abstract class WindowWork {
       work.run();
       return true;
     } catch (IOException | LogbookException | IllegalArgumentException e) {
-      failures++;
-      say(sentence(e));
+      fail(sentence(e));
       return false;
     }
+  }
+
+  /** Says why something was not done, so that who asked for it asks again. */
+  public void fail(String sentence) {
+    failures++;
+    say(sentence);
   }
 
   /**
@@ -86,8 +91,7 @@ public abstract class WindowWork {
     try {
       deed.run();
     } catch (LogbookException e) {
-      failures++;
-      say(sentence(e));
+      fail(sentence(e));
     }
   }
 

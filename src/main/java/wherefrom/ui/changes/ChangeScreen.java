@@ -104,11 +104,9 @@ public final class ChangeScreen extends ListPage {
   /** A row that is short, and tells all of it when it is pressed. */
   private Region whole(String heading, String words) {
     List<WordsScreen.Line> lines = List.of(new WordsScreen.Line(heading, words));
-    int end = words.indexOf('.') + 1;
-    String first = end > 0 ? words.substring(0, end) : words;
     return key(
         heading,
-        touch().brief(first, ""),
+        touch().brief(Words.firstSentence(words), ""),
         () -> open(() -> new WordsScreen(context, title(), lines)));
   }
 }

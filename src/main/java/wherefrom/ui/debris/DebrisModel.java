@@ -19,7 +19,6 @@ final class DebrisModel {
   /** An answer that can be given after something was opened. */
   record Seen(Look look, String words, String more) {}
 
-  private static final String MAINS = "Mains: ";
   private static final int MOST_LETTERS = 12;
 
   private final DebrisBook book;
@@ -56,7 +55,7 @@ final class DebrisModel {
   /** Records a find; what to suspect. */
   String found(DebrisPlace place, DebrisLook look, String note) {
     book.found(place, look, note);
-    return Words.capital(DebrisMap.suspect(new DebrisFind(place, look)));
+    return Words.capital(DebrisMap.suspect(new DebrisFind(place, look)).sentence());
   }
 
   /** What can be answered of an opening: bearings are judged, all else is looked into. */
@@ -93,18 +92,20 @@ final class DebrisModel {
 
   /** The answer alone, beside the title. */
   static String answer(MainsQuestion question) {
-    return words(question, true).substring(MAINS.length());
+    return answer(question, true);
   }
 
   /** The question with its answer, for a key. */
   static String words(MainsQuestion question, boolean brief) {
-    String answer =
-        switch (question.answer()) {
-          case NOTHING_FOUND -> brief ? "clean" : "nothing found";
-          case OPEN -> brief ? "OPEN" : "NOT ANSWERED";
-          case YES -> "YES";
-          case NO -> "no";
-        };
-    return (brief ? MAINS : "Did it reach the mains? ") + answer;
+    return (brief ? "Mains: " : "Did it reach the mains? ") + answer(question, brief);
+  }
+
+  private static String answer(MainsQuestion question, boolean brief) {
+    return switch (question.answer()) {
+      case NOTHING_FOUND -> brief ? "clean" : "nothing found";
+      case OPEN -> brief ? "OPEN" : "NOT ANSWERED";
+      case YES -> "YES";
+      case NO -> "no";
+    };
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
+import wherefrom.rules.debris.Clue;
 import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
@@ -47,14 +48,12 @@ public final class NextScreen extends ListPage {
             DebrisModel.words(map.question(), touch().isLarge()),
             List.of(),
             () -> open(() -> new MainsScreen(context))));
-    map.suspects().forEach(suspect -> rows.addAll(row(suspect)));
+    map.suspects().forEach(clue -> rows.addAll(row(clue)));
     return rows;
   }
 
-  private List<Region> row(String suspect) {
-    int colon = suspect.indexOf(": ");
-    return said(
-        Words.capital(suspect.substring(0, colon)), Words.capital(suspect.substring(colon + 2)));
+  private List<Region> row(Clue clue) {
+    return said(Words.capital(clue.found()), Words.capital(clue.pointsTo()));
   }
 
   private Region row(int number, Opening opening) {

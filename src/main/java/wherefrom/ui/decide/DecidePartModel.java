@@ -118,7 +118,7 @@ final class DecidePartModel {
     Proposal proposal = deciding.propose(item);
     List<String> reasons = new ArrayList<>();
     if (proposal.decision().equals(Optional.of(decision))) {
-      reasons.add(stopped(proposal.reasons().get(0).sentence()));
+      reasons.add(Words.withoutStop(proposal.reasons().get(0).sentence()));
     }
     DecideReason.of(decision).stream()
         .filter(reason -> isBorneOut(reason, proposal))
@@ -135,10 +135,6 @@ final class DecidePartModel {
       case A_RULE_FORBIDS_IT -> job.state().findBan(item).isPresent();
       default -> true;
     };
-  }
-
-  private static String stopped(String sentence) {
-    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
   /** Decides; what came of it, in a sentence. */

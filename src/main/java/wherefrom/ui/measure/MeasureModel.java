@@ -34,6 +34,7 @@ final class MeasureModel {
     return ReadingPlans.all().stream()
         .filter(plan -> ReadingPlans.existsIn(job.state().layout(), plan))
         .filter(plan -> !subjects(plan).isEmpty())
+        .filter(plan -> !Group.isBeforeTeardown(plan.of()))
         .toList();
   }
 
@@ -76,6 +77,11 @@ final class MeasureModel {
     return result(plan, subject).filter(MeasuredResult::isWhole).isPresent();
   }
 
+  /** Whether nothing more need be read: a station that the engine lacks is waited for by none. */
+  private boolean isDone(ReadingPlan plan, Subject subject) {
+    return result(plan, subject).filter(one -> one.isWhole() || one.isEach()).isPresent();
+  }
+
   /** {@code 3 of 16 measured}. */
   String count(ReadingPlan plan) {
     List<Subject> subjects = subjects(plan);
@@ -106,7 +112,7 @@ final class MeasureModel {
         .flatMap(
             plan ->
                 subjects(plan).stream()
-                    .filter(subject -> !isWhole(plan, subject))
+                    .filter(subject -> !isDone(plan, subject))
                     .map(subject -> new Due(plan, subject)))
         .findFirst();
   }
@@ -132,7 +138,7 @@ final class MeasureModel {
   PartState standing(ReadingPlan plan, Subject subject) {
     Optional<MeasuredResult> result = result(plan, subject);
     boolean whole = result.filter(MeasuredResult::isWhole).isPresent();
-    Look worst = whole ? result.orElseThrow().worst() : Look.NOT_LOOKED;
+    Look worst = result.map(MeasuredResult::worst).orElse(Look.NOT_LOOKED);
     return PartStates.standing(worst, whole, state(plan, subject));
   }
 
@@ -142,7 +148,7 @@ final class MeasureModel {
     int here = subjects.indexOf(after);
     for (int step = 1; step < subjects.size(); step++) {
       Subject other = subjects.get((here + step) % subjects.size());
-      if (result(plan, other).filter(MeasuredResult::isWhole).isEmpty()) {
+      if (!isDone(plan, other)) {
         return Optional.of(other);
       }
     }

@@ -23,10 +23,11 @@ public final class RingScreen extends ListPage {
   private final String where;
   private final Ring ring;
   private final TagKey tag;
+  private Optional<RingGapRow> row = Optional.empty();
   private Runnable first = () -> {};
 
   RingScreen(ScreenContext context, String where, Ring ring) {
-    super(context, Words.capital("cylinder " + where.substring(1) + ", " + ring.words()));
+    super(context, Words.capital(ring.wordsAt(where)));
     this.where = where;
     this.ring = ring;
     tag = tag(() -> first.run());
@@ -40,19 +41,15 @@ public final class RingScreen extends ListPage {
                 act("Take the tick off", this::untick))));
   }
 
-  private Optional<RingGapRow> row() {
-    return new RingFiling(context.getJob()).find(where, ring);
-  }
-
   @Override
   public String aside() {
-    return row().map(row -> row.state().words()).orElse("");
+    return row.map(row -> row.state().words()).orElse("");
   }
 
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    row().ifPresent(row -> rows.addAll(rows(row)));
+    row.ifPresent(now -> rows.addAll(rows(now)));
     return rows;
   }
 
@@ -70,8 +67,9 @@ public final class RingScreen extends ListPage {
 
   @Override
   protected void refresh() {
+    row = new RingFiling(context.getJob()).find(where, ring);
     super.refresh();
-    row().ifPresent(this::offer);
+    row.ifPresent(this::offer);
   }
 
   private void offer(RingGapRow row) {

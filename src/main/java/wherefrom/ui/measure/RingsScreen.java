@@ -16,6 +16,7 @@ import wherefrom.ui.controls.TagKey;
 public final class RingsScreen extends ListPage {
   private final TagKey tag;
   private final Foot foot;
+  private List<RingGapRow> all = List.of();
   private Runnable first = () -> {};
 
   public RingsScreen(ScreenContext context) {
@@ -29,13 +30,8 @@ public final class RingsScreen extends ListPage {
     layOut(foot);
   }
 
-  private List<RingGapRow> all() {
-    return new RingFiling(context.getJob()).rows();
-  }
-
   @Override
   public String aside() {
-    List<RingGapRow> all = all();
     return all.stream().filter(row -> row.state() == RingGapRow.State.DONE).count()
         + " of "
         + all.size()
@@ -49,13 +45,13 @@ public final class RingsScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return all().stream().map(this::row).toList();
+    return all.stream().map(this::row).toList();
   }
 
   @Override
   protected void refresh() {
+    all = new RingFiling(context.getJob()).rows();
     super.refresh();
-    List<RingGapRow> all = all();
     Optional<RingGapRow> next =
         all.stream().filter(row -> row.state() != RingGapRow.State.DONE).findFirst();
     foot.offerTag(all.isEmpty() || next.isPresent());

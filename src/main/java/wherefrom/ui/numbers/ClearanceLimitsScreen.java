@@ -7,6 +7,7 @@ import wherefrom.job.numbers.ClearanceLimits;
 import wherefrom.job.numbers.ClearanceLimits.Field;
 import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.MeasuredText;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
@@ -70,7 +71,7 @@ public final class ClearanceLimitsScreen extends Page {
         "No limit",
         typed ->
             ClearanceLimits.set(
-                context.getJob(), line.bearing(), line.what(), typed.split("±", 2)[0]));
+                context.getJob(), line.bearing(), line.what(), MeasuredText.value(typed)));
   }
 
   private void keep(Line line, String words) {

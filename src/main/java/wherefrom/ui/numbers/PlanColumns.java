@@ -8,6 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Polygon;
+import wherefrom.quantity.Unit;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.PaperTag;
 import wherefrom.ui.controls.Scale;
@@ -91,12 +92,10 @@ final class PlanColumns extends Region {
   }
 
   private Row row(PlanRows.Row row) {
-    int comma = row.name().lastIndexOf(", ");
-    String name = comma < 0 ? row.name() : row.name().substring(0, comma);
-    String unit = comma < 0 ? "" : row.name().substring(comma + 2);
-    FitText shownUnit = touch.small(unit).align(Pos.CENTER_RIGHT);
+    FitText shownUnit =
+        touch.small(row.unit().map(Unit::symbol).orElse("")).align(Pos.CENTER_RIGHT);
     shownUnit.getStyleClass().add("second");
-    return new Row(touch.small(name), shownUnit, cells(row));
+    return new Row(touch.small(row.title()), shownUnit, cells(row));
   }
 
   private List<Region> cells(PlanRows.Row row) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Note;
@@ -65,35 +66,49 @@ final class PlanRows {
     }
   }
 
-  /** One row; a cell for each column of {@link PlanModel#columns()}. */
-  record Row(String name, List<Cell> cells) {
+  /**
+   * One row; a cell for each column of {@link PlanModel#columns()}.
+   *
+   * @param unit the unit that all its figures share, and that stands once, in its name
+   * @param ratio whether it is one of those of the ratio, which has a drawing of its own
+   */
+  record Row(String title, Optional<Unit> unit, boolean ratio, List<Cell> cells) {
     Row {
       cells = List.copyOf(cells);
     }
 
+    private static Row of(String title, List<Cell> cells) {
+      return new Row(title, Optional.empty(), false, cells);
+    }
+
+    private static Row ofRatio(String title, List<Cell> cells) {
+      return new Row(title, Optional.empty(), true, cells);
+    }
+
+    /** {@code Head cut, in}. */
+    String name() {
+      return title + unit.map(one -> ", " + one.symbol()).orElse("");
+    }
+
     /** The same with its unit in its name even where some cells have words in place of figures. */
     Row withUnitAside() {
-      List<Unit> units =
-          cells.stream().map(Cell::unit).flatMap(Optional::stream).distinct().toList();
-      return units.size() == 1 && !units.get(0).symbol().isEmpty()
-          ? new Row(
-              name + ", " + units.get(0).symbol(), cells.stream().map(Cell::withoutUnit).toList())
-          : this;
+      return with(cells.stream().filter(cell -> cell.unit().isPresent()));
     }
 
     /** A unit that all figures of the row share stands once, in its name. */
-    static Row ofFigures(String name, List<Cell> cells) {
-      List<Optional<Unit>> units =
-          cells.stream()
-              .filter(cell -> !cell.figure().isEmpty())
-              .map(Cell::unit)
-              .distinct()
-              .toList();
-      if (units.size() != 1 || units.get(0).map(Unit::symbol).orElse("").isEmpty()) {
-        return new Row(name, cells);
-      }
-      String unit = units.get(0).get().symbol();
-      return new Row(name + ", " + unit, cells.stream().map(Cell::withoutUnit).toList());
+    static Row ofFigures(String title, List<Cell> cells) {
+      return of(title, cells).with(cells.stream().filter(cell -> !cell.figure().isEmpty()));
+    }
+
+    private Row with(Stream<Cell> shown) {
+      List<Optional<Unit>> units = shown.map(Cell::unit).distinct().toList();
+      Optional<Unit> shared =
+          units.size() == 1
+              ? units.get(0).filter(one -> !one.symbol().isEmpty())
+              : Optional.empty();
+      return shared.isEmpty()
+          ? this
+          : new Row(title, shared, ratio, cells.stream().map(Cell::withoutUnit).toList());
     }
   }
 
@@ -125,7 +140,7 @@ final class PlanRows {
     rows.add(row("Money", effects, PlanEffects::moneyWords));
     List<Cell> lacking = answers.stream().map(answer -> Cell.of(lacking(answer))).toList();
     if (lacking.stream().anyMatch(cell -> !cell.words().isEmpty())) {
-      rows.add(new Row("Not worked out", lacking));
+      rows.add(Row.of("Not worked out", lacking));
     }
     return rows;
   }
@@ -144,17 +159,17 @@ final class PlanRows {
     List<Row> rows = new ArrayList<>();
     boolean anyCut = uncut.stream().anyMatch(cell -> !cell.words().isEmpty());
     if (plain.stream().anyMatch(cell -> !cell.words().isEmpty())) {
-      rows.add(new Row(anyCut ? "Ratio, no cut" : "Ratio", plain));
+      rows.add(Row.ofRatio(anyCut ? "Ratio, no cut" : "Ratio", plain));
     }
     if (cut.stream().anyMatch(cell -> !cell.words().isEmpty())) {
-      rows.add(new Row("Ratio after the cut", cut));
+      rows.add(Row.ofRatio("Ratio after the cut", cut));
     }
     return rows;
   }
 
   private static Row row(
       String name, List<Optional<PlanEffects>> effects, Function<PlanEffects, String> words) {
-    return new Row(
+    return Row.of(
         name, effects.stream().map(each -> Cell.of(each.map(words).orElse("–"))).toList());
   }
 
@@ -197,7 +212,7 @@ final class PlanRows {
 
   private static List<Note> needs(PlanColumn column) {
     return column.result().notes().stream()
-        .filter(note -> note.key().startsWith("needs-") || note.key().startsWith("not-known-"))
+        .filter(note -> note.kind() == Note.Kind.LACKING)
         .toList();
   }
 }

@@ -59,7 +59,7 @@ final class ResultRows {
       case CONCLUSION -> "Conclusion";
       case CAUTION -> "Caution";
       case QUESTION -> "Is this right?";
-      case REMARK -> "Note";
+      case LACKING, REMARK -> "Note";
     };
   }
 

@@ -3,6 +3,7 @@ package wherefrom.ui.numbers;
 import java.util.List;
 import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.WorkingBook;
+import wherefrom.quantity.MeasuredText;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Page;
@@ -87,7 +88,7 @@ public final class SolveScreen extends Page {
                     model.wanted(),
                     "",
                     text -> {
-                      model.want(text.split("±", 2)[0]);
+                      model.want(MeasuredText.value(text));
                       return new FigureOutcome.Done();
                     }));
   }

@@ -170,9 +170,7 @@ final class PartModel {
 
   /** Where it is, in few words; where it belongs is said by the title. */
   String where() {
-    String all = WhereTo.words(state(), part());
-    int at = all.indexOf(". ");
-    return at < 0 ? all : all.substring(at + 2);
+    return WhereTo.now(state(), part());
   }
 
   /** Its code as on the tag. */

@@ -1,7 +1,6 @@
 package wherefrom.ui.puttogether;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.EngineJob;
@@ -99,7 +98,7 @@ final class Answers {
   /** A stop that is about to be overruled: what is no longer mated then. The key says why. */
   static ScreenAnswer onPurpose(ScreenAnswer stop, Unmated unmated) {
     String mates = unmated.mates();
-    String then = "Then " + mates.substring(0, 1).toLowerCase(Locale.ROOT) + mates.substring(1);
+    String then = "Then " + Words.small(mates);
     List<String> lines = List.of(then, unmated.opened());
     return new ScreenAnswer(
         stop.cue(),

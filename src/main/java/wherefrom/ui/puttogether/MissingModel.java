@@ -137,9 +137,14 @@ final class MissingModel {
         });
   }
 
+  /** The part that belongs in a place: the one that the list names, and a new one replaces. */
+  Optional<Part> rightful(Place place) {
+    return state().bench().findRightful(place);
+  }
+
   /** The part of a place is replaced by a new one; its item number, whose tag can be printed. */
   Optional<Integer> replace(Place place, String reason, NewPart fresh) {
-    Optional<Integer> owner = state().findOwner(place).map(part -> part.item());
+    Optional<Integer> owner = rightful(place).map(part -> part.item());
     int[] taken = {0};
     owner.ifPresent(
         item ->

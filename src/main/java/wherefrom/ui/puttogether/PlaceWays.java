@@ -42,11 +42,7 @@ final class PlaceWays {
   }
 
   private void part(Place place) {
-    context
-        .state()
-        .bench()
-        .findRightful(place)
-        .ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
+    model.rightful(place).ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
   }
 
   private void excuse(Place place) {
@@ -66,9 +62,8 @@ final class PlaceWays {
   }
 
   private void asked(Place place, String reason) {
-    context
-        .state()
-        .findOwner(place)
+    model
+        .rightful(place)
         .ifPresent(old -> NewPartAsking.ask(context, old, part -> replace(place, reason, part)));
   }
 
@@ -86,7 +81,7 @@ final class PlaceWays {
   /** Says what went wrong, if anything did; what is shown is shown anew. */
   void told() {
     if (!model.trouble().isEmpty()) {
-      context.say(model.trouble());
+      context.fail(model.trouble());
     }
     context.navigator().changed();
   }

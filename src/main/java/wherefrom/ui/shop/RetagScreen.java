@@ -114,12 +114,13 @@ public final class RetagScreen extends Page {
   }
 
   private void chooseTool() {
-    List<Choice<String>> choices = new ArrayList<>();
+    List<Choice<Runnable>> choices = new ArrayList<>();
     for (ReadingPlan plan : model.used()) {
       for (Tool tool : context.state().measures().tools()) {
         String now = tool.name().equals(model.tool(plan.key())) ? "used now" : "";
         choices.add(
-            new Choice<>(plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
+            new Choice<>(
+                () -> model.tool(plan.key(), tool.name()), plan.title() + ": " + tool.name(), now));
       }
     }
     open(
@@ -129,8 +130,7 @@ public final class RetagScreen extends Page {
                 "Measured with",
                 choices,
                 chosen -> {
-                  List<String> pair = List.of(chosen.split("\n", 2));
-                  model.tool(pair.get(0), pair.get(1));
+                  chosen.run();
                   context.navigator().changed();
                 }));
   }

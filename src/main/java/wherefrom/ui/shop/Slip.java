@@ -1,20 +1,19 @@
 package wherefrom.ui.shop;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.Saving;
+import wherefrom.ui.record.Paper;
+import wherefrom.ui.record.PaperScreen;
 
 /** The slip of a visit: to the printer, or as PDF into a folder. */
 final class Slip {
@@ -29,43 +28,32 @@ final class Slip {
   /** The visit with its slip, made on the window's thread: the job may change meanwhile. */
   private record Filled(ShopVisit visit, ShopSlip slip, String job) {}
 
-  /** Through the system's printer dialog. */
+  /** As it comes out of the printer; from there it is printed. */
   void print() {
     use(
-        filled ->
-            context.longWork(
-                "Printing the slip",
-                () -> print(filled),
-                outcome -> {
-                  context.say(said(outcome) + warning(filled.visit()));
-                  context.navigator().changed();
-                }));
+        filled -> {
+          String title = "Machine shop, visit " + filled.visit().number();
+          Paper paper =
+              new Paper(
+                  title,
+                  file(filled),
+                  out -> write(filled, out),
+                  () -> unprintable(filled.visit()));
+          context.navigator().open(() -> new PaperScreen(context, paper));
+        });
   }
 
-  private PrintOutcome print(Filled filled) throws IOException {
-    int visit = filled.visit().number();
-    Path file = Files.createTempFile("slip-visit-" + visit + "-", ".pdf");
-    try {
-      write(filled, Outgoing.replacing(file));
-      String title = filled.job() + ": machine shop, visit " + visit;
-      return context.services().printer().printFile(file, title);
-    } finally {
-      Files.delete(file);
-    }
+  private static String file(Filled filled) {
+    return FileNames.of(filled.job(), "slip visit " + filled.visit().number(), ".pdf");
   }
 
-  private static String said(PrintOutcome outcome) {
-    return outcome.match(
-        printed -> "The slip is printed: send it along.",
-        cancelled -> "Not printed.",
-        refused -> String.join(" ", refused.sentences()));
+  private Optional<String> unprintable(ShopVisit visit) {
+    return Unprintable.warning(context.services().printer(), context.state().name(), visit);
   }
 
   /** What of it does not print, in a sentence behind another one. */
   private String warning(ShopVisit visit) {
-    return Unprintable.warning(context.services().printer(), context.state().name(), visit)
-        .map(said -> " " + said)
-        .orElse("");
+    return unprintable(visit).map(said -> " " + said).orElse("");
   }
 
   void save() {
@@ -74,7 +62,7 @@ final class Slip {
             new Saving<>(
                     context,
                     "Where to save the slip",
-                    FileNames.of(filled.job(), "slip visit " + filled.visit().number(), ".pdf"),
+                    file(filled),
                     out -> write(filled, out),
                     (file, written) ->
                         context.say(

@@ -1,6 +1,6 @@
 package wherefrom.ui.subject;
 
-import wherefrom.engine.Spots;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.BagBook;
@@ -34,15 +34,13 @@ public final class Named {
   /** The place alone: {@code 3 EX}, {@code 2}, {@code left}. */
   public static String place(EngineJob job, Subject subject) {
     return subject.match(
-        tagged -> job.getPart(tagged.item()).part().home().figures(),
-        Named::place,
-        beside -> "");
+        tagged -> job.getPart(tagged.item()).part().home().figures(), Named::place, beside -> "");
   }
 
   private static String place(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE -> Spots.find(at.where()).map(wherefrom.engine.Spot::figures).orElse(at.where());
-      case CYLINDER, MAIN, CAM_BEARING -> at.where().substring(1);
+      case VALVE -> at.site().findSpot().map(Spot::figures).orElse(at.where());
+      case CYLINDER, MAIN, CAM_BEARING -> "" + at.number();
       case BANK -> at.where();
       case WHOLE -> at.feature().word();
     };

@@ -6,17 +6,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.before.BeforeTeardown;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
@@ -90,23 +93,18 @@ public final class SubjectIndex implements EngineIndex {
   /** Where a feature's place is drawn. */
   private static Optional<Spot> spot(Subject.AFeature at) {
     return switch (at.feature().reach()) {
-      case VALVE -> Spots.find(at.where());
+      case VALVE, CAM_BEARING -> at.site().findSpot();
       case CYLINDER -> Optional.of(cylinder(at));
-      case MAIN -> Optional.of(new MainSpot(number(at), ShellHalf.UPPER));
-      case CAM_BEARING -> Spots.find(at.where());
+      case MAIN -> Optional.of(new MainSpot(at.number(), ShellHalf.UPPER));
       case BANK, WHOLE -> Optional.empty();
     };
   }
 
-  private static int number(Subject.AFeature at) {
-    return Integer.parseInt(at.where().substring(1));
-  }
-
   private static Spot cylinder(Subject.AFeature at) {
     return switch (standIn(at.feature())) {
-      case ROD_CAP -> new RodSpot(number(at), ShellHalf.LOWER);
-      case ROD -> new RodSpot(number(at), ShellHalf.UPPER);
-      default -> new wherefrom.engine.BoreSpot(number(at));
+      case ROD_CAP -> new RodSpot(at.number(), ShellHalf.LOWER);
+      case ROD -> new RodSpot(at.number(), ShellHalf.UPPER);
+      default -> new wherefrom.engine.BoreSpot(at.number());
     };
   }
 
@@ -144,6 +142,16 @@ public final class SubjectIndex implements EngineIndex {
     Map<Place, PartState> known = new LinkedHashMap<>();
     subjects.forEach((place, all) -> known.put(place, state.apply(all.get(0))));
     return place -> known.getOrDefault(place, PartState.IN);
+  }
+
+  /** Where the tests before teardown said to look. */
+  @Override
+  public Set<Place> here() {
+    Predicate<Subject> named = new BeforeTeardown(context.getJob()).named();
+    return subjects.entrySet().stream()
+        .filter(one -> one.getValue().stream().anyMatch(named))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   @Override

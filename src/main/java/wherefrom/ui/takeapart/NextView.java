@@ -73,8 +73,18 @@ final class NextView extends Region {
    * @param large the part, drawn
    */
   void show(PartName name, String toMark, String howOut, Region large) {
-    place.setWords(name.place().replace(' ', '\u00a0'));
-    what.setWords(name.what());
+    show(name.place(), name.what(), toMark, howOut, large);
+  }
+
+  /**
+   * Shows what comes out.
+   *
+   * @param at its place, to be read from afar
+   * @param named what of it
+   */
+  void show(String at, String named, String toMark, String howOut, Region large) {
+    place.setWords(at.replace(' ', '\u00a0'));
+    what.setWords(named);
     mark.setWords(toMark);
     way.setWords(howOut);
     shape = Optional.of(large);
@@ -159,7 +169,8 @@ final class NextView extends Region {
     double others =
         headHeight() + (isStacked() ? tagHigh + gap : 0) + engine.minHeight(width) + 2 * gap;
     double high = named.minHeight(width);
-    boolean room = high <= most && others + high <= getHeight();
+    boolean any = !named.getChildrenUnmodifiable().isEmpty();
+    boolean room = any && high <= most && others + high <= getHeight();
     named.setVisible(room);
     plain.setVisible(!room);
     return room ? named : plain;

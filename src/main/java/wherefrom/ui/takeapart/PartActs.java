@@ -14,6 +14,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.photos.PhotoTaking;
@@ -108,6 +109,11 @@ final class PartActs {
     more.add(
         new Choice<>(
             () -> TrayTaking.ask(context, TrayPurpose.OUT), "Several in one photo", "all are out"));
+    more.add(
+        new Choice<>(
+            () -> context.navigator().show(ScreenId.BAGS),
+            "Bags and big parts",
+            "what is off, in which bag"));
     more.add(new Choice<>(this::pieces, "Pieces", "how many hang on its wire"));
     more.add(new Choice<>(this::order, "Order", "now " + context.settings().outOrder().words()));
     context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));

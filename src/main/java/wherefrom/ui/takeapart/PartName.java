@@ -1,6 +1,5 @@
 package wherefrom.ui.takeapart;
 
-import java.util.Locale;
 import wherefrom.drawing.PlaceWords;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
@@ -8,6 +7,7 @@ import wherefrom.engine.ValveSpot;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /**
  * What a part is called at the engine: the place in a word and a figure, to be read from afar, and
@@ -57,16 +57,12 @@ public record PartName(PartKind kind, String place, String what, String least) {
 
   /** The same within a sentence: {@code 3 EX pushrod}, {@code rod 4, lower shell}. */
   public String inLine() {
-    return small(words());
+    return Words.small(words());
   }
 
   /** The same in fewer words: {@code rod 4, lower}. */
   public String brief() {
-    return small(line(least));
-  }
-
-  private static String small(String words) {
-    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    return Words.small(line(least));
   }
 
   private String line(String named) {

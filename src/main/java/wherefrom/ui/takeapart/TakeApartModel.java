@@ -153,6 +153,11 @@ final class TakeApartModel {
     inTheWay.dismiss();
   }
 
+  /** Something else has come off since the last part came out. */
+  void leave() {
+    out = Optional.empty();
+  }
+
   private Optional<Cue> out(PartRecord part) {
     return keep(() -> came(apart.out(part)));
   }
@@ -180,8 +185,7 @@ final class TakeApartModel {
   private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
     Part part = done.part().part();
     out = Optional.of(part.item());
-    List<PartRecord> over = new OffFirst(state()).over(part.home());
-    said = over.isEmpty() ? "" : "Scan the " + StepWords.names(state().layout(), over) + " too.";
+    said = StepWords.too(state(), part.home());
     return Optional.of(Cue.RIGHT);
   }
 

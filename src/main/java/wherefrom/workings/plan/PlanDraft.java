@@ -37,7 +37,7 @@ final class PlanDraft {
     }
     String names = missing.stream().map(InputSpec::words).collect(Collectors.joining(", "));
     notes.add(
-        Note.remark(
+        Note.lacking(
             "needs-" + result.replace(' ', '-'),
             result + " is not worked out: still needed: " + names + ".",
             Source.workedOut("the inputs given")));

@@ -12,7 +12,7 @@ final class PlanNotes {
           Source.workedOut("geometry"));
 
   static final Note CUT_NOT_KNOWN =
-      Note.remark(
+      Note.lacking(
           "needs-the-cut",
           "Intake, pushrod length and piston to valve are not worked out. The cut for"
               + " the wanted ratio is not known yet.",

@@ -81,7 +81,7 @@ final class RoomAtValves {
   }
 
   private static Note notKnown(Gap gap, String words, String parts) {
-    return Note.remark(
+    return Note.lacking(
         NOT_KNOWN + gap.key(),
         words + " is not known with " + parts + ". Measure it again.",
         Source.commonPractice());

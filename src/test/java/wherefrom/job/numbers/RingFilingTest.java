@@ -133,6 +133,22 @@ class RingFilingTest {
     assertThat(top().state()).isEqualTo(RingGapRow.State.TO_FILE);
   }
 
+  /** A ring that reads as it did before it was exchanged was never ticked so. */
+  @Test
+  void aTickIsOfTheReadingThatItWasMadeFor() {
+    done(filing.wantGap(Ring.TOP, "0.0150", ""));
+    read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.018");
+    done(filing.tick("B3", Ring.TOP));
+    read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.018", "second", "0.020");
+    assertThat(top().state()).as("another ring was read").isEqualTo(RingGapRow.State.DONE);
+    read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.012", "second", "0.020");
+    bench.job.undo();
+    assertThat(top().state()).as("the reading is that one again").isEqualTo(RingGapRow.State.DONE);
+    read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.012", "second", "0.020");
+    read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.018", "second", "0.020");
+    assertThat(top().state()).isEqualTo(RingGapRow.State.WIDE_ENOUGH);
+  }
+
   @Test
   void aTickIsTakenOffAndTakenBackByUndo() {
     done(filing.wantGap(Ring.TOP, "0.0150", ""));

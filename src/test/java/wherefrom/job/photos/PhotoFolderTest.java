@@ -108,7 +108,8 @@ class PhotoFolderTest {
     int engine = bench.job.state().engine();
     new Bags(bench.job)
         .fill(new BagFilled(3, "nuts", 10, "", 4, List.of(), "", AtAssembly.NOT_SAID));
-    String head = BagBook.of(bench.job.state()).findBigPart(10).orElseThrow().part().code(engine).digits();
+    String head =
+        BagBook.of(bench.job.state()).findBigPart(10).orElseThrow().part().code(engine).digits();
     PhotoFolder eye =
         new PhotoFolder(
             bench.job,

@@ -25,6 +25,7 @@ import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -45,6 +46,19 @@ class FittingTest {
     assertThat(verdict.stops()).isFalse();
     assertThat(verdict.wayOut()).isEqualTo("The tagged end goes up.");
     assertThat(job.state().findFitted(place("pushrod@3EX"))).contains(part(job, "pushrod@3EX"));
+  }
+
+  /** The first stop hides that it is turned; the reason covers what was said, not more. */
+  @Test
+  void whatGoesInTurnedAgainstAnotherStopIsKnownToBeTurned() {
+    Attempt turned = new Attempt(part(job, "pushrod@3EX"), spot("5EX"), true);
+    assertThat(fitting.fitOnPurpose(turned, "matched pair").name())
+        .isEqualTo(VerdictName.WRONG_PLACE);
+    Verdict said = fitting.judge(turned);
+    assertThat(said.name()).isEqualTo(VerdictName.FITTED_BUT);
+    assertThat(((Verdict.FittedBut) said).against().name()).isEqualTo(VerdictName.WRONG_END);
+    job.undo();
+    assertThat(job.state().fitted()).isEmpty();
   }
 
   @Test

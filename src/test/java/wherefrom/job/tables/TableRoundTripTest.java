@@ -197,7 +197,7 @@ class TableRoundTripTest {
       expected.add(facing(bench, at.facing().key() + "-least", at.least()));
       expected.add(facing(bench, at.facing().key() + "-most", at.most()));
     }
-    assertThat(expected).hasSize(6);
+    assertThat(expected).hasSize(4);
     assertThat(rows(bench.job, "readings"))
         .filteredOn(row -> row.get(13).equals("worked out"))
         .isEqualTo(expected);

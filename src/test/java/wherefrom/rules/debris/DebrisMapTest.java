@@ -29,7 +29,7 @@ class DebrisMapTest {
   @Test
   void plasticInThePanPointsToTheCamGearAndOpensTheCheapestFirst() {
     DebrisMap map = of(DebrisPlace.PAN, DebrisLook.PLASTIC);
-    assertThat(map.suspects().get(0)).contains("teeth of the cam gear");
+    assertThat(map.suspects().get(0).sentence()).contains("teeth of the cam gear");
     assertThat(map.openings())
         .containsExactly(
             Opening.FILTER,
@@ -123,7 +123,7 @@ class DebrisMapTest {
   void brownMilkIsHarmfulOpensAMainAndNamesEveryWayIn() {
     DebrisMap map = of(DebrisPlace.DIPSTICK, DebrisLook.BROWN_MILK);
     assertThat(map.mains()).isEqualTo(ReachedMains.OPEN);
-    assertThat(map.suspects().get(0))
+    assertThat(map.suspects().get(0).sentence())
         .contains(
             "coolant or water in the oil",
             "head gasket",
@@ -144,7 +144,7 @@ class DebrisMapTest {
   @Test
   void aluminiumWithoutPlasticPointsToAPistonOrThePumpNotToTheCamGear() {
     DebrisMap map = of(DebrisPlace.PAN, DebrisLook.ALUMINIUM);
-    assertThat(map.suspects().get(0)).contains("piston", "pump").doesNotContain("gear");
+    assertThat(map.suspects().get(0).sentence()).contains("piston", "pump").doesNotContain("gear");
     assertThat(map.openings())
         .contains(Opening.BORES, Opening.PUMP)
         .doesNotContain(Opening.FRONT_COVER);
@@ -153,7 +153,7 @@ class DebrisMapTest {
   @Test
   void flakesThatSuspectTheChainOpenTheFrontCover() {
     DebrisMap map = of(DebrisPlace.MAGNETIC_PLUG, DebrisLook.MAGNETIC_FLAKES);
-    assertThat(map.suspects().get(0)).contains("the chain");
+    assertThat(map.suspects().get(0).sentence()).contains("the chain");
     assertThat(map.openings())
         .containsExactly(
             Opening.LIFTERS,

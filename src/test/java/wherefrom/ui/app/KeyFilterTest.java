@@ -138,9 +138,7 @@ class KeyFilterTest {
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
           ScreenContext context = window.shell.context();
-          context
-              .navigator()
-              .open(() -> NumberEntryScreen.size(context, "Size", "", 7, done::add));
+          context.navigator().open(() -> NumberEntryScreen.size(context, "Size", "", 7, done::add));
           type(window, "0.0152", PERSON_NANOS);
           window.nanos.addAndGet(3_000_000_000L);
           type(window, tag + "\r", SCANNER_NANOS);

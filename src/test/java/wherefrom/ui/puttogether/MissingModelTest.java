@@ -6,11 +6,13 @@ import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
 import wherefrom.ui.sample.SampleJob;
 
 class MissingModelTest {
@@ -76,5 +78,9 @@ class MissingModelTest {
     assertThat(Answers.of(all.job.state(), next).small()).contains(typed);
     assertThat(Halves.of(all.job.state(), Mode.FOLLOW_THE_LIST, next).part().large())
         .contains(typed);
+    int named = all.part("rod-cap@R5L").item();
+    new MissingModel(all.job).replace(cap, "worn", NewPart.LIKE_THE_OLD);
+    assertThat(all.job.state().whereabouts(named)).isEqualTo(Whereabouts.RETIRED);
+    assertThat(all.record("rod-cap@R3L").where()).isEqualTo(Whereabouts.OUT);
   }
 }

@@ -28,9 +28,7 @@ class PaperScreenTest {
   void open() {
     window =
         Toolkit.on(
-            () ->
-                new SampleWindow(
-                    96, 100, Optional.empty(), work -> work.run(), services -> {}));
+            () -> new SampleWindow(96, 100, Optional.empty(), work -> work.run(), services -> {}));
     in(() -> window.shell.context().open(sample.job));
   }
 

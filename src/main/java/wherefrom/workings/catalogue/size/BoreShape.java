@@ -22,9 +22,9 @@ import wherefrom.workings.maths.DualNumber;
 /** Out-of-round, taper and wear of a bore from three levels, two ways each. */
 public final class BoreShape implements Working {
   public static final List<AmountInput> THRUST =
-      List.of(reading("thrust-top"), reading("thrust-middle"), reading("thrust-bottom"));
+      List.of(thrust("thrust-top"), thrust("thrust-middle"), thrust("thrust-bottom"));
   public static final List<AmountInput> AXIAL =
-      List.of(reading("axial-top"), reading("axial-middle"), reading("axial-bottom"));
+      List.of(axial("axial-top"), axial("axial-middle"), axial("axial-bottom"));
   public static final AmountInput NOMINAL =
       AmountInput.length("nominal", "The bore's standard size, not yet bored.");
   private static final AmountInput AS_CUT =
@@ -32,12 +32,13 @@ public final class BoreShape implements Working {
               "as-cut", "The diameter it was last bored to; leave out where it was never bored.")
           .optional();
 
-  private static AmountInput reading(String key) {
+  private static AmountInput thrust(String key) {
     return AmountInput.length(
-        key,
-        key.startsWith("thrust")
-            ? "Across the engine, square to the crank; top just under the ridge."
-            : "Along the engine; same level as the thrust reading.");
+        key, "Across the engine, square to the crank; top just under the ridge.");
+  }
+
+  private static AmountInput axial(String key) {
+    return AmountInput.length(key, "Along the engine; same level as the thrust reading.");
   }
 
   @Override
