@@ -21,7 +21,9 @@ public final class JobTables {
           "torque",
           "timing",
           "rings",
-          "signs");
+          "signs",
+          "bags",
+          "big-parts");
 
   private JobTables() {}
 
@@ -40,6 +42,8 @@ public final class JobTables {
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
         RingTables.rings(job),
-        BeforeTables.signs(job));
+        BeforeTables.signs(job),
+        BagTables.bags(job.state()),
+        BagTables.bigParts(job.state()));
   }
 }
