@@ -32,6 +32,7 @@ import wherefrom.ui.print.PreviewScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.print.SheetScreen;
 import wherefrom.ui.print.TrackScreen;
+import wherefrom.ui.puttogether.HeldScreen;
 import wherefrom.ui.puttogether.MissingScreen;
 import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.puttogether.WayOutScreen;
@@ -47,6 +48,7 @@ final class WorkShots {
   static List<Shot> all() {
     List<Shot> shots = new ArrayList<>();
     shots.add(shot("missing", MissingScreen.class, WorkShots::missing));
+    shots.add(shot("held", HeldScreen.class, WorkShots::held));
     shots.add(
         shot(
             "section",
@@ -352,6 +354,12 @@ final class WorkShots {
     onPurpose(sample, "pushrod@5EX", "1EX");
     ScreenContext context = window.shell.context();
     context.navigator().open(() -> new MissingScreen(context));
+  }
+
+  private static void held(SampleWindow window, SampleJob sample) {
+    new Planning(sample.job).make(Change.of(ChangeKind.HOT_TANKED));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new HeldScreen(context));
   }
 
   private static void onPurpose(SampleJob sample, String part, String spot) {
