@@ -14,7 +14,7 @@ public final class Checks {
               ValveChecks.ROWS,
               BottomEndChecks.ROWS,
               CastingChecks.ROWS,
-              TeardownChecks.ROWS)
+              CastingTests.ROWS, TeardownChecks.ROWS)
           .flatMap(List::stream)
           .toList();
 

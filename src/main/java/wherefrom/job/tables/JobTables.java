@@ -21,7 +21,8 @@ public final class JobTables {
           "torque",
           "timing",
           "rings",
-          "signs");
+          "signs",
+          "castings");
 
   private JobTables() {}
 
@@ -40,6 +41,7 @@ public final class JobTables {
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
         RingTables.rings(job),
-        BeforeTables.signs(job));
+        BeforeTables.signs(job),
+        CastingTables.castings(job));
   }
 }
