@@ -34,7 +34,7 @@ final class CastingCommands {
     public Map<String, Object> fields() {
       return Json.object(
           "subject", one.subject().key(),
-          "words", one.subject().words(),
+          "words", one.words(),
           "tests", one.cards().size(),
           "open", one.countOpen(),
           "worst", Names.of(one.worst()),
@@ -63,8 +63,7 @@ final class CastingCommands {
       throw new BadInput(
           fault.get()
               + " Use one of: "
-              + String.join(
-                  ", ", castings.list().stream().map(one -> one.subject().key()).toList())
+              + String.join(", ", castings.list().stream().map(one -> one.subject().key()).toList())
               + ".");
     }
     return new CastingRow(castings.find(subject).orElseThrow());

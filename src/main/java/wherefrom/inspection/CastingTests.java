@@ -24,7 +24,8 @@ final class CastingTests {
               .source(TM_359),
           Check.of(Feature.BLOCK, "block-threads", "Are all threads sound?")
               .how("Run a bolt in by hand, to the bottom. Note each repair.", "Head and cap holes.")
-              .tells("Each runs in by hand.", "Tight or dirty.", "Pulled, or repaired: note where."),
+              .tells(
+                  "Each runs in by hand.", "Tight or dirty.", "Pulled, or repaired: note where."),
           Check.of(Feature.BLOCK, "block-dowels", "Are all dowels there, and tight?")
               .how("Count them, push each with a finger.", "Decks, rear face, front, main caps.")
               .tells("All there, tight, no burr.", "Loose, or a burr.", "Missing or bent."),
@@ -44,7 +45,8 @@ final class CastingTests {
               .source(TM_359),
           Check.of(Feature.HEAD, "head-threads", "Are the head's threads sound?")
               .how("Run a bolt in by hand, to the bottom.", "Studs, manifolds, covers.")
-              .tells("Each runs in by hand.", "Tight or dirty.", "Pulled, or repaired: note where."),
+              .tells(
+                  "Each runs in by hand.", "Tight or dirty.", "Pulled, or repaired: note where."),
           Check.of(Feature.CHAMBER, "chamber-crack", "Cracks between seats or to the plug?")
               .how("Clean and dry. Look with a lens; then dye.", "Between the seats, to the plug.")
               .tells("No line.", "A line that may be one.", "A crack."),

@@ -14,7 +14,8 @@ public final class Checks {
               ValveChecks.ROWS,
               BottomEndChecks.ROWS,
               CastingChecks.ROWS,
-              CastingTests.ROWS, TeardownChecks.ROWS)
+              CastingTests.ROWS,
+              TeardownChecks.ROWS)
           .flatMap(List::stream)
           .toList();
 

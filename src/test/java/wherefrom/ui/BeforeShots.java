@@ -78,8 +78,7 @@ final class BeforeShots {
         shot(
             "castings-block",
             CardScreen.class,
-            context ->
-                new CardScreen(context, new Subject.AFeature(Feature.BLOCK, ""), List.of())),
+            context -> new CardScreen(context, new Subject.AFeature(Feature.BLOCK, ""), List.of())),
         shot(
             "castings-chamber",
             CardScreen.class,

@@ -3,6 +3,7 @@ package wherefrom.job.inspect;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.LoggedEntry;
@@ -35,6 +36,11 @@ public final class Castings {
       String reason) {
     public Casting {
       cards = List.copyOf(cards);
+    }
+
+    /** {@code block}, {@code left head}. */
+    public String words() {
+      return subject.feature() == Feature.HEAD ? subject.where() + " head" : subject.words();
     }
 
     /** The worst answer so far. */

@@ -32,7 +32,7 @@ final class CastingRecord {
 
   private static RecordSection.Row test(Castings.Casting one, CheckCard card) {
     return new RecordSection.Row(
-        List.of(one.subject().words(), card.check().title(), card.look().word(), card.note()),
+        List.of(one.words(), card.check().title(), card.look().word(), card.note()),
         card.look() == Look.NOT_LOOKED);
   }
 
@@ -40,7 +40,7 @@ final class CastingRecord {
     String photographs = one.photographs() == 0 ? "" : one.photographs() + " photographed; ";
     return new RecordSection.Row(
         List.of(
-            one.subject().words(),
+            one.words(),
             "Decided",
             one.decision().map(Decision::word).orElse("undecided"),
             photographs + one.reason()),

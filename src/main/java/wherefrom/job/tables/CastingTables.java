@@ -26,7 +26,7 @@ final class CastingTables {
     for (Castings.Casting one : new Castings(job).list()) {
       rows.add(
           TidyCell.of(one.subject().key()),
-          TidyCell.of(one.subject().words()),
+          TidyCell.of(one.words()),
           TidyCell.of(one.cards().size()),
           TidyCell.of(one.countOpen()),
           TidyCell.of(one.worst().word()),

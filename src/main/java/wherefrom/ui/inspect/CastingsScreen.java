@@ -18,7 +18,6 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.photos.PhotoTaking;
-import wherefrom.ui.subject.Named;
 import wherefrom.ui.takeapart.CautionScreen;
 
 /** Block and heads: what is left to test, what was found, what becomes of each. */
@@ -64,8 +63,8 @@ public final class CastingsScreen extends ListPage {
     next().ifPresent(this::test);
   }
 
-  private String name(Castings.Casting one) {
-    return Named.title(context.state(), one.subject());
+  private static String name(Castings.Casting one) {
+    return Words.capital(one.words());
   }
 
   @Override
@@ -105,9 +104,7 @@ public final class CastingsScreen extends ListPage {
     for (Decision decision : Decision.values()) {
       choices.add(new Choice<>(decision, Words.capital(decision.word()), ""));
     }
-    open(
-        () ->
-            new ChoiceScreen<>(context, name(one), choices, decision -> reason(one, decision)));
+    open(() -> new ChoiceScreen<>(context, name(one), choices, decision -> reason(one, decision)));
   }
 
   private void reason(Castings.Casting one, Decision decision) {
@@ -119,10 +116,7 @@ public final class CastingsScreen extends ListPage {
 
   private void keep(Castings.Casting one, Decision decision, String why) {
     context.attempt(
-        () ->
-            castings
-                .decide(one.subject().key(), decision, why)
-                .ifPresent(context::say));
+        () -> castings.decide(one.subject().key(), decision, why).ifPresent(context::say));
     context.navigator().changed();
   }
 }
