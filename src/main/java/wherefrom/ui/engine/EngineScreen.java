@@ -33,11 +33,11 @@ public final class EngineScreen implements Screen {
   /**
    * Makes the screen.
    *
-   * @param done is given the layout when it is to be used; Back leaves without
+   * @param done is given the layout when it is to be used; Back leaves the draft for another time
    */
   public EngineScreen(ScreenContext context, Layout start, Consumer<Layout> done) {
     this.context = context;
-    this.draft = new LayoutDraft(start);
+    this.draft = context.keep(DraftLeft.class, DraftLeft::new).of(start);
     this.editor = new LayoutEditor(context, draft);
     this.done = done;
     Touch touch = context.touch();
@@ -90,6 +90,7 @@ public final class EngineScreen implements Screen {
   private void use() {
     if (sound()) {
       context.navigator().back();
+      context.drop(DraftLeft.class);
       done.accept(draft.layout());
     }
   }
