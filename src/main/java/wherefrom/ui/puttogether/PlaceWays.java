@@ -39,7 +39,8 @@ final class PlaceWays {
             new Choice<>(() -> excuse(place), "Leave it empty", "with a reason"),
             new Choice<>(
                 () -> model.rightful(place).ifPresent(this::replace),
-                "A new part instead", "its tag is printed, marked NEW"));
+                "A new part instead",
+                "its tag is printed, marked NEW"));
     context.navigator().open(() -> new ChoiceScreen<>(context, place.words(), ways, Runnable::run));
   }
 

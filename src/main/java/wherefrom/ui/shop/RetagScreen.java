@@ -119,7 +119,8 @@ public final class RetagScreen extends Page {
       for (Tool tool : context.state().measures().tools()) {
         String now = tool.name().equals(model.tool(plan.key())) ? "used now" : "";
         choices.add(
-            new Choice<>(() -> model.tool(plan.key(), tool.name()), plan.title() + ": " + tool.name(), now));
+            new Choice<>(
+                () -> model.tool(plan.key(), tool.name()), plan.title() + ": " + tool.name(), now));
       }
     }
     open(
