@@ -46,6 +46,7 @@ final class Commands {
           "sizes",
           "ring",
           "weight",
+          "before",
           "plan",
           "debris",
           "decide",
@@ -120,6 +121,7 @@ final class Commands {
       case "torque" -> TorqueCommands.all();
       case "ring" -> RingCommands.all();
       case "weight" -> WeightCommands.all();
+      case "before" -> BeforeCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

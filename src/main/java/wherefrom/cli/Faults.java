@@ -15,8 +15,7 @@ final class Faults {
 
   static String sentence(IOException e) {
     if (!(e instanceof FileSystemException fault)) {
-      return Words.withStop(
-          Objects.requireNonNullElse(e.getMessage(), "The disk gave no reason."));
+      return Words.withStop(Objects.requireNonNullElse(e.getMessage(), "The disk gave no reason."));
     }
     String file = fault.getFile() + ": ";
     if (e instanceof NoSuchFileException) {

@@ -2,11 +2,13 @@ package wherefrom.cli;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitChoice;
 
 /** The person's tools, and the limits and sizes typed for this engine. */
 final class InstrumentCommands {
@@ -16,6 +18,10 @@ final class InstrumentCommands {
       Option.flag("--force", "it is a scale: its figures are forces");
   private static final Option WEIGHT =
       Option.flag("--weight", "it is a scale for parts: its figures are weights");
+  private static final Option PRESSURE =
+      Option.flag("--pressure", "it is a pressure or vacuum gauge");
+  private static final Option PERCENT =
+      Option.flag("--percent", "it is a leak tester: its figures are percent");
   private static final Option SOURCE =
       Option.needed("--source", "TEXT", "where it is printed: manual and page");
 
@@ -104,21 +110,33 @@ final class InstrumentCommands {
             Option.needed("--error", "SIZE", "how far it may be off, either way"),
             Option.needed("--repeat", "SIZE", "how far its repeats differ, either way"),
             FORCE,
-            WEIGHT),
+            WEIGHT,
+            PRESSURE,
+            PERCENT),
         (instruments, call) ->
             instruments.list(
                 call.get(NAME),
-                dimension(call),
+                units(call),
                 call.get("--step"),
                 call.get("--error"),
                 call.get("--repeat")));
   }
 
-  private static Dimension dimension(Call call) throws BadInput {
-    if (call.has(FORCE) && call.has(WEIGHT)) {
-      throw call.wrong("Give --force or --weight, one of both.");
+  private static UnitChoice units(Call call) throws BadInput {
+    List<Option> given = Stream.of(FORCE, WEIGHT, PRESSURE, PERCENT).filter(call::has).toList();
+    if (given.size() > 1) {
+      throw call.wrong(
+          "Give " + given.get(0).name() + " or " + given.get(1).name() + ", one of both.");
     }
-    return call.has(FORCE) ? Dimension.FORCE : call.has(WEIGHT) ? Dimension.MASS : Dimension.LENGTH;
+    if (call.has(PERCENT)) {
+      return UnitChoice.PERCENT;
+    }
+    return UnitChoice.of(
+        call.has(FORCE)
+            ? Dimension.FORCE
+            : call.has(WEIGHT)
+                ? Dimension.MASS
+                : call.has(PRESSURE) ? Dimension.STRESS : Dimension.LENGTH);
   }
 
   private static Command zero() {

@@ -9,7 +9,12 @@ import wherefrom.parts.PartKind;
 /** Every quick test there is, by what it is for. */
 public final class Checks {
   private static final List<Check> ALL =
-      Stream.of(RockerChecks.ROWS, ValveChecks.ROWS, BottomEndChecks.ROWS, CastingChecks.ROWS)
+      Stream.of(
+              RockerChecks.ROWS,
+              ValveChecks.ROWS,
+              BottomEndChecks.ROWS,
+              CastingChecks.ROWS,
+              TeardownChecks.ROWS)
           .flatMap(List::stream)
           .toList();
 

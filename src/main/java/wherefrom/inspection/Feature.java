@@ -1,9 +1,11 @@
 package wherefrom.inspection;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.CamBearingSpot;
@@ -35,7 +37,13 @@ public enum Feature {
   OIL_PUMP("oil pump", Reach.WHOLE),
   FLYWHEEL("flywheel", Reach.WHOLE),
   DAMPER("damper", Reach.WHOLE),
-  CORE_PLUGS("core plugs", Reach.BANK);
+  CORE_PLUGS("core plugs", Reach.BANK),
+  COMPRESSION("compression", Reach.CYLINDER),
+  RUNNING("running engine", Reach.WHOLE),
+  OUTSIDE("hoses, wires and brackets", Reach.WHOLE);
+
+  /** What can be read and looked at only while the engine is together. */
+  private static final Set<Feature> BEFORE_TEARDOWN = EnumSet.of(COMPRESSION, RUNNING, OUTSIDE);
 
   /** How many there are of it. */
   public enum Reach {
@@ -61,6 +69,11 @@ public enum Feature {
 
   public Reach reach() {
     return reach;
+  }
+
+  /** Whether it can be read only before the engine comes apart. */
+  public boolean isBeforeTeardown() {
+    return BEFORE_TEARDOWN.contains(this);
   }
 
   /** The name in files, such as {@code main-journal}. Never changes. */

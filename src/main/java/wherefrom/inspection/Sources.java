@@ -40,6 +40,26 @@ public final class Sources {
   public static final String FAA_32 = "FAA-H-8083-32, ch. 10";
   public static final String TM_549 = "TM 9-4940-549-14&P, 12-14";
 
+  /** Compression and cylinder leakage tests of a gasoline engine. */
+  public static final String TM_230 =
+      "TM 5-4210-230-14&P-1, Engine Division Service Manual, Addendum 2";
+
+  /** Compression test: ignition off, throttle open, fuel shut; 20 % below the average. */
+  public static final String TM_204 = "TM 1-1500-204-23-1, cylinder compression test";
+
+  /** Differential compression test at 80 psi. */
+  public static final String AC_43 =
+      "FAA AC 43.13-1B, Acceptable Methods, Techniques, and Practices, 1998, 8-14";
+
+  /** What the pointer of a vacuum gauge does. */
+  public static final String TM_677 = "TM 9-4910-677-14&P, vacuum gauge readings";
+
+  public static final String TM_272 = "TM 9-2320-272-24-2, table 4-1";
+
+  /** The odd one out of a set. */
+  public static final String ODD_ONE =
+      "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17, from memory";
+
   /** A general chapter, which stands in the 1988 Jeep Cherokee's manual, p. 625, as well. */
   public static final String OVERHAUL_MANUAL =
       "Mitsubishi Montero, Service Manual, 1998, general engine overhaul";

@@ -138,7 +138,12 @@ public sealed interface Subject {
   /** Where the feature with this key is; empty of all else. */
   static Optional<Site> findSite(String key) {
     return find(key)
-        .flatMap(one -> one.match(part -> Optional.empty(), at -> Optional.of(at.site()), any -> Optional.empty()));
+        .flatMap(
+            one ->
+                one.match(
+                    part -> Optional.empty(),
+                    at -> Optional.of(at.site()),
+                    any -> Optional.empty()));
   }
 
   /** The subject with this key; empty when the text is no such key. */

@@ -7,6 +7,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
@@ -25,7 +26,8 @@ final class BesideParts {
               BigPartsNamed.class,
               BigPartMoved.class,
               BigPartMarked.class,
-              BigPartDecided.class));
+              BigPartDecided.class,
+              GasketsListed.class));
 
   private BesideParts() {}
 }

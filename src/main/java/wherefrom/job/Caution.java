@@ -66,7 +66,22 @@ public enum Caution {
       "common practice, no source",
       "s"),
   FAN_AND_BELTS(
-      "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "s"),
+      "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "sb"),
+  CRANKING(
+      "Compression test: ignition off, fuel shut off, throttle wide open. Hands clear"
+          + " of belts and fan while it cranks. No flame near open plug holes.",
+      "TM 1-1500-204-23-1, cylinder compression test; TM 5-4210-230-14&P-1, Addendum 2",
+      "b"),
+  LEAK_AIR(
+      "Air in a cylinder can turn the crank. Open the air slowly, at top dead center."
+          + " Leave no wrench on the crank. Hands clear of belts and fan.",
+      "FAA AC 43.13-1B, Acceptable Methods, Techniques, and Practices, 1998, 8-14",
+      "b"),
+  RADIATOR_CAP("Take the radiator cap off a cold engine only.", "common practice, no source", "b"),
+  EXHAUST_GAS(
+      "Run it outdoors, or lead the exhaust out. Hot parts burn.",
+      "common practice, no source",
+      "b"),
   SOLVENT("Solvent: no flame, fresh air, gloves, eye protection.", "TM 5-4210-220-34, 2-19", "0"),
   COMPRESSED_AIR(
       "Compressed air: under 30 psi, with a chip guard and eye protection. Never at skin.",
@@ -80,6 +95,7 @@ public enum Caution {
   private static final String WASH = "0";
   private static final String OIL = "o";
   private static final String START = "s";
+  private static final String TOGETHER = "b";
 
   private final String sentence;
   private final String source;
@@ -122,6 +138,11 @@ public enum Caution {
   /** The cautions of draining the oil and looking for debris in it. */
   public static List<Caution> atOil() {
     return at(OIL);
+  }
+
+  /** The cautions of gauges on an engine that is still together. */
+  public static List<Caution> beforeTeardown() {
+    return at(TOGETHER);
   }
 
   /** The cautions of the first start. */

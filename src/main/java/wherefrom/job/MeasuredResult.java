@@ -87,6 +87,9 @@ public record MeasuredResult(
 
   /** The size that stands for the part: its value, or the mean of its readings. */
   public Optional<ResultValue> findSize() {
-    return findValue("value").or(() -> findValue("mean")).or(() -> findValue("lift"));
+    return findValue("value")
+        .or(() -> findValue("mean"))
+        .or(() -> findValue("lift"))
+        .or(() -> findValue("leak"));
   }
 }

@@ -23,7 +23,9 @@ public enum Dimension {
   /** Base unit: gram. */
   MASS("a weight"),
   /** Base unit: megapascal, which is a newton per square millimetre. */
-  STRESS("a modulus or a pressure");
+  STRESS("a modulus or a pressure"),
+  /** Base unit: revolution per minute. */
+  SPEED("a speed of an engine");
 
   private final String words;
 

@@ -104,7 +104,12 @@ public enum Unit {
       "lbs/inch"),
   MEGAPASCAL(STRESS, "MPa", 0, "1", "n/mm²", "n/mm2"),
   GIGAPASCAL(STRESS, "GPa", 2, "1000"),
-  PSI(STRESS, "psi", 0, "4.4482216152605", "645.16", "lbf/in²", "lbf/in2", "lb/in²", "lb/in2");
+  KILOPASCAL(STRESS, "kPa", 0, "0.001"),
+  BAR(STRESS, "bar", 2, "0.1"),
+  /** The conventional inch of mercury: 3386.389 Pa. */
+  INCH_OF_MERCURY(STRESS, "inHg", 1, "0.003386389", "in-hg", "in.hg", "in hg", "\"hg"),
+  PSI(STRESS, "psi", 0, "4.4482216152605", "645.16", "lbf/in²", "lbf/in2", "lb/in²", "lb/in2"),
+  RPM(Dimension.SPEED, "rpm", 0, "1", "r/min", "1/min");
 
   private static final String GAP = "|";
   private final Dimension dimension;

@@ -14,8 +14,8 @@ public enum UnitSystem {
   public static Optional<UnitSystem> find(Unit unit) {
     return switch (unit) {
       case INCH, THOU, SQUARE_INCH, CC_PER_THOU, CUBIC_INCH -> Optional.of(INCH);
-      case POUND, POUND_FOOT, POUND_INCH, POUND_PER_INCH, PSI -> Optional.of(INCH);
-      case ONE, PERCENT, PIECES, DEGREE, ARC_MINUTE, CUBIC_CENTIMETRE, GRAM, OUNCE ->
+      case POUND, POUND_FOOT, POUND_INCH, POUND_PER_INCH, PSI, INCH_OF_MERCURY -> Optional.of(INCH);
+      case ONE, PERCENT, PIECES, DEGREE, ARC_MINUTE, CUBIC_CENTIMETRE, GRAM, OUNCE, RPM ->
           Optional.empty();
       default -> Optional.of(METRIC);
     };
@@ -36,6 +36,7 @@ public enum UnitSystem {
       case TORQUE -> inch ? Unit.POUND_FOOT : Unit.NEWTON_METRE;
       case SPRING_RATE -> inch ? Unit.POUND_PER_INCH : Unit.NEWTON_PER_MILLIMETRE;
       case STRESS -> inch ? Unit.PSI : Unit.MEGAPASCAL;
+      case SPEED -> Unit.RPM;
     };
   }
 }

@@ -64,6 +64,7 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
       case TORQUE -> BigDecimal.valueOf(100_000_000);
       case SPRING_RATE -> BigDecimal.valueOf(100_000);
       case STRESS -> BigDecimal.valueOf(1_000_000);
+      case SPEED -> BigDecimal.valueOf(100_000);
     };
   }
 }

@@ -76,8 +76,7 @@ public record ResultValue(
   private Amount rounded() {
     return findSpread()
         .map(spread -> amount().rounded(spread.number().scale()))
-        .orElseGet(
-            () -> new Amount(rounding.rounded(amount().number(), unit.decimals()), unit));
+        .orElseGet(() -> new Amount(rounding.rounded(amount().number(), unit.decimals()), unit));
   }
 
   /** Empty without an uncertainty, or with one too small to matter. */

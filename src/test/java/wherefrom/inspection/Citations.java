@@ -10,7 +10,7 @@ public final class Citations {
   /** Publications that are found by their number alone. */
   private static final Pattern NUMBERED =
       Pattern.compile(
-          "TM \\d+-\\d{4}|TM \\d+-\\d{4}-|NAVEDTRA \\d{5}|FAA-H-8083-\\d\\d|JCGM 10\\d:20\\d\\d"
+          "TM \\d+-\\d{4}|TM \\d+-\\d{4}-|NAVEDTRA \\d{5}|FAA-H-8083-\\d\\d|FAA AC \\d\\d\\.\\d\\d|JCGM 10\\d:20\\d\\d"
               + "|ISO \\d{4,}|\\d\\d CFR \\d+|doi:10\\.");
 
   private static final Pattern TITLE = Pattern.compile("\"[A-Z][^\"]+\"|Manual|Profile");

@@ -26,12 +26,9 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Section;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
-import wherefrom.inspection.measure.ClearancePair;
-import wherefrom.inspection.measure.ClearancePairs;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
-import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.JobEntry;
@@ -126,12 +123,9 @@ class GoldenFormatTest {
     Arrays.stream(Opening.values()).forEach(opening -> keys.add("opening: " + opening.check()));
     for (ReadingPlan plan : ReadingPlans.all()) {
       plan.stations().forEach(one -> keys.add("station: " + plan.key() + " " + one.key()));
-      ResultKeys.of(plan).forEach(one -> keys.add("result: " + plan.key() + " " + one.key()));
     }
-    for (ClearancePair pair : ClearancePairs.all()) {
-      LimitTarget.of(pair)
-          .results()
-          .forEach(one -> keys.add("result: " + pair.key() + " " + one.key()));
+    for (LimitTarget target : LimitTarget.all()) {
+      target.results().forEach(one -> keys.add("result: " + target.key() + " " + one.key()));
     }
     Arrays.stream(BobWeight.Typed.values())
         .forEach(typed -> keys.add("sheet: bob-weight " + typed.id()));

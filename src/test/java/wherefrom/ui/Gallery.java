@@ -61,12 +61,14 @@ final class Gallery {
     shots.addAll(TimingShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());
+    shots.addAll(BeforeShots.all());
     shots.addAll(TrayShots.all());
     shots.addAll(PhotoShots.all());
     shots.addAll(InspectShots.all());
     shots.addAll(MeasureShots.all());
     shots.addAll(CameraShots.all());
     shots.addAll(EngineShots.all());
+    shots.addAll(BagShots.all());
     return shots;
   }
 

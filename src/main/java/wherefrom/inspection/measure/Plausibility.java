@@ -59,7 +59,7 @@ public final class Plausibility {
     boolean inch = reading.unit() == Unit.INCH || reading.unit() == Unit.THOU;
     double meant = inch ? base / MM_PER_INCH : base * MM_PER_INCH;
     boolean byOthers = others.length >= FEWEST_OTHERS && isNear(meant, median(others));
-    boolean byPlan = !isWithin(plan, base) && isWithin(plan, meant);
+    boolean byPlan = !isWithin(plan, station, base) && isWithin(plan, station, meant);
     Amount other = new Amount(reading.number(), inch ? Unit.MILLIMETRE : Unit.INCH);
     return byOthers || byPlan
         ? Optional.of(
@@ -78,7 +78,7 @@ public final class Plausibility {
   }
 
   private static Optional<Question> implausible(ReadingPlan plan, Station station, Amount reading) {
-    return isWithin(plan, reading.inBase().doubleValue())
+    return isWithin(plan, station, reading.inBase().doubleValue())
         ? Optional.empty()
         : Optional.of(
             Question.of(
@@ -131,6 +131,22 @@ public final class Plausibility {
     return questions;
   }
 
+  /** A cylinder cannot hold more than it is given: the gauges were swapped, or one was misread. */
+  public static Optional<Question> askHeld(ReadingPlan plan, List<Sample> samples, Tool tool) {
+    if (plan.shape() != Shape.LEAK || samples.size() < plan.stations().size()) {
+      return Optional.empty();
+    }
+    Sample held = samples.get(samples.size() - 1);
+    return Results.of(plan, samples, tool, Optional.empty()).isEmpty()
+        ? Optional.of(
+            Question.of(
+                Question.Kind.IMPLAUSIBLE,
+                held.station().key(),
+                Optional.of(held.readings().get(held.readings().size() - 1)),
+                "The cylinder cannot hold more than it is given. Were the gauges swapped?"))
+        : Optional.empty();
+  }
+
   private static Question sister(Sample sample, double distance) {
     Unit unit = sample.unit();
     Amount mean = Amount.of(sample.mean(), unit).rounded(unit.decimals());
@@ -148,6 +164,9 @@ public final class Plausibility {
 
   private static Optional<Question> repeats(Sample sample, Tool tool) {
     Unit unit = sample.unit();
+    if (unit.dimension() != tool.dimension()) {
+      return Optional.empty();
+    }
     double[] values = sample.readings().stream().mapToDouble(r -> r.in(unit)).toArray();
     double range = Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
     double allowed = 2 * (tool.repeat().in(unit) + tool.resolution().in(unit));
@@ -189,8 +208,9 @@ public final class Plausibility {
         .in(Unit.MILLIMETRE);
   }
 
-  private static boolean isWithin(ReadingPlan plan, double base) {
-    return base >= plan.least() && base <= plan.most();
+  private static boolean isWithin(ReadingPlan plan, Station station, double base) {
+    Station.Span span = station.span().orElse(new Station.Span(plan.least(), plan.most()));
+    return base >= span.least() && base <= span.most();
   }
 
   private static boolean isNear(double value, double wanted) {

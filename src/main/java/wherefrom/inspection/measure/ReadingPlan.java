@@ -6,6 +6,9 @@ import java.util.Optional;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitChoice;
 
 /**
  * Which readings are taken of something, and in which order.
@@ -13,8 +16,8 @@ import wherefrom.parts.PartKind;
  * @param key the name in files; never changes
  * @param of the key of the kind of part, or of the feature, that it is for
  * @param how what to watch
- * @param least the least plausible reading, in mm or newtons
- * @param most the most plausible reading, in mm or newtons
+ * @param least the least plausible reading, in base units: mm, newtons
+ * @param most the most plausible reading, in base units
  * @param apart how far readings of one surface may differ, in mm, before it is asked back; 0 where
  *     they are of different things
  * @param source where the way of measuring comes from
@@ -62,6 +65,12 @@ public record ReadingPlan(
     return new ReadingPlan(key, of, title, stations, shape, how, low, high, apart, source);
   }
 
+  /** Plausible readings, in a unit of its stations. */
+  ReadingPlan between(Unit unit, double low, double high) {
+    return between(
+        Amount.of(low, unit).inBase().doubleValue(), Amount.of(high, unit).inBase().doubleValue());
+  }
+
   /** Its stations read one surface, and differ by wear alone. */
   ReadingPlan alikeWithin(double millimetres) {
     return new ReadingPlan(key, of, title, stations, shape, how, least, most, millimetres, source);
@@ -77,6 +86,16 @@ public record ReadingPlan(
 
   public Optional<Station> findStation(String station) {
     return stations.stream().filter(one -> one.key().equals(station)).findFirst();
+  }
+
+  /** What its gauge shows first. */
+  public UnitChoice units() {
+    return stations.get(0).units();
+  }
+
+  /** What a limit of its results is in. */
+  UnitChoice resultUnits() {
+    return shape == Shape.LEAK ? UnitChoice.PERCENT : units();
   }
 
   /** Whether what it reads is a size that a standard, or a wanted, size can be given for. */

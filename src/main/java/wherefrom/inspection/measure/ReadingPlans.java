@@ -16,7 +16,8 @@ public final class ReadingPlans {
               BottomEndPlans.ROWS,
               ClearancePlans.ROWS,
               AssemblyPlans.ROWS,
-              WeightPlans.ROWS)
+              WeightPlans.ROWS,
+              TeardownPlans.ROWS)
           .flatMap(List::stream)
           .toList();
 

@@ -40,10 +40,11 @@ public final class ResultKeys {
   /** In the order in which they are worked out; a journal also has its bearing's clearance. */
   public static List<Bounded> of(ReadingPlan plan) {
     return switch (plan.shape()) {
-      case VALUE, HALF -> List.of(new Bounded("value", plan.title()));
+      case VALUE, HALF, AT -> List.of(new Bounded("value", plan.title()));
       case SHIM ->
           List.of(new Bounded("value", plan.title()), new Bounded("shim", "shim that makes it"));
       case PRESS -> List.of(new Bounded("press", "press"));
+      case LEAK -> List.of(new Bounded("leak", "leak-down"));
       case LARGEST -> List.of(new Bounded("largest", "largest reading"));
       case LIFT -> List.of(new Bounded("lift", "lobe lift"));
       case SPREAD -> SPREAD;

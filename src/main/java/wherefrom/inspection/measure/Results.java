@@ -12,6 +12,7 @@ import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
+import wherefrom.workings.catalogue.compression.LeakDown;
 import wherefrom.workings.catalogue.size.BoreShape;
 import wherefrom.workings.catalogue.size.JournalShape;
 
@@ -47,6 +48,8 @@ public final class Results {
     }
     return switch (plan.shape()) {
       case VALUE -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 1));
+      case AT -> at(plan, samples, tool);
+      case LEAK -> leak(samples, tool);
       case HALF -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 0.5));
       case LARGEST -> List.of(value("largest", "largest reading", largest(samples, tool), 1));
       case SPREAD -> spread(samples, tool);
@@ -64,6 +67,21 @@ public final class Results {
     double u = measured.standardUncertainty().map(amount -> amount.in(unit)).orElse(0.0);
     return new ResultValue(
         key, words, unit, factor * measured.value().in(unit), factor * u, List.of());
+  }
+
+  /** What it was read at is no reading of the tool. */
+  private static List<ResultValue> at(ReadingPlan plan, List<Sample> samples, Tool tool) {
+    return find(samples, plan.stations().get(0).key())
+        .map(one -> List.of(value("value", plan.title(), one.measured(tool), 1)))
+        .orElse(List.of());
+  }
+
+  private static List<ResultValue> leak(List<Sample> samples, Tool tool) {
+    Inputs inputs = Inputs.empty();
+    for (Sample sample : samples) {
+      inputs = inputs.with(sample.station().key(), sample.measured(tool));
+    }
+    return new LeakDown().compute(inputs) instanceof Result result ? result.values() : List.of();
   }
 
   private static Measured largest(List<Sample> samples, Tool tool) {

@@ -16,6 +16,10 @@ public enum Shape {
   PRESS,
   /** The largest reading alone, as of a feeler under a straightedge. */
   LARGEST,
+  /** The first reading, at what the second one says: a pressure at a speed. */
+  AT,
+  /** The share of a regulated pressure that a cylinder does not hold (FAA AC 43.13-1B, 8-14). */
+  LEAK,
   /** Heel to toe less across (TM 5-4210-229-14&P, 6-19). */
   LIFT,
   /** Two planes, two ways: out-of-round, taper, wear (TM 5-3805-262-34, 4-24). */

@@ -60,6 +60,7 @@ public sealed interface JobEntry
         BigPartMoved,
         BigPartMarked,
         BigPartDecided,
+        GasketsListed,
         TakenBack,
         Act {
 

@@ -93,6 +93,9 @@ public final class Inspecting {
       }
     }
     for (Subject.AFeature feature : features(job.state().layout())) {
+      if (feature.feature().isBeforeTeardown()) {
+        continue; // It has a list of its own, and cannot be done on parts that lie on the bench.
+      }
       add(left, feature, feature.words());
     }
     return left;

@@ -1,5 +1,6 @@
 package wherefrom.job.measure;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitChoice;
 
 /** The person's tools, and the limits and sizes typed for this engine. */
 public final class Instruments {
@@ -38,20 +40,25 @@ public final class Instruments {
   /** Lists a tool; figures without a unit are in the job's. */
   public Answer list(
       String name, Dimension dimension, String resolution, String error, String repeat) {
+    return list(name, UnitChoice.of(dimension), resolution, error, repeat);
+  }
+
+  /** The same for a gauge that shows other units than a length. */
+  public Answer list(
+      String name, UnitChoice units, String resolution, String error, String repeat) {
     if (name.isBlank()) {
       return new Answer.Refused("Give the tool a name.");
     }
-    return amount(resolution, dimension, step -> withError(name, step, error, repeat));
+    return amount(resolution, units, step -> withError(name, units, step, error, repeat));
   }
 
-  private Answer withError(String name, Amount step, String error, String repeat) {
+  private Answer withError(
+      String name, UnitChoice units, Amount step, String error, String repeat) {
     if (step.number().signum() <= 0) {
       return new Answer.Refused("The resolution must be more than 0. What is the smallest step?");
     }
     return amount(
-        error,
-        step.dimension(),
-        off -> amount(repeat, step.dimension(), again -> keep(name, step, off, again)));
+        error, units, off -> amount(repeat, units, again -> keep(name, step, off, again)));
   }
 
   private Answer keep(String name, Amount step, Amount off, Amount again) {
@@ -66,8 +73,15 @@ public final class Instruments {
   public Answer zero(String tool, String figure) {
     Optional<Tool> known = job.state().measures().findTool(tool);
     return known
-        .map(one -> amount(figure, one.dimension(), read -> zero(one, read)))
+        .map(one -> amount(figure, units(one), read -> zero(one, read)))
         .orElseGet(() -> new Answer.Refused("The tool \"" + tool + "\" is not on your list."));
+  }
+
+  /** A tester that shows a share is off by a share. */
+  private static UnitChoice units(Tool tool) {
+    return tool.dimension() == Dimension.NUMBER
+        ? new UnitChoice(List.of(tool.resolution().unit()))
+        : UnitChoice.of(tool.dimension());
   }
 
   private Answer zero(Tool tool, Amount read) {
@@ -89,11 +103,11 @@ public final class Instruments {
         plan,
         result,
         source,
-        dimension ->
+        units ->
             end(
                 lower,
-                dimension,
-                low -> end(upper, dimension, high -> keep(plan, result, low, high, source))));
+                units,
+                low -> end(upper, units, high -> keep(plan, result, low, high, source))));
   }
 
   /** A limit of this engine; an absent end is no limit, and where both are the limit goes. */
@@ -103,19 +117,21 @@ public final class Instruments {
         plan,
         result,
         source,
-        dimension ->
+        units ->
             Stream.of(low, high)
                 .flatMap(Optional::stream)
-                .filter(end -> end.dimension() != dimension)
+                .filter(end -> end.dimension() != units.dimension())
                 .findFirst()
                 .<Answer>map(
-                    end -> new Answer.Refused(end.text() + " is not " + dimension.words() + "."))
+                    end ->
+                        new Answer.Refused(
+                            end.text() + " is not " + units.dimension().words() + "."))
                 .orElseGet(() -> keep(plan, result, low, high, source)));
   }
 
   /** What a limit is of has to be known, and where it is printed. */
   private static Answer named(
-      String plan, String result, String source, Function<Dimension, Answer> then) {
+      String plan, String result, String source, Function<UnitChoice, Answer> then) {
     Optional<LimitTarget> known = LimitTarget.find(plan);
     if (known.isEmpty()) {
       return new Answer.Refused("There is no plan of readings named \"" + plan + "\".");
@@ -134,13 +150,13 @@ public final class Instruments {
     if (source.isBlank()) {
       return new Answer.Refused("Say where the limit is printed: manual and page.");
     }
-    return then.apply(known.get().dimension());
+    return then.apply(known.get().units());
   }
 
-  private Answer end(String text, Dimension dimension, Function<Optional<Amount>, Answer> then) {
+  private Answer end(String text, UnitChoice units, Function<Optional<Amount>, Answer> then) {
     return text.isBlank()
         ? then.apply(Optional.empty())
-        : amount(text, dimension, end -> then.apply(Optional.of(end)));
+        : amount(text, units, end -> then.apply(Optional.of(end)));
   }
 
   private Answer keep(
@@ -199,6 +215,10 @@ public final class Instruments {
   }
 
   private Answer amount(String text, Dimension dimension, Function<Amount, Answer> then) {
-    return FigureParser.read(text, job.state().units(), dimension, then, Answer.Refused::new);
+    return amount(text, UnitChoice.of(dimension), then);
+  }
+
+  private Answer amount(String text, UnitChoice units, Function<Amount, Answer> then) {
+    return FigureParser.read(text, units.usual(job.state().units()), then, Answer.Refused::new);
   }
 }

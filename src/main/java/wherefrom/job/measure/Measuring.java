@@ -140,8 +140,7 @@ public final class Measuring {
         Optional<String> fault =
             FigureParser.read(
                 text,
-                job.state().units(),
-                station.get().dimension(),
+                station.get().usual(job.state().units()),
                 amount -> {
                   taken.add(new TakenReading(station.get().key(), amount));
                   return Optional.<String>empty();
@@ -165,6 +164,7 @@ public final class Measuring {
     }
     if (questions.isEmpty()) {
       questions.addAll(Plausibility.askSisters(plan, samples));
+      Plausibility.askHeld(plan, samples, tool).ifPresent(questions::add);
     }
     return questions;
   }

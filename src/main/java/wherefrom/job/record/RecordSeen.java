@@ -36,6 +36,7 @@ final class RecordSeen {
 
   private final EngineJob job;
   private final Days days;
+
   /** Which check of what. */
   private record Asked(String where, String check) {}
 

@@ -40,7 +40,12 @@ final class RecordSheetsMaker {
           Feature.VALVE_SEAT,
           Feature.ROCKER_SHAFT);
   private static final List<Feature> OF_BORE =
-      List.of(Feature.ROD_JOURNAL, Feature.ROD_HOUSING, Feature.BORE, Feature.RINGS);
+      List.of(
+          Feature.COMPRESSION,
+          Feature.ROD_JOURNAL,
+          Feature.ROD_HOUSING,
+          Feature.BORE,
+          Feature.RINGS);
   private static final List<String> ORDINALS =
       List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
 

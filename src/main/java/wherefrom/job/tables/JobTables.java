@@ -20,7 +20,10 @@ public final class JobTables {
           "returns",
           "torque",
           "timing",
-          "rings");
+          "rings",
+          "signs",
+          "bags",
+          "big-parts");
 
   private JobTables() {}
 
@@ -38,6 +41,9 @@ public final class JobTables {
         WorkTables.returns(job.state()),
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
-        RingTables.rings(job));
+        RingTables.rings(job),
+        BeforeTables.signs(job),
+        BagTables.bags(job.state()),
+        BagTables.bigParts(job.state()));
   }
 }

@@ -10,6 +10,7 @@ public enum ScreenId {
   BENCH_MAP,
   PART,
   PHOTOGRAPHS,
+  BEFORE,
   BETWEEN,
   INSPECT,
   MEASURE,
@@ -22,5 +23,8 @@ public enum ScreenId {
   PUT_TOGETHER,
   TORQUE,
   TIMING,
-  SETTINGS
+  SETTINGS,
+  BAGS,
+  BAG,
+  BIG_PART
 }

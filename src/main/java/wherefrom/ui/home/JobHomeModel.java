@@ -10,6 +10,7 @@ import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
@@ -96,6 +97,9 @@ final class JobHomeModel {
   }
 
   private Optional<String> named(NextDeed next) {
+    if (next.kind() == NextDeed.Kind.TAKE_OUT && !next.words().isEmpty()) {
+      return Optional.of(next.words());
+    }
     return next.place()
         .map(place -> PartName.of(standing.layout(), place))
         .map(name -> brief ? name.brief() : name.inLine());
@@ -143,6 +147,9 @@ final class JobHomeModel {
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
     add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
+    BagBook book = BagBook.of(state());
+    add(counts, Sign.OUT, book.bigPartsOff().size(), "big parts");
+    add(counts, Sign.OUT, book.openBags().size(), "bags");
     return counts;
   }
 

@@ -123,6 +123,9 @@ public final class CardScreen extends Page implements Scannable {
             touch().heading(check.title()),
             new SketchView(touch(), check),
             touch().small(check.how()));
+    model.hints().stream()
+        .findFirst()
+        .ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint).within(2)));
     String note = model.card().note();
     if (!note.isEmpty()) {
       words.getChildren().add(touch().small("Note: " + note).within(1));
@@ -146,6 +149,10 @@ public final class CardScreen extends Page implements Scannable {
   private List<KeyRow.Act> ways() {
     List<KeyRow.Act> ways = new ArrayList<>();
     model.plan().ifPresent(plan -> ways.add(act("Measure", () -> measure(plan.key()))));
+    List<String> hints = model.hints();
+    if (!hints.isEmpty()) {
+      ways.add(act("Hints: " + hints.size(), () -> read(hints)));
+    }
     ways.add(act("Note", this::note));
     ways.add(act("Photo", this::photo));
     if (!model.isFirst()) {
@@ -233,6 +240,12 @@ public final class CardScreen extends Page implements Scannable {
 
   private void measure(String plan) {
     context.navigator().open(() -> new ReadingsScreen(context, model.subject(), plan));
+  }
+
+  private void read(List<String> hints) {
+    List<WordsScreen.Line> lines =
+        hints.stream().map(hint -> new WordsScreen.Line("Before teardown", hint)).toList();
+    open(() -> new WordsScreen(context, model.title(), lines));
   }
 
   private void readOn() {

@@ -27,7 +27,9 @@ final class InspectModel {
   }
 
   List<Group> groups() {
-    return Group.of(job.state());
+    return Group.of(job.state()).stream()
+        .filter(group -> !Group.isBeforeTeardown(group.key()))
+        .toList();
   }
 
   private long whole(Group group) {

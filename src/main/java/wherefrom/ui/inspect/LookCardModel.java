@@ -9,9 +9,11 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
+import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.photos.Photograph;
+import wherefrom.rules.before.Sign;
 import wherefrom.ui.subject.Named;
 
 /** The cards of one subject, one of them up. */
@@ -193,6 +195,11 @@ final class LookCardModel {
     return Photograph.listOf(job.state(), subject).stream()
         .filter(photo -> photo.check().equals(check))
         .toList();
+  }
+
+  /** What the tests before teardown said of this place, in sentences. */
+  List<String> hints() {
+    return new BeforeTeardown(job).hints(subject).stream().map(Sign::sentence).toList();
   }
 
   /** The readings that settle the card's doubt. */

@@ -12,7 +12,8 @@ final class Sketches {
               ValvetrainSketches.ROWS,
               ValveSketches.ROWS,
               BottomEndSketches.ROWS,
-              CastingSketches.ROWS)
+              CastingSketches.ROWS,
+              TeardownSketches.ROWS)
           .flatMap(List::stream)
           .toList();
 

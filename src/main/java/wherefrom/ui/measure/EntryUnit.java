@@ -1,34 +1,31 @@
 package wherefrom.ui.measure;
 
-import java.util.List;
-import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.quantity.UnitSystem;
 
 /** The unit in which a figure is being typed; a digital gauge may name it behind its figure. */
 final class EntryUnit {
-  private final List<Unit> offered;
+  private final UnitChoice offered;
   private final StringBuilder letters = new StringBuilder();
   private Unit unit;
 
-  EntryUnit(UnitSystem system, Dimension dimension) {
-    boolean inch = system == UnitSystem.INCH;
-    offered =
-        switch (dimension) {
-          case FORCE -> List.of(Unit.POUND, Unit.NEWTON);
-          case MASS -> List.of(Unit.GRAM, Unit.OUNCE);
-          default -> List.of(Unit.INCH, Unit.MILLIMETRE);
-        };
-    // A scale for parts shows grams, whatever the job is in.
-    unit = inch || dimension == Dimension.MASS ? offered.get(0) : offered.get(1);
+  EntryUnit(UnitSystem system, UnitChoice units) {
+    offered = units;
+    unit = units.usual(system);
   }
 
   Unit unit() {
     return unit;
   }
 
+  /** Whether there is another to turn to. */
+  boolean canTurn() {
+    return offered.offered().size() > 1;
+  }
+
   void turn() {
-    unit = offered.get(0) == unit ? offered.get(1) : offered.get(0);
+    unit = offered.after(unit);
   }
 
   /** Takes a letter that was typed behind the figure. */
@@ -37,7 +34,9 @@ final class EntryUnit {
       return;
     }
     letters.append(character);
-    Unit.find(letters.toString()).filter(offered::contains).ifPresent(named -> unit = named);
+    Unit.find(letters.toString())
+        .filter(offered.offered()::contains)
+        .ifPresent(named -> unit = named);
   }
 
   /** The next figure begins. */

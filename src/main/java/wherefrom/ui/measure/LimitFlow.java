@@ -7,7 +7,7 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.inspection.measure.Shape;
 import wherefrom.job.measure.Instruments;
-import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenContext;
@@ -102,14 +102,14 @@ final class LimitFlow {
   }
 
   private void size(String title, String question, Consumer<String> done) {
-    Dimension dimension = target.dimension();
+    UnitChoice units = target.units();
     context
         .navigator()
         .open(
             () ->
                 target.signed()
-                    ? SizeScreen.signed(context, title, question, dimension, done)
-                    : new SizeScreen(context, title, question, dimension, done));
+                    ? SizeScreen.signed(context, title, question, units, done)
+                    : new SizeScreen(context, title, question, units, done));
   }
 
   private void source(Consumer<String> done) {

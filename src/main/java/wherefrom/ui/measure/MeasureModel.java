@@ -34,6 +34,7 @@ final class MeasureModel {
     return ReadingPlans.all().stream()
         .filter(plan -> ReadingPlans.existsIn(job.state().layout(), plan))
         .filter(plan -> !subjects(plan).isEmpty())
+        .filter(plan -> !Group.isBeforeTeardown(plan.of()))
         .toList();
   }
 

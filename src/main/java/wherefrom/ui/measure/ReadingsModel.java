@@ -247,7 +247,7 @@ final class ReadingsModel {
 
   /** Readings of other stations were confirmed when they were taken: they are not asked again. */
   private String question(String typed, Station station, List<Question> asked) {
-    Optional<Amount> figure = FigureParser.find(typed, job.state().units(), station.dimension());
+    Optional<Amount> figure = FigureParser.find(typed, station.usual(job.state().units()));
     List<Question> own =
         asked.stream()
             .filter(question -> question.station().equals(station.key()))

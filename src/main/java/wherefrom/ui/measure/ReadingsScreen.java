@@ -10,6 +10,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -32,7 +33,8 @@ import wherefrom.ui.subject.Tagged;
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
 public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsModel model;
-  private final SizePad pad;
+  private SizePad pad;
+  private UnitChoice units;
   private final ReadingsResult result;
   private final ReadingsTool tools;
   private final UntakenFigures untaken;
@@ -45,12 +47,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   public ReadingsScreen(ScreenContext context, Subject subject, String plan) {
     super(context, "");
     model = new ReadingsModel(context.getJob(), subject, plan);
-    pad =
-        new SizePad(
-            touch(),
-            context.state().units(),
-            model.plan().stations().get(0).dimension(),
-            model.plan().least() < 0);
+    units = model.plan().units();
+    pad = padFor(units);
     result = new ReadingsResult(context, model);
     tools = new ReadingsTool(context, model);
     untaken = context.keepOfJob(UntakenFigures.class, UntakenFigures::new);
@@ -130,13 +128,17 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   }
 
   /** Turns to a reading: what was typed for the one before waits there, for this one it returns. */
-  private void turn(Optional<UntakenFigures.At> next) {
+  private void turn(Optional<UntakenFigures.At> next, UnitChoice shown) {
     if (at.equals(next)) {
       return;
     }
     at.ifPresent(left -> untaken.keep(left, pad.typed()));
     if (at.isPresent()) {
       pad.clear();
+    }
+    if (!shown.equals(units)) {
+      units = shown;
+      pad = padFor(units);
     }
     at = next;
     next.flatMap(untaken::find)
@@ -197,7 +199,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     } else if (model.station().isPresent()) {
       view.getChildren().setAll(reading(model.station().get()));
     } else {
-      turn(Optional.empty());
+      turn(Optional.empty(), units);
       view.getChildren().setAll(result.view());
     }
   }
@@ -235,8 +237,13 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     context.navigator().changed();
   }
 
+  private SizePad padFor(UnitChoice shown) {
+    return new SizePad(touch(), context.state().units(), shown, model.plan().least() < 0);
+  }
+
   private Region reading(Station station) {
-    turn(Optional.of(new UntakenFigures.At(model.subject(), model.plan().key(), station.key())));
+    String plan = model.plan().key();
+    turn(Optional.of(new UntakenFigures.At(model.subject(), plan, station.key())), station.units());
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();

@@ -46,7 +46,7 @@ final class ReadingsTool {
 
   void choose() {
     if (model.tools().isEmpty()) {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
+      ToolFlow.list(context, model.plan().units());
       return;
     }
     List<Choice<Optional<Tool>>> choices = new ArrayList<>();
@@ -63,7 +63,7 @@ final class ReadingsTool {
     if (tool.isPresent()) {
       model.choose(tool.get());
     } else {
-      ToolFlow.list(context, model.plan().stations().get(0).dimension());
+      ToolFlow.list(context, model.plan().units());
     }
     context.navigator().changed();
   }

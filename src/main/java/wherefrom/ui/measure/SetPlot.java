@@ -8,6 +8,8 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import wherefrom.job.measure.SetDot;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
@@ -29,12 +31,19 @@ final class SetPlot extends Region {
     this.mm = touch.scale().px(1);
     this.dots = List.copyOf(dots);
     double most = most(dots);
-    above = touch.small(String.format(java.util.Locale.ROOT, "+%.4f %s", most, unit));
+    above = touch.small("+" + figure(most, unit));
     below = touch.small(middle);
     dots.forEach(dot -> names.add(touch.small(dot.name()).centred()));
     getStyleClass().add("row");
     setMouseTransparent(true);
     Panes.grow(this);
+  }
+
+  /** With as many places as the unit is shown with. */
+  private static String figure(double value, String unit) {
+    return Unit.find(unit)
+        .map(known -> Amount.of(value, known).rounded(known.decimals()).text())
+        .orElseGet(() -> value + " " + unit);
   }
 
   private static double most(List<SetDot> dots) {

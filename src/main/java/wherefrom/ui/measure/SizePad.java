@@ -5,7 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.controls.FigurePad;
 import wherefrom.ui.controls.Keypad;
@@ -26,10 +26,10 @@ final class SizePad implements FigurePad {
   private final TouchKey turn;
   private final Node[] beside;
 
-  SizePad(Touch touch, UnitSystem system, Dimension dimension, boolean signed) {
+  SizePad(Touch touch, UnitSystem system, UnitChoice units, boolean signed) {
     this.touch = touch;
     pad = Panes.grow(Keypad.decimal(touch, MOST, Locale.getDefault(Locale.Category.FORMAT)));
-    unit = new EntryUnit(system, dimension);
+    unit = new EntryUnit(system, units);
     turn = touch.padKey("", this::turn);
     TouchKey sign = touch.padKey(Keypad.SIGN, pad::turnSign);
     beside = signed ? new Node[] {sign, turn} : new Node[] {turn};

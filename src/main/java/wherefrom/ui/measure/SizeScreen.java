@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Help;
@@ -25,14 +26,29 @@ public final class SizeScreen extends Asking {
     this(context, title, question, dimension, context.state().units(), done);
   }
 
+  /** The same for a gauge that shows other units than a length. */
+  SizeScreen(
+      ScreenContext context,
+      String title,
+      String question,
+      UnitChoice units,
+      Consumer<String> done) {
+    this(
+        context,
+        title,
+        question,
+        new SizePad(context.touch(), context.state().units(), units, false),
+        done);
+  }
+
   /** Asks for a size that can be less than nothing, such as what a tool shows at zero. */
   static SizeScreen signed(
       ScreenContext context,
       String title,
       String question,
-      Dimension dimension,
+      UnitChoice units,
       Consumer<String> done) {
-    SizePad pad = new SizePad(context.touch(), context.state().units(), dimension, true);
+    SizePad pad = new SizePad(context.touch(), context.state().units(), units, true);
     return new SizeScreen(context, title, question, pad, done);
   }
 
@@ -46,7 +62,12 @@ public final class SizeScreen extends Asking {
       Dimension dimension,
       UnitSystem units,
       Consumer<String> done) {
-    this(context, title, question, new SizePad(context.touch(), units, dimension, false), done);
+    this(
+        context,
+        title,
+        question,
+        new SizePad(context.touch(), units, UnitChoice.of(dimension), false),
+        done);
   }
 
   private SizeScreen(

@@ -8,7 +8,8 @@ import wherefrom.inspection.measure.Tool;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.AmountReading;
 import wherefrom.quantity.AmountText;
-import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenContext;
@@ -19,12 +20,12 @@ final class ToolFlow {
   private static final String TYPED = "";
 
   private final ScreenContext context;
-  private final Dimension dimension;
+  private final UnitChoice units;
   private final String name;
 
-  private ToolFlow(ScreenContext context, Dimension dimension, String name) {
+  private ToolFlow(ScreenContext context, UnitChoice units, String name) {
     this.context = context;
-    this.dimension = dimension;
+    this.units = units;
     this.name = name;
   }
 
@@ -39,15 +40,19 @@ final class ToolFlow {
   }
 
   /** Asks for name, smallest step, error and repeat. */
-  static void list(ScreenContext context, Dimension dimension) {
+  static void list(ScreenContext context, UnitChoice units) {
     String title =
-        dimension != Dimension.LENGTH ? "Name of the scale" : "Name of the tool, such as MIC 2-3";
+        switch (units.dimension()) {
+          case LENGTH -> "Name of the tool, such as MIC 2-3";
+          case FORCE, MASS -> "Name of the scale";
+          default -> "Name of the gauge";
+        };
     context
         .navigator()
         .open(
             () ->
                 new TextEntryScreen(
-                    context, title, "", words -> new ToolFlow(context, dimension, words).step()));
+                    context, title, "", words -> new ToolFlow(context, units, words).step()));
   }
 
   private void step() {
@@ -64,7 +69,7 @@ final class ToolFlow {
                     name,
                     "What is the smallest step it shows? A vernier micrometer shows 0.0001 in. A"
                         + " caliper shows 0.0005 in or 0.01 mm.",
-                    dimension,
+                    units,
                     this::error));
   }
 
@@ -115,11 +120,11 @@ final class ToolFlow {
   }
 
   private void type(String title, Consumer<String> done) {
-    context.navigator().open(() -> new SizeScreen(context, name, title, dimension, done));
+    context.navigator().open(() -> new SizeScreen(context, name, title, units, done));
   }
 
   private void keep(String step, String off, String again) {
-    Answers.say(context, new Instruments(context.getJob()).list(name, dimension, step, off, again));
+    Answers.say(context, new Instruments(context.getJob()).list(name, units, step, off, again));
   }
 
   /** Asks what a tool shows at zero. */
@@ -133,10 +138,17 @@ final class ToolFlow {
                     "Zero of " + tool.name(),
                     "Clean the faces. Close it, or put it on its setting standard. How far is it"
                         + " off zero? Minus where it reads low.",
-                    tool.dimension(),
+                    unitsOf(tool),
                     shown ->
                         Answers.say(
                             context, new Instruments(context.getJob()).zero(tool.name(), shown))));
+  }
+
+  /** A tester that shows a share is off by a share, and a vacuum gauge by a vacuum. */
+  private static UnitChoice unitsOf(Tool tool) {
+    UnitChoice usual = UnitChoice.of(tool.dimension());
+    Unit own = tool.resolution().unit();
+    return usual.offered().contains(own) ? usual : new UnitChoice(List.of(own));
   }
 
   /** Keeps what was asked for, or tells why not. */

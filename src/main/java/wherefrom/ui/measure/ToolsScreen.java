@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -35,7 +36,7 @@ public final class ToolsScreen extends ListPage {
   }
 
   private void list() {
-    ToolFlow.list(context, Dimension.LENGTH);
+    ToolFlow.list(context, UnitChoice.of(Dimension.LENGTH));
   }
 
   @Override
@@ -58,8 +59,9 @@ public final class ToolsScreen extends ListPage {
       acts.add(act("List a tool", this::list));
     }
     acts.add(act("Check a printed pair", () -> PairFlow.ask(context)));
-    acts.add(act("List a gram scale", () -> ToolFlow.list(context, Dimension.MASS)));
-    acts.add(act("List a spring scale", () -> ToolFlow.list(context, Dimension.FORCE)));
+    acts.add(act("List a gram scale", () -> ToolFlow.list(context, UnitChoice.of(Dimension.MASS))));
+    acts.add(
+        act("List a spring scale", () -> ToolFlow.list(context, UnitChoice.of(Dimension.FORCE))));
     keys.setActs(acts);
   }
 

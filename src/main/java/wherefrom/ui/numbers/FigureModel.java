@@ -86,7 +86,8 @@ final class FigureModel {
       case FORCE -> List.of(Unit.POUND, Unit.NEWTON);
       case TORQUE -> List.of(Unit.POUND_FOOT, Unit.NEWTON_METRE, Unit.POUND_INCH);
       case SPRING_RATE -> List.of(Unit.POUND_PER_INCH, Unit.NEWTON_PER_MILLIMETRE);
-      case STRESS -> List.of(Unit.PSI, Unit.MEGAPASCAL);
+      case STRESS -> List.of(Unit.PSI, Unit.MEGAPASCAL, Unit.KILOPASCAL);
+      case SPEED -> List.of(Unit.RPM);
     };
   }
 

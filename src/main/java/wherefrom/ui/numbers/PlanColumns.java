@@ -92,7 +92,8 @@ final class PlanColumns extends Region {
   }
 
   private Row row(PlanRows.Row row) {
-    FitText shownUnit = touch.small(row.unit().map(Unit::symbol).orElse("")).align(Pos.CENTER_RIGHT);
+    FitText shownUnit =
+        touch.small(row.unit().map(Unit::symbol).orElse("")).align(Pos.CENTER_RIGHT);
     shownUnit.getStyleClass().add("second");
     return new Row(touch.small(row.title()), shownUnit, cells(row));
   }

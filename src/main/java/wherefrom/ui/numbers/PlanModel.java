@@ -71,10 +71,7 @@ final class PlanModel {
 
   /** The rows but those of the ratio, which has a drawing of its own. */
   List<PlanRows.Row> figures() {
-    return rows().stream()
-        .filter(row -> !row.ratio())
-        .map(PlanRows.Row::withUnitAside)
-        .toList();
+    return rows().stream().filter(row -> !row.ratio()).map(PlanRows.Row::withUnitAside).toList();
   }
 
   /** The ratio of a column, after its cut; empty where it is not known. */

@@ -103,7 +103,9 @@ final class PlanRows {
     private Row with(Stream<Cell> shown) {
       List<Optional<Unit>> units = shown.map(Cell::unit).distinct().toList();
       Optional<Unit> shared =
-          units.size() == 1 ? units.get(0).filter(one -> !one.symbol().isEmpty()) : Optional.empty();
+          units.size() == 1
+              ? units.get(0).filter(one -> !one.symbol().isEmpty())
+              : Optional.empty();
       return shared.isEmpty()
           ? this
           : new Row(title, shared, ratio, cells.stream().map(Cell::withoutUnit).toList());

@@ -11,8 +11,10 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PairClearances;
+import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.rules.before.Sign;
 import wherefrom.workings.ResultValue;
 
 /** What was looked at and measured on a part. */
@@ -28,6 +30,9 @@ final class PartFindings {
   /** The looks, then the readings, then the clearances that it is part of. */
   List<PartModel.Line> lines() {
     List<PartModel.Line> lines = new ArrayList<>();
+    for (Sign sign : new BeforeTeardown(job).hints(subject)) {
+      lines.add(new PartModel.Line("Before teardown", sign.sentence()));
+    }
     for (CheckCard card : new Inspecting(job).cards(subject)) {
       if (card.look() != Look.NOT_LOOKED) {
         String note = card.note().isEmpty() ? "" : " (" + card.note() + ")";

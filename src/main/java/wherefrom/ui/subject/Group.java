@@ -21,6 +21,11 @@ public record Group(String key, String words, List<Subject> subjects) {
     subjects = List.copyOf(subjects);
   }
 
+  /** Whether it is of what can be read only before the engine comes apart. */
+  public static boolean isBeforeTeardown(String key) {
+    return Feature.find(key).filter(Feature::isBeforeTeardown).isPresent();
+  }
+
   /** The kinds that the job tracks, in the order of taking apart, then the features that it has. */
   public static List<Group> of(EngineJob job) {
     List<Group> groups = new ArrayList<>();

@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
@@ -16,6 +19,7 @@ import wherefrom.engine.Spot;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.before.BeforeTeardown;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
@@ -138,6 +142,16 @@ public final class SubjectIndex implements EngineIndex {
     Map<Place, PartState> known = new LinkedHashMap<>();
     subjects.forEach((place, all) -> known.put(place, state.apply(all.get(0))));
     return place -> known.getOrDefault(place, PartState.IN);
+  }
+
+  /** Where the tests before teardown said to look. */
+  @Override
+  public Set<Place> here() {
+    Predicate<Subject> named = new BeforeTeardown(context.getJob()).named();
+    return subjects.entrySet().stream()
+        .filter(one -> one.getValue().stream().anyMatch(named))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   @Override

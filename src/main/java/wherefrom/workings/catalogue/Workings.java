@@ -14,9 +14,11 @@ import wherefrom.workings.catalogue.bolt.PreloadFromTorque;
 import wherefrom.workings.catalogue.bolt.TorqueForPreload;
 import wherefrom.workings.catalogue.compression.ChamberForRatio;
 import wherefrom.workings.catalogue.compression.CompressionRatio;
+import wherefrom.workings.catalogue.compression.CylinderCompression;
 import wherefrom.workings.catalogue.compression.DeckCut;
 import wherefrom.workings.catalogue.compression.HeadCut;
 import wherefrom.workings.catalogue.compression.IntakeCorrection;
+import wherefrom.workings.catalogue.compression.LeakDown;
 import wherefrom.workings.catalogue.compression.OpeningByPour;
 import wherefrom.workings.catalogue.compression.RatioAfterCut;
 import wherefrom.workings.catalogue.compression.RingGap;
@@ -49,6 +51,8 @@ public final class Workings {
           new DeckCut(),
           new RatioAfterCut(),
           new IntakeCorrection(),
+          new CylinderCompression(),
+          new LeakDown(),
           new ValveLift(),
           new CoilBind(),
           new RetainerToSeal(),

@@ -23,7 +23,8 @@ class ResultKeysTest {
     double middle = (plan.least() + plan.most()) / 2;
     List<Sample> samples = new ArrayList<>();
     for (Station station : plan.stations()) {
-      samples.add(new Sample(station, List.of(Amount.of(middle, unit))));
+      Unit own = Unit.getBase(station.dimension());
+      samples.add(new Sample(station, List.of(Amount.of(middle, own))));
     }
     Amount step = Amount.of("0.01", unit);
     List<String> worked =

@@ -290,6 +290,19 @@ class PrintedFigureTest {
         row("top-dead-center", "before=-32deg after=29deg", "center", "-1.5", OWN));
   }
 
+  static List<Row> cylinders() {
+    String share = "Pontiac Solstice, Service Manual, 2006: 70 % of 150 psi is 105 psi";
+    String leak =
+        "Dodge Dakota, Service Manual, 2002: 25 % of leakage at 80 psi leaves 60 psi;"
+            + " FAA AC 43.13-1B, 8-14: 25 % of 80 psi";
+    return List.of(
+        row("cylinder-compression", "dry=105psi highest=150psi", "share", "70.0000", share),
+        row("cylinder-compression", "dry=725kPa highest=1035kPa", "share", "70", share),
+        row("cylinder-compression", "dry=90psi highest=150psi wet=135psi", "rise", "50.0", OWN),
+        row("leak-down", "supply=80psi held=60psi", "leak", "25.000", leak),
+        row("leak-down", "supply=552kPa held=414kPa", "leak", "25.000", leak));
+  }
+
   static List<Row> acceptance() {
     String inch = "uncertainty=0.000131in lower=0.0010in upper=0.0025in reading=";
     String metric = "uncertainty=0.00262mm lower=0.025mm upper=0.064mm reading=0.040mm";
@@ -308,7 +321,14 @@ class PrintedFigureTest {
 
   static List<Row> rows() {
     return java.util.stream.Stream.of(
-            volumes(), cuts(), springs(), bearings(), fasteners(), shapes(), acceptance())
+            volumes(),
+            cuts(),
+            springs(),
+            bearings(),
+            fasteners(),
+            shapes(),
+            cylinders(),
+            acceptance())
         .flatMap(List::stream)
         .toList();
   }

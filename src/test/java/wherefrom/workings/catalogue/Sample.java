@@ -104,6 +104,15 @@ final class Sample {
         new Spelling(Unit.POUND, least / 4.448, most / 4.448, 1));
   }
 
+  /** A pressure in MPa, typed in psi or kPa. */
+  Sample pressure(String input, double least, double most, double uncertainty) {
+    return figure(
+        input,
+        uncertainty,
+        new Spelling(Unit.KILOPASCAL, least * 1000, most * 1000, 0),
+        new Spelling(Unit.PSI, least * 145.0377, most * 145.0377, 1));
+  }
+
   Sample figure(String input, double uncertaintyInBase, Unit unit, double least, double most) {
     return figure(input, uncertaintyInBase, new Spelling(unit, least, most, 3));
   }

@@ -361,6 +361,16 @@ final class Samples {
         new Sample("ring-gap-change")
             .length("bore-change", 0.01, 0.5, 0.005)
             .gives("change", x -> x.get("bore-change").times(Big.PI)),
+        new Sample("cylinder-compression")
+            .pressure("dry", 0.4, 1.2, 0.01)
+            .pressure("highest", 0.8, 1.3, 0.01)
+            .pressure("wet", 0.4, 1.4, 0.01)
+            .gives("share", x -> x.get("dry").over(x.get("highest")))
+            .gives("rise", x -> x.get("wet").over(x.get("dry")).minus(Big.of(1))),
+        new Sample("leak-down")
+            .pressure("supply", 0.6, 0.8, 0.01)
+            .pressure("held", 0.2, 0.45, 0.01)
+            .gives("leak", x -> Big.of(1).minus(x.get("held").over(x.get("supply")))),
         new Sample("chain-deflection")
             .length("inward", -12, -4, 0.1)
             .length("outward", 3, 10, 0.1)

@@ -1,0 +1,8 @@
+package wherefrom.rules.before;
+
+import java.util.List;
+
+/** One way of reading the tests. */
+interface SignRule {
+  List<Sign> signs(TestsBefore tests);
+}

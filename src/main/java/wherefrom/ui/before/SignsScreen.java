@@ -1,0 +1,71 @@
+package wherefrom.ui.before;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.layout.Region;
+import wherefrom.rules.before.LookAt;
+import wherefrom.rules.before.Sign;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.WordsScreen;
+
+/** What the tests point to, each with where to look when it is open. */
+public final class SignsScreen extends ListPage {
+  private static final int NAMED = 12;
+
+  private final BeforeModel model;
+
+  public SignsScreen(ScreenContext context) {
+    super(context, "What it points to");
+    model = new BeforeModel(context.getJob());
+  }
+
+  @Override
+  public String aside() {
+    return model.signs().size() + " found";
+  }
+
+  @Override
+  protected String whenEmpty() {
+    return "Nothing stands out so far. Read each cylinder dry, then type your manual's limits.";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    for (Sign sign : model.signs()) {
+      rows.add(
+          key(
+              heading(sign),
+              touch().brief(sign.found(), ""),
+              () -> open(() -> new WordsScreen(context, title(), lines(sign)))));
+    }
+    return rows;
+  }
+
+  /** {@code 3 and 5: the head gasket}: which, then what. */
+  private static String heading(Sign sign) {
+    String which = sign.cylinders().stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return which.isEmpty() ? sign.pointsTo() : "Cylinder " + which + ": " + sign.pointsTo();
+  }
+
+  private static List<WordsScreen.Line> lines(Sign sign) {
+    List<WordsScreen.Line> lines = new ArrayList<>();
+    lines.add(new WordsScreen.Line("Found", sign.found()));
+    lines.add(new WordsScreen.Line("Points to", sign.pointsTo()));
+    if (!sign.lookAt().isEmpty()) {
+      lines.add(new WordsScreen.Line("Look there when it is open", places(sign.lookAt())));
+    }
+    lines.add(new WordsScreen.Line("Source", sign.source()));
+    lines.add(
+        new WordsScreen.Line("What counts", "A test only points. What you see there decides."));
+    return lines;
+  }
+
+  private static String places(List<LookAt> all) {
+    List<String> named = all.stream().limit(NAMED).map(LookAt::words).toList();
+    String more = all.size() > NAMED ? "; and " + (all.size() - NAMED) + " more" : "";
+    return String.join("; ", named) + more + ".";
+  }
+}
