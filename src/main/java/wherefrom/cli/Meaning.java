@@ -1,9 +1,12 @@
 package wherefrom.cli;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import wherefrom.job.JobPartNames;
+import wherefrom.job.puttogether.FirstIn;
 import wherefrom.job.tags.CodeLookup;
+import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
@@ -57,6 +60,31 @@ final class Meaning {
           "lines", words.lines(),
           "sentence", words.sentence(),
           "wayOut", words.advice());
+    }
+  }
+
+  /**
+   * A verdict on a part at a place.
+   *
+   * @param notIn the places that should have been filled before it
+   * @param notice the same in a sentence; empty where nothing is to be said
+   */
+  record Fitted(Judged judged, List<String> notIn, String notice) implements Row {
+    static Fitted of(OpenedJob bench, Verdict verdict) {
+      Judged judged = Judged.of(bench, verdict);
+      return verdict instanceof Verdict.RightPlace right
+          ? of(judged, new FirstIn(bench.state()), right.place())
+          : new Fitted(judged, List.of(), "");
+    }
+
+    private static Fitted of(Judged judged, FirstIn first, Place place) {
+      List<String> under = first.under(place).stream().map(Place::words).toList();
+      return new Fitted(judged, under, first.notice(place).orElse(""));
+    }
+
+    @Override
+    public String text() {
+      return notice.isEmpty() ? judged.text() : Row.lines(judged.text(), notice);
     }
   }
 

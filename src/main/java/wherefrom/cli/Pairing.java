@@ -73,7 +73,7 @@ final class Pairing {
   private Status fit(Part part, Spot spot) throws BadInput {
     Fitting fitting = new Fitting(bench.job());
     if (onPurpose.isEmpty()) {
-      return say(fitting.fit(part, spot, turned));
+      return sayFitted(fitting.fit(part, spot, turned));
     }
     Optional<Unmated> unmated = fitting.findUnmated(part, spot);
     try {
@@ -122,6 +122,11 @@ final class Pairing {
 
   private Status say(Verdict verdict) {
     answer.row(Meaning.Judged.of(bench, verdict));
+    return Status.stoppedIf(verdict.stops());
+  }
+
+  private Status sayFitted(Verdict verdict) {
+    answer.row(Meaning.Fitted.of(bench, verdict));
     return Status.stoppedIf(verdict.stops());
   }
 }

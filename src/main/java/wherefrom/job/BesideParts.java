@@ -8,6 +8,7 @@ import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.FeatureDecided;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
@@ -27,6 +28,7 @@ final class BesideParts {
               BigPartMoved.class,
               BigPartMarked.class,
               BigPartDecided.class,
+              GasketsListed.class,
               FeatureDecided.class));
 
   private BesideParts() {}

@@ -26,6 +26,7 @@ import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -126,6 +127,7 @@ final class EntryTypes {
     name("place-excused", PlaceExcused.class);
     name("section-closed", SectionClosed.class);
     name("bag-filled", BagFilled.class);
+    name("gaskets-listed", GasketsListed.class);
     name("bag-moved", BagMoved.class);
     name("big-parts-named", BigPartsNamed.class);
     name("big-part-moved", BigPartMoved.class);

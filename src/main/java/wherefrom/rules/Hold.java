@@ -16,7 +16,9 @@ public enum Hold {
   WORK_OPEN(
       "work is open", "Have it done and measured. Then record the check.", WayOut.DO_THE_CHECK),
   /** A rule's check that nobody has passed. */
-  CHECK_OPEN("check is open", "Do the check and record it.", WayOut.DO_THE_CHECK);
+  CHECK_OPEN("check is open", "Do the check and record it.", WayOut.DO_THE_CHECK),
+  /** The cap over it is recorded as fitted. */
+  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted anew later.", WayOut.CAP_WAS_OFF);
 
   private final String words;
   private final String advice;

@@ -22,7 +22,8 @@ public final class VerdictRules {
           new WrongKindRule(),
           new AlreadyFittedRule(),
           new PlaceTakenRule());
-  private static final VerdictRule AFTER = new WrongEndRule();
+  private static final VerdictRule WRONG_END = new WrongEndRule();
+  private static final List<VerdictRule> AFTER = List.of(new CapInRule(), WRONG_END);
 
   /** What is said of a place that a part of another kind than the wanted one is not for. */
   private static final Set<VerdictName> OF_PLACES =
@@ -59,19 +60,19 @@ public final class VerdictRules {
 
   /** Whether a part would be in the wrong way round, whatever else is said of it first. */
   public static boolean isTurned(JobFacts bench, Attempt attempt) {
-    return AFTER.judge(bench, attempt).isPresent();
+    return WRONG_END.judge(bench, attempt).isPresent();
   }
 
   private static Verdict find(JobFacts bench, Attempt attempt) {
-    for (VerdictRule rule : BEFORE) {
-      Optional<Verdict> verdict = rule.judge(bench, attempt);
-      if (verdict.isPresent()) {
-        return verdict.get();
-      }
-    }
-    return objection(bench, attempt)
-        .or(() -> AFTER.judge(bench, attempt))
+    return findFirst(BEFORE, bench, attempt)
+        .or(() -> objection(bench, attempt))
+        .or(() -> findFirst(AFTER, bench, attempt))
         .orElseGet(() -> right(bench, attempt));
+  }
+
+  private static Optional<Verdict> findFirst(
+      List<VerdictRule> rules, JobFacts bench, Attempt attempt) {
+    return rules.stream().flatMap(rule -> rule.judge(bench, attempt).stream()).findFirst();
   }
 
   private static Optional<Verdict> objection(JobFacts bench, Attempt attempt) {

@@ -14,6 +14,7 @@ public enum WayOut {
   BACK_FROM_WASHING("It is back", "from washing"),
   BACK_FROM_SHOP("It is back", "from the machine shop"),
   NEW_PART("Fit a new part", "its tag is printed"),
+  CAP_WAS_OFF("The cap was off", "it is fitted again later"),
   TAKE_OUT("It is taken out there", "then it is judged again"),
   PAGE("See its page", "what is known of it");
 

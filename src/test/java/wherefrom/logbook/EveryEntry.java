@@ -44,6 +44,7 @@ import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -249,6 +250,7 @@ final class EveryEntry {
         new BigPartMoved(1, Whereabouts.AT_SHOP, "with the other"),
         new BigPartMarked(1, "cast 1234, a punch mark at the front"),
         new BigPartDecided(1, Decision.MACHINE, "warped"),
+        new GasketsListed(true),
         new FeatureDecided("block@", Decision.REUSE, "no crack found"));
   }
 

@@ -55,6 +55,15 @@ enum Kind {
     return this == ROD_SHELL || this == MAIN_SHELL;
   }
 
+  /** The cap that closes the bearing it goes into; null where none does. */
+  Kind closedBy() {
+    return switch (this) {
+      case ROD_SHELL, ROD, PISTON -> ROD_CAP;
+      case MAIN_SHELL -> MAIN_CAP;
+      default -> null;
+    };
+  }
+
   boolean isCap() {
     return this == ROD_CAP || this == MAIN_CAP;
   }

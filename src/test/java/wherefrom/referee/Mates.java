@@ -70,4 +70,14 @@ final class Mates {
           case THRUST -> half && thrust;
         };
   }
+
+  /** Nothing goes into a big end or a main whose cap was fitted. */
+  static boolean isUnderCap(Scene scene, int at) {
+    Slot slot = scene.motor.slot(at);
+    return scene.motor.slots.stream()
+        .filter(it -> it.kind() == slot.kind().closedBy())
+        .filter(it -> it.cylinder() == slot.cylinder())
+        .filter(it -> it.cylinder() > 0 || it.journal().equals(slot.journal()))
+        .anyMatch(it -> scene.fitted[it.at()] >= 0);
+  }
 }

@@ -42,14 +42,10 @@ final class Referee {
 
   private final Scene scene;
   private final Motor motor;
-
   /** What renews parts that have worn in, or that are not of the size or the sort. */
   private final Marks worn;
-
   private final Marks size;
-
   private final Marks sort;
-
   private final Marks flat;
   private final Marks roller;
 
@@ -60,10 +56,8 @@ final class Referee {
 
   /** The causes of that work, and of refusals that a machinist can lift. */
   private final Marks workBy;
-
   private final Marks refused;
   private final Marks refusedBy;
-
   private final Map<String, Boolean> openKeys = new LinkedHashMap<>();
 
   Referee(Scene scene) {
@@ -155,7 +149,9 @@ final class Referee {
     List<Objection> objections = objections(piece, slot);
     return !objections.isEmpty()
         ? objections.get(0).word()
-        : turned && turns(number) ? Word.WRONG_END : Word.RIGHT;
+        : Mates.isUnderCap(scene, slot)
+            ? Word.NOT_CLEARED
+            : turned && turns(number) ? Word.WRONG_END : Word.RIGHT;
   }
 
   /** Whether a piece has a way round. */

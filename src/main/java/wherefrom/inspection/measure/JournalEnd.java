@@ -1,7 +1,6 @@
 package wherefrom.inspection.measure;
 
 import java.util.Arrays;
-import java.util.List;
 
 /** The two ends at which a journal is read, each with the station of a shell's wall beside it. */
 public enum JournalEnd {
@@ -9,11 +8,13 @@ public enum JournalEnd {
   REAR("rear", "rear-vertical", "rear-horizontal");
 
   private final String wall;
-  private final List<String> journal;
+  private final String upright;
+  private final String across;
 
-  JournalEnd(String wall, String... journal) {
+  JournalEnd(String wall, String upright, String across) {
     this.wall = wall;
-    this.journal = List.of(journal);
+    this.upright = upright;
+    this.across = across;
   }
 
   /** The key of the station at which a shell's wall is read. */
@@ -28,7 +29,7 @@ public enum JournalEnd {
    */
   public static JournalEnd of(Station station) {
     return Arrays.stream(values())
-        .filter(end -> end.journal.contains(station.key()))
+        .filter(end -> end.upright.equals(station.key()) || end.across.equals(station.key()))
         .findFirst()
         .orElseThrow();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import wherefrom.engine.Section;
+import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PlaceExcused;
@@ -85,12 +86,21 @@ public final class ToFit {
   }
 
   /**
-   * Last out, first in: the stages of taking apart backwards, places within a stage as they stand.
+   * Last out, first in: the stages of taking apart backwards; within a stage cylinder by cylinder
+   * as they stand, and there what lies under another part before it.
    */
   public static List<Place> inOrder(List<Place> places) {
     List<Place> ordered = new ArrayList<>(places);
-    ordered.sort(Comparator.comparingInt(place -> -place.kind().stage()));
+    ordered.sort(
+        Comparator.<Place>comparingInt(place -> -place.kind().stage())
+            .thenComparingInt(place -> place.spot().number())
+            .thenComparingInt(place -> side(place.spot()))
+            .thenComparing(Place::kind, Comparator.reverseOrder()));
     return ordered;
+  }
+
+  private static int side(Spot spot) {
+    return spot.match(valve -> valve.side().ordinal(), bore -> 0, rod -> 0, main -> 0, cam -> 0);
   }
 
   /** The sections that hold at least one tracked place. */

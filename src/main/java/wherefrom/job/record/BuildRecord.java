@@ -106,6 +106,7 @@ public record BuildRecord(
             new RecordParts(job).section(),
             RecordTables.measurements(job),
             new RecordSizes(state).section(),
+            BagRecord.section(state),
             RingRecord.section(job),
             WeightRecord.section(job),
             BeforeRecord.section(job),

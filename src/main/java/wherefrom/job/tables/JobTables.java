@@ -22,6 +22,8 @@ public final class JobTables {
           "timing",
           "rings",
           "signs",
+          "bags",
+          "big-parts",
           "castings");
 
   private JobTables() {}
@@ -42,6 +44,8 @@ public final class JobTables {
         TorqueTables.timing(job),
         RingTables.rings(job),
         BeforeTables.signs(job),
+        BagTables.bags(job.state()),
+        BagTables.bigParts(job.state()),
         CastingTables.castings(job));
   }
 }

@@ -7,6 +7,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
+import wherefrom.parts.Over;
 import wherefrom.parts.Part;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
@@ -67,11 +68,21 @@ final class StopModel {
     part().ifPresent(part -> isHere(deed, part.item()));
   }
 
+  /** The record is put right: whoever held a part under the cap had the cap off. */
+  private void capWasOff(Verdict stop) {
+    if (stop instanceof Verdict.NotCleared held) {
+      Over.findCap(held.place())
+          .flatMap(job.state()::findFitted)
+          .ifPresent(cap -> new Handling(job).tookOut(cap.item(), "it was off"));
+    }
+  }
+
   private void isHere(WayOut deed, int item) {
     switch (deed) {
       case FOUND -> new Handling(job).found(item);
       case BACK_FROM_WASHING -> new Handling(job).backFromWashing(item);
       case BACK_FROM_SHOP -> new MachineShop(job).backByScan(item, "");
+      case CAP_WAS_OFF -> together.stop().ifPresent(this::capWasOff);
       default -> throw new IllegalArgumentException("brings nothing back: " + deed);
     }
   }

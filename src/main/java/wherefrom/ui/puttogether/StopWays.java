@@ -48,7 +48,7 @@ final class StopWays implements StopView.Ways {
   @Override
   public void deed(WayOut deed) {
     switch (deed) {
-      case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer.accept(model.isHere(deed));
+      case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP, CAP_WAS_OFF -> answer.accept(model.isHere(deed));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
@@ -71,7 +71,7 @@ final class StopWays implements StopView.Ways {
    */
   private void newPart() {
     PlaceWays ways = new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
-    model.stopped().part().ifPresent(part -> ways.replace(part.home()));
+    model.stopped().part().ifPresent(ways::replace);
   }
 
   private void open(IntFunction<Screen> screen) {

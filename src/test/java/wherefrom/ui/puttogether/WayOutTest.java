@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
@@ -11,9 +12,13 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.PlaceState;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartOut;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.shop.MachineShop;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
 import wherefrom.rules.consequence.Change;
@@ -82,6 +87,26 @@ class WayOutTest {
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);
     assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).contains(Cue.RIGHT);
     fitted();
+  }
+
+  @Test
+  void aShellUnderACapThatWasOffFitsAndTheCapIsOutAgain() {
+    SampleJob caps = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
+    for (String key : List.of("rod-cap@R4L", "rod-shell@R4L")) {
+      caps.job.record(new PartOut(caps.part(key).item()));
+    }
+    caps.job.record(
+        new PartFitted(
+            caps.part("rod-cap@R4L").item(), Place.find("rod-cap@R4L").orElseThrow()));
+    PutTogetherModel shell = new PutTogetherModel(caps.job);
+    shell.scan(caps.read(caps.tag("rod-shell@R4L")));
+    assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.STOP);
+    assertThat(shell.stopped().first()).isEqualTo(WayOut.CAP_WAS_OFF);
+    assertThat(shell.isHere(WayOut.CAP_WAS_OFF)).contains(Cue.RIGHT);
+    assertThat(caps.state("rod-cap@R4L")).isEqualTo(PlaceState.OUT);
+    assertThat(caps.state("rod-shell@R4L")).isEqualTo(PlaceState.FITTED);
+    shell.act(wherefrom.parts.Action.UNDO);
+    assertThat(caps.state("rod-cap@R4L")).as("one act").isEqualTo(PlaceState.FITTED);
   }
 
   @Test
