@@ -32,6 +32,7 @@ public final class MoreScreen extends Page {
   private List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("Copy to USB drive", copy(), () -> CopyOut.ask(context)));
+    rows.add(to("Bags and big parts", "what is off, still to fit", ScreenId.BAGS));
     rows.add(to("Before teardown", "compression, leaks, oil pressure, vacuum", ScreenId.BEFORE));
     rows.add(to("Torque cards", "each bolt in its order", ScreenId.TORQUE));
     rows.add(to("Money", "what it has cost and will", ScreenId.MONEY));
