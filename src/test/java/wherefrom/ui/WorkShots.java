@@ -1,5 +1,8 @@
 package wherefrom.ui;
 
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.Look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -357,7 +360,11 @@ final class WorkShots {
   }
 
   private static void held(SampleWindow window, SampleJob sample) {
-    new Planning(sample.job).make(Change.of(ChangeKind.HOT_TANKED));
+    for (String pushrod : List.of("pushrod@1IN", "pushrod@3EX", "pushrod@5EX")) {
+      new Inspecting(sample.job)
+          .answer(
+              Subject.ofPart(sample.part(pushrod).item()), "pushrod-roll", Look.SUSPECT, "");
+    }
     ScreenContext context = window.shell.context();
     context.navigator().open(() -> new HeldScreen(context));
   }

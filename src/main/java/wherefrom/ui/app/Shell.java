@@ -246,7 +246,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void takeBack() {
-    current().undo(context);
+    context.guard(() -> current().undo(context));
     context.touch().once();
     changed();
   }

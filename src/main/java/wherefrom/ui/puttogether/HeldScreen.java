@@ -1,5 +1,6 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.JobPartNames;
@@ -17,11 +18,11 @@ import wherefrom.ui.takeapart.PartName;
 
 /** The parts that would be stopped at their own places: why, and what leads out of it. */
 public final class HeldScreen extends Page {
-  private final Pager<ToFit.Held> rows;
+  private final Pager<Region> rows;
 
   public HeldScreen(ScreenContext context) {
     super(context, "Held");
-    rows = Pager.list(context.touch(), this::row);
+    rows = Pager.list(context.touch(), row -> row);
     lay(rows);
   }
 
@@ -32,7 +33,12 @@ public final class HeldScreen extends Page {
 
   @Override
   protected void refresh() {
-    rows.setItems(new ToFit(context.getJob()).held());
+    List<Region> lines = new ArrayList<>();
+    new ToFit(context.getJob()).held().forEach(held -> lines.add(row(held)));
+    if (lines.isEmpty()) {
+      lines.add(ListRow.told(context.touch(), "Nothing", "No part would be stopped. Go on."));
+    }
+    rows.refill(lines);
   }
 
   /** {@code Rod 1, upper: must be new}, and what is to be done about it. */

@@ -190,7 +190,8 @@ public final class TakeApartScreen extends Page implements Watching {
     } else {
       PartName name = model.name(coming.get().part());
       boolean large = context.touch().isLarge();
-      tag.setWords("It is out: " + (large ? name.inLine() : name.brief()), first(coming.get()));
+      String named = (large ? name.inLine() : name.brief()).replaceFirst(" ", "\u00a0");
+      tag.setWords("It is out: " + named, first(coming.get()));
     }
   }
 
