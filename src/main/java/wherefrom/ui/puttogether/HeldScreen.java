@@ -56,7 +56,7 @@ public final class HeldScreen extends Page {
     int item = held.part().item();
     switch (words.first()) {
       case NEW_PART ->
-          new PlaceWays(context, new MissingModel(context.getJob())).replace(held.place());
+          new PlaceWays(context, new MissingModel(context.getJob())).replace(held.part());
       case DECIDE -> open(() -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(() -> StandingScreen.of(context, item));
       default -> context.navigator().show(ScreenId.PART, item);
