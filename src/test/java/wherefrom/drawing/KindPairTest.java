@@ -11,12 +11,13 @@ import wherefrom.parts.PartKind;
 /** The right way round is drawn as in all other drawings; the wrong one is its mirror image. */
 class KindPairTest {
   private static final Layout V8 = SampleLayouts.ready("v8-odd-even");
+  private static final Glass GLASS = Glass.screen(Glass.UNITS_PER_MM, 1);
   private static final Bounds ROOM = new Bounds(0, 0, 800, 400);
 
   private static List<Shape> shapes(boolean turned, boolean lower, PartKind kind) {
     KindPair.Side held = new KindPair.Side(kind, turned, lower, "held");
     KindPair.Side right = new KindPair.Side(kind, false, lower, "right");
-    return KindPair.of(V8, held, right, ROOM, SampleLayouts.glass()).ground();
+    return KindPair.of(V8, held, right, ROOM, GLASS).ground();
   }
 
   /** The middle height of a shell's tang: near the open edge. */
@@ -53,7 +54,7 @@ class KindPairTest {
   void theCaptionStandsByItsPart() {
     Bounds high = new Bounds(0, 0, 800, 1200);
     KindPair.Side side = new KindPair.Side(PartKind.ROD_SHELL, "right");
-    Drawing drawn = KindPair.of(V8, side, side, high, SampleLayouts.glass());
+    Drawing drawn = KindPair.of(V8, side, side, high, GLASS);
     assertThat(
             Stream.concat(drawn.ground().stream(), drawn.words().stream())
                 .filter(shape -> shape instanceof Shape.Words words && words.text().equals("right"))
