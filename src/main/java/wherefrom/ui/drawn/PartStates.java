@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
+import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
@@ -28,7 +29,7 @@ public final class PartStates {
 
   /**
    * A place's state, with the mark of a new part that was fitted, and of one that is suspect or
-   * failed as long as nobody has decided.
+   * failed until somebody decides to use it again.
    */
   private static PartState of(EngineJob job, Place place) {
     PartState state = of(job.state(place));
@@ -42,7 +43,7 @@ public final class PartStates {
     if (state.equals(PartState.FITTED) && part.filter(it -> it.part().fresh()).isPresent()) {
       return PartState.NEW_FITTED;
     }
-    return part.filter(it -> it.decision().isEmpty()).map(it -> found(state, it)).orElse(state);
+    return part.filter(it -> !it.decision().equals(Optional.of(Decision.REUSE))).map(it -> found(state, it)).orElse(state);
   }
 
   private static PartState found(PartState state, PartRecord part) {
