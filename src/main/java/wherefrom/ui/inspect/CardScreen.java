@@ -250,6 +250,8 @@ public final class CardScreen extends Page implements Scannable {
 
   private void readOn() {
     Check check = model.card().check();
-    context.navigator().open(() -> new WordsScreen(context, check.title(), CheckWords.of(check)));
+    context
+        .navigator()
+        .open(() -> new WordsScreen(context, check.title(), QuickTestWords.of(check)));
   }
 }

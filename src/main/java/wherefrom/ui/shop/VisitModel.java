@@ -34,7 +34,7 @@ final class VisitModel implements PartReceiver {
   private final OpenJob job;
   private final int number;
   private boolean checkingIn;
-  private Wanted wanted = Wanted.NOTHING;
+  private WorkWanted wanted = WorkWanted.NOTHING;
 
   /**
    * @param checkingIn whether parts that are scanned come back, or go
@@ -61,11 +61,11 @@ final class VisitModel implements PartReceiver {
     checkingIn = on;
   }
 
-  Wanted wanted() {
+  WorkWanted wanted() {
     return wanted;
   }
 
-  void want(Wanted now) {
+  void want(WorkWanted now) {
     wanted = now;
   }
 
@@ -119,14 +119,7 @@ final class VisitModel implements PartReceiver {
     }
     ShopOrder order =
         new ShopOrder(
-            wanted.kind(),
-            List.of(),
-            "",
-            1,
-            wanted.work(),
-            wanted.size(),
-            wanted.within(),
-            true);
+            wanted.kind(), List.of(), "", 1, wanted.work(), wanted.size(), wanted.within(), true);
     return Optional.of(came(away.send(number, what, order)));
   }
 
