@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.StandingRule;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -36,13 +38,31 @@ public final class FollowsScreen extends ListPage {
 
   @Override
   public String aside() {
-    return rules.size() == 1 ? "1 thing" : rules.size() + " things";
+    return Words.count(standing().size(), "thing");
   }
 
   @Override
   protected List<Region> rows() {
-    List<Region> rows = new ArrayList<>(said(cause, ""));
-    rules.forEach(rule -> rows.add(RuleRows.of(context, rule)));
+    List<StandingRule> left = standing();
+    List<Region> rows = new ArrayList<>();
+    if (!left.isEmpty()) {
+      rows.addAll(said(cause, ""));
+      left.forEach(rule -> rows.add(RuleRows.of(context, rule)));
+    }
     return rows;
+  }
+
+  /** Those that were not taken back since. */
+  private List<StandingRule> standing() {
+    List<Consequence> now =
+        new ChangesModel(context.getJob()).standing().stream()
+            .map(StandingRule::consequence)
+            .toList();
+    return rules.stream().filter(rule -> now.contains(rule.consequence())).toList();
+  }
+
+  @Override
+  protected String whenEmpty() {
+    return "It was taken back: nothing follows any more.";
   }
 }

@@ -81,7 +81,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     for (Decision decision : Decision.values()) {
       acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
     }
-    acts.add(act("Its page", () -> context.navigator().show(ScreenId.PART, item)));
+    acts.add(act("Part page", () -> context.navigator().show(ScreenId.PART, item)));
     keys.setActs(acts);
   }
 

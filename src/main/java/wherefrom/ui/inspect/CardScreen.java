@@ -149,13 +149,14 @@ public final class CardScreen extends Page implements Scannable {
         act("Measure", this::measure),
         act("Note", this::note),
         act("Photo", this::photo),
-        act("Previous", this::before),
         act("Next", this::next));
   }
 
   /** What is wanted seldom, or not on every card. */
   private List<KeyRow.Act> further() {
-    List<KeyRow.Act> acts = new ArrayList<>(List.of(act("Source and rule", this::readOn)));
+    List<KeyRow.Act> acts =
+        new ArrayList<>(
+            List.of(act("Test before", this::before), act("Source", this::readOn)));
     List<String> hints = model.hints();
     if (!hints.isEmpty()) {
       acts.add(act("Hints: " + hints.size(), () -> read(hints)));
