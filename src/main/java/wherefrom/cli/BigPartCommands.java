@@ -58,7 +58,8 @@ final class BigPartCommands {
                     call.text("--reason")),
             Option.needed("--as", "DECISION", "reuse, machine or replace"),
             Option.maybe("--reason", "TEXT", "why, such as cheap to be sure")),
-        gaskets());
+        gaskets(),
+        buy());
   }
 
   private static Command add() {
@@ -162,6 +163,17 @@ final class BigPartCommands {
     public String text() {
       return Answer.cells(pieces, what, String.join(", ", because));
     }
+  }
+
+  private static Command buy() {
+    return Command.of(
+            "big buy",
+            "Puts the gaskets and seals that are always new on the list to buy.",
+            Option.flag("--not", "takes them off the list"))
+        .onJob(
+            (bench, call, answer) ->
+                BagCommands.said(
+                    new BigParts(bench.job()).listGaskets(call.find("--not").isEmpty()), answer));
   }
 
   private static Command gaskets() {

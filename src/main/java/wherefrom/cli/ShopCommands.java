@@ -3,8 +3,12 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.inspection.Subject;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.print.Unprintable;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.photos.PhotoFolder;
+import wherefrom.job.shop.BesideAtShop;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopSlip;
@@ -40,7 +44,7 @@ final class ShopCommands {
   private static Command send() {
     return Command.of(
             "shop send",
-            "Puts tagged parts on a visit's slip.",
+            "Puts tagged parts, bags and big parts on a visit's slip.",
             VISIT,
             Option.needed("--wanted", "TEXT", "the work, with numbers"),
             WORK)
@@ -54,12 +58,31 @@ final class ShopCommands {
   private static Status send(OpenedJob bench, Call call, String code, Answer answer)
       throws BadInput {
     int visit = call.number("--visit", 0, 1, MOST);
+    Optional<Subject.Beside> beside = beside(bench, code);
+    if (beside.isPresent()) {
+      return said(
+          new BesideAtShop(bench.job()).send(visit, beside.get(), wanted(call)),
+          BagBook.of(bench.state()).words(beside.get()),
+          answer);
+    }
     Part part = bench.part(code);
     List<Integer> items = List.of(part.item());
     return said(
         new MachineShop(bench.job()).send(visit, items, call.get("--wanted"), work(call)),
         part.words(),
         answer);
+  }
+
+  /** What is wanted of a bag or a big part. */
+  private static ShopOrder wanted(Call call) throws BadInput {
+    return new ShopOrder(work(call), List.of(), "", 1, call.get("--wanted"), "", "", true);
+  }
+
+  /** The bag or the big part that a code is the tag of. */
+  private static Optional<Subject.Beside> beside(OpenedJob bench, String code) throws BadInput {
+    return PhotoFolder.subject(bench.find(code))
+        .filter(Subject.Beside.class::isInstance)
+        .map(Subject.Beside.class::cast);
   }
 
   private static ShopWork work(Call call) throws BadInput {
@@ -105,7 +128,7 @@ final class ShopCommands {
   private static Command back() {
     return Command.of(
             "shop back",
-            "Checks tagged parts in, by their codes.",
+            "Checks what bears a tag in, by its code.",
             Option.maybe("--done", "TEXT", "what was done"))
         .takes("CODE…|-")
         .onJob(
@@ -115,6 +138,11 @@ final class ShopCommands {
 
   private static Status back(OpenedJob bench, Call call, String code, Answer answer)
       throws BadInput {
+    Optional<Subject.Beside> beside = beside(bench, code);
+    if (beside.isPresent()) {
+      String words = BagBook.of(bench.state()).words(beside.get());
+      return said(new BesideAtShop(bench.job()).back(beside.get()), words, answer);
+    }
     Part part = bench.part(code);
     MachineShop shop = new MachineShop(bench.job());
     return said(shop.backByScan(part.item(), call.text("--done")), part.words(), answer);
@@ -135,7 +163,7 @@ final class ShopCommands {
 
   private static Status count(OpenedJob bench, Call call, Answer answer) throws BadInput {
     MachineShop.Answer came =
-        new MachineShop(bench.job())
+        new BesideAtShop(bench.job())
             .backByCount(
                 call.number("--visit", 0, 1, MOST),
                 call.number("--line", 0, 1, MOST),

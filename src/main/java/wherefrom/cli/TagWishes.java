@@ -61,8 +61,8 @@ final class TagWishes {
       case "actions" -> new TagChoice.ActionCards();
       case "baskets" ->
           new TagChoice.Baskets(call.number("--count", BASKETS, 1, TagCode.MOST_ITEM));
-      case "bags" -> new TagChoice.BagTags(call.number("--count", BASKETS, 1, MOST_BAGS));
-      case "big-parts" -> new TagChoice.BigPartTags();
+      case "bags" -> TagChoice.BagTags.more(call.number("--count", BASKETS, 1, MOST_BAGS));
+      case "big-parts" -> TagChoice.BigPartTags.all();
       case "scanner" -> new TagChoice.ScannerSetUp();
       default ->
           throw call.wrong(

@@ -2,6 +2,7 @@ package wherefrom.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.parts.Place;
 
 /**
@@ -29,6 +30,12 @@ public record Drawing(
     words = List.copyOf(words);
     anchors = List.copyOf(anchors);
     zones = List.copyOf(zones);
+  }
+
+  /** The same with more drawn over it. */
+  public Drawing with(List<Shape> over) {
+    List<Shape> all = Stream.concat(words.stream(), over.stream()).toList();
+    return new Drawing(frame, glass, ground, parts, all, anchors, zones);
   }
 
   /** The figure of a place; empty where this drawing does not show it. */

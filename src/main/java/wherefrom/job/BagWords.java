@@ -7,6 +7,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.parts.BigPartName;
 import wherefrom.parts.TagType;
 import wherefrom.text.Words;
@@ -25,7 +26,11 @@ final class BagWords {
               (words, it) -> bigPart(words, it.number()) + ", marks: " + it.marks())
           .on(
               BigPartDecided.class,
-              (words, it) -> bigPart(words, it.number()) + ": " + it.decision().word());
+              (words, it) -> bigPart(words, it.number()) + ": " + it.decision().word())
+          .on(
+              GasketsListed.class,
+              (words, it) ->
+                  "gaskets and seals " + (it.listed() ? "on" : "off") + " the list to buy");
 
   private BagWords() {}
 

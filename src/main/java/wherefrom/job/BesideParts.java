@@ -7,6 +7,8 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.FeatureDecided;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
@@ -25,7 +27,9 @@ final class BesideParts {
               BigPartsNamed.class,
               BigPartMoved.class,
               BigPartMarked.class,
-              BigPartDecided.class));
+              BigPartDecided.class,
+              GasketsListed.class,
+              FeatureDecided.class));
 
   private BesideParts() {}
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.entry.PartSort;
-import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
 import wherefrom.rules.size.CutSurface;
@@ -119,11 +118,6 @@ public final class SurfaceSizes {
     Optional<Amount> fits = findFitting(place).flatMap(FittingSize::step);
     Optional<Amount> said = findSizeOf(item);
     return fits.isPresent() && said.isPresent() && FittingSizes.isNear(fits.get(), said.get());
-  }
-
-  /** What speaks against a new part's size at its home, in a sentence. */
-  public Optional<String> findObjection(Part part) {
-    return findObjection(part.item(), part.home());
   }
 
   /**

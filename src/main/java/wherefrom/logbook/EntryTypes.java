@@ -23,8 +23,10 @@ import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
+import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -125,11 +127,13 @@ final class EntryTypes {
     name("place-excused", PlaceExcused.class);
     name("section-closed", SectionClosed.class);
     name("bag-filled", BagFilled.class);
+    name("gaskets-listed", GasketsListed.class);
     name("bag-moved", BagMoved.class);
     name("big-parts-named", BigPartsNamed.class);
     name("big-part-moved", BigPartMoved.class);
     name("big-part-marked", BigPartMarked.class);
     name("big-part-decided", BigPartDecided.class);
+    name("feature-decided", FeatureDecided.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

@@ -3,7 +3,6 @@ package wherefrom.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * A figure with its unit, exactly as it was entered: 3.870 in keeps its three decimals.
@@ -82,11 +81,5 @@ public record Amount(BigDecimal number, Unit unit) {
   public String text() {
     String gap = unit.symbol().isEmpty() || unit == Unit.PERCENT ? "" : " ";
     return number.toPlainString() + gap + unit.symbol();
-  }
-
-  /** As {@link #text()}, with the decimal mark of the locale. */
-  public String text(Locale locale) {
-    char mark = java.text.DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
-    return text().replace('.', mark);
   }
 }

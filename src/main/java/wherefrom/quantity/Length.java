@@ -12,10 +12,6 @@ public record Length(long nanometres) implements Comparable<Length> {
   public static final long NM_PER_INCH = 25_400_000L;
   public static final Length ZERO = new Length(0);
 
-  public static Length ofMillimetres(double millimetres) {
-    return new Length(Math.round(millimetres * NM_PER_MM));
-  }
-
   /** Rounds to the nearest nanometre, halves away from zero. */
   public static Length ofMillimetres(BigDecimal millimetres) {
     return rounded(millimetres.multiply(BigDecimal.valueOf(NM_PER_MM)));
@@ -30,31 +26,8 @@ public record Length(long nanometres) implements Comparable<Length> {
     return new Length(nanometres.setScale(0, RoundingMode.HALF_UP).longValueExact());
   }
 
-  /**
-   * A length entered in any unit of length, to the nearest nanometre.
-   *
-   * @throws IllegalArgumentException where the amount is no length
-   */
-  public static Length of(Amount amount) {
-    return ofMillimetres(amount.to(Unit.MILLIMETRE).number());
-  }
-
-  /** In inches, exact wherever it comes out even. */
-  public Amount inInches() {
-    return inMillimetres().to(Unit.INCH);
-  }
-
-  /** In millimetres, exact. */
-  public Amount inMillimetres() {
-    return new Amount(BigDecimal.valueOf(nanometres, 6), Unit.MILLIMETRE);
-  }
-
   public double millimetres() {
     return (double) nanometres / NM_PER_MM;
-  }
-
-  public double inches() {
-    return (double) nanometres / NM_PER_INCH;
   }
 
   @Override

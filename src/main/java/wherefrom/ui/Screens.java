@@ -7,6 +7,9 @@ import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.bags.BagScreen;
+import wherefrom.ui.bags.BagsScreen;
+import wherefrom.ui.bags.BigPartScreen;
 import wherefrom.ui.before.BeforeScreen;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.camera.CameraPane;
@@ -33,8 +36,8 @@ import wherefrom.ui.timing.TimingScreen;
 import wherefrom.ui.torque.TorqueScreen;
 
 /**
- * Every screen that others lead to: one line each. Makers of one class, not twenty method references
- * or lambdas: each of those would be a class of its own before the first picture.
+ * Every screen that others lead to: one line each. Makers of one class, not twenty method
+ * references or lambdas: each of those would be a class of its own before the first picture.
  */
 public final class Screens {
   private Screens() {}
@@ -59,6 +62,9 @@ public final class Screens {
         case PHOTOGRAPHS -> PhotosScreen.ofAll(context);
         case PRINT_TAGS -> new PrintTagsScreen(context, item);
         case BEFORE -> new BeforeScreen(context);
+        case BAGS -> new BagsScreen(context);
+        case BAG -> new BagScreen(context, item);
+        case BIG_PART -> new BigPartScreen(context, item);
         case BETWEEN -> new BetweenScreen(context);
         case CHANGES -> new ChangesScreen(context);
         case DECIDE -> item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item);

@@ -254,6 +254,8 @@ class OneEntryTest {
     call(1, "weight set", "--what", "shells", "--figure", "45g");
     call(0, "before list");
     call(0, "before signs");
+    call(0, "casting list");
+    call(1, "casting decide", "--of", "block@", "--as", "reuse");
     call(0, "weight list");
     call(0, "weight bob");
   }
@@ -272,6 +274,7 @@ class OneEntryTest {
     call(1, "big decide", "--as", "reuse", "12");
     call(1, "big on", "12");
     call(0, "big gaskets");
+    call(1, "big buy");
     call(1, "bag fill", "--what", "bolts", "--count", "4", "1");
     call(0, "bag list");
     call(0, 1, "bag used", "--count", "3", "1");

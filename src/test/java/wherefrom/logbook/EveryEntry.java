@@ -41,8 +41,10 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
+import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -247,7 +249,9 @@ final class EveryEntry {
         new BagMoved(3, Whereabouts.WASHING, 10, "one is bent"),
         new BigPartMoved(1, Whereabouts.AT_SHOP, "with the other"),
         new BigPartMarked(1, "cast 1234, a punch mark at the front"),
-        new BigPartDecided(1, Decision.MACHINE, "warped"));
+        new BigPartDecided(1, Decision.MACHINE, "warped"),
+        new GasketsListed(true),
+        new FeatureDecided("block@", Decision.REUSE, "no crack found"));
   }
 
   private static JobOpened opened() {

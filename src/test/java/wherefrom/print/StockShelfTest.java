@@ -3,12 +3,14 @@ package wherefrom.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.quantity.Length;
 
 class StockShelfTest {
   private final StockShelf shelf = StockShelf.ofReady();
@@ -25,6 +27,10 @@ class StockShelfTest {
     }
   }
 
+  private static Length inches(double size) {
+    return Length.ofInches(BigDecimal.valueOf(size));
+  }
+
   @Test
   void hangTagsHaveTheTradesSizes() {
     // Trade sizes 1 to 8 in inches, as label and tag merchants list them; from memory.
@@ -34,8 +40,8 @@ class StockShelfTest {
     };
     for (int size = 1; size <= inches.length; size++) {
       LabelStock stock = good("hang-tag-" + size);
-      assertThat(stock.label().width().inches()).isEqualTo(inches[size - 1][0]);
-      assertThat(stock.label().height().inches()).isEqualTo(inches[size - 1][1]);
+      assertThat(stock.label().width()).isEqualTo(inches(inches[size - 1][0]));
+      assertThat(stock.label().height()).isEqualTo(inches(inches[size - 1][1]));
       assertThat(stock.keepOut().millimetres()).isBetween(10.0, 10.1);
     }
   }

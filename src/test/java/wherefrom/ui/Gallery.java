@@ -68,6 +68,7 @@ final class Gallery {
     shots.addAll(MeasureShots.all());
     shots.addAll(CameraShots.all());
     shots.addAll(EngineShots.all());
+    shots.addAll(BagShots.all());
     return shots;
   }
 

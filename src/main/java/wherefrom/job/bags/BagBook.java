@@ -2,6 +2,7 @@ package wherefrom.job.bags;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.parts.BigPart;
 import wherefrom.parts.BigPartName;
@@ -37,12 +39,14 @@ public final class BagBook {
           .on(
               BigPartMarked.class,
               (book, marked) -> book.bigPart(marked.number(), part -> part.marked(marked.marks())))
+          .on(GasketsListed.class, (book, it) -> book.gasketsListed = it.listed())
           .on(
               BigPartDecided.class,
               (book, made) ->
                   book.bigPart(
                       made.number(), part -> part.decided(made.decision(), made.reason())));
 
+  private boolean gasketsListed;
   private final NavigableSet<Integer> tags = new TreeSet<>();
   private final Map<Integer, Bag> bags = new TreeMap<>();
   private final Map<Integer, BigPartRecord> bigParts = new TreeMap<>();
@@ -136,6 +140,35 @@ public final class BagBook {
     return beside.type() == TagType.BAG
         ? tags.contains(beside.number())
         : bigParts.containsKey(beside.number());
+  }
+
+  /** The bags that belong to a big part, by number. */
+  public List<Bag> bagsOf(int bigPart) {
+    return bags.values().stream().filter(bag -> bag.filled().bigPart() == bigPart).toList();
+  }
+
+  /** The bags that are not used up, by number. */
+  public List<Bag> openBags() {
+    return bags.values().stream().filter(bag -> bag.where() != Whereabouts.FITTED).toList();
+  }
+
+  /** The open bags that nothing holds up any more: what they belong to is on, or is no big part. */
+  public List<Bag> bagsDue() {
+    return openBags().stream()
+        .filter(
+            bag ->
+                findBigPart(bag.filled().bigPart()).map(BigPartRecord::isOn).orElse(true))
+        .toList();
+  }
+
+  /** The big parts that are off and go on again. */
+  public List<BigPartRecord> bigPartsOff() {
+    return bigParts.values().stream().filter(part -> !part.isOn()).toList();
+  }
+
+  /** Whether what is always new stands on the list of what to buy. */
+  public boolean areGasketsListed() {
+    return gasketsListed;
   }
 
   /** What a bag belongs to, in words; empty where nobody said. */

@@ -100,8 +100,15 @@ public final class Bags {
     }
     Bag bag = found.get();
     if (!FROM.getOrDefault(to, Set.of()).contains(bag.where())) {
-      String advice = bag.where() == to ? "" : " Log it as back first.";
-      return new BagOutcome.Refused("Bag " + number + " is " + bag.where().words() + "." + advice);
+      boolean again = bag.where() == to;
+      String sentence = "Bag " + number + " is " + bag.where().words();
+      return new BagOutcome.Refused(
+          sentence + (again ? " already." : ". Log it as back first."));
+    }
+    Optional<BigPartRecord> under =
+        book().findBigPart(bag.filled().bigPart()).filter(part -> !part.isOn());
+    if (to == Whereabouts.FITTED && under.isPresent() && note.isBlank()) {
+      return new BagOutcome.Asked(early(bag, under.get()));
     }
     int held = bag.filled().pieces();
     if (counted != 0 && counted != held && note.isBlank()) {
@@ -109,6 +116,16 @@ public final class Bags {
     }
     job.record(new BagMoved(number, to, counted, note.strip()));
     return new BagOutcome.Logged(Words.sentence(bag.words() + " is " + to.words()));
+  }
+
+  private static String early(Bag bag, BigPartRecord under) {
+    return "Bag "
+        + bag.number()
+        + " belongs to the "
+        + under.words()
+        + ", which is "
+        + under.where().words()
+        + ". Put that on first.";
   }
 
   private static String miscounted(Bag bag, int counted) {

@@ -106,6 +106,51 @@ public final class BigPartOrder {
         .max(BigPartOrder::compare);
   }
 
+  /**
+   * The big part to take off now: before the next tagged part, or once all of those are out.
+   *
+   * @param next the place of the tagged part that comes out next; empty when all are out
+   * @param passed numbers that the person leaves for later; they are in nobody's way
+   */
+  public Optional<BigPartRecord> findLead(Optional<Place> next, Set<Integer> passed) {
+    return all.stream()
+        .filter(part -> part.where() == Whereabouts.IN_ENGINE && !passed.contains(part.number()))
+        .filter(part -> next.isEmpty() || isBefore(part.part().name(), next.get()))
+        .filter(part -> over(part.part().name()).stream().allMatch(it -> isIn(passed, it)))
+        .filter(part -> holding(part.part().name()).isEmpty())
+        .min(BigPartOrder::compare);
+  }
+
+  private static boolean isIn(Set<Integer> passed, BigPartRecord part) {
+    return passed.contains(part.number());
+  }
+
+  private static boolean isBefore(BigPartName name, Place place) {
+    return name.kind() != BigPartKind.OWN
+        && name.kind().compareTo(lastBefore(place.kind())) <= 0;
+  }
+
+  /** The last big part that usually is off before a kind of part comes out. */
+  private static BigPartKind lastBefore(PartKind kind) {
+    return switch (kind) {
+      case ROCKER, PIVOT, PUSHROD -> BigPartKind.ROCKER_SHAFT;
+      case LIFTER -> BigPartKind.LIFTER_COVER;
+      case KEEPERS, RETAINER, SPRING, VALVE -> BigPartKind.HEAD;
+      case ROD_CAP, ROD_SHELL, ROD, PISTON -> BigPartKind.OIL_PUMP;
+      case MAIN_CAP -> BigPartKind.REAR_SEAL;
+      case MAIN_SHELL, CAM_BEARING -> BigPartKind.CRANKSHAFT;
+    };
+  }
+
+  /** The big parts that are off and that a place's part is fitted onto: the head to a pushrod. */
+  public List<BigPartRecord> firstOn(Place place) {
+    return all.stream()
+        .filter(part -> !part.isOn())
+        .filter(part -> holding(part.part().name().kind()).contains(place.kind()))
+        .filter(part -> isUnder(part.part().name(), place))
+        .toList();
+  }
+
   private static int compare(BigPartRecord one, BigPartRecord other) {
     int kinds = one.part().name().kind().compareTo(other.part().name().kind());
     return kinds != 0 ? kinds : Integer.compare(one.number(), other.number());

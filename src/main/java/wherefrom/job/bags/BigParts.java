@@ -17,6 +17,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.GasketsListed;
 import wherefrom.parts.BigPartName;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -128,6 +129,11 @@ public final class BigParts {
         });
   }
 
+  /** What comes off before it, or goes in before it, in a sentence; empty where nothing does. */
+  public Optional<String> findFirst(BigPartRecord record) {
+    return record.isOn() ? offFirst(record) : onFirst(record);
+  }
+
   /** What usually comes off before it, in a sentence. */
   private Optional<String> offFirst(BigPartRecord record) {
     BigPartName name = record.part().name();
@@ -188,9 +194,12 @@ public final class BigParts {
 
   private BagOutcome go(BigPartRecord record, Whereabouts to, String note) {
     if (!FROM.getOrDefault(to, Set.of()).contains(record.where())) {
-      String advice = ON.contains(record.where()) ? " Take it off first." : "";
+      boolean on = ON.contains(record.where());
+      boolean again = record.where() == to || (on && to == Whereabouts.FITTED);
+      String advice = on && !again ? " Take it off first." : "";
+      String already = again ? " already" : "";
       return new BagOutcome.Refused(
-          Words.sentence(record.words() + " is " + record.where().words()) + advice);
+          Words.sentence(record.words() + " is " + record.where().words() + already) + advice);
     }
     return move(record, to, note);
   }
@@ -218,6 +227,19 @@ public final class BigParts {
           job.record(new BigPartDecided(number, decision, reason.strip()));
           return new BagOutcome.Logged(Words.sentence(record.words() + ": " + decision.word()));
         });
+  }
+
+  /** Puts what is always new on the list of what to buy, or takes it off. */
+  public BagOutcome listGaskets(boolean listed) {
+    if (book().areGasketsListed() == listed) {
+      return new BagOutcome.Refused(
+          listed ? "They are on the list already." : "They are not on the list.");
+    }
+    job.record(new GasketsListed(listed));
+    return new BagOutcome.Logged(
+        listed
+            ? "Gaskets and seals are on the list of what to buy."
+            : "Gaskets and seals are off the list of what to buy.");
   }
 
   private BagOutcome with(int number, Function<BigPartRecord, BagOutcome> deed) {

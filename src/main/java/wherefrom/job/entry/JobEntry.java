@@ -60,6 +60,8 @@ public sealed interface JobEntry
         BigPartMoved,
         BigPartMarked,
         BigPartDecided,
+        FeatureDecided,
+        GasketsListed,
         TakenBack,
         Act {
 

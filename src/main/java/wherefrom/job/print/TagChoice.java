@@ -115,12 +115,29 @@ public sealed interface TagChoice {
   /**
    * Tags for bags of fasteners; what is in a bag is said when it is filled.
    *
-   * @param count how many, from the first number on that is on no tag yet
+   * @param first the number of the first; 0 for the first that is on no tag yet
+   * @param count how many
    */
-  record BagTags(int count) implements TagChoice {}
+  record BagTags(int first, int count) implements TagChoice {
 
-  /** The tag of every big part. */
-  record BigPartTags() implements TagChoice {}
+    /** Tags for more bags. */
+    public static BagTags more(int count) {
+      return new BagTags(0, count);
+    }
+  }
+
+  /**
+   * Tags of big parts.
+   *
+   * @param number of the one that is meant; 0 for all
+   */
+  record BigPartTags(int number) implements TagChoice {
+
+    /** The tag of every big part. */
+    public static BigPartTags all() {
+      return new BigPartTags(0);
+    }
+  }
 
   /** The card that teaches a keyboard-type scanner. */
   record ScannerSetUp() implements TagChoice {}

@@ -45,8 +45,8 @@ public final class TagPrinting {
         cards -> placeCards(),
         cards -> List.copyOf(TagFaces.actions()),
         baskets -> baskets(baskets.count()),
-        bags -> bags(bags.count()),
-        bigParts -> bigParts(),
+        bags -> bags(bags),
+        bigParts -> bigParts(bigParts.number()),
         card -> List.of(ScannerFace.card()));
   }
 
@@ -63,16 +63,17 @@ public final class TagPrinting {
         .toList();
   }
 
-  private List<Face> bags(int count) {
-    int first = BagBook.of(job.state()).nextTag();
-    return IntStream.range(first, Math.min(first + count, TagCode.MOST_ITEM + 1))
+  private List<Face> bags(TagChoice.BagTags bags) {
+    int first = bags.first() > 0 ? bags.first() : BagBook.of(job.state()).nextTag();
+    return IntStream.range(first, Math.min(first + bags.count(), TagCode.MOST_ITEM + 1))
         .<Face>mapToObj(number -> TagFaces.bag(book().bag(number), job.state().name()))
         .toList();
   }
 
-  private List<Face> bigParts() {
+  private List<Face> bigParts(int number) {
     EngineJob state = job.state();
     return BagBook.of(state).bigParts().stream()
+        .filter(record -> number == 0 || record.number() == number)
         .<Face>map(record -> TagFaces.bigPart(record.part(), state.engine(), state.name()))
         .toList();
   }

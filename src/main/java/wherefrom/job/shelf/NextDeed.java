@@ -8,6 +8,9 @@ import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartOrder;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.ToFit;
@@ -20,7 +23,7 @@ import wherefrom.parts.Place;
  *
  * @param kind what it is
  * @param place where it is; empty where it is nowhere in the engine
- * @param words the stop as it was said; else empty
+ * @param words the stop as it was said, or the big part that comes off; else empty
  * @param count stops that wait, tags to print, parts that want a decision, parts that something
  *     stands against
  */
@@ -71,19 +74,33 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
                 kind ->
                     spot.filter(where -> Place.canLive(kind, where))
                         .map(where -> new Place(kind, where)));
-    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), 1 + others(job, stop));
+    int stops = state.stops().waiting().size();
+    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), stops + others(job));
   }
 
   /** The parts that sit where something stands against them wait, too. */
-  private static int others(OpenJob job, StopGiven stop) {
+  private static int others(OpenJob job) {
     return (int)
-        new ToFit(job).fittedBut().stream().filter(one -> one.part().item() != stop.item()).count();
+        new ToFit(job)
+            .fittedBut().stream()
+                .filter(one -> job.state().stops().of(one.part().item()).isEmpty())
+                .count();
   }
 
   private static NextDeed takeOut(EngineJob state, OutOrder order) {
     Optional<Place> next =
         new NextOut(state, order, Set.of()).find().map(part -> part.part().home());
-    return deed(Kind.TAKE_OUT, next, 0);
+    Optional<BigPartRecord> lead = bigParts(state).findLead(next, Set.of());
+    return lead.map(NextDeed::bigPart).orElseGet(() -> deed(Kind.TAKE_OUT, next, 0));
+  }
+
+  private static BigPartOrder bigParts(EngineJob state) {
+    return new BigPartOrder(state, BagBook.of(state));
+  }
+
+  /** A big part that comes off first is nowhere among the places. */
+  private static NextDeed bigPart(BigPartRecord part) {
+    return new NextDeed(Kind.TAKE_OUT, Optional.empty(), part.words(), 0);
   }
 
   private static NextDeed together(OpenJob job, Standing standing) {

@@ -21,7 +21,10 @@ public final class JobTables {
           "torque",
           "timing",
           "rings",
-          "signs");
+          "signs",
+          "bags",
+          "big-parts",
+          "castings");
 
   private JobTables() {}
 
@@ -40,6 +43,9 @@ public final class JobTables {
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job),
         RingTables.rings(job),
-        BeforeTables.signs(job));
+        BeforeTables.signs(job),
+        BagTables.bags(job.state()),
+        BagTables.bigParts(job.state()),
+        CastingTables.castings(job));
   }
 }

@@ -15,10 +15,9 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /** What to do now: one picture, three sentences, what UNDO would take back, what was said last. */
-public final class HelpScreen implements Screen, Scannable {
+public final class HelpScreen extends Page implements Scannable {
   private static final double PICTURE_MM = 40;
 
-  private final Region view;
   private final Consumer<Scanned> next;
 
   /**
@@ -26,6 +25,7 @@ public final class HelpScreen implements Screen, Scannable {
    * @param next takes the next scan, on the screen that this is about
    */
   HelpScreen(ScreenContext context, Screen about, String said, Consumer<Scanned> next) {
+    super(context, "What now?", false);
     this.next = next;
     Touch touch = context.touch();
     Pager<Region> rows = Pager.list(touch, row -> row);
@@ -38,7 +38,8 @@ public final class HelpScreen implements Screen, Scannable {
       lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(context)));
     }
     rows.setItems(lines);
-    view = touch.isLarge() ? rows : withPicture(touch, about, rows);
+    Region view = touch.isLarge() ? rows : withPicture(touch, about, rows);
+    lay(view);
   }
 
   private static HBox withPicture(Touch touch, Screen about, Pager<Region> rows) {
@@ -61,20 +62,5 @@ public final class HelpScreen implements Screen, Scannable {
     if (scanned.card().filter(Action.HELP::equals).isEmpty()) {
       next.accept(scanned);
     }
-  }
-
-  @Override
-  public String title() {
-    return "What now?";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

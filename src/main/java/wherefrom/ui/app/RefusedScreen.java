@@ -1,7 +1,6 @@
 package wherefrom.ui.app;
 
 import java.util.function.Consumer;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
@@ -11,37 +10,20 @@ import wherefrom.ui.controls.ScreenAnswer;
  * A code that was read and means nothing here. Its answer takes the whole screen, so that nothing
  * that was said of another part can be taken for it; the next scan goes on where this one was made.
  */
-public final class RefusedScreen implements Screen, Scannable {
-  private final ScreenContext context;
+public final class RefusedScreen extends Page implements Scannable {
   private final Consumer<Scanned> next;
-  private final VBox view;
 
   RefusedScreen(ScreenContext context, ScreenAnswer answer, Consumer<Scanned> next) {
-    this.context = context;
+    super(context, "What was scanned", context.job().isPresent());
     this.next = next;
     AnswerCard card = new AnswerCard(context.touch());
     card.show(answer);
-    view =
+    VBox view =
         Panes.column(
             context.scale(),
             card,
             context.touch().tag("OK", "or scan the next tag", context.navigator()::back));
-  }
-
-  @Override
-  public String title() {
-    return "What was scanned";
-  }
-
-  /** A picture may be dropped while no job is open. */
-  @Override
-  public boolean onJob() {
-    return context.job().isPresent();
-  }
-
-  @Override
-  public Region view() {
-    return view;
+    lay(view);
   }
 
   @Override

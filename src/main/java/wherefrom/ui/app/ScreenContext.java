@@ -221,12 +221,23 @@ public final class ScreenContext extends WindowWork {
 
   /**
    * A code that the screen cannot take is answered over the whole screen, so that nothing on it can
-   * be taken for the answer.
+   * be taken for the answer. The tag of a bag or a big part opens its page.
    *
    * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
    */
   public void refuse(CodeLookup found, String wanted) {
-    refuse(Refusal.of(found, wanted));
+    if (found instanceof CodeLookup.ABag bag) {
+      openBeside(ScreenId.BAG, bag.number());
+    } else if (found instanceof CodeLookup.ABigPart bigPart) {
+      openBeside(ScreenId.BIG_PART, bigPart.part().number());
+    } else {
+      refuse(Refusal.of(found, wanted));
+    }
+  }
+
+  /** Where a screen has no use for its tag, a bag's or a big part's page opens. */
+  private void openBeside(ScreenId id, int number) {
+    navigator.show(id, number);
   }
 
   void refuse(ScreenAnswer answer) {

@@ -23,5 +23,8 @@ public enum ScreenId {
   PUT_TOGETHER,
   TORQUE,
   TIMING,
-  SETTINGS
+  SETTINGS,
+  BAGS,
+  BAG,
+  BIG_PART
 }

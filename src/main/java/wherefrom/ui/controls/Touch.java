@@ -1,5 +1,6 @@
 package wherefrom.ui.controls;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -8,6 +9,7 @@ import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 
 /**
@@ -135,6 +137,20 @@ public final class Touch {
     return node;
   }
 
+  /** A target that asks where it was touched; told of no point where no finger pressed it. */
+  public <N extends Node> N surface(N node, Consumer<Optional<Point2D>> act) {
+    List<Point2D> at = new ArrayList<>();
+    node.addEventFilter(
+        MouseEvent.MOUSE_RELEASED, event -> at.add(new Point2D(event.getX(), event.getY())));
+    return target(
+        node,
+        () -> {
+          Optional<Point2D> last = at.isEmpty() ? Optional.empty() : Optional.of(at.get(at.size() - 1));
+          at.clear();
+          act.accept(last);
+        });
+  }
+
   /** Presses a target without a finger; a key that is to be held is held until its release. */
   public static void press(Node target) {
     Object mark = target.getProperties().get(MARK);
@@ -196,11 +212,6 @@ public final class Touch {
 
   public TouchKey key(String words, Runnable act) {
     return target(plate(words, Scale.KEY_MM, "plain"), act);
-  }
-
-  /** A key that is pressed often: a little higher than others, no other look. */
-  public TouchKey primary(String words, Runnable act) {
-    return key(words, act);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BigPartRing;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Column;
 import wherefrom.drawing.CylinderZoom;
@@ -21,6 +22,7 @@ import wherefrom.drawing.OneBearing;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -50,6 +52,16 @@ public final class Drawn {
     return room -> EngineBelow.of(EngineGeometry.of(layout, View.BELOW, room, glass, foot), asked);
   }
 
+  /** The engine from a side with a ring round the place of a big part. */
+  public Function<Bounds, Drawing> ringed(View side, Foot foot, BigPartName name) {
+    return room -> {
+      EngineGeometry at = EngineGeometry.of(layout, side, room, glass, foot);
+      Drawing engine =
+          side == View.ABOVE ? EngineAbove.of(at, asked) : EngineBelow.of(at, asked);
+      return engine.with(BigPartRing.of(at, name));
+    };
+  }
+
   public Function<Bounds, Drawing> cylinder(int cylinder) {
     return room -> CylinderZoom.of(layout, cylinder, room, asked, glass);
   }
@@ -72,10 +84,6 @@ public final class Drawn {
       int count = Math.min(fitting, layout.mains() - first + 1);
       return MainsPage.of(layout, first, count, room, asked, glass);
     };
-  }
-
-  public Function<Bounds, Drawing> bearing(Spot spot) {
-    return room -> OneBearing.of(layout, spot, room, asked, glass);
   }
 
   /** Columns of a cylinder, without names and marks. */

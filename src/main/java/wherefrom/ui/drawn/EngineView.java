@@ -10,12 +10,14 @@ import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BigPartRing;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Foot;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.Panes;
@@ -39,7 +41,8 @@ import wherefrom.ui.controls.TouchKey;
  */
 public final class EngineView extends Region {
   /** What a drawing is made from; the same is not made twice. */
-  private record MadeFrom(Asked asked, View side, Foot foot) {}
+  private record MadeFrom(
+      Asked asked, View side, Foot foot, Optional<BigPartName> ringed) {}
 
   private final Touch touch;
   private final Layout layout;
@@ -55,6 +58,7 @@ public final class EngineView extends Region {
   private Optional<MadeFrom> madeFrom = Optional.empty();
   private ShownPlaces places = ShownPlaces.all();
   private boolean wired;
+  private Optional<BigPartName> ringed = Optional.empty();
   private Predicate<Target> live = target -> true;
 
   private EngineView(
@@ -115,6 +119,12 @@ public final class EngineView extends Region {
   /** Leaves zones out that lead to nothing; to be told before anything is shown. */
   public void live(Predicate<Target> leadsOn) {
     live = leadsOn;
+  }
+
+  /** Rings the place of a big part, seen from its side; or rings none. */
+  public void ring(Optional<BigPartName> name) {
+    ringed = name;
+    look(name.map(one -> BigPartRing.sideOf(one.kind())).orElse(side));
   }
 
   /** The one kind that is meant, seen from its side; all others are thin. */
@@ -201,7 +211,7 @@ public final class EngineView extends Region {
   }
 
   private void redraw() {
-    MadeFrom wanted = new MadeFrom(new Asked(tracked, kind.or(places::meant)), side, foot);
+    MadeFrom wanted = new MadeFrom(new Asked(tracked, kind.or(places::meant)), side, foot, ringed);
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);
       build(wanted.asked());
@@ -214,7 +224,9 @@ public final class EngineView extends Region {
   private void build(Asked asked) {
     Drawn maker = new Drawn(layout, asked, touch.scale());
     Function<Bounds, wherefrom.drawing.Drawing> making =
-        side == View.ABOVE ? maker.above() : maker.below(foot);
+        ringed
+            .map(name -> maker.ringed(side, side == View.ABOVE ? Foot.NONE : foot, name))
+            .orElseGet(() -> side == View.ABOVE ? maker.above() : maker.below(foot));
     DrawnEngine engine =
         tapped.isPresent()
             ? DrawnEngine.keyed(touch, layout, asked, making, this::tap)

@@ -8,9 +8,9 @@ import wherefrom.drawing.Glass;
 import wherefrom.drawing.Target;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
@@ -19,7 +19,7 @@ import wherefrom.ui.drawn.DrawnEngine;
  * One cylinder large, its parts apart: each is a key to what the index has of it. Where large text
  * leaves the drawing no room its parts are listed.
  */
-public final class CylinderPageScreen implements Screen, Scannable {
+public final class CylinderPageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final int cylinder;
   private final Glass glass;
@@ -28,6 +28,7 @@ public final class CylinderPageScreen implements Screen, Scannable {
   private final Either view;
 
   CylinderPageScreen(ScreenContext context, EnginePages pages, int cylinder) {
+    super(context, "");
     this.pages = pages;
     this.cylinder = cylinder;
     glass = Glass.screen(context.scale().pixelsPerMm(), context.scale().textFactor());
@@ -42,6 +43,7 @@ public final class CylinderPageScreen implements Screen, Scannable {
     drawing.live(target -> !pages.places(target).isEmpty());
     list = new PlaceRows(context, pages.index());
     view = new Either(this::suiting);
+    lay(view);
   }
 
   private Optional<PartKind> kind() {
@@ -65,19 +67,9 @@ public final class CylinderPageScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     drawing.show(pages.index().states(), pages.index().here());
     list.show(pages.places(new Target.Cylinder(cylinder)));
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override

@@ -9,7 +9,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Layout;
 import wherefrom.files.Outgoing;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -20,29 +20,27 @@ import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.files.Saving;
 
 /** Edits every field of a layout by touch; what is wrong stands in the row it is wrong in. */
-public final class EngineScreen implements Screen {
+public final class EngineScreen extends Page {
   private static final List<String> JSON = List.of(".json");
 
-  private final ScreenContext context;
   private final LayoutDraft draft;
   private final LayoutEditor editor;
   private final Consumer<Layout> done;
   private final Pager<LayoutFields.Row> list;
-  private final VBox view;
 
   /**
    * Makes the screen.
    *
-   * @param done is given the layout when it is to be used; Back leaves without
+   * @param done is given the layout when it is to be used; Back leaves the draft for another time
    */
   public EngineScreen(ScreenContext context, Layout start, Consumer<Layout> done) {
-    this.context = context;
-    this.draft = new LayoutDraft(start);
+    super(context, "Engine layout", false);
+    this.draft = context.keep(DraftLeft.class, DraftLeft::new).of(start);
     this.editor = new LayoutEditor(context, draft);
     this.done = done;
     Touch touch = context.touch();
     list = Pager.list(touch, this::row);
-    view =
+    VBox view =
         Panes.column(
             context.scale(),
             list,
@@ -53,8 +51,9 @@ public final class EngineScreen implements Screen {
                 touch.key("Keep on the shelf", this::keep),
                 touch.key("Save to a file", this::save),
                 touch.key("Load a file", this::load),
-                touch.primary("Use it", this::use)));
+                touch.key("Use it", this::use)));
     list.setItems(LayoutFields.of(draft));
+    lay(view);
   }
 
   private Region row(LayoutFields.Row row) {
@@ -90,6 +89,7 @@ public final class EngineScreen implements Screen {
   private void use() {
     if (sound()) {
       context.navigator().back();
+      context.drop(DraftLeft.class);
       done.accept(draft.layout());
     }
   }
@@ -130,22 +130,7 @@ public final class EngineScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Engine layout";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void changed() {
+  protected void refresh() {
     list.refill(LayoutFields.of(draft));
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -10,6 +10,7 @@ import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
@@ -96,6 +97,9 @@ final class JobHomeModel {
   }
 
   private Optional<String> named(NextDeed next) {
+    if (next.kind() == NextDeed.Kind.TAKE_OUT && !next.words().isEmpty()) {
+      return Optional.of(next.words());
+    }
     return next.place()
         .map(place -> PartName.of(standing.layout(), place))
         .map(name -> brief ? name.brief() : name.inLine());
@@ -136,13 +140,16 @@ final class JobHomeModel {
   /** Where the parts are, what is stopped first; places with none are left out. */
   List<Count> counts() {
     List<Count> counts = new ArrayList<>();
-    add(counts, Sign.OTHER, deed.isStop() ? 1 : 0, "stopped");
+    add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "in, but");
     add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
     add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
+    BagBook book = BagBook.of(state());
+    add(counts, Sign.OUT, book.bigPartsOff().size(), "big parts");
+    add(counts, Sign.OUT, book.openBags().size(), "bags");
     return counts;
   }
 

@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javafx.scene.layout.Region;
 import wherefrom.drawing.Look;
 import wherefrom.drawing.Sign;
 import wherefrom.drawing.View;
 import wherefrom.job.OpenJob;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.StandardRail;
@@ -30,11 +29,10 @@ import wherefrom.ui.drawn.SignMark;
 import wherefrom.ui.engine.PartIndex;
 
 /** The open job's first screen: the one thing to do, wired to its place; the five days. */
-public final class JobHomeScreen implements Screen, Scannable {
+public final class JobHomeScreen extends Page implements Scannable {
   private static final double SHAPE_MM = 15;
   private static final double STOP_MM = 15;
 
-  private final ScreenContext context;
   private final EngineView engine;
   private final PlaceCounts counts;
   private final TagKey tag;
@@ -44,7 +42,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   private boolean troubled;
 
   public JobHomeScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "");
     Touch touch = context.touch();
     engine = PartIndex.pages(context).view();
     counts = new PlaceCounts(touch);
@@ -52,6 +50,7 @@ public final class JobHomeScreen implements Screen, Scannable {
     days = new DaysRow(touch, this::to);
     TouchKey turn = touch.key(touch.brief("Turn over", "Turn"), this::turnOver);
     view = new HomeView(touch, engine, counts, turn, tag, days);
+    lay(view);
   }
 
   private JobHomeModel model() {
@@ -95,14 +94,9 @@ public final class JobHomeScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
   public void shown() {
     tellOfCopy();
-    show(model());
+    super.shown();
   }
 
   private void show(JobHomeModel model) {
@@ -203,7 +197,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   }
 
   @Override
-  public void changed() {
+  protected void refresh() {
     show(model());
   }
 }

@@ -2,28 +2,27 @@ package wherefrom.ui.home;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.layout.Region;
 import wherefrom.job.OpenJob;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
 /** What a job's first screen has no room for: copies, papers and settings. */
-public final class MoreScreen implements Screen {
+public final class MoreScreen extends Page {
 
   private record Row(String words, String more, Runnable press) {}
 
-  private final ScreenContext context;
   private final Pager<Row> list;
 
   MoreScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "More");
     list =
         Pager.list(
             context.touch(),
             row -> ListRow.key(context.touch(), row.words(), List.of(row.more()), row.press()));
+    lay(list);
   }
 
   static void open(ScreenContext context) {
@@ -33,6 +32,7 @@ public final class MoreScreen implements Screen {
   private List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("Copy to USB drive", copy(), () -> CopyOut.ask(context)));
+    rows.add(to("Bags and big parts", "what is off, still to fit", ScreenId.BAGS));
     rows.add(to("Before teardown", "compression, leaks, oil pressure, vacuum", ScreenId.BEFORE));
     rows.add(to("Torque cards", "each bolt in its order", ScreenId.TORQUE));
     rows.add(to("Money", "what it has cost and will", ScreenId.MONEY));
@@ -54,17 +54,7 @@ public final class MoreScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "More";
-  }
-
-  @Override
-  public Region view() {
-    return list;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     list.refill(rows());
   }
 

@@ -3,17 +3,17 @@ package wherefrom.ui.jobs;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.scene.layout.Region;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
 /** All jobs of the workshop in a list, with where each was left. */
-public final class JobListScreen implements Screen {
+public final class JobListScreen extends Page {
   private final Pager<JobsModel.Line> list;
 
   JobListScreen(ScreenContext context, List<JobsModel.Line> jobs, Consumer<Path> open) {
+    super(context, "All jobs", false);
     list =
         Pager.list(
             context.touch(),
@@ -21,20 +21,6 @@ public final class JobListScreen implements Screen {
                 ListRow.key(
                     context.touch(), job.name(), job.lines(), () -> open.accept(job.folder())));
     list.setItems(jobs);
-  }
-
-  @Override
-  public String title() {
-    return "All jobs";
-  }
-
-  @Override
-  public Region view() {
-    return list;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
+    lay(list);
   }
 }

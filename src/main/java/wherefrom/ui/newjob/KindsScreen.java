@@ -8,7 +8,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.KeyRow;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
@@ -17,17 +17,16 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
 /** Chooses the kinds of part that get tags, each with how many there are. */
-public final class KindsScreen implements Screen {
+public final class KindsScreen extends Page {
   private static final int IN_A_ROW = 3;
 
-  private final ScreenContext context;
   private final NewJobModel model;
   private final Pager<List<PartKind>> list;
   private final FitText total;
   private final VBox view;
 
   KindsScreen(ScreenContext context, NewJobModel model) {
-    this.context = context;
+    super(context, "Parts to track", false);
     this.model = model;
     total = context.touch().small("").within(2);
     list = Pager.list(context.touch(), this::row);
@@ -41,6 +40,7 @@ public final class KindsScreen implements Screen {
       view.getChildren().add(0, total);
     }
     list.setItems(rows());
+    lay(view);
     say();
   }
 
@@ -96,20 +96,5 @@ public final class KindsScreen implements Screen {
   @Override
   public String aside() {
     return Words.count(model.count(), "tag");
-  }
-
-  @Override
-  public String title() {
-    return "Parts to track";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

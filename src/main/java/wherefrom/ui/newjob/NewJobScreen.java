@@ -12,7 +12,7 @@ import wherefrom.job.print.Unprintable;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AskKey;
@@ -25,9 +25,8 @@ import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EngineScreen;
 
 /** Begins a job. */
-public final class NewJobScreen implements Screen {
+public final class NewJobScreen extends Page {
 
-  private final ScreenContext context;
   private final NewJobModel model;
   private final AskKey name;
   private final AskKey layout;
@@ -38,7 +37,7 @@ public final class NewJobScreen implements Screen {
   private View side = View.ABOVE;
 
   public NewJobScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "New job", false);
     model = context.keep(NewJobModel.class, () -> fresh(context));
     Touch touch = context.touch();
     name = AskKey.key(touch, "Name", this::name);
@@ -46,6 +45,7 @@ public final class NewJobScreen implements Screen {
     kinds = AskKey.key(touch, "Tags for", this::kinds);
     units = AskKey.key(touch, "Units", this::units);
     tag = touch.tag("Begin the job", "", this::begin);
+    lay(view);
   }
 
   private static NewJobModel fresh(ScreenContext context) {
@@ -161,22 +161,7 @@ public final class NewJobScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "New job";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     refill();
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -3,7 +3,7 @@ package wherefrom.ui.numbers;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.WorkingBook;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -16,30 +16,29 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 
 /** One working: its figures on the left, what follows from them on the right. */
-public final class WorkingScreen implements Screen {
+public final class WorkingScreen extends Page {
   /** So that a result stands in one line beside its figures. */
   private static final double RESULTS_MM = 75;
 
-  private final ScreenContext context;
   private final Touch touch;
   private final WorkingBook book;
   private final Pager<InputSpec> inputs;
   private final Pager<ResultRows.Row> results;
   private final VBox middle;
-  private final VBox view;
   private boolean showsResult;
 
   public WorkingScreen(ScreenContext context, Working working) {
-    this.context = context;
+    super(context, "", context.job().isPresent());
     this.touch = context.touch();
     this.book = new WorkingBook(working, context.job());
     inputs = Pager.list(touch, this::row);
     results = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
     results.setMinWidth(context.scale().px(RESULTS_MM));
     middle = Panes.grow(Panes.column(context.scale()));
-    view = Panes.column(context.scale(), middle, keys());
+    VBox view = Panes.column(context.scale(), middle, keys());
     place();
     fill();
+    lay(view);
   }
 
   private Tiles keys() {
@@ -97,27 +96,12 @@ public final class WorkingScreen implements Screen {
   }
 
   @Override
-  public void shown() {
+  protected void refresh() {
     fill();
-  }
-
-  @Override
-  public void changed() {
-    fill();
-  }
-
-  @Override
-  public boolean onJob() {
-    return context.job().isPresent();
   }
 
   @Override
   public String title() {
     return book.working().card().title();
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 }

@@ -41,8 +41,8 @@ public final class PhotoScreen extends Page {
     loader = new PhotoLoader(context);
     picture = Panes.grow(new PictureView(context.touch().text("")));
     words = Panes.grow(context.touch().small(""));
-    before = context.touch().primary("Before", () -> turn(-1));
-    next = context.touch().primary("Next", () -> turn(1));
+    before = context.touch().key("Before", () -> turn(-1));
+    next = context.touch().key("Next", () -> turn(1));
     List<Node> below = new ArrayList<>(List.of(words));
     if (photos.get().size() > 1) {
       below.addAll(List.of(before, next));

@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.job.photos.Photograph;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TakesPictures;
 import wherefrom.ui.controls.FitText;
@@ -15,24 +16,20 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** The photographs of a part, of a place that carries no tag, or of the whole engine. */
-public final class PhotosScreen implements TakesPictures {
-  private final ScreenContext context;
+public final class PhotosScreen extends Page implements TakesPictures {
   private final Optional<Subject> subject;
-  private final String title;
   private final PhotoLoader loader;
   private final FitText none;
   private final Pager<HBox> rows;
-  private final Region view;
 
   private PhotosScreen(ScreenContext context, Optional<Subject> subject, String title) {
-    this.context = context;
+    super(context, title);
     this.subject = subject;
-    this.title = title;
     loader = new PhotoLoader(context);
     none = context.touch().text("There is no photograph yet.");
     none.managedProperty().bind(none.visibleProperty());
     rows = Pager.list(context.touch(), row -> row);
-    view =
+    Region view =
         Panes.column(
             context.scale(),
             none,
@@ -41,12 +38,13 @@ public final class PhotosScreen implements TakesPictures {
                 context.scale(),
                 context
                     .touch()
-                    .primary(context.touch().brief("Add a photograph", "Add"), this::add),
+                    .key(context.touch().brief("Add a photograph", "Add"), this::add),
                 context
                     .touch()
                     .key(
                         context.touch().brief("Read a folder…", "Folder…"),
                         () -> FolderReading.ask(context, subject))));
+    lay(view);
   }
 
   /** Those of one part or place. */
@@ -66,24 +64,9 @@ public final class PhotosScreen implements TakesPictures {
   }
 
   @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     none.setVisible(photos().isEmpty());
     rows.refill(PhotoStrip.rows(context, loader, this::photos, PhotoStrip.across(context)));
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override

@@ -25,8 +25,8 @@ final class ChoiceWords {
         cards -> "place cards",
         cards -> "action cards",
         baskets -> baskets.count() + " basket tags",
-        bags -> bags.count() + " bag tags",
-        bigParts -> "the tags of big parts",
+        bags -> bags.first() > 0 ? "the tag of bag " + bags.first() : bags.count() + " bag tags",
+        bigParts -> bigParts.number() > 0 ? "the tag of a big part" : "the tags of big parts",
         card -> "the scanner set-up card");
   }
 

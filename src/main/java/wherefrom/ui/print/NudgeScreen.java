@@ -1,10 +1,9 @@
 package wherefrom.ui.print;
 
 import java.util.Locale;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.print.Nudge;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -12,7 +11,7 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
 /** Moves the print on the paper by half millimetres. */
-public final class NudgeScreen implements Screen {
+public final class NudgeScreen extends Page {
   private static final int KEYS = 4;
 
   private final PrintTagsModel model;
@@ -20,6 +19,7 @@ public final class NudgeScreen implements Screen {
   private final VBox view;
 
   NudgeScreen(ScreenContext context, PrintTagsModel model) {
+    super(context, "Move the print", false);
     this.model = model;
     Touch touch = context.touch();
     now = touch.heading("").centred();
@@ -39,6 +39,7 @@ public final class NudgeScreen implements Screen {
       view.getChildren().add(0, how);
     }
     now.setWords(words(model.nudge()));
+    lay(view);
   }
 
   /** {@code Position: 1.0 mm right, 0.5 mm up}. */
@@ -69,20 +70,5 @@ public final class NudgeScreen implements Screen {
   private void reset() {
     model.nudge(-model.nudge().right(), -model.nudge().down());
     now.setWords(words(model.nudge()));
-  }
-
-  @Override
-  public String title() {
-    return "Move the print";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

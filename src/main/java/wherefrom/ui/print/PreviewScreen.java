@@ -1,16 +1,15 @@
 package wherefrom.ui.print;
 
 import java.util.Optional;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.print.PrintOrder;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 
 /** The pages of what is to be printed, each as large as the window allows. */
-public final class PreviewScreen implements Screen {
+public final class PreviewScreen extends Page {
   private static final int LONGEST = 1600;
 
   private final PrintTagsModel model;
@@ -19,6 +18,7 @@ public final class PreviewScreen implements Screen {
   private final VBox view;
 
   PreviewScreen(ScreenContext context, PrintTagsModel model) {
+    super(context, "The pages", false);
     this.model = model;
     sheet = Panes.grow(new SheetView(context, LONGEST));
     turn = context.touch().key("Next page", this::turn);
@@ -26,6 +26,7 @@ public final class PreviewScreen implements Screen {
     if (!model.pageWords().isEmpty()) {
       view.getChildren().add(turn);
     }
+    lay(view);
   }
 
   private void turn() {
@@ -34,24 +35,9 @@ public final class PreviewScreen implements Screen {
   }
 
   @Override
-  public void shown() {
+  protected void refresh() {
     Optional<PrintOrder> order = model.order(false);
     sheet.show(order, model.page());
     turn.setWords("Next page, after " + model.pageWords());
-  }
-
-  @Override
-  public String title() {
-    return "The pages";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -2,6 +2,8 @@ package wherefrom.ui.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
@@ -39,6 +41,10 @@ final class PrintChoices {
     choices.add(choice(new TagChoice.PlaceCards()));
     choices.add(choice(new TagChoice.ActionCards()));
     choices.add(choice(new TagChoice.Baskets(6)));
+    choices.add(choice(TagChoice.BagTags.more(12)));
+    if (!BagBook.of(context.state()).bigParts().isEmpty()) {
+      choices.add(choice(TagChoice.BigPartTags.all()));
+    }
     choices.add(choice(new TagChoice.ScannerSetUp()));
     if (model.labels() > 0) {
       choices.add(
@@ -71,20 +77,27 @@ final class PrintChoices {
   private void chosen(TagChoice choice) {
     model.choose(choice);
     if (choice instanceof TagChoice.Baskets) {
-      context
-          .navigator()
-          .open(
-              () ->
-                  NumberEntryScreen.digits(
-                      context, "Basket tags", "How many, from number 1 on?", 2, this::baskets));
+      many("Basket tags", "How many, from number 1 on?", TagChoice.Baskets::new);
+    }
+    if (choice instanceof TagChoice.BagTags) {
+      many("Bag tags", "How many, from the next number on?", TagChoice.BagTags::more);
     }
     changed.run();
   }
 
-  private void baskets(String typed) {
+  private void many(String title, String question, IntFunction<TagChoice> choice) {
+    context
+        .navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    context, title, question, 2, typed -> many(typed, choice)));
+  }
+
+  private void many(String typed, IntFunction<TagChoice> choice) {
     int many = typed.isEmpty() ? 0 : Integer.parseInt(typed);
     if (many > 0) {
-      model.choose(new TagChoice.Baskets(many));
+      model.choose(choice.apply(many));
     }
     changed.run();
   }

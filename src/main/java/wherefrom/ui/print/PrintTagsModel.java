@@ -32,14 +32,14 @@ final class PrintTagsModel {
   private Optional<PrintOrder> saved = Optional.empty();
 
   /**
-   * @param item the part whose tag alone is meant; 0 for what is not printed yet
+   * @param choice what is to be printed at first
    * @param here where the person is: the paper that is usual there comes first
    */
-  PrintTagsModel(OpenJob job, SheetPrinter printer, int item, Locale here) {
+  PrintTagsModel(OpenJob job, SheetPrinter printer, TagChoice choice, Locale here) {
     this.job = job;
     this.printer = printer;
     this.printing = new TagPrinting(job);
-    this.choice = item > 0 ? new TagChoice.OnePart(item) : new TagChoice.NotYetPrinted();
+    this.choice = choice;
     this.stocks = UsualPaper.first(printer.listStocks(), here);
     this.stock = stocks.stream().findFirst();
   }

@@ -49,11 +49,20 @@ public final class PrintTagsScreen extends Page {
    * @param item the part whose tag alone is meant; 0 for what is not printed yet
    */
   public PrintTagsScreen(ScreenContext context, int item) {
+    this(context, item > 0 ? new TagChoice.OnePart(item) : new TagChoice.NotYetPrinted());
+  }
+
+  /** Printing of other tags than those of parts. */
+  public static PrintTagsScreen of(ScreenContext context, TagChoice choice) {
+    return new PrintTagsScreen(context, choice);
+  }
+
+  private PrintTagsScreen(ScreenContext context, TagChoice choice) {
     super(context, "Print tags");
     Touch touch = context.touch();
     model =
         new PrintTagsModel(
-            context.getJob(), context.services().printer(), item, Locale.getDefault());
+            context.getJob(), context.services().printer(), choice, Locale.getDefault());
     choices = new PrintChoices(context, model, this::shown);
     what = AskKey.key(touch, "What", choices::what);
     stock = AskKey.key(touch, "Stock", choices::stock);

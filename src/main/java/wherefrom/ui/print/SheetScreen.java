@@ -6,22 +6,20 @@ import java.util.function.IntConsumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.job.print.Stock;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** A drawn sheet of labels: the first one to use is tapped. */
-public final class SheetScreen implements Screen {
-  private final ScreenContext context;
+public final class SheetScreen extends Page {
   private final Stock stock;
   private final int start;
   private final IntConsumer done;
-  private final Region view;
 
   SheetScreen(ScreenContext context, Stock stock, int start, IntConsumer done) {
-    this.context = context;
+    super(context, "Start at which label?", false);
     this.stock = stock;
     this.start = start;
     this.done = done;
@@ -31,7 +29,8 @@ public final class SheetScreen implements Screen {
       numbers.add(row);
     }
     rows.setItems(numbers);
-    view = Panes.column(context.scale(), context.touch().text("Tap the first label to use."), rows);
+    Region view = Panes.column(context.scale(), context.touch().text("Tap the first label to use."), rows);
+    lay(view);
   }
 
   private Region row(int row) {
@@ -51,20 +50,5 @@ public final class SheetScreen implements Screen {
               .select(label == start));
     }
     return Panes.grow(Tiles.row(context.scale(), labels.toArray(Node[]::new)));
-  }
-
-  @Override
-  public String title() {
-    return "Start at which label?";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -11,7 +11,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
@@ -21,10 +21,9 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
 /** Chooses more kinds of part to track in the job that is open. */
-public final class TrackScreen implements Screen {
+public final class TrackScreen extends Page {
   private static final int IN_A_ROW = 3;
 
-  private final ScreenContext context;
   private final Tracking tracking;
   private final Set<PartKind> chosen = EnumSet.noneOf(PartKind.class);
   private final FitText total;
@@ -33,7 +32,7 @@ public final class TrackScreen implements Screen {
   private int tags;
 
   TrackScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "More parts to track", false);
     tracking = new Tracking(context.getJob());
     total = context.touch().text("What is tracked stays so: it cannot be taken back.");
     list = Pager.list(context.touch(), this::row);
@@ -48,6 +47,7 @@ public final class TrackScreen implements Screen {
       view.getChildren().add(0, total);
     }
     list.setItems(rows());
+    lay(view);
   }
 
   private void turnOn(Set<PartKind> kinds) {
@@ -108,20 +108,5 @@ public final class TrackScreen implements Screen {
   @Override
   public String aside() {
     return Words.count(tags, "tag") + " more";
-  }
-
-  @Override
-  public String title() {
-    return "More parts to track";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -71,6 +71,15 @@ public final class MissingScreen extends Page {
               () -> context.navigator().open(() -> new FirstStartScreen(context))));
     }
     model.sections().forEach(line -> lines.add(section(line)));
+    String beside = new BesideTogether(context).toFit();
+    if (!beside.isEmpty()) {
+      lines.add(
+          ListRow.key(
+              context.touch(),
+              "Bags and big parts",
+              List.of(beside),
+              () -> context.navigator().show(ScreenId.BAGS)));
+    }
     lines.add(
         ListRow.key(
             context.touch(),

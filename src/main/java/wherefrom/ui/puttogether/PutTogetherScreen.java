@@ -1,17 +1,15 @@
 package wherefrom.ui.puttogether;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
+import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
@@ -29,6 +27,7 @@ import wherefrom.ui.photos.PhotosOf;
 public final class PutTogetherScreen implements WholeGlass, Watching {
   private final ScreenContext context;
   private final PutTogetherModel model;
+  private final BesideTogether beside;
   private final EngineView engine;
   private final WorkView work;
   private final StopWays ways;
@@ -39,6 +38,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   public PutTogetherScreen(ScreenContext context) {
     this.context = context;
     model = new PutTogetherModel(context.getJob());
+    beside = new BesideTogether(context);
     EnginePages pages =
         new EnginePages(
             context,
@@ -114,8 +114,16 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   @Override
+  public boolean expects(TagType type) {
+    return type == TagType.PLACE_CARD && model.halves().filter(Halves::hasPart).isPresent();
+  }
+
+  @Override
   public void scan(Scanned scanned) {
-    sound(model.scan(scanned.getFound()));
+    if (!beside.take(scanned.getFound(), model)) {
+      sound(model.scan(scanned.getFound()));
+      beside.tell(model);
+    }
   }
 
   @Override
@@ -147,7 +155,8 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    answer(model.scan(scanned.getFound()));
+    scan(scanned);
+    context.navigator().changed();
   }
 
   /** Sounds and shows what came of a deed. */
@@ -237,20 +246,17 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
     @Override
     public void ways() {
-      List<Choice<Runnable>> all =
-          new ArrayList<>(
-              List.of(
-                  new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-                  new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
-                  new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
-                  new Choice<>(this::typeCode, "Type code", ""),
-                  new Choice<>(this::missing, "Missing", "")));
-      if (hasPhoto()) {
-        all.add(new Choice<>(this::photo, "Photo before", ""));
-      }
-      context
-          .navigator()
-          .open(() -> new ChoiceScreen<>(context, "Put together", all, Runnable::run));
+      MoreWays.open(context, this);
+    }
+
+    @Override
+    public Optional<BigPartRecord> bigPart() {
+      return beside.next();
+    }
+
+    @Override
+    public void show(BigPartRecord part) {
+      context.navigator().show(ScreenId.BIG_PART, part.number());
     }
 
     @Override

@@ -155,7 +155,25 @@ public final class SectionScreen extends Page {
         context.touch(), place.words(), List.of(model.words(place)), () -> ways.choose(place));
   }
 
+  /** Bags that should be used up by now are asked about first. */
   private void close() {
+    Optional<String> bags = new BesideTogether(context).openBags();
+    boolean settled = model.open(section).isEmpty() && model.fittedBut(section).isEmpty();
+    if (bags.isEmpty() || !settled) {
+      finish();
+      return;
+    }
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(
+                () -> context.navigator().show(ScreenId.BAGS), "Look at the bags", bags.get()),
+            new Choice<>(this::finish, "Finish all the same", "they stay open"));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Bags are open", ways, Runnable::run));
+  }
+
+  private void finish() {
     model.close(section);
     told();
     boolean closed = context.state().closedSections().contains(section.key());

@@ -2,6 +2,8 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.Cue;
@@ -32,6 +34,12 @@ final class WorkKeys {
 
     /** Shows it large. */
     void photo();
+
+    /** The big part that goes on now. */
+    Optional<BigPartRecord> bigPart();
+
+    /** Opens the page of a big part. */
+    void show(BigPartRecord part);
 
     /** All of them on a page: the largest letters leave no room for them here. */
     void ways();
@@ -68,11 +76,19 @@ final class WorkKeys {
     return touch.key(words, () -> deeds.choose(mode)).select(mode == model.mode());
   }
 
+  private TouchKey bigPart(BigPartRecord part) {
+    String words = touch.brief("On: " + part.words(), "Big part");
+    return touch.key(words, () -> deeds.show(part));
+  }
+
   /** What is to do just now, and the other side of the engine. */
   List<TouchKey> side(PutTogetherModel model) {
     List<TouchKey> made = new ArrayList<>();
     if (model.mode() == Mode.FOLLOW_THE_LIST) {
       made.add(touch.key("Skip", deeds::skip));
+    }
+    if (!isTight()) {
+      deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
     if (model.decisionsWait()) {
       made.add(touch.key("Decide", deeds::decide));

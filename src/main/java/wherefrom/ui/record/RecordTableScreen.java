@@ -5,17 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
 /** One table of the build record, what is open first. */
-public final class RecordTableScreen implements Screen {
+public final class RecordTableScreen extends Page {
   private final RecordSection section;
   private final Pager<Region> rows;
 
   RecordTableScreen(ScreenContext context, RecordSection section) {
+    super(context, section.title());
     this.section = section;
     rows = Pager.list(context.touch(), row -> row);
     List<Region> lines = new ArrayList<>();
@@ -26,6 +27,7 @@ public final class RecordTableScreen implements Screen {
       lines.add(ListRow.told(context.touch(), section.title(), section.empty()));
     }
     rows.setItems(lines);
+    lay(rows);
   }
 
   /** The first cell as the heading, the others with what they are. */
@@ -44,15 +46,5 @@ public final class RecordTableScreen implements Screen {
       line.getStyleClass().add("open-row");
     }
     return line;
-  }
-
-  @Override
-  public String title() {
-    return section.title();
-  }
-
-  @Override
-  public Region view() {
-    return rows;
   }
 }

@@ -1,5 +1,7 @@
 package wherefrom.ui.shop;
 
+import java.util.Optional;
+import wherefrom.inspection.Subject;
 import wherefrom.job.PartRecord;
 
 /** Takes parts that are scanned, typed or tapped. */
@@ -10,6 +12,11 @@ interface PartReceiver {
   /** A basket's tag was read. */
   default ScanOutcome basket(int number) {
     return ScanOutcome.ask("This is a basket's tag: scan the tag on a part.");
+  }
+
+  /** The tag of a bag or a big part was read; empty where it means nothing of its own here. */
+  default Optional<ScanOutcome> beside(Subject.Beside what) {
+    return Optional.empty();
   }
 
   /** What to do now, in a sentence. */

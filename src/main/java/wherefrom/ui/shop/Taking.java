@@ -2,12 +2,14 @@ package wherefrom.ui.shop;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.inspection.Subject;
 import wherefrom.job.PartRecord;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.parts.TagType;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TypedCode;
@@ -50,10 +52,18 @@ final class Taking {
             spot -> () -> refuse(found),
             card -> () -> act(card.action()),
             basket -> () -> came(taker.basket(basket.number())),
-            bag -> () -> refuse(found),
-            bigPart -> () -> refuse(found),
+            bag -> () -> beside(new Subject.Beside(TagType.BAG, bag.number()), found),
+            bigPart ->
+                () ->
+                    beside(
+                        new Subject.Beside(TagType.BIG_PART, bigPart.part().number()), found),
             refused -> () -> refuse(found))
         .run();
+  }
+
+  private void beside(Subject.Beside what, CodeLookup found) {
+    context.attempt(
+        () -> taker.beside(what).ifPresentOrElse(this::came, () -> refuse(found)));
   }
 
   private void refuse(CodeLookup found) {

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.shop.BesideAtShop;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.RodsTogether;
 import wherefrom.job.shop.ShopOrder;
@@ -119,6 +121,29 @@ final class VisitModel implements PartReceiver {
         .orElseGet(() -> came(answer, done));
   }
 
+  /** A bag or a big part goes as a line of the slip, or is back. */
+  @Override
+  public Optional<ScanOutcome> beside(Subject.Beside what) {
+    BesideAtShop away = new BesideAtShop(job);
+    if (checkingIn) {
+      return Optional.of(came(away.back(what)));
+    }
+    if (wanted.work().isEmpty()) {
+      return Optional.of(ScanOutcome.ask("First say what is wanted."));
+    }
+    ShopOrder order =
+        new ShopOrder(
+            wanted.kind(),
+            List.of(),
+            "",
+            1,
+            wanted.work(),
+            wanted.size(),
+            wanted.within(),
+            true);
+    return Optional.of(came(away.send(number, what, order)));
+  }
+
   private static ScanOutcome came(MachineShop.Answer answer, String done) {
     return answer instanceof MachineShop.Answer.Refused refused
         ? ScanOutcome.ask(refused.sentence())
@@ -139,7 +164,7 @@ final class VisitModel implements PartReceiver {
   }
 
   ScanOutcome back(int line, int count, String figure) {
-    return came(shop().backByCount(number, line, count, figure, ""));
+    return came(new BesideAtShop(job).backByCount(number, line, count, figure, ""));
   }
 
   /** The size wanted of a line; empty where none was said. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
 /** The cautions of a step, each with its source. */
-public final class CautionScreen implements Screen {
+public final class CautionScreen extends Page {
   private static final String FIRST =
       "Service information for your exact engine outranks this tool. So does a"
           + " qualified machinist. Follow local rules.";
@@ -18,6 +18,7 @@ public final class CautionScreen implements Screen {
   private final Pager<Region> rows;
 
   public CautionScreen(ScreenContext context, List<Caution> cautions) {
+    super(context, "Cautions");
     rows = Pager.list(context.touch(), row -> row);
     List<Region> lines = new ArrayList<>();
     cautions.forEach(
@@ -27,15 +28,6 @@ public final class CautionScreen implements Screen {
                     context.touch(), caution.sentence(), List.of("Source: " + caution.source()))));
     lines.add(ListRow.plain(context.touch(), "Before all", List.of(FIRST)));
     rows.setItems(lines);
-  }
-
-  @Override
-  public String title() {
-    return "Cautions";
-  }
-
-  @Override
-  public Region view() {
-    return rows;
+    lay(rows);
   }
 }

@@ -14,6 +14,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.photos.PhotoTaking;
@@ -101,14 +102,18 @@ final class PartActs {
   void more() {
     List<Choice<Runnable>> more = new ArrayList<>();
     if (context.touch().isLarge()) {
-      more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
-      more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
       more.add(new Choice<>(this::sources, "Care!", "what can hurt at this step"));
+      more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
     }
     more.add(new Choice<>(this::later, "Later", "the next part waits, another is shown"));
     more.add(
         new Choice<>(
             () -> TrayTaking.ask(context, TrayPurpose.OUT), "Several in one photo", "all are out"));
+    more.add(
+        new Choice<>(
+            () -> context.navigator().show(ScreenId.BAGS),
+            "Bags and big parts",
+            "what is off, in which bag"));
     more.add(new Choice<>(this::pieces, "Pieces", "how many hang on its wire"));
     more.add(new Choice<>(this::order, "Order", "now " + context.settings().outOrder().words()));
     context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));

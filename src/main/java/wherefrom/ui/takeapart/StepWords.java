@@ -5,8 +5,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
+import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartOrder;
+import wherefrom.job.takeapart.OffFirst;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
@@ -43,6 +48,14 @@ final class StepWords {
     return over.stream()
         .map(part -> PartName.of(layout, part.part()).words())
         .collect(Collectors.joining(" and "));
+  }
+
+  /** What is still over a part that has come out, in a sentence; empty where nothing is. */
+  static String too(EngineJob job, Place home) {
+    List<PartRecord> over = new OffFirst(job).over(home);
+    return over.isEmpty()
+        ? BigPartStep.stillOn(new BigPartOrder(job, BagBook.of(job)), home)
+        : "Scan the " + names(job.layout(), over) + " too.";
   }
 
   /** A question that stands over all else. */

@@ -1,12 +1,14 @@
 package wherefrom.ui.takeapart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.drawing.Look;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -16,44 +18,45 @@ import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.bags.BesideScan;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartShape;
+import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.WorkIndex;
 
-/** Taking apart: what comes out next and where; for a moment after each scan what came out. */
+/** Taking apart: what comes out next and where; what came out last. */
 public final class TakeApartScreen extends Page implements Watching {
-  /** How long the panel of a part that came out stands. */
-  private static final long PANEL_MILLIS = 3000;
-
+  private static final int MOST = 6;
   private static final double SHAPE_MM = 30;
-  private static final double SMALL_SHAPE_MM = 22;
 
   private final TakeApartModel model;
   private final PartActs acts;
+  private final BigPartStep bigParts;
+  private final StepKeys stepKeys;
+  private final Tiles plain;
+  private final Tiles named;
   private final AnswerCard card;
   private final EnginePages pages;
   private final EngineView engine;
   private final TagKey tag;
   private final NextView next;
-  private final JustOutView justOut;
-  private final OutPanel panel;
   private final StackPane view = Panes.grow(new StackPane());
-  private Optional<Ticker.Ticking> standing = Optional.empty();
 
   public TakeApartScreen(ScreenContext context) {
     super(context, "Take apart");
     Touch touch = context.touch();
     model = new TakeApartModel(context.getJob(), () -> context.settings().outOrder());
     acts = new PartActs(context, model, this::answer);
+    bigParts = new BigPartStep(context);
+    stepKeys = new StepKeys(context, acts, bigParts);
     card = new AnswerCard(touch);
     pages =
         new EnginePages(
@@ -61,39 +64,24 @@ public final class TakeApartScreen extends Page implements Watching {
             new WorkIndex(
                 context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
+    plain = Tiles.row(context.scale());
+    named = Tiles.row(context.scale());
     tag = touch.tag("It is out", "or scan its tag", this::press);
-    next = new NextView(touch, tag, engine, keys(touch));
-    panel = panel(touch);
-    justOut = new JustOutView(touch, panel, engine, tag);
+    next = new NextView(touch, tag, engine, plain, named);
     lay(view);
   }
 
-  private OutPanel panel(Touch touch) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Suspect", acts::suspect));
-    TouchKey undo =
-        touch.key(touch.brief("Undo this", "Undo"), () -> answer(model.act(Action.UNDO)));
-    return new OutPanel(touch, undo, keys.toArray(TouchKey[]::new));
+  /** The big part that comes off before the next tagged part. */
+  private Optional<BigPartRecord> lead() {
+    return bigParts.find(model.here());
   }
 
-  /** Large text leaves room for three: the others stand under More. */
-  private Tiles keys(Touch touch) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Suspect", acts::suspect));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Type code", acts::typeCode));
-      keys.add(touch.key("Care!", acts::sources));
-    }
-    keys.add(touch.key("More", acts::more));
-    return Tiles.row(context.scale(), keys.toArray(TouchKey[]::new));
+  /** The keys say which part they mean: the one that came out last, else the next. */
+  private void keys(Optional<BigPartRecord> lead) {
+    boolean out = model.out().isPresent();
+    String part = model.subject().map(one -> model.name(one).brief()).orElse("");
+    plain.setCells(lead.filter(big -> !out).map(stepKeys::of).orElse(stepKeys.plain(lead)), MOST);
+    named.setCells(lead.isPresent() && !out ? List.of() : stepKeys.named(part, lead), MOST);
   }
 
   @Override
@@ -104,7 +92,6 @@ public final class TakeApartScreen extends Page implements Watching {
   @Override
   public void hidden() {
     context.sounds().hush();
-    standing.ifPresent(Ticker.Ticking::end);
   }
 
   @Override
@@ -114,12 +101,21 @@ public final class TakeApartScreen extends Page implements Watching {
 
   @Override
   public boolean takes(Action card) {
-    return model.takes(card);
+    boolean passes = card == Action.SKIP && model.answer().isEmpty() && lead().isPresent();
+    return passes || model.takes(card);
   }
 
   @Override
   public void scan(Scanned scanned) {
-    sound(model.scan(scanned.getFound()));
+    CodeLookup found = scanned.getFound();
+    boolean skips = found instanceof CodeLookup.AnAction card && card.action() == Action.SKIP;
+    if (BesideScan.isOne(found)) {
+      BesideScan.out(context, found);
+    } else if (skips && lead().isPresent()) {
+      bigParts.pass(lead().get());
+    } else {
+      sound(model.scan(found));
+    }
   }
 
   @Override
@@ -141,7 +137,8 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    answer(model.scan(scanned.getFound()));
+    scan(scanned);
+    context.navigator().changed();
   }
 
   /** Sounds, says and shows what came of a deed. */
@@ -166,52 +163,65 @@ public final class TakeApartScreen extends Page implements Watching {
       return;
     }
     Optional<PartRecord> coming = model.next();
-    coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
-    pages.show(engine);
-    say(coming);
-    if (model.out().isPresent()) {
-      drawOut(model.out().get(), coming);
+    Optional<BigPartRecord> lead = lead();
+    engine.ring(lead.map(one -> one.part().name()));
+    if (lead.isPresent()) {
+      engine.show(PartStates.of(context.state()), Set.of());
+      sayOff(lead.get());
     } else {
-      drawNext(coming);
+      coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
+      pages.show(engine);
+      say(coming);
     }
+    draw(lead, coming);
+  }
+
+  private void draw(Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
+    keys(lead);
+    next.out(model.out().map(out -> model.name(out.part()).words()));
+    lead.ifPresentOrElse(this::drawNext, () -> drawNext(coming));
+    view.getChildren().setAll(next);
   }
 
   private void say(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
       tag.setWords("All are out", "go on: inspect");
-    } else if (NextView.isNamedOnTag(context.touch())) {
-      tag.setWords(model.name(coming.get().part()).words(), "is out, or scan it");
     } else {
-      tag.setWords("It is out", "or scan its tag");
+      tag.setWords("It is out: " + model.name(coming.get().part()).inLine(), first(coming.get()));
     }
+  }
+
+  /** What to mark before the next part moves, while the place of that tells what came out last. */
+  private String first(PartRecord coming) {
+    String mark = StepWords.mark(context.state().layout(), coming.part());
+    boolean told = model.out().isEmpty() && !context.touch().isLarge();
+    return mark.isEmpty() || told ? "or scan its tag" : mark + " first";
+  }
+
+  private void sayOff(BigPartRecord part) {
+    boolean told = model.out().isEmpty() && !context.touch().isLarge();
+    tag.setWords("It is off: " + part.words(), told ? "or scan its tag" : "bag its bolts first");
+  }
+
+  private void drawNext(BigPartRecord part) {
+    List<String> name = BigPartStep.name(part);
+    Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
+    next.show(name.get(0), name.get(1), "bag its bolts and count them", "take it off", shape);
   }
 
   /** The next part is out; where none is left, the next day begins. */
   private void press() {
-    if (model.next().isPresent()) {
+    Optional<BigPartRecord> lead = lead();
+    if (lead.isPresent()) {
+      model.leave();
+      bigParts.off(lead.get());
+      context.touch().once();
+    } else if (model.next().isPresent()) {
       answer(model.nextIsOut());
       context.touch().once();
     } else {
       context.navigator().show(ScreenId.BETWEEN);
     }
-  }
-
-  private void drawOut(PartRecord out, Optional<PartRecord> coming) {
-    panel.show(model.name(out.part()).words(), model.isLast());
-    justOut.show(
-        coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out"),
-        coming.map(part -> shape(part.part(), SMALL_SHAPE_MM)).orElseGet(Region::new));
-    view.getChildren().setAll(justOut);
-    standing.ifPresent(Ticker.Ticking::end);
-    standing = Optional.of(Ticker.WINDOW.repeat(PANEL_MILLIS, this::settle));
-  }
-
-  private void settle() {
-    standing.ifPresent(Ticker.Ticking::end);
-    model.settle();
-    refresh();
-    // The finger may be on its way to a key of the panel that has gone.
-    context.touch().settle();
   }
 
   private void drawNext(Optional<PartRecord> coming) {
@@ -225,7 +235,6 @@ public final class TakeApartScreen extends Page implements Watching {
           StepWords.way(part),
           shape(part, SHAPE_MM));
     }
-    view.getChildren().setAll(next);
   }
 
   private Region shape(Part part, double mm) {

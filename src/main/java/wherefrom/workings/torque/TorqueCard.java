@@ -114,11 +114,6 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
     return new TorqueCard(spec, more);
   }
 
-  /** The card without its last tick; a fresh card stays as it is. */
-  public TorqueCard takenBack() {
-    return ticks.isEmpty() ? this : new TorqueCard(spec, ticks.subList(0, ticks.size() - 1));
-  }
-
   public int bolts() {
     return spec.pattern().order().size();
   }

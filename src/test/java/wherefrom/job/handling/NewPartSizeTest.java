@@ -31,7 +31,7 @@ class NewPartSizeTest {
   }
 
   private Optional<String> objection(Part part) {
-    return bench.sizes().findObjection(part);
+    return bench.sizes().findObjection(part.item(), part.home());
   }
 
   @Test
@@ -151,7 +151,7 @@ class NewPartSizeTest {
             logged ->
                 assertThat(logged.entry())
                     .isInstanceOfSatisfying(
-                        PartReplaced.class, entry -> assertThat(entry.sort()).isEqualTo("roller")));
+                        PartReplaced.class, entry -> assertThat(entry.sort()).isEqualTo(PartSort.of("roller"))));
   }
 
   @Test

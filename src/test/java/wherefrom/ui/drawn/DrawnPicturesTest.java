@@ -217,7 +217,7 @@ class DrawnPicturesTest {
         "bearing",
         stud,
         asked,
-        drawn.bearing(new RodSpot(3, ShellHalf.UPPER)),
+        drawn.bearing(new RodSpot(3, ShellHalf.UPPER), Set.of()),
         DrawnPicturesTest::state,
         Optional.of(place("rod-shell@R3U")),
         500);

@@ -1,0 +1,158 @@
+package wherefrom.job.shop;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.inspection.Subject;
+import wherefrom.job.OpenJob;
+import wherefrom.job.bags.Bag;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.shop.MachineShop.Answer;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.ShopWork;
+import wherefrom.text.Words;
+
+/**
+ * Bags and big parts at the machine shop: each is a line of the slip and away with it. What a line
+ * is of is told by its words, which name the bag or the big part.
+ */
+public final class BesideAtShop {
+  private final OpenJob job;
+  private final MachineShop shop;
+
+  public BesideAtShop(OpenJob job) {
+    this.job = job;
+    this.shop = new MachineShop(job);
+  }
+
+  private BagBook book() {
+    return BagBook.of(job.state());
+  }
+
+  /**
+   * One goes, with what is wanted of it.
+   *
+   * @param wanted as for a line of the slip; its thing, places and count are those of what goes
+   */
+  public Answer send(int visit, Subject.Beside what, ShopOrder wanted) {
+    Whereabouts where = where(what);
+    if (where != Whereabouts.OUT) {
+      return new Answer.Refused(
+          "Only what is off can go to the machine shop. "
+              + Words.sentence(words(what) + " is " + where.words()));
+    }
+    return job.asOne(() -> away(visit, what, wanted), answer -> answer instanceof Answer.Done);
+  }
+
+  private Answer away(int visit, Subject.Beside what, ShopOrder wanted) {
+    Answer answer =
+        shop.add(
+            visit,
+            new ShopOrder(
+                wanted.work(),
+                places(what, wanted.work()),
+                words(what),
+                pieces(what),
+                wanted.wanted(),
+                wanted.target(),
+                wanted.tolerance(),
+                true));
+    if (answer instanceof Answer.Done) {
+      job.record(moved(what, Whereabouts.AT_SHOP));
+    }
+    return answer;
+  }
+
+  /** The bank of a head is where the work is done. */
+  private List<String> places(Subject.Beside what, ShopWork work) {
+    return bigPart(what).map(part -> part.part().name().bank()).stream()
+        .filter(bank -> work.listWhere(job.state().layout()).contains(bank))
+        .filter(bank -> !bank.isEmpty())
+        .toList();
+  }
+
+  /** One is back, by its scan: its line is counted back. */
+  public Answer back(Subject.Beside what) {
+    Optional<ShopVisit> visit =
+        shop.visits().stream().filter(one -> findLine(one, what).isPresent()).reduce((a, b) -> b);
+    if (visit.isEmpty()) {
+      return new Answer.Refused(Words.sentence(words(what) + " is on no slip that is out"));
+    }
+    ShopVisit.Line line = findLine(visit.get(), what).orElseThrow();
+    return backByCount(visit.get().number(), line.line().line(), line.missing(), "", "");
+  }
+
+  /** Whether a slip that is out has it. */
+  public boolean isOnSlip(Subject.Beside what) {
+    return shop.visits().stream().anyMatch(visit -> findLine(visit, what).isPresent());
+  }
+
+  private Optional<ShopVisit.Line> findLine(ShopVisit visit, Subject.Beside what) {
+    return visit.lines().stream()
+        .filter(line -> line.missing() > 0 && line.line().what().equals(words(what)))
+        .findFirst();
+  }
+
+  /** As {@link MachineShop#backByCount}; a bag or a big part whose line it is lies here again. */
+  public Answer backByCount(int visit, int line, int count, String figure, String done) {
+    return job.asOne(
+        () -> counted(visit, line, count, figure, done), answer -> answer instanceof Answer.Done);
+  }
+
+  private Answer counted(int visit, int line, int count, String figure, String done) {
+    Answer answer = shop.backByCount(visit, line, count, figure, done);
+    if (answer instanceof Answer.Done came) {
+      came.visit().lines().stream()
+          .filter(one -> one.line().line() == line && one.missing() == 0)
+          .flatMap(one -> findAway(one.line().what()).stream())
+          .forEach(what -> job.record(moved(what, Whereabouts.OUT)));
+    }
+    return answer;
+  }
+
+  /** What is away and called so. */
+  private Optional<Subject.Beside> findAway(String words) {
+    return Stream.concat(
+            book().bigParts().stream()
+                .map(part -> new Subject.Beside(TagType.BIG_PART, part.number())),
+            book().bags().stream().map(bag -> new Subject.Beside(TagType.BAG, bag.number())))
+        .filter(what -> where(what) == Whereabouts.AT_SHOP && words(what).equals(words))
+        .findFirst();
+  }
+
+  private Optional<BigPartRecord> bigPart(Subject.Beside what) {
+    return what.type() == TagType.BIG_PART
+        ? book().findBigPart(what.number())
+        : Optional.empty();
+  }
+
+  private Optional<Bag> bag(Subject.Beside what) {
+    return what.type() == TagType.BAG ? book().findBag(what.number()) : Optional.empty();
+  }
+
+  private String words(Subject.Beside what) {
+    return book().words(what);
+  }
+
+  private int pieces(Subject.Beside what) {
+    return bag(what).map(one -> one.filled().pieces()).orElse(1);
+  }
+
+  private Whereabouts where(Subject.Beside what) {
+    return bigPart(what)
+        .map(BigPartRecord::where)
+        .or(() -> bag(what).map(Bag::where))
+        .orElse(Whereabouts.RETIRED);
+  }
+
+  private static JobEntry moved(Subject.Beside what, Whereabouts to) {
+    return what.type() == TagType.BAG
+        ? new BagMoved(what.number(), to, 0, "")
+        : new BigPartMoved(what.number(), to, "");
+  }
+}

@@ -1,0 +1,30 @@
+package wherefrom.ui.bags;
+
+import java.util.Optional;
+import java.util.Set;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.BigPartRing;
+import wherefrom.parts.BigPartName;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.engine.EngineBeside;
+
+/** The place of a big part on the drawn engine, beside what is said of it. */
+final class BigPartPlace {
+  private static final double WORDS_MM = 84;
+
+  private BigPartPlace() {}
+
+  /** The engine with its place ringed where the layout tells it; else the words alone. */
+  static Region beside(ScreenContext context, BigPartName name, Region words) {
+    if (!BigPartRing.isTold(context.state().layout(), name)) {
+      return words;
+    }
+    EngineView engine =
+        EngineView.shown(context.touch(), context.state().layout(), context.state().kinds());
+    engine.ring(Optional.of(name));
+    engine.show(PartStates.of(context.state()), Set.of());
+    return new EngineBeside(context.scale(), engine, words, WORDS_MM);
+  }
+}

@@ -1,0 +1,236 @@
+package wherefrom.ui.bags;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Subject;
+import wherefrom.job.bags.Bag;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.photos.Photograph;
+import wherefrom.job.print.TagChoice;
+import wherefrom.job.torque.BigPartTorque;
+import wherefrom.job.torque.KeptCard;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ReasonAsking;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScannedPart;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.photos.PhotoLoader;
+import wherefrom.ui.photos.PhotoStrip;
+import wherefrom.ui.photos.PhotoTaking;
+import wherefrom.ui.print.PrintTagsScreen;
+
+/**
+ * One big part: its place ringed, what comes off or goes on before it, its bags, marks, photographs
+ * and torque cards, and what becomes of it.
+ */
+public final class BigPartScreen extends Page implements Scannable {
+  private static final List<String> REASONS =
+      List.of("it is good", "it is worn", "it is cheap to be sure", "other");
+
+  private final int number;
+  private final BagFilling filling;
+  private final BagAnswers answers;
+  private final PhotoLoader loader;
+  private final Pager<Supplier<Region>> rows;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private final Foot foot;
+
+  /**
+   * @param number of a big part that the job keeps
+   */
+  public BigPartScreen(ScreenContext context, int number) {
+    super(context, "");
+    this.number = number;
+    filling = new BagFilling(context);
+    answers = new BagAnswers(context);
+    loader = new PhotoLoader(context);
+    rows = Pager.list(context.touch(), Supplier::get);
+    tag = tag(this::press);
+    keys = KeyRow.of(context);
+    foot = new Foot(context, tag, keys);
+    Region body =
+        part()
+            .map(one -> BigPartPlace.beside(context, one.part().name(), rows))
+            .orElse(rows);
+    VBox view = Panes.column(context.scale(), Panes.grow(body), foot);
+    lay(view);
+  }
+
+  private Optional<BigPartRecord> part() {
+    return BagBook.of(context.state()).findBigPart(number);
+  }
+
+  private BigParts parts() {
+    return new BigParts(context.getJob());
+  }
+
+  @Override
+  public String title() {
+    return Words.capital(part().map(BigPartRecord::words).orElse("big part " + number));
+  }
+
+  @Override
+  public String aside() {
+    return part().map(one -> one.part().code(context.state().engine()).typed()).orElse("");
+  }
+
+  @Override
+  protected void refresh() {
+    rows.refill(part().map(this::lines).orElse(List.of()));
+    keys.setActs(part().map(this::acts).orElse(List.of()));
+    tag.setWords(part().map(BigPartScreen::deed).orElse("Back"), "");
+    foot.offerTag(part().filter(one -> one.where() == Whereabouts.FITTED).isEmpty());
+  }
+
+  private List<Supplier<Region>> lines(BigPartRecord part) {
+    List<Supplier<Region>> lines = new ArrayList<>();
+    String first = parts().findFirst(part).orElse("");
+    told(lines, Words.capital(part.where().words()), first);
+    if (!part.marks().isEmpty()) {
+      told(lines, "Marks", part.marks());
+    }
+    part.decision()
+        .ifPresent(made -> told(lines, "Decided: " + made.word(), part.reason()));
+    BagBook.of(context.state()).bagsOf(number).forEach(bag -> lines.add(() -> row(bag)));
+    for (KeptCard card : BigPartTorque.of(context.state(), part.part().name())) {
+      lines.add(
+          () ->
+              ListRow.key(
+                  touch(),
+                  Words.capital(card.words()),
+                  List.of(card.state()),
+                  () -> context.navigator().show(ScreenId.TORQUE)));
+    }
+    PhotoStrip.rows(context, loader, this::photos, PhotoStrip.across(context))
+        .forEach(strip -> lines.add(() -> strip));
+    return lines;
+  }
+
+  private void told(List<Supplier<Region>> lines, String heading, String words) {
+    lines.add(() -> ListRow.plain(touch(), heading, List.of(words)));
+  }
+
+  private Region row(Bag bag) {
+    return ListRow.key(
+        touch(),
+        Words.capital(bag.words()),
+        List.of(Words.count(bag.filled().pieces(), "piece") + ", " + bag.where().words()),
+        () -> open(() -> new BagScreen(context, bag.number())));
+  }
+
+  private List<Photograph> photos() {
+    return Photograph.listOf(context.state(), Subject.ofBigPart(number));
+  }
+
+  private static String deed(BigPartRecord part) {
+    return switch (part.where()) {
+      case IN_ENGINE -> "It is off";
+      case OUT -> "It is on";
+      case LOST -> "It is found";
+      default -> "It is back";
+    };
+  }
+
+  private void press() {
+    Whereabouts where = part().map(BigPartRecord::where).orElse(Whereabouts.RETIRED);
+    switch (where) {
+      case IN_ENGINE -> answers.take(note -> parts().off(number, note));
+      case OUT -> answers.take(note -> parts().on(number, note));
+      case WASHING, LOST -> move(Whereabouts.OUT);
+      case AT_SHOP -> backFromShop();
+      case FITTED, RETIRED -> context.navigator().back();
+    }
+  }
+
+  private ShopAsking shop() {
+    return new ShopAsking(context, answers, new Subject.Beside(TagType.BIG_PART, number));
+  }
+
+  private void backFromShop() {
+    ShopAsking shop = shop();
+    answers.take(note -> shop.isOnSlip() ? shop.back() : parts().move(number, Whereabouts.OUT, note));
+  }
+
+  private void move(Whereabouts to) {
+    answers.take(note -> parts().move(number, to, note));
+  }
+
+  private List<KeyRow.Act> acts(BigPartRecord part) {
+    List<KeyRow.Act> acts = new ArrayList<>();
+    if (part.where() == Whereabouts.FITTED) {
+      acts.add(act("Taken off", () -> answers.take(note -> parts().off(number, note))));
+    }
+    acts.add(act("New bag", () -> filling.fillFor(part)));
+    acts.add(act("Photo", () -> PhotoTaking.ask(context, Optional.of(Subject.ofBigPart(number)), "")));
+    acts.add(act("Decide", this::decide));
+    acts.add(act("Marks", () -> marks(part)));
+    if (part.where() == Whereabouts.OUT) {
+      acts.add(act("To wash", () -> move(Whereabouts.WASHING)));
+      acts.add(act("To the shop", () -> shop().ask(part.part().name().kind())));
+    }
+    if (!part.isOn() && part.where() != Whereabouts.LOST) {
+      acts.add(act("Lost", () -> move(Whereabouts.LOST)));
+    }
+    acts.add(act("Torque cards", () -> context.navigator().show(ScreenId.TORQUE)));
+    acts.add(
+        act(
+            "Print its tag",
+            () -> open(() -> PrintTagsScreen.of(context, new TagChoice.BigPartTags(number)))));
+    return acts;
+  }
+
+  private void marks(BigPartRecord part) {
+    open(
+        () ->
+            new TextEntryScreen(
+                context,
+                "Marks and casting numbers",
+                part.marks(),
+                words -> answers.take(none -> parts().mark(number, words))));
+  }
+
+  private void decide() {
+    List<Choice<Decision>> choices =
+        List.of(
+            new Choice<>(Decision.REUSE, "Reuse", "it goes on again"),
+            new Choice<>(Decision.MACHINE, "Machine", "it goes to the machine shop"),
+            new Choice<>(Decision.REPLACE, "Replace", "a new one goes on"));
+    context.navigator().open(() -> new ChoiceScreen<>(context, title(), choices, this::why));
+  }
+
+  private void why(Decision decision) {
+    ReasonAsking.ask(
+        context,
+        Words.capital(decision.word()) + ": why?",
+        REASONS,
+        reason -> answers.take(none -> parts().decide(number, decision, reason)));
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    BesideScan.leave(context, scanned.getFound());
+    ScannedPart.open(context, scanned);
+  }
+}

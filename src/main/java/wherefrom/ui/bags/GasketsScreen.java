@@ -1,0 +1,69 @@
+package wherefrom.ui.bags;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.bags.AlwaysNew;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigParts;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.decide.BuyScreen;
+
+/** Gaskets and seals that are always new, as they follow from what was opened. */
+public final class GasketsScreen extends ListPage {
+  private final TagKey tag;
+
+  GasketsScreen(ScreenContext context) {
+    super(context, "Always new");
+    tag = tag(this::press);
+    layOut(tag);
+  }
+
+  private BagBook book() {
+    return BagBook.of(context.state());
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    boolean listed = book().areGasketsListed();
+    tag.setWords(
+        listed ? "To the buying list" : "Put on buying list",
+        touch().brief(listed ? "they stand on it" : "it grows with what is opened", ""));
+  }
+
+  private void press() {
+    if (book().areGasketsListed()) {
+      open(() -> new BuyScreen(context));
+    } else {
+      new BagAnswers(context).take(none -> new BigParts(context.getJob()).listGaskets(true));
+    }
+  }
+
+  private List<AlwaysNew> lines() {
+    return AlwaysNew.of(book());
+  }
+
+  @Override
+  public String aside() {
+    int pieces = lines().stream().mapToInt(AlwaysNew::pieces).sum();
+    return pieces + " to buy";
+  }
+
+  @Override
+  protected String whenEmpty() {
+    return "Nothing is open yet. What comes off adds its gaskets here.";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    for (AlwaysNew line : lines()) {
+      rows.add(
+          told(line.pieces() + " " + line.what(), "because: " + String.join(", ", line.because())));
+    }
+    return rows;
+  }
+}
