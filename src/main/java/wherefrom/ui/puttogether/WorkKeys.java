@@ -77,8 +77,7 @@ final class WorkKeys {
   }
 
   private TouchKey bigPart(BigPartRecord part) {
-    String words = touch.brief("On: " + part.words(), "Big part");
-    return touch.key(words, () -> deeds.show(part));
+    return touch.key("On: " + part.words(), () -> deeds.show(part));
   }
 
   /** What is to do just now, and the other side of the engine. */
@@ -87,7 +86,7 @@ final class WorkKeys {
     if (model.mode() == Mode.FOLLOW_THE_LIST) {
       made.add(touch.key("Skip", deeds::skip));
     }
-    if (!isTight()) {
+    if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
     if (model.decisionsWait()) {
