@@ -49,7 +49,8 @@ final class BagShots {
         shot("bags-one-holes", BagScreen.class, window -> show(window, ScreenId.BAG, 1)),
         shot("bags-one-empty", BagScreen.class, window -> show(window, ScreenId.BAG, 9)),
         shot("bags-holes", HolesScreen.class, BagShots::holes),
-        shot("bags-head", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, LEFT_HEAD)),
+        shot(
+            "bags-head", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, LEFT_HEAD)),
         shot("bags-damper", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, DAMPER)),
         shot("bags-pan", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, 17)),
         shot("bags-other", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, 3)),

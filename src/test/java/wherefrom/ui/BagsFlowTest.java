@@ -30,7 +30,9 @@ import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.takeapart.TakeApartScreen;
 
-/** Bags and big parts by their tags: out while the engine comes apart, in while it goes together. */
+/**
+ * Bags and big parts by their tags: out while the engine comes apart, in while it goes together.
+ */
 class BagsFlowTest {
   private static final int COVER = 8;
 
@@ -156,7 +158,8 @@ class BagsFlowTest {
   private static void tap(SampleWindow window, double x, double y) {
     window.moment();
     Node map = window.targets().get(0);
-    for (EventType<MouseEvent> type : List.of(MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED)) {
+    for (EventType<MouseEvent> type :
+        List.of(MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED)) {
       MouseButton left = MouseButton.PRIMARY;
       Event.fireEvent(
           map,
@@ -176,8 +179,7 @@ class BagsFlowTest {
     act(window, it -> tap(it, 200, 100));
     act(window, it -> tap(it, 600, 100));
     act(window, it -> tap(it, 203, 104));
-    List<BoltHole> holes =
-        BagBook.of(sample.job.state()).findBag(1).orElseThrow().filled().holes();
+    List<BoltHole> holes = BagBook.of(sample.job.state()).findBag(1).orElseThrow().filled().holes();
     assertThat(holes).as("the third tap is on the first hole").hasSize(2);
     assertThat(holes.get(0).across().orElseThrow()).isLessThan(holes.get(1).across().orElseThrow());
     assertThat(holes.get(0).down()).isEqualTo(holes.get(1).down());
@@ -185,7 +187,13 @@ class BagsFlowTest {
     act(window, it -> it.press("3"));
     act(window, it -> it.press("Done"));
     assertThat(
-            BagBook.of(sample.job.state()).findBag(1).orElseThrow().filled().holes().get(0).length())
+            BagBook.of(sample.job.state())
+                .findBag(1)
+                .orElseThrow()
+                .filled()
+                .holes()
+                .get(0)
+                .length())
         .isPresent();
   }
 }

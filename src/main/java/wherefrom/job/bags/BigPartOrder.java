@@ -128,8 +128,7 @@ public final class BigPartOrder {
   }
 
   private static boolean isBefore(BigPartName name, Place place) {
-    return name.kind() != BigPartKind.OWN
-        && name.kind().compareTo(lastBefore(place.kind())) <= 0;
+    return name.kind() != BigPartKind.OWN && name.kind().compareTo(lastBefore(place.kind())) <= 0;
   }
 
   /** The last big part that usually is off before a kind of part comes out. */

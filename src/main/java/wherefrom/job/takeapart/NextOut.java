@@ -10,9 +10,9 @@ import wherefrom.engine.Bank;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartOrder;
-import wherefrom.job.PartRecord;
 import wherefrom.job.entry.PartOut;
 import wherefrom.parts.Place;
 

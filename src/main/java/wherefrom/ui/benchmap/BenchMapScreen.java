@@ -168,8 +168,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   /** One row: what has no room in it stands behind its last key. */
   private KeyRow keys() {
-    return KeyRow.of(
-        context, 1, ways().stream().map(way -> act(way.words(), way.act())).toList());
+    return KeyRow.of(context, 1, ways().stream().map(way -> act(way.words(), way.act())).toList());
   }
 
   private List<Way> ways() {

@@ -145,7 +145,8 @@ public final class Touch {
     return target(
         node,
         () -> {
-          Optional<Point2D> last = at.isEmpty() ? Optional.empty() : Optional.of(at.get(at.size() - 1));
+          Optional<Point2D> last =
+              at.isEmpty() ? Optional.empty() : Optional.of(at.get(at.size() - 1));
           at.clear();
           act.accept(last);
         });

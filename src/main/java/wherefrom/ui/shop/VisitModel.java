@@ -119,14 +119,7 @@ final class VisitModel implements PartReceiver {
     }
     ShopOrder order =
         new ShopOrder(
-            wanted.kind(),
-            List.of(),
-            "",
-            1,
-            wanted.work(),
-            wanted.size(),
-            wanted.within(),
-            true);
+            wanted.kind(), List.of(), "", 1, wanted.work(), wanted.size(), wanted.within(), true);
     return Optional.of(came(away.send(number, what, order)));
   }
 

@@ -1,6 +1,5 @@
 package wherefrom.ui.takeapart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -230,8 +229,7 @@ public final class TakeApartScreen extends Page implements Watching {
     }
   }
 
-  private void drawOut(
-      PartRecord out, Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
+  private void drawOut(PartRecord out, Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
     panel.show(model.name(out.part()).words(), model.isLast());
     String after =
         coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out");

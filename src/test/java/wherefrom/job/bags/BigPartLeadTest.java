@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.BenchJob;
 import wherefrom.job.OpenJob;
@@ -85,7 +85,9 @@ class BigPartLeadTest {
     BigParts parts = new BigParts(job);
     parts.off(10, "for the test");
     Place mine = Place.find("pushrod@1EX").orElseThrow();
-    assertThat(order(job).firstOn(mine)).extracting(BigPartRecord::words).containsExactly("left head");
+    assertThat(order(job).firstOn(mine))
+        .extracting(BigPartRecord::words)
+        .containsExactly("left head");
     assertThat(order(job).firstOn(Place.find("pushrod@2EX").orElseThrow())).isEmpty();
     parts.on(10, "for the test");
     assertThat(order(job).firstOn(mine)).isEmpty();
