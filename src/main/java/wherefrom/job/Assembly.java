@@ -11,7 +11,6 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.SectionClosed;
-import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Place;
 import wherefrom.rules.VerdictName;
 
@@ -20,10 +19,9 @@ final class Assembly {
   private static final EntryFold<Assembly> READS =
       EntryFold.<Assembly>none()
           .at(PartFitted.class, Assembly::fit)
-          .on(PartUnfitted.class, Assembly::unfit)
+          .on(PartUnfitted.class, (seats, unfitted) -> seats.remove(unfitted.item()))
           .on(PartOut.class, (seats, out) -> seats.kept.remove(out.item()))
           .on(PartReplaced.class, (seats, replaced) -> seats.remove(replaced.oldItem()))
-          .on(StopGiven.class, Assembly::stop)
           .on(SectionClosed.class, (seats, it) -> seats.closed.add(it.section()));
 
   private final Map<Place, Integer> fitted = new LinkedHashMap<>();
@@ -33,7 +31,6 @@ final class Assembly {
   private final Map<Integer, Long> turned = new LinkedHashMap<>();
   private final Map<Place, String> excused = new LinkedHashMap<>();
   private final Set<String> closed = new LinkedHashSet<>();
-  private Optional<StopGiven> standingStop = Optional.empty();
 
   Map<Place, Integer> fitted() {
     return Collections.unmodifiableMap(fitted);
@@ -79,23 +76,8 @@ final class Assembly {
     return Collections.unmodifiableSet(closed);
   }
 
-  Optional<StopGiven> standingStop() {
-    return standingStop;
-  }
-
   void apply(LoggedEntry logged) {
     READS.take(this, logged);
-  }
-
-  private void unfit(PartUnfitted unfitted) {
-    remove(unfitted.item());
-    solve(unfitted.item());
-  }
-
-  private void stop(StopGiven stop) {
-    if (stop.stands()) {
-      standingStop = Optional.of(stop);
-    }
   }
 
   private void fit(PartFitted fit, LoggedEntry logged) {
@@ -113,8 +95,6 @@ final class Assembly {
       keep(fit.item(), fit.onPurpose(), logged.sequence());
       turn(fit, turnedSince == 0 ? logged.sequence() : turnedSince, turnedSince != 0);
     }
-    // A fit is made only by solving the stop that stands, if one does.
-    standingStop = Optional.empty();
   }
 
   /** What is left turned for a reason has been so from the first fit on. */
@@ -122,12 +102,6 @@ final class Assembly {
     if (before || fit.against().equals(Optional.of(VerdictName.WRONG_END))) {
       turned.put(fit.item(), since);
     }
-  }
-
-  /** A part that should not sit where it sits has been taken out: nothing is stopped any more. */
-  private void solve(int item) {
-    standingStop =
-        standingStop.filter(stop -> stop.item() != item || stop.word() != VerdictName.FITTED_BUT);
   }
 
   private void remove(int item) {

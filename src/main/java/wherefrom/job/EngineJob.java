@@ -40,6 +40,7 @@ public final class EngineJob {
   private final PartsLedger parts = new PartsLedger();
   private final Assembly assembly = new Assembly();
   private final Set<PartKind> kinds;
+  private final Stops stops = new Stops(parts);
   private final Seats seats = new Seats(parts, assembly);
   private final Pairs pairs = new Pairs(parts, seats);
   private final Told told = new Told(this);
@@ -95,6 +96,7 @@ public final class EngineJob {
     inspection.apply(logged);
     parts.apply(logged);
     assembly.apply(logged);
+    stops.apply(logged);
   }
 
   private void track(KindsTracked tracked) {
@@ -201,9 +203,13 @@ public final class EngineJob {
     return places.listAgainst(place);
   }
 
-  /** The stop that waits to be solved. */
+  /** The last stop that waits to be solved. */
   public Optional<StopGiven> standingStop() {
-    return assembly.standingStop();
+    return stops.last().map(it -> (StopGiven) it.entry());
+  }
+
+  public Stops stops() {
+    return stops;
   }
 
   /** What is so at a place. */

@@ -212,11 +212,9 @@ public final class OpenJob implements AutoCloseable {
     return undo.pressBefore();
   }
 
-  /** The stop that stands, whatever was logged since; empty when none does. */
+  /** The last stop that waits, whatever was logged since; empty when none does. */
   public Optional<LoggedEntry> findStandingStop() {
-    return state.standingStop().stream()
-        .flatMap(stop -> state.standing().stream().filter(it -> it.entry() == stop))
-        .findFirst();
+    return state.stops().last();
   }
 
   /** Takes back the stop that stands, whatever was logged since; empty when none stands. */

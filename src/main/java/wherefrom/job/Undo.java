@@ -81,15 +81,16 @@ public final class Undo {
     List<LoggedEntry> standing = job.state().standing();
     for (int at = standing.size() - 1; at > 0; at--) {
       LoggedEntry step = whole(standing, standing.get(at).sequence());
-      if (!isSpentStop(step.entry()) && sort.test(step.entry())) {
+      if (!isSpentStop(step) && sort.test(step.entry())) {
         return Optional.of(step);
       }
     }
     return Optional.empty();
   }
 
-  private boolean isSpentStop(JobEntry entry) {
-    return entry instanceof StopGiven && !job.state().standingStop().equals(Optional.of(entry));
+  private boolean isSpentStop(LoggedEntry step) {
+    return step.entry() instanceof StopGiven
+        && job.state().stops().waiting().stream().noneMatch(it -> it.sequence() == step.sequence());
   }
 
   /** The step with this sequence; where it is an act, all of it. */

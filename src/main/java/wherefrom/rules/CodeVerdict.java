@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.parts.Action;
 
 /**
  * Verdicts on a code that stands for no part of this job: no place has to be named. Each knows its
@@ -28,6 +29,11 @@ public sealed interface CodeVerdict extends Verdict {
   @Override
   default Cue cue() {
     return Cue.ASK;
+  }
+
+  /** Whether the logbook has it that the code was read; a question alone leaves no entry. */
+  default boolean isLogged() {
+    return true;
   }
 
   private static VerdictWords asked(String sentence, String advice) {
@@ -100,32 +106,78 @@ public sealed interface CodeVerdict extends Verdict {
   }
 
   /**
-   * A typed code that stands for more than one tag: six digits cannot tell them apart.
+   * A typed code that can stand for more than one tag: six digits cannot tell them apart, or a
+   * single slip lies between them.
    *
    * @param typed as it stands on the tag, {@code 0173 88}
    * @param here the sixteen digits of each tag of this job that it can be, and what that stands for
+   * @param near the same of the tags that were meant where one slip was made
    * @param others the names of other jobs that have such a tag
    */
-  record AlsoFits(String typed, Map<String, String> here, List<String> others)
+  record AlsoFits(
+      String typed, Map<String, String> here, Map<String, String> near, List<String> others)
       implements CodeVerdict {
     public AlsoFits {
       here = Collections.unmodifiableMap(new LinkedHashMap<>(here));
+      near = Collections.unmodifiableMap(new LinkedHashMap<>(near));
       others = List.copyOf(others);
+    }
+
+    /** Where no tag lies one slip away. */
+    public AlsoFits(String typed, Map<String, String> here, List<String> others) {
+      this(typed, here, Map.of(), others);
     }
 
     @Override
     public VerdictName name() {
-      return VerdictName.WHICH_ENGINE;
+      return near.isEmpty() ? VerdictName.WHICH_ENGINE : VerdictName.WHICH_TAG;
+    }
+
+    @Override
+    public boolean isLogged() {
+      return false;
     }
 
     @Override
     public VerdictWords words(String job) {
       String means = "Typed " + typed + " is " + String.join(", or ", here.values());
+      String slip = near.isEmpty() ? "" : "; one slip off: " + String.join(", ", near.values());
       return others.isEmpty()
-          ? asked(means + ".", "Scan the tag, or type its sixteen digits.")
+          ? asked(means + slip + ".", "Scan the tag, or type its sixteen digits.")
           : asked(
-              means + "; it also fits job " + String.join(", ", others) + ".",
+              means + slip + "; it also fits job " + String.join(", ", others) + ".",
               "Scan the tag, or confirm it is this engine's.");
+    }
+  }
+
+  /**
+   * The figures of an action card, typed. Those of a part's tag are one slip away, so that typing
+   * them does nothing: the card can be scanned, and each has a key.
+   *
+   * @param digits as they were typed
+   */
+  record TypedCard(String digits, Action action) implements CodeVerdict {
+    @Override
+    public VerdictName name() {
+      return VerdictName.TYPED_CARD;
+    }
+
+    @Override
+    public boolean isLogged() {
+      return false;
+    }
+
+    @Override
+    public VerdictWords words(String job) {
+      String key =
+          switch (action) {
+            case UNDO -> "press UNDO.";
+            case HELP -> "press Help.";
+            case SKIP, NEXT, REPEAT, YES -> "scan it, or press its key.";
+          };
+      return asked(
+          digits + " is the card " + action.name() + ": " + key, "Nothing was done. Is it a part?"
+              + " Type its six digits again.");
     }
   }
 }

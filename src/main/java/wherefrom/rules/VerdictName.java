@@ -19,7 +19,9 @@ public enum VerdictName {
   WRONG_ENGINE("other engine", "wrong engine"),
   NOT_ONE_OF_OURS("not one of ours"),
   DIGITS_DISAGREE("digits do not agree"),
-  WHICH_ENGINE("which engine");
+  WHICH_ENGINE("which engine"),
+  WHICH_TAG("which tag"),
+  TYPED_CARD("typed card");
 
   private final String id;
   private final String word;

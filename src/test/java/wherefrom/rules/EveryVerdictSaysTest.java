@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Spots;
+import wherefrom.parts.Action;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -126,6 +127,7 @@ class EveryVerdictSaysTest {
         new CodeVerdict.NotOneOfOurs("59012", false),
         new CodeVerdict.NotOneOfOurs("1123456701730142", true),
         new CodeVerdict.DigitsDisagree("0005 88"),
+        new CodeVerdict.TypedCard("000148", Action.UNDO),
         new CodeVerdict.AlsoFits("0173 42", Map.of("1123456701730142", "a pushrod"), List.of()));
   }
 

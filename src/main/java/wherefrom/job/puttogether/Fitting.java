@@ -68,8 +68,8 @@ public final class Fitting {
    * @return whether it stops, and stands until it is solved
    */
   public boolean refuse(Verdict verdict, Optional<Spot> spot) {
-    if (verdict instanceof CodeVerdict.AlsoFits) {
-      // A question which engine a typed code is of: nothing was done yet.
+    if (verdict instanceof CodeVerdict code && !code.isLogged()) {
+      // A question which tag a typed code is of: nothing was done yet.
       return false;
     }
     boolean stands = verdict.cue() == Cue.STOP;

@@ -1,15 +1,20 @@
 package wherefrom.job.puttogether;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
@@ -81,22 +86,37 @@ final class Judging {
     if (verdict.stops()) {
       hand = hand.stoppedBy(verdict);
     } else {
-      solved();
+      Part part = hand.part().orElseThrow();
+      Place place = hand.place();
+      endAll(() -> job.state().stops().answeredBy(part.item(), place));
       drop();
     }
     return verdict;
   }
 
-  /** No stop stands any more, those before the last one included. */
-  void solved() {
+  /** A part of this job in the hand answers the tags that stood for none. */
+  void answerTags() {
+    endAll(() -> job.state().stops().of(0));
+    hand = hand.withoutStop();
+  }
+
+  /** Each that is taken back may bring an earlier one of the same part back. */
+  private void endAll(Supplier<List<LoggedEntry>> stops) {
     job.asOne(
         () -> {
-          while (job.state().standingStop().isPresent()) {
-            job.takeBackStop();
+          for (var left = stops.get(); !left.isEmpty(); left = stops.get()) {
+            job.record(new TakenBack(left.get(left.size() - 1).sequence()));
           }
           return hand;
         });
-    hand = hand.withoutStop();
+  }
+
+  /** Lets go of a stop that was ended elsewhere, as where its part was sent away. */
+  void letGoOfEnded() {
+    int item = hand.part().map(Part::item).orElse(0);
+    if (hand.stop().isPresent() && job.state().stops().of(item).isEmpty()) {
+      drop();
+    }
   }
 
   /** A fit that was none is taken back: the part is in the hand again. */
@@ -184,9 +204,15 @@ final class Judging {
     return hand.attempt(Optional.empty());
   }
 
-  /** Why it cannot be overruled, in a sentence; of a stop between a part and a spot. */
-  String neverOnPurpose() {
-    return NeverOnPurpose.words(hand.stop().orElseThrow(), purpose());
+  /** Why the stop that stands cannot be overruled; empty where it can, or none stands. */
+  Optional<String> findNever() {
+    if (hand.stop().isEmpty() || canFitOnPurpose()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        hand.isStopped()
+            ? NeverOnPurpose.words(hand.stop().orElseThrow(), purpose())
+            : Prompts.NO_PART);
   }
 
   /** Fits the stopped part on purpose, turned where it was said to be. */

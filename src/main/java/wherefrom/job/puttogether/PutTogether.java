@@ -6,7 +6,6 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
-import wherefrom.job.entry.StopGiven;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -42,11 +41,7 @@ public final class PutTogether {
     this.job = job;
     this.judging = new Judging(job);
     this.list = new FollowedList(new ToFit(job));
-    job.state().standingStop().ifPresent(this::resume);
-  }
-
-  private void resume(StopGiven given) {
-    last = new FitOutcome.Judged(judging.resume(given));
+    resumeWaiting();
   }
 
   private InHand hand() {
@@ -136,8 +131,7 @@ public final class PutTogether {
     if (hand().spot().isPresent()) {
       return judge(false);
     }
-    // A part of this job in the hand answers the tag that stood for none.
-    judging.solved();
+    judging.answerTags();
     return new FitOutcome.WaitingForSpot(scanned, replaced);
   }
 
@@ -260,14 +254,34 @@ public final class PutTogether {
   private FitOutcome undo() {
     if (isHalf()) {
       judging.drop();
+      resumeWaiting();
       return new FitOutcome.TookBack("the half that waited is dropped.");
     }
     FitOutcome step = PlaceNow.takeBack(job);
     // A stop is let go of only once the logbook has it that it is taken back.
     judging.drop();
     // What was taken back may have covered, or solved, a stop that then stands again.
-    job.state().standingStop().ifPresent(this::resume);
+    resumeWaiting();
     return step;
+  }
+
+  /** A stop that waits stands again, unless something is in the hand. */
+  public void resumeWaiting() {
+    if (hand().equals(InHand.NOTHING)) {
+      job.state()
+          .standingStop()
+          .ifPresent(given -> last = new FitOutcome.Judged(judging.resume(given)));
+    }
+  }
+
+  /** Lets go of a stop that was ended on another screen. */
+  public void letGoOfEnded() {
+    judging.letGoOfEnded();
+  }
+
+  /** How many stops wait that do not stand here. */
+  public int waiting() {
+    return job.state().stops().waiting().size() - (stop().isPresent() ? 1 : 0);
   }
 
   private FitOutcome skip() {
@@ -277,16 +291,8 @@ public final class PutTogether {
     return prompts().next();
   }
 
-  /** Why the stop that stands cannot be overruled; empty where it can, or none stands. */
-  private Optional<String> never() {
-    if (hand().stop().isEmpty() || canFitOnPurpose()) {
-      return Optional.empty();
-    }
-    return Optional.of(hand().isStopped() ? judging.neverOnPurpose() : Prompts.NO_PART);
-  }
-
   private Prompts prompts() {
-    return new Prompts(mode, hand(), target(), never());
+    return new Prompts(mode, hand(), target(), judging.findNever());
   }
 
   private FitOutcome remember(FitOutcome step) {

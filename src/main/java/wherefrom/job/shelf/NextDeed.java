@@ -74,13 +74,17 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
                 kind ->
                     spot.filter(where -> Place.canLive(kind, where))
                         .map(where -> new Place(kind, where)));
-    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), 1 + others(job, stop));
+    int stops = state.stops().waiting().size();
+    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), stops + others(job));
   }
 
   /** The parts that sit where something stands against them wait, too. */
-  private static int others(OpenJob job, StopGiven stop) {
+  private static int others(OpenJob job) {
     return (int)
-        new ToFit(job).fittedBut().stream().filter(one -> one.part().item() != stop.item()).count();
+        new ToFit(job)
+            .fittedBut().stream()
+                .filter(one -> job.state().stops().of(one.part().item()).isEmpty())
+                .count();
   }
 
   private static NextDeed takeOut(EngineJob state, OutOrder order) {

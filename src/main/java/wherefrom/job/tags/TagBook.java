@@ -17,6 +17,7 @@ import wherefrom.job.bags.BagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
+import wherefrom.parts.Slip;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
@@ -148,14 +149,20 @@ public final class TagBook {
     return new CodeLookup.Refused(new CodeVerdict.NotOneOfOurs(code.digits(), true));
   }
 
-  /** A current tag goes before an older issue that happens to share the six digits. */
+  /**
+   * A current tag goes before an older issue that happens to share the six digits. Figures of an
+   * action card are refused: nobody needs to type one, and a part's tag may be one slip away.
+   */
   private CodeLookup findTyped(String digits) {
     List<TagCode> matches = matches(digits);
-    List<TagCode> current =
-        matches.stream().filter(code -> !(find(code) instanceof CodeLookup.Refused)).toList();
+    List<TagCode> current = matches.stream().filter(this::isCurrent).toList();
+    if (current.size() == 1 && isCard(current.get(0))) {
+      return typedCard(digits, current.get(0));
+    }
+    List<TagCode> near = near(current, digits);
     List<String> others = current.isEmpty() ? List.of() : names.listTyped(digits, job.engine());
-    if (current.size() > 1 || !others.isEmpty()) {
-      return new CodeLookup.Refused(alsoFits(current, others));
+    if (current.size() > 1 || !others.isEmpty() || !near.isEmpty()) {
+      return new CodeLookup.Refused(alsoFits(current, near, others));
     }
     return Stream.concat(current.stream(), matches.stream())
         .findFirst()
@@ -163,16 +170,51 @@ public final class TagBook {
         .orElseGet(() -> new CodeLookup.Refused(new CodeVerdict.DigitsDisagree(digits)));
   }
 
-  private CodeVerdict alsoFits(List<TagCode> here, List<String> others) {
+  private static boolean isCard(TagCode code) {
+    return code.type() == TagType.ACTION_CARD;
+  }
+
+  private boolean isCurrent(TagCode code) {
+    return !(find(code) instanceof CodeLookup.Refused);
+  }
+
+  private static CodeLookup typedCard(String digits, TagCode card) {
+    return new CodeLookup.Refused(
+        new CodeVerdict.TypedCard(digits, Action.find(card.item()).orElseThrow()));
+  }
+
+  /**
+   * The parts that were meant where one slip made their figures those of a card, basket, bag or big
+   * part. Between two tags of parts no slip lies: their check digits tell.
+   */
+  private List<TagCode> near(List<TagCode> current, String digits) {
+    if (current.stream().allMatch(code -> code.type() == TagType.PART)) {
+      return List.of();
+    }
+    return issued().stream()
+        .filter(code -> code.type() == TagType.PART && Slip.isOne(plain(code), digits))
+        .filter(this::isCurrent)
+        .toList();
+  }
+
+  private static String plain(TagCode code) {
+    return code.typed().replace(" ", "");
+  }
+
+  private CodeVerdict alsoFits(List<TagCode> here, List<TagCode> near, List<String> others) {
+    return new CodeVerdict.AlsoFits(here.get(0).typed(), means(here), means(near), others);
+  }
+
+  private Map<String, String> means(List<TagCode> codes) {
     Map<String, String> means = new LinkedHashMap<>();
-    here.forEach(code -> means.put(code.digits(), find(code).words()));
-    return new CodeVerdict.AlsoFits(here.get(0).typed(), means, others);
+    codes.forEach(code -> means.put(code.digits(), find(code).words()));
+    return means;
   }
 
   private List<TagCode> matches(String digits) {
     int item = Integer.parseInt(digits.substring(0, 4));
     return Stream.concat(issued().stream(), countedWith(item))
-        .filter(code -> code.typed().replace(" ", "").equals(digits))
+        .filter(code -> code.item() == item && plain(code).equals(digits))
         .distinct()
         .toList();
   }
@@ -182,8 +224,8 @@ public final class TagBook {
    */
   public Set<String> typed() {
     return issued().stream()
-        .filter(code -> code.type() != TagType.ACTION_CARD)
-        .map(code -> code.typed().replace(" ", ""))
+        .filter(code -> !isCard(code))
+        .map(TagBook::plain)
         .collect(Collectors.toSet());
   }
 

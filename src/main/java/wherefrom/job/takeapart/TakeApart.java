@@ -69,7 +69,7 @@ public final class TakeApart {
     }
     if (found instanceof CodeLookup.Refused refused) {
       Verdict verdict = refused.verdict();
-      if (!(verdict instanceof CodeVerdict.AlsoFits)) {
+      if (!(verdict instanceof CodeVerdict code) || code.isLogged()) {
         job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
       }
       return new Answer.Refused(verdict);

@@ -1,6 +1,7 @@
 package wherefrom.ui.app;
 
 import wherefrom.parts.Action;
+import wherefrom.parts.TagType;
 
 /** Takes what a scanner, the camera or a picture file has read. */
 public interface Scannable {
@@ -9,6 +10,14 @@ public interface Scannable {
    * glass, as {@link ActionCards} says.
    */
   default boolean takes(Action card) {
+    return false;
+  }
+
+  /**
+   * Whether a tag of this type is what is asked for now: its typed figures are then not doubted,
+   * though a part's tag lies one slip away.
+   */
+  default boolean expects(TagType type) {
     return false;
   }
 

@@ -31,6 +31,10 @@ final class Scans {
   }
 
   void hand(Scanned scanned) {
+    context.guard(() -> take(scanned));
+  }
+
+  private void take(Scanned scanned) {
     if (scanned.card().filter(cards).isPresent()) {
       return;
     }

@@ -243,7 +243,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void undo() {
-    current().undo(context);
+    context.guard(() -> current().undo(context));
     context.touch().once();
     changed();
   }

@@ -25,12 +25,13 @@ public final class LookScreen extends Page {
   private final DebrisModel model;
   private final KeyRow keys;
   private final TouchKey note;
-  private String noted = "";
+  private final DebrisNotes notes;
 
   public LookScreen(ScreenContext context, DebrisPlace place) {
     super(context, Words.capital(place.words()) + ": what is it?");
     this.place = place;
     model = new DebrisModel(context.getJob());
+    notes = context.keepOfJob(DebrisNotes.class, DebrisNotes::new);
     keys = KeyRow.of(context);
     note = touch().key("", this::note);
     lay(touch().isLarge() ? Panes.column(context.scale(), paged(), keys) : atOnce());
@@ -62,7 +63,7 @@ public final class LookScreen extends Page {
 
   @Override
   protected void refresh() {
-    String words = noted.isEmpty() ? "Add a note" : "Change note";
+    String words = notes.at(place).isEmpty() ? "Add a note" : "Change note";
     note.setWords(words);
     keys.setActs(List.of(act(words, this::note)));
   }
@@ -70,11 +71,16 @@ public final class LookScreen extends Page {
   private void note() {
     open(
         () ->
-            new TextEntryScreen(context, "Note on what was found", noted, typed -> noted = typed));
+            new TextEntryScreen(
+                context,
+                "Note on what was found",
+                notes.at(place),
+                typed -> notes.keep(place, typed)));
   }
 
   private void found(DebrisLook look) {
-    if (context.attempt(() -> context.say(model.found(place, look, noted)))) {
+    if (context.attempt(() -> context.say(model.found(place, look, notes.at(place))))) {
+      notes.keep(place, "");
       context.navigator().back();
       open(() -> new NextScreen(context));
     }

@@ -31,11 +31,11 @@ public final class EngineScreen extends Page {
   /**
    * Makes the screen.
    *
-   * @param done is given the layout when it is to be used; Back leaves without
+   * @param done is given the layout when it is to be used; Back leaves the draft for another time
    */
   public EngineScreen(ScreenContext context, Layout start, Consumer<Layout> done) {
     super(context, "Engine layout", false);
-    this.draft = new LayoutDraft(start);
+    this.draft = context.keep(DraftLeft.class, DraftLeft::new).of(start);
     this.editor = new LayoutEditor(context, draft);
     this.done = done;
     Touch touch = context.touch();
@@ -89,6 +89,7 @@ public final class EngineScreen extends Page {
   private void use() {
     if (sound()) {
       context.navigator().back();
+      context.drop(DraftLeft.class);
       done.accept(draft.layout());
     }
   }

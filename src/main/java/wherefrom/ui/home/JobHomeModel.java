@@ -140,7 +140,7 @@ final class JobHomeModel {
   /** Where the parts are, what is stopped first; places with none are left out. */
   List<Count> counts() {
     List<Count> counts = new ArrayList<>();
-    add(counts, Sign.OTHER, deed.isStop() ? 1 : 0, "stopped");
+    add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "in, but");
     add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");

@@ -220,7 +220,13 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private void keepNote(String words) {
-    context.attempt(() -> model.note(words));
+    context.attempt(
+        () -> {
+          String said = model.note(words);
+          if (!said.isEmpty()) {
+            context.say(said);
+          }
+        });
     context.navigator().changed();
   }
 

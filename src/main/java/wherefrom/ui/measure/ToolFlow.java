@@ -57,7 +57,7 @@ final class ToolFlow {
 
   private void step() {
     if (name.isBlank()) {
-      context.say("Give the tool a name: you will choose it by its name.");
+      context.fail("Give the tool a name: you will choose it by its name.");
       return;
     }
     context

@@ -97,7 +97,7 @@ public final class WeightsScreen extends ListPage {
     context.attempt(
         () -> {
           if (bob().set(what, typed) instanceof FigureOutcome.Refused refused) {
-            context.say(refused.sentence());
+            context.fail(refused.sentence());
           }
         });
     context.navigator().changed();

@@ -213,7 +213,7 @@ public final class PartScreen extends Page implements Scannable {
     context.attempt(
         () -> {
           if (deed.get() instanceof HandlingOutcome.Refused refused) {
-            context.say(refused.sentence());
+            context.fail(refused.sentence());
           }
         });
     context.navigator().changed();

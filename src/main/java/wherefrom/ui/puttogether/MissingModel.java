@@ -142,21 +142,18 @@ final class MissingModel {
     return state().bench().findRightful(place);
   }
 
-  /** The part of a place is replaced by a new one; its item number, whose tag can be printed. */
-  Optional<Integer> replace(Place place, String reason, NewPart fresh) {
-    Optional<Integer> owner = rightful(place).map(part -> part.item());
+  /** A part is replaced by a new one; its item number, whose tag can be printed. */
+  Optional<Integer> replace(Part old, String reason, NewPart fresh) {
     int[] taken = {0};
-    owner.ifPresent(
-        item ->
-            attempt(
-                () -> {
-                  HandlingOutcome done = new Handling(job).replace(item, reason, fresh);
-                  if (done instanceof HandlingOutcome.Logged logged) {
-                    taken[0] = logged.part().part().item();
-                    return "";
-                  }
-                  return ((HandlingOutcome.Refused) done).sentence();
-                }));
+    attempt(
+        () -> {
+          HandlingOutcome done = new Handling(job).replace(old.item(), reason, fresh);
+          if (done instanceof HandlingOutcome.Logged logged) {
+            taken[0] = logged.part().part().item();
+            return "";
+          }
+          return ((HandlingOutcome.Refused) done).sentence();
+        });
     return taken[0] == 0 ? Optional.empty() : Optional.of(taken[0]);
   }
 

@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.List;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -37,7 +38,9 @@ final class PlaceWays {
             new Choice<>(() -> part(place), "Show its part", ""),
             new Choice<>(() -> excuse(place), "Leave it empty", "with a reason"),
             new Choice<>(
-                () -> replace(place), "A new part instead", "its tag is printed, marked NEW"));
+                () -> model.rightful(place).ifPresent(this::replace),
+                "A new part instead",
+                "its tag is printed, marked NEW"));
     context.navigator().open(() -> new ChoiceScreen<>(context, place.words(), ways, Runnable::run));
   }
 
@@ -55,21 +58,19 @@ final class PlaceWays {
     told();
   }
 
-  /** Asks why and what of a new part, and prints its tag. */
-  void replace(Place place) {
+  /** Asks why and what of a new part in place of this one, and prints its tag. */
+  void replace(Part old) {
     ReasonAsking.ask(
-        context, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
+        context, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(old, words));
   }
 
-  private void asked(Place place, String reason) {
-    model
-        .rightful(place)
-        .ifPresent(old -> NewPartAsking.ask(context, old, part -> replace(place, reason, part)));
+  private void asked(Part old, String reason) {
+    NewPartAsking.ask(context, old, fresh -> replace(old, reason, fresh));
   }
 
-  private void replace(Place place, String reason, NewPart part) {
+  private void replace(Part old, String reason, NewPart fresh) {
     model
-        .replace(place, reason, part)
+        .replace(old, reason, fresh)
         .ifPresent(
             item -> {
               printing.run();

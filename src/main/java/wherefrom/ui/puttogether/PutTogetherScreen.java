@@ -8,6 +8,7 @@ import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
+import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Scanned;
@@ -110,6 +111,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   @Override
   public boolean takes(Action card) {
     return model.takes(card);
+  }
+
+  @Override
+  public boolean expects(TagType type) {
+    return type == TagType.PLACE_CARD && model.halves().filter(Halves::hasPart).isPresent();
   }
 
   @Override

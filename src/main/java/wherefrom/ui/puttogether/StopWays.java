@@ -72,7 +72,7 @@ final class StopWays implements StopView.Ways {
    */
   private void newPart() {
     PlaceWays ways = new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
-    model.stopped().part().ifPresent(part -> ways.replace(part.home()));
+    model.stopped().part().ifPresent(ways::replace);
   }
 
   private void open(IntFunction<Screen> screen) {

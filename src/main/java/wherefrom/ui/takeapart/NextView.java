@@ -1,5 +1,6 @@
 package wherefrom.ui.takeapart;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
@@ -12,13 +13,17 @@ import wherefrom.ui.drawn.EngineView;
 
 /**
  * The part that comes out next: its place to be read from afar, what to mark, the tag that says it
- * is out; the drawing; the part large with the way it comes out; the keys.
+ * is out; the drawing; the part large with the way it comes out; the keys. Once a part has come out
+ * that stands in the place of the name, and the keys say that they mean it; nothing else moves.
  */
 final class NextView extends Region {
   private static final double HEAD_MM = 25.4;
   private static final double TAG_MM = 64.4;
   private static final double SIDE_MM = 47;
   private static final double NARROW_MM = 120;
+
+  /** Keys with the part's name may be so much higher than those without. */
+  private static final double NAMED_MM = 13;
 
   private final Touch touch;
   private final double gap;
@@ -27,22 +32,37 @@ final class NextView extends Region {
   private final FitText mark;
   private final TagKey tag;
   private final EngineView engine;
-  private final Tiles keys;
+  private final Tiles plain;
+  private final Tiles named;
   private final FitText way;
+  private final OutPanel panel;
   private Optional<Region> shape = Optional.empty();
+  private boolean out;
 
-  NextView(Touch touch, TagKey tag, EngineView engine, Tiles keys) {
+  /**
+   * @param plain the keys in few words
+   * @param named the same keys with the part that they mean, for where they have room
+   */
+  NextView(Touch touch, TagKey tag, EngineView engine, Tiles plain, Tiles named) {
     this.touch = touch;
     this.gap = touch.scale().gap();
     this.tag = tag;
     this.engine = engine;
-    this.keys = keys;
+    this.plain = plain;
+    this.named = named;
+    panel = new OutPanel(touch);
     place = touch.verdict("").tight();
     what = touch.heading("");
     mark = touch.small("");
     mark.getStyleClass().add("second");
     way = touch.small("").centred();
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** What came out last, in words; empty where nothing has yet. */
+  void out(Optional<String> words) {
+    out = words.isPresent();
+    words.ifPresent(panel::show);
   }
 
   /**
@@ -68,8 +88,7 @@ final class NextView extends Region {
     mark.setWords(toMark);
     way.setWords(howOut);
     shape = Optional.of(large);
-    getChildren().setAll(engine, place, what, mark, way, large, tag, keys);
-    requestLayout();
+    fill(large);
   }
 
   /** Nothing is left to take out. */
@@ -79,7 +98,16 @@ final class NextView extends Region {
     mark.setWords(words);
     way.setWords("");
     shape = Optional.empty();
-    getChildren().setAll(engine, mark, tag, keys);
+    fill();
+  }
+
+  private void fill(Region... large) {
+    List<Region> shown = new ArrayList<>(List.of(engine));
+    shown.addAll(out ? List.of(panel) : List.of(place, what, mark));
+    shown.add(way);
+    shown.addAll(List.of(large));
+    shown.addAll(List.of(tag, plain, named));
+    getChildren().setAll(shown);
     requestLayout();
   }
 
@@ -93,36 +121,59 @@ final class NextView extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double least = Math.max(keys.minWidth(-1), tag.minWidth(-1));
+    double least = Math.max(plain.minWidth(-1), tag.minWidth(-1));
     return Math.max(least, touch.scale().px(NARROW_MM));
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double head = headHeight();
+    double head = leastHead(width);
     // Narrow as it is beside the camera, the tag has a row of its own.
     boolean below = isStacked() || (width > 0 && width < touch.scale().px(NARROW_MM));
     double tagHigh = below ? tag.minHeight(width) + gap : 0;
-    return head + tagHigh + engine.minHeight(width) + keys.minHeight(width) + 2 * gap;
+    return head + tagHigh + engine.minHeight(width) + plain.minHeight(width) + 2 * gap;
+  }
+
+  /** With large letters the tag names the part alone: the head is for what came out. */
+  private double leastHead(double width) {
+    if (!touch.isLarge()) {
+      return headHeight();
+    }
+    return out ? panel.minHeight(width) : 0;
   }
 
   @Override
   protected void layoutChildren() {
     double width = getWidth();
-    double head = headHeight();
     double tagWide = isStacked() ? width : touch.scale().px(TAG_MM);
+    double tagHigh = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(tagWide));
+    Tiles keys = keys(width, tagHigh);
+    double low = keys.minHeight(width);
+    double rest = low + gap + (isStacked() ? tagHigh + gap : 0) + engine.minHeight(width) + gap;
+    double head = Math.max(leastHead(width), Math.min(headHeight(), getHeight() - rest));
     head(isStacked() ? width : width - tagWide - gap, head);
     double top = head > 0 ? head + gap : 0;
     if (isStacked()) {
-      double high = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
-      tag.resizeRelocate(0, top, width, high);
-      top += high + gap;
+      tag.resizeRelocate(0, top, width, tagHigh);
+      top += tagHigh + gap;
     } else {
       tag.resizeRelocate(width - tagWide, 0, tagWide, head);
     }
-    double low = keys.minHeight(width);
     keys.resizeRelocate(0, getHeight() - low, width, low);
     middle(top, getHeight() - low - gap - top);
+  }
+
+  /** The keys with the part's name, where they and the drawing have room. */
+  private Tiles keys(double width, double tagHigh) {
+    double most = plain.minHeight(width) + touch.scale().px(NAMED_MM);
+    double others =
+        headHeight() + (isStacked() ? tagHigh + gap : 0) + engine.minHeight(width) + 2 * gap;
+    double high = named.minHeight(width);
+    boolean any = !named.getChildrenUnmodifiable().isEmpty();
+    boolean room = any && high <= most && others + high <= getHeight();
+    named.setVisible(room);
+    plain.setVisible(!room);
+    return room ? named : plain;
   }
 
   /** With the largest text the tag names the part, and nothing else does. */
@@ -131,11 +182,17 @@ final class NextView extends Region {
   }
 
   private double headHeight() {
-    return isNamedOnTag(touch) ? 0 : touch.scale().px(HEAD_MM);
+    return isNamedOnTag(touch) && !out ? 0 : touch.scale().px(HEAD_MM);
+  }
+
+  private void head(double width, double high) {
+    panel.setVisible(high > 0);
+    panel.resizeRelocate(0, 0, width, high);
+    next(width, high);
   }
 
   /** The place in letters of 20 mm, beside it the part and what to mark. */
-  private void head(double width, double high) {
+  private void next(double width, double high) {
     for (FitText words : List.of(place, what, mark)) {
       words.setVisible(high > 0);
     }

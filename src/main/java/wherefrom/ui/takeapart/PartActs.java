@@ -102,9 +102,8 @@ final class PartActs {
   void more() {
     List<Choice<Runnable>> more = new ArrayList<>();
     if (context.touch().isLarge()) {
-      more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
-      more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
       more.add(new Choice<>(this::sources, "Care!", "what can hurt at this step"));
+      more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
     }
     more.add(new Choice<>(this::later, "Later", "the next part waits, another is shown"));
     more.add(

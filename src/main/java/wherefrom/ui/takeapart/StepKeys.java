@@ -2,12 +2,13 @@ package wherefrom.ui.takeapart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
-/** The keys of taking apart. Large text leaves room for three: the others stand under More. */
+/** The keys of taking apart. Large text leaves room for four: the others stand under More. */
 final class StepKeys {
   private final Touch touch;
   private final PartActs acts;
@@ -19,27 +20,33 @@ final class StepKeys {
     this.bigParts = bigParts;
   }
 
-  /** The panel of what has just come out. */
-  OutPanel panel(Runnable undone) {
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Suspect", acts::suspect));
-    TouchKey undo = touch.key(touch.brief("Undo this", "Undo"), undone);
-    return new OutPanel(touch, undo, keys.toArray(TouchKey[]::new));
+  /**
+   * While a tagged part comes out or has come out, in few words.
+   *
+   * @param lead the big part that comes off next; empty for none
+   */
+  List<TouchKey> plain(Optional<BigPartRecord> lead) {
+    return ofPart("", lead);
   }
 
-  /** While a tagged part comes out. */
-  List<TouchKey> ofPart() {
+  /**
+   * The same, where each says which part it means.
+   *
+   * @param part {@code 1 IN rocker}
+   */
+  List<TouchKey> named(String part, Optional<BigPartRecord> lead) {
+    return ofPart(part.isEmpty() ? "" : ": " + part, lead);
+  }
+
+  private List<TouchKey> ofPart(String means, Optional<BigPartRecord> lead) {
     List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Suspect", acts::suspect));
-    if (!touch.isLarge()) {
-      keys.add(touch.key("Photo", acts::photo));
-    }
-    keys.add(touch.key("Note", acts::note));
-    if (!touch.isLarge()) {
+    keys.add(touch.key("Suspect" + means, acts::suspect));
+    keys.add(touch.key("Photo" + means, acts::photo));
+    keys.add(touch.key("Note" + means, acts::note));
+    if (!touch.isLarge() && lead.isPresent()) {
+      keys.add(touch.key("Later: " + lead.get().words(), () -> bigParts.pass(lead.get())));
+      keys.add(touch.key("New bag", () -> bigParts.bag(lead.get())));
+    } else if (!touch.isLarge()) {
       keys.add(touch.key("Type code", acts::typeCode));
       keys.add(touch.key("Care!", acts::sources));
     }

@@ -9,10 +9,8 @@ import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.LogbookException;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.entry.PartOut;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OffFirst;
@@ -60,7 +58,7 @@ final class TakeApartModel {
     return next().map(record -> record.part().home());
   }
 
-  /** The part that has just come out and has its panel; empty once that is over. */
+  /** The part that came out last and has its panel; empty before the first, and after UNDO. */
   Optional<PartRecord> out() {
     return out.flatMap(state()::findPart);
   }
@@ -155,8 +153,8 @@ final class TakeApartModel {
     inTheWay.dismiss();
   }
 
-  /** The panel of the part that came out has stood long enough. */
-  void settle() {
+  /** Something else has come off since the last part came out. */
+  void leave() {
     out = Optional.empty();
   }
 
@@ -254,18 +252,10 @@ final class TakeApartModel {
     return Optional.empty();
   }
 
-  /** Whether the part in the panel came out by the last step, so that it can be taken back here. */
-  boolean isLast() {
-    List<LoggedEntry> standing = state().standing();
-    return out().isPresent()
-        && standing.get(standing.size() - 1).entry() instanceof PartOut last
-        && out.equals(Optional.of(last.item()));
-  }
-
   private void undo() {
     inTheWay.clear();
     said = job.undo().sentence();
-    out = Optional.empty();
+    out = out.filter(item -> state().getPart(item).where() != Whereabouts.IN_ENGINE);
   }
 
   /** Leaves the next part for later. */

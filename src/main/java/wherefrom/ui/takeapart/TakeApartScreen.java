@@ -13,7 +13,6 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
@@ -24,7 +23,6 @@ import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -34,30 +32,23 @@ import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.WorkIndex;
 
-/** Taking apart: what comes out next and where; for a moment after each scan what came out. */
+/** Taking apart: what comes out next and where; what came out last. */
 public final class TakeApartScreen extends Page implements Watching {
-  /** How long the panel of a part that came out stands. */
-  private static final long PANEL_MILLIS = 3000;
-
-  private static final int MOST_KEYS = 6;
+  private static final int MOST = 6;
   private static final double SHAPE_MM = 30;
-  private static final double SMALL_SHAPE_MM = 22;
 
   private final TakeApartModel model;
   private final PartActs acts;
   private final BigPartStep bigParts;
   private final StepKeys stepKeys;
-  private final Tiles keys;
-  private final List<TouchKey> partKeys;
+  private final Tiles plain;
+  private final Tiles named;
   private final AnswerCard card;
   private final EnginePages pages;
   private final EngineView engine;
   private final TagKey tag;
   private final NextView next;
-  private final JustOutView justOut;
-  private final OutPanel panel;
   private final StackPane view = Panes.grow(new StackPane());
-  private Optional<Ticker.Ticking> standing = Optional.empty();
 
   public TakeApartScreen(ScreenContext context) {
     super(context, "Take apart");
@@ -73,18 +64,24 @@ public final class TakeApartScreen extends Page implements Watching {
             new WorkIndex(
                 context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
+    plain = Tiles.row(context.scale());
+    named = Tiles.row(context.scale());
     tag = touch.tag("It is out", "or scan its tag", this::press);
-    partKeys = stepKeys.ofPart();
-    keys = Tiles.row(context.scale(), partKeys.toArray(TouchKey[]::new));
-    next = new NextView(touch, tag, engine, keys);
-    panel = stepKeys.panel(() -> answer(model.act(Action.UNDO)));
-    justOut = new JustOutView(touch, panel, engine, tag);
+    next = new NextView(touch, tag, engine, plain, named);
     lay(view);
   }
 
   /** The big part that comes off before the next tagged part. */
   private Optional<BigPartRecord> lead() {
     return bigParts.find(model.here());
+  }
+
+  /** The keys say which part they mean: the one that came out last, else the next. */
+  private void keys(Optional<BigPartRecord> lead) {
+    boolean out = model.out().isPresent();
+    String part = model.subject().map(one -> model.name(one).brief()).orElse("");
+    plain.setCells(lead.filter(big -> !out).map(stepKeys::of).orElse(stepKeys.plain(lead)), MOST);
+    named.setCells(lead.isPresent() && !out ? List.of() : stepKeys.named(part, lead), MOST);
   }
 
   @Override
@@ -95,7 +92,6 @@ public final class TakeApartScreen extends Page implements Watching {
   @Override
   public void hidden() {
     context.sounds().hush();
-    standing.ifPresent(Ticker.Ticking::end);
   }
 
   @Override
@@ -181,44 +177,43 @@ public final class TakeApartScreen extends Page implements Watching {
   }
 
   private void draw(Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
-    if (model.out().isPresent()) {
-      drawOut(model.out().get(), lead, coming);
-    } else if (lead.isPresent()) {
-      drawNext(lead.get());
-    } else {
-      drawNext(coming);
-    }
+    keys(lead);
+    next.out(model.out().map(out -> model.name(out.part()).words()));
+    lead.ifPresentOrElse(this::drawNext, () -> drawNext(coming));
+    view.getChildren().setAll(next);
   }
 
   private void say(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
       tag.setWords("All are out", "go on: inspect");
-    } else if (NextView.isNamedOnTag(context.touch())) {
-      tag.setWords(model.name(coming.get().part()).words(), "is out, or scan it");
     } else {
-      tag.setWords("It is out", "or scan its tag");
+      tag.setWords("It is out: " + model.name(coming.get().part()).inLine(), first(coming.get()));
     }
   }
 
+  /** What to mark before the next part moves, while the place of that tells what came out last. */
+  private String first(PartRecord coming) {
+    String mark = StepWords.mark(context.state().layout(), coming.part());
+    boolean told = model.out().isEmpty() && !context.touch().isLarge();
+    return mark.isEmpty() || told ? "or scan its tag" : mark + " first";
+  }
+
   private void sayOff(BigPartRecord part) {
-    boolean named = NextView.isNamedOnTag(context.touch());
-    tag.setWords(
-        named ? Words.capital(part.words()) : "It is off",
-        named ? "is off, or scan it" : "or scan its tag");
+    boolean told = model.out().isEmpty() && !context.touch().isLarge();
+    tag.setWords("It is off: " + part.words(), told ? "or scan its tag" : "bag its bolts first");
   }
 
   private void drawNext(BigPartRecord part) {
     List<String> name = BigPartStep.name(part);
     Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
     next.show(name.get(0), name.get(1), "bag its bolts and count them", "take it off", shape);
-    keys.setCells(stepKeys.of(part), MOST_KEYS);
-    view.getChildren().setAll(next);
   }
 
   /** The next part is out; where none is left, the next day begins. */
   private void press() {
     Optional<BigPartRecord> lead = lead();
     if (lead.isPresent()) {
+      model.leave();
       bigParts.off(lead.get());
       context.touch().once();
     } else if (model.next().isPresent()) {
@@ -229,29 +224,7 @@ public final class TakeApartScreen extends Page implements Watching {
     }
   }
 
-  private void drawOut(PartRecord out, Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
-    panel.show(model.name(out.part()).words(), model.isLast());
-    String after =
-        coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out");
-    Region drawn = coming.map(part -> shape(part.part(), SMALL_SHAPE_MM)).orElseGet(Region::new);
-    justOut.show(
-        lead.map(part -> "Next: " + part.words()).orElse(after),
-        lead.map(part -> bigParts.shape(part, context.scale().px(SMALL_SHAPE_MM))).orElse(drawn));
-    view.getChildren().setAll(justOut);
-    standing.ifPresent(Ticker.Ticking::end);
-    standing = Optional.of(Ticker.WINDOW.repeat(PANEL_MILLIS, this::settle));
-  }
-
-  private void settle() {
-    standing.ifPresent(Ticker.Ticking::end);
-    model.settle();
-    refresh();
-    // The finger may be on its way to a key of the panel that has gone.
-    context.touch().settle();
-  }
-
   private void drawNext(Optional<PartRecord> coming) {
-    keys.setCells(partKeys, MOST_KEYS);
     if (coming.isEmpty()) {
       next.showNothing("Every part is out. Look at each of them next.");
     } else {
@@ -262,7 +235,6 @@ public final class TakeApartScreen extends Page implements Watching {
           StepWords.way(part),
           shape(part, SHAPE_MM));
     }
-    view.getChildren().setAll(next);
   }
 
   private Region shape(Part part, double mm) {

@@ -92,7 +92,7 @@ public final class LobeScreen extends Page {
     if (trouble.isEmpty()) {
       lift();
     } else {
-      context.say(trouble);
+      context.fail(trouble);
     }
   }
 
@@ -112,7 +112,7 @@ public final class LobeScreen extends Page {
         () -> {
           String trouble = model.take(typed);
           if (!trouble.isEmpty()) {
-            context.say(trouble);
+            context.fail(trouble);
           }
         });
     context.navigator().changed();

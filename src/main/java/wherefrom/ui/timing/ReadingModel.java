@@ -40,8 +40,11 @@ final class ReadingModel {
       return "";
     }
     FigureOutcome kept = book.read(lobe, degrees, typed);
+    if (kept instanceof FigureOutcome.Refused refused) {
+      return refused.sentence();
+    }
     degrees = "";
-    return kept instanceof FigureOutcome.Refused refused ? refused.sentence() : "";
+    return "";
   }
 
   /** Leaves the angle that stands. */

@@ -298,4 +298,60 @@ class PutTogetherStopsTest {
     assertThat(new OpenJob(sample.logbook, SampleJob.CLOCK).state().fitted()).isEmpty();
     assertThat(verdict(after.again()).word()).isEqualTo("right place");
   }
+
+  private void stopTheShell() {
+    together.scan(sample.read(sample.tag("rod-shell@R8L")));
+    assertThat(verdict(together.scan(sample.read(sample.card("R7L")))).word())
+        .isEqualTo("wrong place");
+  }
+
+  @Test
+  void aStopWaitsWhereAnotherPartIsFittedElsewhere() {
+    stopTheShell();
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@7IN")))).word())
+        .isEqualTo("wrong kind");
+    assertThat(verdict(together.scan(sample.read(sample.card("7IN")))).word())
+        .isEqualTo("right place");
+    assertThat(together.stop()).as("the pushrod was judged again").isEmpty();
+    assertThat(together.waiting()).isEqualTo(1);
+    assertThat(sample.job.state().standingStop().orElseThrow().item())
+        .isEqualTo(sample.part("rod-shell@R8L").item());
+    together.resumeWaiting();
+    assertThat(together.stop().orElseThrow().word()).isEqualTo("wrong place");
+    assertThat(verdict(new PutTogether(sample.job).last()).word()).isEqualTo("wrong place");
+  }
+
+  @Test
+  void aStopEndsWhereItsVeryPlaceIsFilled() {
+    stopTheShell();
+    assertThat(verdict(together.scan(sample.read(sample.tag("rod-shell@R7L")))).word())
+        .isEqualTo("right place");
+    assertThat(sample.job.state().standingStop()).isEmpty();
+  }
+
+  @Test
+  void aStopEndsWhereItsPartIsPutAway() {
+    stopTheShell();
+    new Handling(sample.job).lost(sample.part("rod-shell@R8L").item(), "");
+    together.letGoOfEnded();
+    assertThat(together.stop()).isEmpty();
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    sample.job.undo();
+    assertThat(sample.job.state().standingStop()).isPresent();
+  }
+
+  @Test
+  void aPushrodSaysNothingOfARockerThatWasStoppedAtTheSameSpot() {
+    together.scan(sample.read(sample.tag("rocker@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
+    assertThat(sample.job.state().standingStop().orElseThrow().item())
+        .isEqualTo(sample.part("rocker@5EX").item());
+    assertThat(together.scan(sample.read(sample.tag("rocker@3EX"))))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
+    assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("right place");
+    assertThat(sample.job.state().standingStop()).isEmpty();
+  }
 }

@@ -79,7 +79,8 @@ class MissingModelTest {
     assertThat(Halves.of(all.job.state(), Mode.FOLLOW_THE_LIST, next).part().large())
         .contains(typed);
     int named = all.part("rod-cap@R5L").item();
-    new MissingModel(all.job).replace(cap, "worn", NewPart.LIKE_THE_OLD);
+    MissingModel after = new MissingModel(all.job);
+    after.replace(after.rightful(cap).orElseThrow(), "worn", NewPart.LIKE_THE_OLD);
     assertThat(all.job.state().whereabouts(named)).isEqualTo(Whereabouts.RETIRED);
     assertThat(all.record("rod-cap@R3L").where()).isEqualTo(Whereabouts.OUT);
   }

@@ -14,7 +14,6 @@ import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
-import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
@@ -305,7 +304,7 @@ class PutTogetherModelTest {
     String old = sample.tag("pushrod@3EX");
     assertThat(
             new MissingModel(sample.job)
-                .replace(Place.find("pushrod@3EX").orElseThrow(), "worn out", NewPart.LIKE_THE_OLD))
+                .replace(sample.part("pushrod@3EX"), "worn out", NewPart.LIKE_THE_OLD))
         .contains(75);
     model.scan(sample.read(old));
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.STOP);

@@ -1,0 +1,114 @@
+package wherefrom.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Place;
+import wherefrom.rules.VerdictName;
+
+/**
+ * The stops that wait: the fold over the entries that give one and that end one. A stop waits until
+ * its part is judged again, fitted or put away, or its very place is filled with another part; a
+ * part that is fitted elsewhere says nothing of it. A tag that stood for no part is answered by the
+ * next fit.
+ */
+public final class Stops {
+  private static final EntryFold<Stops> READS =
+      EntryFold.<Stops>none()
+          .at(StopGiven.class, Stops::give)
+          .on(PartFitted.class, (stops, fit) -> stops.fitted(fit.item(), fit.place()))
+          .on(PartUnfitted.class, Stops::unfit)
+          .on(PartOut.class, (stops, out) -> stops.end(isOf(out.item())))
+          .on(PartLost.class, (stops, lost) -> stops.end(isOf(lost.item())))
+          .on(OffForWashing.class, (stops, off) -> stops.end(isOf(off.item())))
+          .on(SentToShop.class, (stops, sent) -> sent.items().forEach(it -> stops.end(isOf(it))))
+          .on(PartReplaced.class, (stops, it) -> stops.end(isOf(it.oldItem())));
+
+  private final PartsLedger parts;
+  private final List<LoggedEntry> waiting = new ArrayList<>();
+
+  Stops(PartsLedger parts) {
+    this.parts = parts;
+  }
+
+  void apply(LoggedEntry logged) {
+    READS.take(this, logged);
+  }
+
+  /** Those that wait, oldest first; each entry is a {@link StopGiven}. */
+  public List<LoggedEntry> waiting() {
+    return List.copyOf(waiting);
+  }
+
+  /** The one that was given last; empty when none waits. */
+  public Optional<LoggedEntry> last() {
+    return waiting.stream().reduce((earlier, later) -> later);
+  }
+
+  /** Those of a part; of the tags that stood for none where the item is 0. */
+  public List<LoggedEntry> of(int item) {
+    return waiting.stream().filter(it -> stop(it).item() == item).toList();
+  }
+
+  /** Those that a part which sits in its place, or goes into it, answers. */
+  public List<LoggedEntry> answeredBy(int item, Place place) {
+    return waiting.stream().filter(it -> isAnswered(stop(it), item, place)).toList();
+  }
+
+  private void give(StopGiven stop, LoggedEntry logged) {
+    if (stop.stands()) {
+      if (stop.item() != 0) {
+        end(isOf(stop.item()));
+      }
+      waiting.add(logged);
+    }
+  }
+
+  private void fitted(int item, Place place) {
+    end(stop -> isAnswered(stop, item, place));
+  }
+
+  /** A part that should not sit where it sits has been taken out. */
+  private void unfit(PartUnfitted unfitted) {
+    end(isOf(unfitted.item()).and(stop -> stop.word() == VerdictName.FITTED_BUT));
+  }
+
+  private static Predicate<StopGiven> isOf(int item) {
+    return stop -> stop.item() == item;
+  }
+
+  private void end(Predicate<StopGiven> which) {
+    waiting.removeIf(it -> which.test(stop(it)));
+  }
+
+  private static StopGiven stop(LoggedEntry logged) {
+    return (StopGiven) logged.entry();
+  }
+
+  private boolean isAnswered(StopGiven stop, int item, Place place) {
+    return stop.item() == 0
+        || stop.item() == item
+        || Spots.find(stop.spot()).filter(at -> isFilled(stop, at, place)).isPresent();
+  }
+
+  /** Two parts cannot be in one place; one that cannot live at a spot is not in it either. */
+  private boolean isFilled(StopGiven stop, Spot at, Place place) {
+    Optional<Boolean> other =
+        parts
+            .find(stop.item())
+            .map(record -> record.part().kind())
+            .map(kind -> Place.canLive(kind, at) && kind != place.kind());
+    return at.equals(place.spot()) && !other.orElse(false);
+  }
+}
