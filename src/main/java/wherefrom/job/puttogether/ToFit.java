@@ -3,6 +3,10 @@ package wherefrom.job.puttogether;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wherefrom.rules.Verdict;
+import wherefrom.rules.Objections;
+import wherefrom.rules.JobFacts;
+import java.util.Optional;
 import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
@@ -58,6 +62,35 @@ public final class ToFit {
 
   public List<Place> places(Section section) {
     return places().stream().filter(place -> isIn(section, place)).toList();
+  }
+
+  /**
+   * A part whose place is open and that would be stopped there for another reason than the place.
+   *
+   * @param why what would be said of it
+   */
+  public record Held(Place place, Part part, Verdict why) {}
+
+  /** Every open place whose part would be stopped, in the same order. */
+  public List<Held> held() {
+    return places().stream().flatMap(place -> findHeld(place).stream()).toList();
+  }
+
+  /** The part of an open place, where that would be stopped; empty where it can go in. */
+  public Optional<Held> findHeld(Place place) {
+    JobFacts bench = job.state().bench();
+    return bench
+        .findRightful(place)
+        .flatMap(
+            part ->
+                Objections.of(bench, part, place).stream()
+                    .findFirst()
+                    .map(objection -> new Held(place, part, objection.verdict())));
+  }
+
+  /** The first of these places whose part can go in; empty where each would be stopped. */
+  public Optional<Place> findFree(List<Place> open) {
+    return open.stream().filter(place -> findHeld(place).isEmpty()).findFirst();
   }
 
   /** Every part that sits in a place where something stands against it, in the same order. */

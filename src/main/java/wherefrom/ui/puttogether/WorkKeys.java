@@ -21,6 +21,12 @@ final class WorkKeys {
 
     void missing();
 
+    /** How many parts would be stopped at their places. */
+    int held();
+
+    /** What leads out of it, part by part. */
+    void showHeld();
+
     void skip();
 
     void print();
@@ -85,6 +91,10 @@ final class WorkKeys {
     List<TouchKey> made = new ArrayList<>();
     if (model.mode() == Mode.FOLLOW_THE_LIST) {
       made.add(touch.key("Skip", deeds::skip));
+      int held = deeds.held();
+      if (held > 0) {
+        made.add(touch.key("Held: " + held, deeds::showHeld));
+      }
     }
     if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
