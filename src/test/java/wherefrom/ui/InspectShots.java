@@ -17,6 +17,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.engine.EnginePageScreen;
+import wherefrom.ui.changes.FollowsScreen;
 import wherefrom.ui.inspect.CardScreen;
 import wherefrom.ui.inspect.CheckWords;
 import wherefrom.ui.inspect.InspectScreen;
@@ -43,6 +44,7 @@ final class InspectShots {
             CardScreen.class,
             ChoiceScreen.class,
             on(InspectShots::answering)),
+        shot("inspect-follows", FollowsScreen.class, InspectShots::failing),
         shot("inspect-words", WordsScreen.class, InspectShots::words));
   }
 
@@ -57,6 +59,16 @@ final class InspectShots {
       window.shell.context().open(sample.job);
       arrange.accept(window, sample);
     };
+  }
+
+  private static void failing(SampleWindow window, SampleJob sample) {
+    card("main-shell-face").accept(window, sample);
+    window.layOut();
+    if (window.shell.context().touch().isLarge()) {
+      window.press("Answer");
+      window.layOut();
+    }
+    window.pressBelow("Fail");
   }
 
   private static void show(SampleWindow window) {

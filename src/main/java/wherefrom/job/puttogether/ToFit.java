@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PlaceExcused;
@@ -133,7 +134,12 @@ public final class ToFit {
   }
 
   private static int side(Spot spot) {
-    return spot.match(valve -> valve.side().ordinal(), bore -> 0, rod -> 0, main -> 0, cam -> 0);
+    return spot.match(
+        valve -> valve.side() == ValveSide.INTAKE ? 0 : 1,
+        bore -> 0,
+        rod -> 0,
+        main -> 0,
+        cam -> 0);
   }
 
   /** The sections that hold at least one tracked place. */

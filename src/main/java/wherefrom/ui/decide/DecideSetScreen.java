@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.job.decide.Deciding.SetProposal;
+import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Foot;
@@ -85,9 +86,7 @@ public final class DecideSetScreen extends Page implements Scannable {
     tag.setWords(words(first()), touch().brief(more, ""));
     List<KeyRow.Act> acts = new ArrayList<>();
     for (Decision decision : Decision.values()) {
-      if (decision != first()) {
-        acts.add(act(words(decision), () -> ask(decision)));
-      }
+      acts.add(act(words(decision), () -> ask(decision)));
     }
     proposal().ifPresent(set -> acts.add(act("Why", () -> open(() -> why(set)))));
     keys.setActs(acts);
@@ -124,7 +123,12 @@ public final class DecideSetScreen extends Page implements Scannable {
 
   private void ask(Decision decision) {
     String title = String.format(Locale.ROOT, "Why %s the %s?", decision.word(), kind.plural());
-    List<String> reasons = DecideReason.of(decision).stream().map(DecideReason::words).toList();
+    Optional<String> objection = Machining.objection(decision, kind);
+    if (objection.isPresent()) {
+      context.say(objection.get());
+      return;
+    }
+    List<String> reasons = model.reasons(kind, decision);
     ReasonAsking.ask(context, title, reasons, words -> decide(decision, words));
   }
 

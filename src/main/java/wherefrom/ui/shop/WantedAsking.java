@@ -19,7 +19,7 @@ final class WantedAsking {
     RUN_OUT("measure run-out", false),
     CRACKS("check for cracks", ShopWork.CRACK_TEST, false),
     CLEAN("clean", false),
-    RESIZE("resize the big end", ShopWork.RESIZE, false),
+    RESIZE("resize rods", ShopWork.RESIZE, false),
     VALVES("grind the valve face", ShopWork.VALVES, false),
     FACES("grind the faces", false),
     GUIDES("fit new guides", false),
