@@ -3,9 +3,6 @@ package wherefrom.job.puttogether;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import wherefrom.rules.Verdict;
-import wherefrom.rules.Objections;
-import wherefrom.rules.JobFacts;
 import java.util.Optional;
 import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
@@ -16,7 +13,10 @@ import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
+import wherefrom.rules.Objections;
+import wherefrom.rules.Verdict;
 
 /**
  * What is still to be done in putting together: places to fit, and parts that sit in a place where
