@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.job.entry.PartOut;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
-import wherefrom.job.entry.PartOut;
 import wherefrom.parts.Whereabouts;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.home.JobHomeScreen;

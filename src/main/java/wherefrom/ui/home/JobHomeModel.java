@@ -151,8 +151,10 @@ final class JobHomeModel {
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
     add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
     BagBook book = BagBook.of(state());
-    add(counts, Sign.OUT, book.bigPartsOff().size(), "big parts");
-    add(counts, Sign.OUT, book.openBags().size(), "bags");
+    int off = book.bigPartsOff().size();
+    int bags = book.openBags().size();
+    add(counts, Sign.OUT, off, off == 1 ? "big part" : "big parts");
+    add(counts, Sign.OUT, bags, bags == 1 ? "bag" : "bags");
     return counts;
   }
 
