@@ -1,6 +1,7 @@
 package wherefrom.ui.puttogether;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
@@ -11,15 +12,12 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.WayOut;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -32,7 +30,6 @@ final class PutTogetherModel {
 
   private final OpenJob job;
   private final PutTogether together;
-  private final ToFit missing;
   private final ScreenAnswer start;
   private ToldFit told;
   private Optional<ToldFit> beforeAsk = Optional.empty();
@@ -43,7 +40,6 @@ final class PutTogetherModel {
   PutTogetherModel(OpenJob job) {
     this.job = job;
     this.together = new PutTogether(job);
-    this.missing = new ToFit(job);
     this.kind =
         together
             .target()
@@ -171,18 +167,9 @@ final class PutTogetherModel {
     return take(together::turned);
   }
 
-  /** The stopped part is laid away. */
-  Optional<Cue> putAway() {
-    return take(together::putAway);
-  }
-
-  /** The stopped part is for another place. */
-  Optional<Cue> otherPlace() {
-    return take(together::otherPlace);
-  }
-
-  Optional<Cue> tookOut() {
-    return take(together::tookOut);
+  /** Does what leads out of a stop. */
+  Optional<Cue> leave(Function<PutTogether, FitOutcome> way) {
+    return take(() -> way.apply(together));
   }
 
   /** The deeds that lead out of the stop that stands. */
@@ -303,22 +290,11 @@ final class PutTogetherModel {
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    told = ToldFit.of(state(), step, isAside(step) || isListed(step) ? Answers.beside(next, due()) : next);
+    told =
+        ToldFit.of(
+            state(), step, Answers.leavesDue(step, mode()) ? Answers.beside(next, due()) : next);
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue();
-  }
-
-  /** The list goes on at its next place, whatever was taken back. */
-  private boolean isListed(FitOutcome step) {
-    return step instanceof FitOutcome.TookBack && mode() == PutTogether.Mode.FOLLOW_THE_LIST;
-  }
-
-  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
-  private static boolean isAside(FitOutcome step) {
-    return step instanceof FitOutcome.Said
-        || (step instanceof FitOutcome.Judged judged
-            && judged.verdict() instanceof CodeVerdict
-            && judged.verdict().cue() == Cue.ASK);
   }
 
   /** The step that UNDO takes back; a stop or a half that stands on the screen is none. */
@@ -331,10 +307,5 @@ final class PutTogetherModel {
     return together.isHalf()
         ? "the half that waits: " + String.join(", ", due().lines())
         : UndoWords.of(state(), together.findUndone());
-  }
-
-  /** How many places are open. */
-  int missing() {
-    return missing.places().size();
   }
 }

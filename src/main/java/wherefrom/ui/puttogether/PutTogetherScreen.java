@@ -4,8 +4,6 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.LoggedEntry;
-import wherefrom.job.bags.BigPartRecord;
-import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
@@ -14,7 +12,6 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
 import wherefrom.ui.app.WholeGlass;
@@ -22,7 +19,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.WorkIndex;
-import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements WholeGlass, Watching {
@@ -45,8 +41,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
             context,
             new WorkIndex(context, "Which place?", model::here, this::tap, this::scannedOnPage));
     engine = pages.view();
-    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
-    right = new RightView(context.touch(), model, new RightKeys());
+    TogetherKeys keys =
+        new TogetherKeys(
+            context, model, beside, engine, this::answer, this::typeCode, this::moveOn);
+    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), keys), engine);
+    right = new RightView(context.touch(), model, keys);
     ways = new StopWays(context, model, this::answer, this::typeCode);
     stop = new StopView(context.touch(), ways, context.corner());
   }
@@ -208,122 +207,5 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   private void typeCode(String question) {
     TypedCode.ask(context, question, this::scan);
-  }
-
-  /** The place in question, where there is a photograph of it as it was. */
-  private Optional<Place> photographed() {
-    return model
-        .right()
-        .map(RightModel::place)
-        .or(() -> model.halves().flatMap(Halves::here))
-        .filter(place -> PhotosOf.isAny(context.state(), place));
-  }
-
-  private void photo() {
-    photographed().ifPresent(place -> PhotosOf.open(context, place));
-  }
-
-  private final class Deeds implements WorkKeys.Deeds {
-    @Override
-    public void choose(Mode mode) {
-      answer(model.choose(mode));
-    }
-
-    @Override
-    public void typeCode() {
-      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
-    }
-
-    @Override
-    public void missing() {
-      context.navigator().open(() -> new MissingScreen(context));
-    }
-
-    @Override
-    public int held() {
-      return new ToFit(context.getJob()).held().size();
-    }
-
-    @Override
-    public void showHeld() {
-      context.navigator().open(() -> new HeldScreen(context));
-    }
-
-    @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
-    }
-
-    @Override
-    public void turnOver() {
-      engine.turnOver();
-    }
-
-    @Override
-    public boolean hasPhoto() {
-      return photographed().isPresent();
-    }
-
-    @Override
-    public void photo() {
-      PutTogetherScreen.this.photo();
-    }
-
-    @Override
-    public void ways() {
-      MoreWays.open(context, this);
-    }
-
-    @Override
-    public Optional<BigPartRecord> bigPart() {
-      return beside.next();
-    }
-
-    @Override
-    public void show(BigPartRecord part) {
-      context.navigator().show(ScreenId.BIG_PART, part.number());
-    }
-
-    @Override
-    public void print() {
-      context.navigator().show(ScreenId.PRINT_TAGS);
-    }
-
-    @Override
-    public void decide() {
-      context.navigator().show(ScreenId.DECIDE);
-    }
-  }
-
-  private final class RightKeys implements RightView.Keys {
-    @Override
-    public void turned() {
-      answer(model.turned());
-    }
-
-    @Override
-    public void typeCode() {
-      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
-    }
-
-    @Override
-    public void finish() {
-      context.navigator().open(() -> new MissingScreen(context));
-    }
-
-    @Override
-    public boolean hasPhoto() {
-      return photographed().isPresent();
-    }
-
-    @Override
-    public void photo() {
-      PutTogetherScreen.this.photo();
-    }
-
-    @Override
-    public void more() {
-      moveOn();
-    }
   }
 }
