@@ -8,8 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
 import wherefrom.inspection.Sources;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.JobPartNames;
+import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionMade;
@@ -29,6 +33,7 @@ import wherefrom.quantity.Money;
 import wherefrom.rules.Ban;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.consequence.Article;
 
 /** Decisions: proposed by the rules with their reasons, made by the person. */
@@ -87,6 +92,21 @@ public final class Deciding {
     }
     reasons.add(new Proposal.Reason("Replace " + kind.plural() + " as a set.", Sources.PRACTICE));
     return Optional.of(new SetProposal(kind, Decision.REPLACE, reasons));
+  }
+
+  /**
+   * What still speaks against a part that is to be used again, in words: a doubt that no reading
+   * within its limit has answered. Empty where nothing is in doubt.
+   */
+  public Optional<String> findOpenDoubt(int item) {
+    List<MeasuredResult> read = job.state().measures().listResults(Subject.ofPart(item));
+    boolean good =
+        read.stream().anyMatch(result -> result.worst() == Look.PASS)
+            && read.stream().allMatch(result -> result.worst().compareTo(Look.PASS) <= 0);
+    return new JobPartNames(job.state())
+        .findFound(job.state().getPart(item).part())
+        .filter(found -> !good)
+        .map(PartNames.Found::check);
   }
 
   public Answer decide(int item, Decision decision, String reason) {

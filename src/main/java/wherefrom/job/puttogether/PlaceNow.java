@@ -12,7 +12,6 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.text.Words;
 
 /** How the place of a scan stands once the scan was taken back. */
 record PlaceNow(Place place) {
@@ -67,11 +66,11 @@ record PlaceNow(Place place) {
     return new FitOutcome.TookBack(words + "." + now);
   }
 
-  /** {@code Rod 7, lower shell is still empty.}, or which part is in it. */
+  /** {@code Recorded as empty: rod 7, lower shell.}, or which part: only the engine knows more. */
   String words(EngineJob job) {
-    String name = Words.capital(place.words());
     return job.findFitted(place)
-        .map(there -> name + ": " + there.code(job.engine()).typed() + " is still in it.")
-        .orElse(name + " is still empty.");
+        .map(there -> "Recorded as in: " + there.code(job.engine()).typed() + " in ")
+        .orElse("Recorded as empty: ")
+        .concat(place.words() + ".");
   }
 }

@@ -6,6 +6,7 @@ import wherefrom.job.Unmated;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Place;
+import wherefrom.rules.Verdict;
 import wherefrom.text.Words;
 
 /**
@@ -98,6 +99,12 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optio
     return "Reason: " + chosen + ". Hold, or scan YES." + told(unmated);
   }
 
+  private String swapped() {
+    return hand.stop().orElseThrow() instanceof Verdict.PlaceTaken taken
+        ? " Taken out: " + taken.fitted().words() + "."
+        : "";
+  }
+
   /** What is said of the stopped part once it is fitted on purpose. */
   String onPurpose(String reason, Optional<Unmated> unmated) {
     return "Fitted on purpose: "
@@ -107,6 +114,7 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optio
         + ": "
         + reason.strip()
         + "."
+        + swapped()
         + told(unmated);
   }
 

@@ -137,6 +137,11 @@ final class DecidePartModel {
     };
   }
 
+  /** What is still in doubt where the part is to be used again all the same. */
+  Optional<String> doubtAbout(Decision decision) {
+    return decision == Decision.REUSE ? deciding.findOpenDoubt(item) : Optional.empty();
+  }
+
   /** Decides; what came of it, in a sentence. */
   String decide(Decision decision, String reason) {
     Deciding.Answer answer = deciding.decide(item, decision, reason);

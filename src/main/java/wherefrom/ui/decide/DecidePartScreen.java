@@ -7,6 +7,8 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -122,7 +124,25 @@ public final class DecidePartScreen extends ListPage implements Scannable {
 
   private void ask(Decision decision) {
     String title = "Why " + decision.word() + " it?";
-    ReasonAsking.ask(context, title, model.reasons(decision), words -> decide(decision, words));
+    ReasonAsking.ask(context, title, model.reasons(decision), words -> weigh(decision, words));
+  }
+
+  /** A part in doubt that nobody has measured is cleared only by somebody who was told so. */
+  private void weigh(Decision decision, String reason) {
+    model
+        .doubtAbout(decision)
+        .ifPresentOrElse(doubt -> askAll(doubt, reason), () -> decide(decision, reason));
+  }
+
+  private void askAll(String doubt, String reason) {
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(() -> {}, "No, look or measure first", doubt),
+            new Choice<>(
+                () -> decide(Decision.REUSE, reason),
+                "Reuse it all the same",
+                "it stands in the record"));
+    open(() -> new ChoiceScreen<>(context, "Still in doubt: reuse it?", ways, Runnable::run));
   }
 
   private void decide(Decision decision, String reason) {

@@ -2,7 +2,6 @@ package wherefrom.ui.puttogether;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
@@ -15,7 +14,6 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
@@ -114,20 +112,22 @@ final class PutTogetherModel {
         : take(() -> together.scan(found));
   }
 
-  /** Whether a card is about the parts here; the others work the keys. */
-  boolean takes(Action card) {
-    boolean reasons = stop().isPresent() && canFitOnPurpose();
-    return switch (card) {
-      case UNDO, REPEAT -> true;
-      case SKIP -> stop().isPresent() || mode() == PutTogether.Mode.FOLLOW_THE_LIST;
-      case NEXT -> reasons;
-      case YES -> reasons && (reason().isPresent() || stopped().first().isScan());
-      case HELP -> false;
-    };
+  Optional<Cue> tap(Place place) {
+    return take(() -> together.tap(place));
   }
 
-  Optional<Cue> tap(Spot spot) {
-    return take(() -> together.tap(spot));
+  /** How many stops wait that do not stand here. */
+  int waiting() {
+    return together.waiting();
+  }
+
+  /** The screen comes up again: what was ended elsewhere stands here no more. */
+  void shown() {
+    boolean stopped = stop().isPresent();
+    together.letGoOfEnded();
+    if (stopped && stop().isEmpty()) {
+      told = ToldFit.words(due());
+    }
   }
 
   Optional<Cue> act(Action action) {
@@ -208,6 +208,7 @@ final class PutTogetherModel {
 
   /** The right place has been seen: what is due now stands again. */
   void moveOn() {
+    together.resumeWaiting();
     told = ToldFit.words(due());
     told.answer().kind().ifPresent(shown -> kind = shown);
   }
@@ -223,16 +224,21 @@ final class PutTogetherModel {
                     .map(place -> new RightModel(job, together, verdict, place)));
   }
 
-  /** The place that the halves of what is due are about. */
+  /** The place that is ringed. */
   Optional<Place> here() {
-    return halves().flatMap(Halves::here);
+    return dueHalves().here(standing().answer(), mode());
+  }
+
+  /** The halves of what is due, whatever else is told beside it. */
+  Halves dueHalves() {
+    return Halves.of(job, together);
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
     ScreenAnswer answer = standing().answer();
     boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
-    return plain ? Optional.of(Halves.of(state(), mode(), together.due())) : Optional.empty();
+    return plain ? Optional.of(dueHalves()) : Optional.empty();
   }
 
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
@@ -272,17 +278,12 @@ final class PutTogetherModel {
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    told = ToldFit.of(state(), step, isAside(step) ? Answers.beside(next, due()) : next);
+    told = ToldFit.of(state(), step, Answers.isAside(step) ? Answers.beside(next, due()) : next);
+    if (step instanceof FitOutcome.TookBack) {
+      told = ToldFit.words(next.saying((next.small() + " " + due().small()).strip()));
+    }
     next.kind().ifPresent(shown -> kind = shown);
-    return next.cue();
-  }
-
-  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
-  private static boolean isAside(FitOutcome step) {
-    return step instanceof FitOutcome.Said
-        || (step instanceof FitOutcome.Judged judged
-            && judged.verdict() instanceof CodeVerdict
-            && judged.verdict().cue() == Cue.ASK);
+    return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
   }
 
   /** What UNDO would take back, in few words. */

@@ -42,10 +42,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     EnginePages pages =
         new EnginePages(
             context,
-            new WorkIndex(context, "Which place?", model::here, this::tap, this::scannedOnPage));
+            new WorkIndex(
+                context, () -> model.dueHalves().question(), model::here, this::tap, this::scannedOnPage));
     engine = pages.view();
     work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
-    right = new RightView(context.touch(), model, new RightKeys());
+    right = new RightView(context.touch(), model, new RightKeys(context, this));
     ways = new StopWays(context, model, this::answer, this::typeCode);
     stop = new StopView(context.touch(), ways, context.corner());
   }
@@ -82,6 +83,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
       answer(model.again());
       return;
     }
+    model.shown();
     if (model.stop().isPresent()) {
       context.sounds().play(Cue.STOP);
     }
@@ -110,12 +112,14 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public boolean takes(Action card) {
-    return model.takes(card);
+    return TakenCards.takes(model, card);
   }
 
   @Override
   public boolean expects(TagType type) {
-    return type == TagType.PLACE_CARD && model.halves().filter(Halves::hasPart).isPresent();
+    return type == TagType.PLACE_CARD
+        && (model.halves().filter(Halves::hasPart).isPresent()
+            || (model.stop().isPresent() && model.stopped().first().isPlace()));
   }
 
   @Override
@@ -142,7 +146,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     answer(model.act(Action.UNDO));
   }
 
-  private void moveOn() {
+  void turned() {
+    answer(model.turned());
+  }
+
+  void moveOn() {
     model.moveOn();
     draw();
   }
@@ -150,7 +158,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   /** A place was tapped, on the drawing or on one of its pages. */
   private void tap(Place place) {
     context.navigator().backTo(this);
-    answer(model.tap(place.spot()));
+    answer(model.tap(place));
   }
 
   private void scannedOnPage(Scanned scanned) {
@@ -191,12 +199,20 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     }
   }
 
-  private void typeCode(String question) {
-    TypedCode.ask(context, question, this::scan);
+  private void scanTyped(Scanned typed) {
+    if (CopiedCode.isShown(model, typed.getFound())) {
+      CopiedCode.ask(context, () -> scan(typed));
+    } else {
+      scan(typed);
+    }
+  }
+
+  void typeCode(String question) {
+    TypedCode.ask(context, question, this::scanTyped);
   }
 
   /** The place in question, where there is a photograph of it as it was. */
-  private Optional<Place> photographed() {
+  Optional<Place> photographed() {
     return model
         .right()
         .map(RightModel::place)
@@ -204,7 +220,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
         .filter(place -> PhotosOf.isAny(context.state(), place));
   }
 
-  private void photo() {
+  void photo() {
     photographed().ifPresent(place -> PhotosOf.open(context, place));
   }
 
@@ -265,40 +281,13 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     }
 
     @Override
+    public void stop() {
+      moveOn();
+    }
+
+    @Override
     public void decide() {
       context.navigator().show(ScreenId.DECIDE);
-    }
-  }
-
-  private final class RightKeys implements RightView.Keys {
-    @Override
-    public void turned() {
-      answer(model.turned());
-    }
-
-    @Override
-    public void typeCode() {
-      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
-    }
-
-    @Override
-    public void finish() {
-      context.navigator().open(() -> new MissingScreen(context));
-    }
-
-    @Override
-    public boolean hasPhoto() {
-      return photographed().isPresent();
-    }
-
-    @Override
-    public void photo() {
-      PutTogetherScreen.this.photo();
-    }
-
-    @Override
-    public void more() {
-      moveOn();
     }
   }
 }
