@@ -2,25 +2,30 @@
 # The classes that are wanted first, ready to be mapped, in the place of the runtime's own archive, where
 # they are valid wherever its folder lies:
 #   archive.sh IMAGE CLASSES
-# The bytes follow from the order in which classes came. Interpreted, at fixed addresses and with room
-# for all (no collection between), one race is left in JDK 17: the finalizer's thread and the main thread
-# both want jdk.internal.misc.VM. Only a dump in which the finalizer's came first is let run to its end,
-# and it has to come out twice.
+# The bytes follow from the order in which classes came, and a little from how long the names of the
+# person and the folders are: so it is done in a folder of a set length, under no name and environment.
+# Interpreted, at fixed addresses and with room for all (no collection between), one race is left in
+# JDK 17: the finalizer's thread and the main thread both want jdk.internal.misc.VM. Only a dump in which
+# the finalizer's came first is let run to its end, and it has to come out twice.
 set -euo pipefail
 image=$(realpath "$1")
 classes=$(realpath "$2")
-work=$(mktemp -d)
+work=$(mktemp -d /tmp/wherefrom-XXXXXXXXXX)
 dump=""
 tidy() { kill -9 $dump 2>/dev/null || true; rm -rf "$work"; }
 trap tidy EXIT
-archive=$image/lib/server/classes.jsa
+rm -f "$image/lib/server/classes.jsa"
+cp -a "$image" "$work/image"
+cp "$classes" "$work/classes"
+cd "$work"
+archive=$work/image/lib/server/classes.jsa
 
 begin() {
   rm -f "$archive" "$work/order"
-  setarch -R "$image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC \
-    -Xmx512m -Xms512m -Xmn400m -XX:MetaspaceSize=512m \
+  env -i LC_ALL=C.UTF-8 setarch -R "$work/image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC \
+    -Duser.name=nobody -Duser.home=/ -Xmx512m -Xms512m -Xmn400m -XX:MetaspaceSize=512m \
     "-Xlog:class+load,class+init:file=$work/order:none:filecount=0" \
-    "-XX:SharedClassListFile=$classes" "-XX:SharedArchiveFile=$archive" -m wherefrom/wherefrom.Main &
+    "-XX:SharedClassListFile=$work/classes" "-XX:SharedArchiveFile=$archive" -m wherefrom/wherefrom.Main &
   dump=$!
 }
 
@@ -47,7 +52,10 @@ for ((try = 1; try <= 200; try++)); do
   dump=""
   sum=$(sha256sum < "$archive" | cut -d' ' -f1)
   echo "try $try: $sum"
-  if grep -q "$sum" "$work/sums" 2>/dev/null; then exit 0; fi
+  if grep -q "$sum" "$work/sums" 2>/dev/null; then
+    cp "$archive" "$image/lib/server/classes.jsa"
+    exit 0
+  fi
   echo "$sum" >> "$work/sums"
 done
 echo "No class archive came out twice" >&2

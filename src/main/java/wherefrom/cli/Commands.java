@@ -47,6 +47,7 @@ final class Commands {
           "ring",
           "weight",
           "before",
+          "casting",
           "plan",
           "debris",
           "decide",
@@ -122,6 +123,7 @@ final class Commands {
       case "ring" -> RingCommands.all();
       case "weight" -> WeightCommands.all();
       case "before" -> BeforeCommands.all();
+      case "casting" -> CastingCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

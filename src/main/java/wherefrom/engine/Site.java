@@ -1,6 +1,7 @@
 package wherefrom.engine;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -77,32 +78,55 @@ public sealed interface Site {
         At::new);
   }
 
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<Whole, R> whole,
+      Function<At, R> at,
+      Function<BigEnd, R> bigEnd,
+      Function<Main, R> main,
+      Function<OfBank, R> bank) {
+    if (this instanceof Whole one) {
+      return whole.apply(one);
+    }
+    if (this instanceof At one) {
+      return at.apply(one);
+    }
+    if (this instanceof BigEnd one) {
+      return bigEnd.apply(one);
+    }
+    if (this instanceof Main one) {
+      return main.apply(one);
+    }
+    return bank.apply((OfBank) this);
+  }
+
   /** The number of its cylinder, main or cam bearing; empty of a bank and of all the engine. */
   default Optional<Integer> findNumber() {
-    if (this instanceof Main main) {
-      return Optional.of(main.number());
-    }
-    return this instanceof At at
-        ? at.spot()
-            .match(
-                valve -> at.spot().findCylinder(),
-                bore -> at.spot().findCylinder(),
-                rod -> at.spot().findCylinder(),
-                main -> Optional.of(main.number()),
-                bearing -> Optional.of(bearing.number()))
-        : findCylinder();
+    return match(
+        whole -> Optional.empty(),
+        at -> Optional.of(at.spot().number()),
+        end -> Optional.of(end.cylinder()),
+        main -> Optional.of(main.number()),
+        bank -> Optional.empty());
   }
 
   /** The one spot that it is; empty where it is more. */
   default Optional<Spot> findSpot() {
-    return this instanceof At at ? Optional.of(at.spot()) : Optional.empty();
+    return match(
+        whole -> Optional.empty(),
+        at -> Optional.of(at.spot()),
+        end -> Optional.empty(),
+        main -> Optional.empty(),
+        bank -> Optional.empty());
   }
 
   /** The cylinder that it names; empty where it names none, or more than one. */
   default Optional<Integer> findCylinder() {
-    if (this instanceof BigEnd end) {
-      return Optional.of(end.cylinder());
-    }
-    return this instanceof At at ? at.spot().findCylinder() : Optional.empty();
+    return match(
+        whole -> Optional.empty(),
+        at -> at.spot().findCylinder(),
+        end -> Optional.of(end.cylinder()),
+        main -> Optional.empty(),
+        bank -> Optional.empty());
   }
 }

@@ -14,6 +14,7 @@ public final class Checks {
               ValveChecks.ROWS,
               BottomEndChecks.ROWS,
               CastingChecks.ROWS,
+              CastingTests.ROWS,
               TeardownChecks.ROWS)
           .flatMap(List::stream)
           .toList();

@@ -38,6 +38,9 @@ public enum Feature {
   FLYWHEEL("flywheel", Reach.WHOLE),
   DAMPER("damper", Reach.WHOLE),
   CORE_PLUGS("core plugs", Reach.BANK),
+  VALVE_TIP("valve tip and lash", Reach.VALVE),
+  BLOCK("block", Reach.WHOLE),
+  CHAMBER("chamber and plug hole", Reach.CYLINDER),
   COMPRESSION("compression", Reach.CYLINDER),
   RUNNING("running engine", Reach.WHOLE),
   OUTSIDE("hoses, wires and brackets", Reach.WHOLE);
@@ -69,6 +72,16 @@ public enum Feature {
 
   public Reach reach() {
     return reach;
+  }
+
+  /** Whether its looks are due while the parts lie on the bench. */
+  public boolean isDueOnTheBench() {
+    return !isBeforeTeardown() && this != VALVE_TIP;
+  }
+
+  /** Whether it is a casting that is decided about, and carries no tag. */
+  public boolean isCasting() {
+    return this == BLOCK || this == HEAD;
   }
 
   /** Whether it can be read only before the engine comes apart. */

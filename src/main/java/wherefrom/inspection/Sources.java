@@ -56,6 +56,10 @@ public final class Sources {
 
   public static final String TM_272 = "TM 9-2320-272-24-2, table 4-1";
 
+  /** Where a rocker runs on the tip: colored, turned over, looked at. */
+  public static final String CIRCLE_TRACK_TIP =
+      "circletrack.com, ctrp_0609_pushrod_length, \"Valve Tip\", 2006";
+
   /** The odd one out of a set. */
   public static final String ODD_ONE =
       "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17, from memory";

@@ -14,6 +14,10 @@ import wherefrom.parts.PartKind;
 final class ValveChecks {
   static final List<Check> ROWS =
       List.of(
+          Check.of(Feature.VALVE_TIP, "tip-pattern", "Where does the rocker run on the tip?")
+              .how("Color the tip, set the lash, turn the crank twice, look.", "The shiny band.")
+              .tells("Narrow, in the middle.", "Wide, or off the middle.", "Runs to an edge.")
+              .source(Sources.CIRCLE_TRACK_TIP),
           Check.of(PartKind.VALVE, "valve-tip", "Is the tip square?")
               .how("Look; draw a keeper over the groove.", "The stem's end and the keeper groove.")
               .tells(

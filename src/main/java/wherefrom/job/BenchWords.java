@@ -12,6 +12,7 @@ import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
+import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.LimitTyped;
@@ -35,6 +36,7 @@ final class BenchWords {
       EntryRows.<EntryWords, String>none()
           .on(SubjectPhotographed.class, (words, it) -> "photograph of " + at(words, it.subject()))
           .on(FeatureLooked.class, BenchWords::looked)
+          .on(FeatureDecided.class, BenchWords::decided)
           .on(ChangePlanned.class, (words, plan) -> planned(plan))
           .on(PlanDropped.class, (words, dropped) -> "plan " + dropped.plan() + " dropped")
           .on(ChangeMade.class, (words, made) -> made(made))
@@ -73,6 +75,10 @@ final class BenchWords {
 
   private static String looked(EntryWords words, FeatureLooked look) {
     return at(words, look.subject()) + ", " + look(look.check(), look.look());
+  }
+
+  private static String decided(EntryWords words, FeatureDecided it) {
+    return at(words, it.subject()) + ": " + it.decision().word();
   }
 
   private static String planned(ChangePlanned plan) {

@@ -7,6 +7,7 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMarked;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.BigPartsNamed;
+import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
@@ -27,7 +28,8 @@ final class BesideParts {
               BigPartMoved.class,
               BigPartMarked.class,
               BigPartDecided.class,
-              GasketsListed.class));
+              GasketsListed.class,
+              FeatureDecided.class));
 
   private BesideParts() {}
 }

@@ -77,16 +77,20 @@ public enum Caution {
           + " Leave no wrench on the crank. Hands clear of belts and fan.",
       "FAA AC 43.13-1B, Acceptable Methods, Techniques, and Practices, 1998, 8-14",
       "b"),
+  PRESSURE_TEST(
+      "Pressure test: plates and plugs can fly. Let the machine shop do it.",
+      "common practice, no source",
+      "c"),
   RADIATOR_CAP("Take the radiator cap off a cold engine only.", "common practice, no source", "b"),
   EXHAUST_GAS(
       "Run it outdoors, or lead the exhaust out. Hot parts burn.",
       "common practice, no source",
       "b"),
-  SOLVENT("Solvent: no flame, fresh air, gloves, eye protection.", "TM 5-4210-220-34, 2-19", "0"),
+  SOLVENT("Solvent: no flame, fresh air, gloves, eye protection.", "TM 5-4210-220-34, 2-19", "0c"),
   COMPRESSED_AIR(
       "Compressed air: under 30 psi, with a chip guard and eye protection. Never at skin.",
       "29 CFR 1910.242(b)",
-      "0"),
+      "0c"),
   HOT_TANK(
       "Hot tank: lye burns skin and attacks aluminum.",
       "from memory, unverified; limit in 29 CFR 1910.1000 Table Z-1",
@@ -96,6 +100,7 @@ public enum Caution {
   private static final String OIL = "o";
   private static final String START = "s";
   private static final String TOGETHER = "b";
+  private static final String CASTINGS = "c";
 
   private final String sentence;
   private final String source;
@@ -138,6 +143,11 @@ public enum Caution {
   /** The cautions of draining the oil and looking for debris in it. */
   public static List<Caution> atOil() {
     return at(OIL);
+  }
+
+  /** The cautions of washing, cracking and pressing the bare castings. */
+  public static List<Caution> atCastings() {
+    return at(CASTINGS);
   }
 
   /** The cautions of gauges on an engine that is still together. */

@@ -23,6 +23,7 @@ import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
+import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.GasketsListed;
@@ -132,6 +133,7 @@ final class EntryTypes {
     name("big-part-moved", BigPartMoved.class);
     name("big-part-marked", BigPartMarked.class);
     name("big-part-decided", BigPartDecided.class);
+    name("feature-decided", FeatureDecided.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

@@ -169,11 +169,9 @@ final class EngineArt {
         Ink.BLACK);
   }
 
+  /** The cylinder that a part is drawn at; 0 of what stands between cylinders or in all views. */
   private static int cylinder(Spot spot) {
-    if (spot instanceof ValveSpot valve) {
-      return valve.cylinder();
-    }
-    return spot instanceof RodSpot rod ? rod.cylinder() : 0;
+    return spot.match(ValveSpot::cylinder, bore -> 0, RodSpot::cylinder, main -> 0, bearing -> 0);
   }
 
   /**

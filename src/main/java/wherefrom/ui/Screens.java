@@ -36,8 +36,8 @@ import wherefrom.ui.timing.TimingScreen;
 import wherefrom.ui.torque.TorqueScreen;
 
 /**
- * Every screen that others lead to: one line each. Makers of one class, not twenty method references
- * or lambdas: each of those would be a class of its own before the first picture.
+ * Every screen that others lead to: one line each. Makers of one class, not twenty method
+ * references or lambdas: each of those would be a class of its own before the first picture.
  */
 public final class Screens {
   private Screens() {}

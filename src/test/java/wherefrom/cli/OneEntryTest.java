@@ -254,6 +254,8 @@ class OneEntryTest {
     call(1, "weight set", "--what", "shells", "--figure", "45g");
     call(0, "before list");
     call(0, "before signs");
+    call(0, "casting list");
+    call(1, "casting decide", "--of", "block@", "--as", "reuse");
     call(0, "weight list");
     call(0, "weight bob");
   }

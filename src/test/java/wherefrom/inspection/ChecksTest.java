@@ -82,6 +82,7 @@ class ChecksTest {
           "ring-look|at least 0.0035 in per inch of bore; over 0.008 a worn bore|Hastings Service Tips",
           "head-flat|0.003 in across, 0.005 in along|TM 9-4940-549-14&P, 12-14",
           "head-flat|0.004 in|TM 10-3930-653-14&P",
+          "block-pressure|40 psi on the jacket, in water of 180 to 200 °F|TM 5-3895-359-14&P",
           "head-flat|0.006 in along, 0.004 in across|TM 5-3820-256-24-5",
           "deck-flat|0.003 in, 0.006 in in all|TM 5-4320-300-14",
           "rod-journal-look|out-of-round and taper 0.0005 in|TM 5-3805-262-34",

@@ -10,6 +10,7 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.ToFit;
@@ -56,6 +57,17 @@ class FitRecordTest {
     assertThat(in("pushrod@3IN")).contains(bench.part("pushrod@3IN"));
     assertThat(job.state().standing())
         .noneMatch(it -> it.entry() instanceof PartFitted one && one.place().key().contains("1IN"));
+  }
+
+  /** It was left empty for want of its part; that reason is gone with the part's coming. */
+  @Test
+  void aReasonToLeaveAPlaceEmptyEndsWithAFit() {
+    bench.record(new PlaceExcused(place("pushrod@1IN"), "none to be had"));
+    assertThat(job.state().findExcuse(place("pushrod@1IN"))).contains("none to be had");
+    fit("pushrod@1IN", "1IN");
+    assertThat(job.state().findExcuse(place("pushrod@1IN"))).isEmpty();
+    bench.record(new PartUnfitted(bench.item("pushrod@1IN"), "it was dirty"));
+    assertThat(job.state().findExcuse(place("pushrod@1IN"))).isEmpty();
   }
 
   @Test

@@ -41,6 +41,7 @@ import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
+import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.GasketsListed;
@@ -249,7 +250,8 @@ final class EveryEntry {
         new BigPartMoved(1, Whereabouts.AT_SHOP, "with the other"),
         new BigPartMarked(1, "cast 1234, a punch mark at the front"),
         new BigPartDecided(1, Decision.MACHINE, "warped"),
-        new GasketsListed(true));
+        new GasketsListed(true),
+        new FeatureDecided("block@", Decision.REUSE, "no crack found"));
   }
 
   private static JobOpened opened() {

@@ -3,10 +3,12 @@ package wherefrom.ui;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.before.BeforeTeardown;
+import wherefrom.job.inspect.Castings;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
@@ -18,6 +20,7 @@ import wherefrom.ui.before.HeardScreen;
 import wherefrom.ui.before.SignsScreen;
 import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.inspect.CardScreen;
+import wherefrom.ui.inspect.CastingsScreen;
 import wherefrom.ui.measure.CompareScreen;
 import wherefrom.ui.measure.ReadingsScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -66,6 +69,21 @@ final class BeforeShots {
             CardScreen.class,
             context ->
                 new CardScreen(context, new Subject.AFeature(Feature.OUTSIDE, ""), List.of())),
+        shot(
+            "valve-tip",
+            CardScreen.class,
+            context ->
+                new CardScreen(context, new Subject.AFeature(Feature.VALVE_TIP, "3EX"), List.of())),
+        shot("castings", CastingsScreen.class, CastingsScreen::new),
+        shot(
+            "castings-block",
+            CardScreen.class,
+            context -> new CardScreen(context, new Subject.AFeature(Feature.BLOCK, ""), List.of())),
+        shot(
+            "castings-chamber",
+            CardScreen.class,
+            context ->
+                new CardScreen(context, new Subject.AFeature(Feature.CHAMBER, "B3"), List.of())),
         shot(
             "before-compared",
             CompareScreen.class,
@@ -116,6 +134,9 @@ final class BeforeShots {
     looks.answer(BeforeTeardown.cylinder(3), "leak-exhaust", Look.FAIL, "");
     looks.answer(BeforeTeardown.cylinder(3), "leak-intake", Look.PASS, "");
     looks.answer(RUNNING, "needle-beat", Look.FAIL, "");
+    Subject block = new Subject.AFeature(Feature.BLOCK, "");
+    looks.answer(block, "block-threads", Look.FAIL, "rear left, insert");
+    new Castings(sample.job).decide("block@", Decision.MACHINE, "insert");
     return sample;
   }
 

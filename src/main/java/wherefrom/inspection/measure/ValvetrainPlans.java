@@ -78,6 +78,13 @@ final class ValvetrainPlans {
               .how("Scale and stop at that height. Write the height in the note.")
               .between(20, 4000)
               .source(Sources.TM_247_SPRINGS),
+          lash("lash-cold", "Lash, cold", "Feeler that just drags, engine cold"),
+          lash("lash-hot", "Lash, hot", "Feeler that just drags, engine hot"),
+          lash("lash-after", "Lash after the first heat", "Cold again, after the first heat"),
+          ReadingPlan.of(Feature.VALVE_TIP, "lifter-preload", "Lifter preload", Shape.VALUE)
+              .at("preload", "From zero lash down: how far the plunger went")
+              .how("Lifter on the heel of its lobe. Write turns and thread in the note.")
+              .between(0, 6),
           ReadingPlan.of(Feature.CAMSHAFT, "cam-end-play", "Cam end play", Shape.VALUE)
               .at("play", "Dial on the cam's nose, pushed back and forth")
               .between(0, 2),
@@ -87,4 +94,12 @@ final class ValvetrainPlans {
               .source(Sources.TM_237));
 
   private ValvetrainPlans() {}
+
+  /** Cold or hot, as the cam's sheet says; how the heel was found goes into the note. */
+  private static ReadingPlan lash(String key, String title, String words) {
+    return ReadingPlan.of(Feature.VALVE_TIP, key, title, Shape.VALUE)
+        .at("lash", words)
+        .how("Lifter on the heel. The cam's sheet says hot or cold.")
+        .between(0, 2);
+  }
 }

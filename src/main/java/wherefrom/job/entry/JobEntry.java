@@ -60,6 +60,7 @@ public sealed interface JobEntry
         BigPartMoved,
         BigPartMarked,
         BigPartDecided,
+        FeatureDecided,
         GasketsListed,
         TakenBack,
         Act {

@@ -93,8 +93,8 @@ public final class Inspecting {
       }
     }
     for (Subject.AFeature feature : features(job.state().layout())) {
-      if (feature.feature().isBeforeTeardown()) {
-        continue; // It has a list of its own, and cannot be done on parts that lie on the bench.
+      if (!feature.feature().isDueOnTheBench()) {
+        continue; // It cannot be done on parts that lie on the bench.
       }
       add(left, feature, feature.words());
     }

@@ -110,6 +110,7 @@ public record BuildRecord(
             RingRecord.section(job),
             WeightRecord.section(job),
             BeforeRecord.section(job),
+            CastingRecord.section(job),
             RecordTables.tools(job),
             TorqueRecord.section(job),
             TimingRecord.section(job),

@@ -38,14 +38,16 @@ final class RecordSheetsMaker {
           Feature.STUD,
           Feature.LIFTER_BORE,
           Feature.VALVE_SEAT,
-          Feature.ROCKER_SHAFT);
+          Feature.ROCKER_SHAFT,
+          Feature.VALVE_TIP);
   private static final List<Feature> OF_BORE =
       List.of(
           Feature.COMPRESSION,
           Feature.ROD_JOURNAL,
           Feature.ROD_HOUSING,
           Feature.BORE,
-          Feature.RINGS);
+          Feature.RINGS,
+          Feature.CHAMBER);
   private static final List<String> ORDINALS =
       List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
 

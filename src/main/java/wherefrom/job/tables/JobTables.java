@@ -23,7 +23,8 @@ public final class JobTables {
           "rings",
           "signs",
           "bags",
-          "big-parts");
+          "big-parts",
+          "castings");
 
   private JobTables() {}
 
@@ -44,6 +45,7 @@ public final class JobTables {
         RingTables.rings(job),
         BeforeTables.signs(job),
         BagTables.bags(job.state()),
-        BagTables.bigParts(job.state()));
+        BagTables.bigParts(job.state()),
+        CastingTables.castings(job));
   }
 }

@@ -64,14 +64,13 @@ public record Change(ChangeKind kind, String where, Optional<Amount> size, Strin
   }
 
   private String place() {
-    Site site = site();
-    if (site instanceof Site.BigEnd end) {
-      return "rod " + end.cylinder();
-    }
-    if (site instanceof Site.Main main) {
-      return "main " + main.number();
-    }
-    return findSpot().map(Spot::words).orElse(where + " bank");
+    return site()
+        .match(
+            whole -> "",
+            at -> at.spot().words(),
+            end -> "rod " + end.cylinder(),
+            main -> "main " + main.number(),
+            bank -> bank.bank() + " bank");
   }
 
   /** Where it is; the spot, where it names a part's place. */
@@ -83,7 +82,7 @@ public record Change(ChangeKind kind, String where, Optional<Amount> size, Strin
 
   /** The spot that it names, when it names one. */
   Optional<Spot> findSpot() {
-    return site() instanceof Site.At at ? Optional.of(at.spot()) : Optional.empty();
+    return site().findSpot();
   }
 
   /** What is wrong with it for an engine, in a sentence; empty when nothing is. */

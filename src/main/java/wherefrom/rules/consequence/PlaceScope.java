@@ -27,7 +27,7 @@ enum PlaceScope {
     @Override
     Predicate<Place> of(Change change, Layout layout) {
       Site site = change.site();
-      return site instanceof Site.Whole ? place -> true : place -> isIn(site, place.spot(), layout);
+      return place -> isIn(site, place.spot(), layout);
     }
   },
   /** The same bank; all, where the change names none. */
@@ -91,15 +91,19 @@ enum PlaceScope {
   }
 
   private static boolean isIn(Site site, Spot spot, Layout layout) {
-    if (site instanceof Site.At at) {
-      return isSame(at.spot(), spot);
-    }
-    return site instanceof Site.OfBank named
-        ? spot.findCylinder()
-            .flatMap(layout::findBank)
-            .filter(bank -> bank.name().equals(named.bank()))
-            .isPresent()
-        : site.equals(Site.around(spot));
+    return site.match(
+        whole -> true,
+        at -> isSame(at.spot(), spot),
+        end -> end.equals(Site.around(spot)),
+        main -> main.equals(Site.around(spot)),
+        named -> isOfBank(spot, named.bank(), layout));
+  }
+
+  private static boolean isOfBank(Spot spot, String name, Layout layout) {
+    return spot.findCylinder()
+        .flatMap(layout::findBank)
+        .filter(bank -> bank.name().equals(name))
+        .isPresent();
   }
 
   private static Optional<Bank> bankOf(Change change, Layout layout) {

@@ -43,7 +43,8 @@ final class BottomEndSketches {
               .hollow(box(36, 6, 48, 50))
               .line("M36 14H84")
               .look("bore-look", 36, 13, 8, "ridge")
-              .look("bore-look", 84, 32, 11, "thrust side"),
+              .look("bore-look", 84, 32, 11, "thrust side")
+              .look("bore-crack", 60, 13, 8, "top of the bore"),
           Sketch.of("rings")
               .body("M62 4A26 26 0 1 1 58 4V10A20 20 0 1 0 62 10Z")
               .look("ring-look", 60, 7, 9, "gap"));

@@ -21,7 +21,36 @@ final class CastingSketches {
               .hollow(disc(96, 30, 11))
               .line("M8 13H112M8 30H112M8 47H112M8 12L112 48M8 48L112 12")
               .look("head-flat", 60, 30, 9, "between chambers")
-              .look("head-flat", 36, 13, 6, "six lines"),
+              .look("head-flat", 36, 13, 6, "six lines")
+              .look("head-crack", 48, 30, 8, "between the seats")
+              .look("head-pressure", 60, 16, 6, "water passages")
+              .look("head-threads", 60, 47, 6, "each hole"),
+          Sketch.of("block")
+              .body(box(8, 8, 104, 46))
+              .hollow(disc(26, 22, 9))
+              .hollow(disc(49, 22, 9))
+              .hollow(disc(72, 22, 9))
+              .hollow(disc(95, 22, 9))
+              .line("M12 40H108M12 46H108")
+              .hollow(disc(14, 12, 2))
+              .hollow(disc(106, 12, 2))
+              .hollow(disc(37, 12, 2))
+              .hollow(disc(60, 12, 2))
+              .hollow(disc(84, 12, 2))
+              .look("block-crack", 60, 22, 7, "between bores")
+              .look("block-pressure", 37, 31, 7, "water jacket")
+              .look("block-threads", 84, 12, 5, "each hole")
+              .look("block-dowels", 14, 12, 5, "dowel")
+              .look("gallery-plugs", 10, 40, 6, "plug")
+              .look("galleries", 60, 43, 8, "from end to end"),
+          Sketch.of("chamber")
+              .body(box(20, 4, 80, 52))
+              .hollow(disc(60, 30, 22))
+              .body(disc(49, 30, 9))
+              .body(disc(70, 26, 7))
+              .hollow(disc(66, 44, 4))
+              .look("chamber-crack", 60, 28, 6, "between the seats")
+              .look("plug-thread", 66, 44, 6, "plug hole"),
           Sketch.of("deck")
               .body(box(6, 8, 108, 44))
               .hollow(disc(24, 30, 12))
@@ -119,6 +148,8 @@ final class CastingSketches {
         .hollow(disc(60, 30, 19))
         .line("M20 30H41M79 30H100")
         .look(kind + "-look", 60, 12, 8, "bare metal inside")
-        .look(kind + "-look", 60, 48, 8, "and in the cap");
+        .look(kind + "-look", 60, 48, 8, "and in the cap")
+        .look("main-threads", 28, 30, 7, "bolt hole")
+        .look("main-threads", 92, 30, 7, "register");
   }
 }

@@ -79,6 +79,7 @@ public final class InspectScreen extends Page implements Scannable {
     if (dirty > 0) {
       acts.add(act("Before washing", this::beforeWashing));
     }
+    acts.add(act("Castings", () -> open(() -> new CastingsScreen(context))));
     keys.setActs(acts);
     grid.show(model.groups().stream().map(this::cell).toList());
   }

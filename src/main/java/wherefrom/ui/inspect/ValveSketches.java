@@ -9,6 +9,12 @@ import java.util.List;
 final class ValveSketches {
   static final List<Sketch> ROWS =
       List.of(
+          Sketch.of("valve-tip")
+              .body(disc(60, 30, 26))
+              .hollow(box(54, 8, 12, 44))
+              .line("M34 30H86")
+              .look("tip-pattern", 60, 30, 10, "narrow, in the middle")
+              .look("tip-pattern", 82, 30, 6, "never at an edge"),
           Sketch.of("valve")
               .body("M8 26H14V24H20V26H76Q92 26 100 8H106V52H100Q92 34 76 34H20V36H14V34H8Z")
               .line("M100 8V52")

@@ -113,7 +113,7 @@ public final class SubjectIndex implements EngineIndex {
     return switch (feature) {
       case LOBE, LIFTER_BORE -> PartKind.LIFTER;
       case STUD, ROCKER_SHAFT -> PartKind.ROCKER;
-      case VALVE_SEAT -> PartKind.VALVE;
+      case VALVE_SEAT, VALVE_TIP -> PartKind.VALVE;
       case CAM_JOURNAL -> PartKind.CAM_BEARING;
       case ROD_JOURNAL -> PartKind.ROD_CAP;
       case ROD_HOUSING -> PartKind.ROD;

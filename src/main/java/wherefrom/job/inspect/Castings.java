@@ -1,0 +1,137 @@
+package wherefrom.job.inspect;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.FeatureDecided;
+import wherefrom.job.photos.Photograph;
+import wherefrom.parts.BigPartKind;
+
+/**
+ * Block and heads: their tests, photographs, and what becomes of each. Where a head is a big part
+ * of the job as well, one decision is for both.
+ */
+public final class Castings {
+
+  /**
+   * One casting.
+   *
+   * @param cards its tests, each with its latest answer
+   * @param photographs how many there are of it
+   */
+  public record Casting(
+      Subject.AFeature subject,
+      List<CheckCard> cards,
+      int photographs,
+      Optional<Decision> decision,
+      String reason) {
+    public Casting {
+      cards = List.copyOf(cards);
+    }
+
+    /** {@code block}, {@code left head}. */
+    public String words() {
+      return subject.feature() == Feature.HEAD ? subject.where() + " head" : subject.words();
+    }
+
+    /** The worst answer so far. */
+    public Look worst() {
+      return cards.stream().map(CheckCard::look).max(Look::compareTo).orElse(Look.NOT_LOOKED);
+    }
+
+    public long countOpen() {
+      return cards.stream().filter(card -> card.look() == Look.NOT_LOOKED).count();
+    }
+
+    /** Whether a test speaks against it and nobody has decided, or a test is left. */
+    public boolean isOpen() {
+      boolean doubted = worst().compareTo(Look.PASS) > 0;
+      return countOpen() > 0 || (doubted && decision.isEmpty());
+    }
+  }
+
+  private record Made(Decision decision, String reason) {}
+
+  private final OpenJob job;
+
+  public Castings(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The block, then each head. */
+  public List<Casting> list() {
+    Inspecting inspecting = new Inspecting(job);
+    return Inspecting.features(job.state().layout()).stream()
+        .filter(at -> at.feature().isCasting())
+        .sorted((one, other) -> other.feature().compareTo(one.feature()))
+        .map(at -> casting(inspecting, at))
+        .toList();
+  }
+
+  /** The casting of this name; empty where it is none. */
+  public Optional<Casting> find(String subject) {
+    return list().stream().filter(one -> one.subject().key().equals(subject)).findFirst();
+  }
+
+  private Casting casting(Inspecting inspecting, Subject.AFeature at) {
+    Optional<Made> made = made(at);
+    return new Casting(
+        at,
+        inspecting.cards(at),
+        Photograph.listOf(job.state(), at).size(),
+        made.map(Made::decision),
+        made.map(Made::reason).orElse(""));
+  }
+
+  /** The latest decision, on the casting or on the big part that it is. */
+  private Optional<Made> made(Subject.AFeature at) {
+    int number = bigPart(at).map(BigPartRecord::number).orElse(0);
+    Optional<Made> last = Optional.empty();
+    for (LoggedEntry logged : job.state().standing()) {
+      if (logged.entry() instanceof FeatureDecided one && one.subject().equals(at.key())) {
+        last = Optional.of(new Made(one.decision(), one.reason()));
+      } else if (logged.entry() instanceof BigPartDecided one && one.number() == number) {
+        last = Optional.of(new Made(one.decision(), one.reason()));
+      }
+    }
+    return last;
+  }
+
+  private Optional<BigPartRecord> bigPart(Subject.AFeature at) {
+    return BagBook.of(job.state()).bigParts().stream()
+        .filter(part -> part.part().name().kind() == BigPartKind.HEAD)
+        .filter(
+            part ->
+                part.part().name().bank().equals(at.where())
+                    || (part.part().name().bank().isEmpty() && !at.where().isEmpty()))
+        .findFirst();
+  }
+
+  /**
+   * Keeps what becomes of a casting.
+   *
+   * @return what is wrong, in a sentence; empty where it was kept
+   */
+  public Optional<String> decide(String subject, Decision decision, String reason) {
+    Optional<Casting> casting = find(subject);
+    if (casting.isEmpty()) {
+      return Optional.of("This engine has no casting \"" + subject + "\".");
+    }
+    Optional<BigPartRecord> big = bigPart(casting.get().subject());
+    if (big.isPresent()) {
+      new BigParts(job).decide(big.get().number(), decision, reason);
+    } else {
+      job.record(new FeatureDecided(subject, decision, reason.strip()));
+    }
+    return Optional.empty();
+  }
+}
