@@ -119,6 +119,13 @@ final class Judging {
         });
   }
 
+  /** The entry of the stop that stands here; one that waits behind it is none. */
+  Optional<LoggedEntry> findOwnStop() {
+    return hand.stop()
+        .map(stop -> job.state().stops().of(hand.item()))
+        .flatMap(stops -> stops.stream().reduce((earlier, later) -> later));
+  }
+
   /** Lets go of a stop that was ended elsewhere, as where its part was sent away. */
   void letGoOfEnded() {
     if (hand.stop().isPresent() && job.state().stops().of(hand.item()).isEmpty()) {

@@ -10,6 +10,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
@@ -43,10 +44,14 @@ record PlaceNow(Place place) {
                     .map(spot -> new Place(kind, spot)));
   }
 
-  /** Takes the stop that stands back, else the last step; says how its place stands then. */
-  static FitOutcome takeBack(OpenJob job) {
-    Optional<LoggedEntry> stop = job.takeBackStop();
+  /**
+   * Takes the stop that stands back, else the last step; says how its place stands then.
+   *
+   * @param stop the stop that stands
+   */
+  static FitOutcome takeBack(OpenJob job, Optional<LoggedEntry> stop) {
     if (stop.isPresent()) {
+      job.record(new TakenBack(stop.get().sequence()));
       return tookBack(job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
     }
     return job.undo()

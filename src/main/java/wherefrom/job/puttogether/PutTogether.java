@@ -23,7 +23,7 @@ public final class PutTogether {
   public enum Mode {
     /** The next place is named; the part is scanned. */
     FOLLOW_THE_LIST,
-    /** Part and place card are scanned, in either order. */
+    /** Part and place card, in either order. */
     SCAN_BOTH,
     /** Only shows where a part goes; nothing is logged. */
     WHERE_DOES_THIS_GO
@@ -57,12 +57,10 @@ public final class PutTogether {
     return remember(prompts().next());
   }
 
-  /** The stop that stands. */
   public Optional<Verdict> stop() {
     return hand().stop();
   }
 
-  /** The reason that is chosen for fitting on purpose. */
   public Optional<String> reason() {
     return hand().findReason();
   }
@@ -78,7 +76,7 @@ public final class PutTogether {
 
   /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
   public Optional<LoggedEntry> findUndone() {
-    return isHalf() ? Optional.empty() : job.findStandingStop().or(job::findLastStep);
+    return isHalf() ? Optional.empty() : judging.findOwnStop().or(job::findLastStep);
   }
 
   /** Whether a part or a place waits for its other half. */
@@ -253,7 +251,7 @@ public final class PutTogether {
       resumeWaiting();
       return new FitOutcome.TookBack("the half that waited is dropped.");
     }
-    FitOutcome step = PlaceNow.takeBack(job);
+    FitOutcome step = PlaceNow.takeBack(job, judging.findOwnStop());
     // A stop is let go of only once the logbook has it that it is taken back.
     judging.drop();
     // What was taken back may have covered, or solved, a stop that then stands again.

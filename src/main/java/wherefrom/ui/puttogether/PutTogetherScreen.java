@@ -124,6 +124,14 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public void scan(Scanned scanned) {
+    if (scanned.isTyped() && CopiedCode.isShown(model, scanned.getFound())) {
+      CopiedCode.ask(context, () -> take(scanned));
+    } else {
+      take(scanned);
+    }
+  }
+
+  private void take(Scanned scanned) {
     if (!beside.take(scanned.getFound(), model)) {
       sound(model.scan(scanned.getFound()));
       beside.tell(model);
@@ -199,16 +207,8 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     }
   }
 
-  private void scanTyped(Scanned typed) {
-    if (CopiedCode.isShown(model, typed.getFound())) {
-      CopiedCode.ask(context, () -> scan(typed));
-    } else {
-      scan(typed);
-    }
-  }
-
   void typeCode(String question) {
-    TypedCode.ask(context, question, this::scanTyped);
+    TypedCode.ask(context, question, this::scan);
   }
 
   /** The place in question, where there is a photograph of it as it was. */

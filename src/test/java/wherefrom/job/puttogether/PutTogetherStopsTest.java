@@ -376,4 +376,14 @@ class PutTogetherStopsTest {
     assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
         .isEqualTo("right place");
   }
+
+  @Test
+  void undoTakesBackTheFitThatCameAfterAWaitingStopAndNotThatStop() {
+    stopTheShell();
+    together.scan(sample.read(sample.tag("pushrod@7IN")));
+    together.scan(sample.read(sample.card("7IN")));
+    together.act(Action.UNDO);
+    assertThat(sample.job.state().fitted()).isEmpty();
+    assertThat(sample.job.state().stops().of(sample.part("rod-shell@R8L").item())).hasSize(1);
+  }
 }
