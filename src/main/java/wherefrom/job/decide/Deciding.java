@@ -8,13 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.inspection.Decision;
-import wherefrom.inspection.Look;
 import wherefrom.inspection.Sources;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
-import wherefrom.job.JobPartNames;
-import wherefrom.job.MeasuredResult;
+import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearances;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
@@ -33,7 +32,6 @@ import wherefrom.quantity.Money;
 import wherefrom.rules.Ban;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
-import wherefrom.rules.PartNames;
 import wherefrom.rules.consequence.Article;
 
 /** Decisions: proposed by the rules with their reasons, made by the person. */
@@ -94,21 +92,6 @@ public final class Deciding {
     return Optional.of(new SetProposal(kind, Decision.REPLACE, reasons));
   }
 
-  /**
-   * What still speaks against a part that is to be used again, in words: a doubt that no reading
-   * within its limit has answered. Empty where nothing is in doubt.
-   */
-  public Optional<String> findOpenDoubt(int item) {
-    List<MeasuredResult> read = job.state().measures().listResults(Subject.ofPart(item));
-    boolean good =
-        read.stream().anyMatch(result -> result.worst() == Look.PASS)
-            && read.stream().allMatch(result -> result.worst().compareTo(Look.PASS) <= 0);
-    return new JobPartNames(job.state())
-        .findFound(job.state().getPart(item).part())
-        .filter(found -> !good)
-        .map(PartNames.Found::check);
-  }
-
   public Answer decide(int item, Decision decision, String reason) {
     return decide(List.of(item), decision, reason);
   }
@@ -126,6 +109,10 @@ public final class Deciding {
       }
       if (part.get().where() == Whereabouts.RETIRED) {
         return new Answer.Refused(part.get().part().words() + " is replaced already.");
+      }
+      Optional<String> senseless = Machining.objection(decision, part.get().part().kind());
+      if (senseless.isPresent()) {
+        return new Answer.Refused(senseless.get());
       }
       Optional<Ban> ban = job.state().findBan(item);
       if (decision == Decision.REUSE && ban.isPresent()) {
@@ -180,6 +167,14 @@ public final class Deciding {
         || (!part.part().fresh()
             && ((state.decisionsAskedOfAll() && part.where() != Whereabouts.IN_ENGINE)
                 || state.findBan(item).isPresent()));
+  }
+
+  /** Whether any reading says something of a part: its own, or that of a clearance it makes. */
+  public boolean isMeasured(int item) {
+    Subject subject = Subject.ofPart(item);
+    return !job.state().measures().listResults(subject).isEmpty()
+        || new OilClearances(job.state()).findFor(job.state().getPart(item).part()).isPresent()
+        || !new PairClearances(job.state()).find(subject).isEmpty();
   }
 
   /** Asks for a decision on every used part before it is fitted, or no longer. */

@@ -23,6 +23,8 @@ import wherefrom.ui.controls.TagKey;
 
 /** One part: what is proposed and why; the person presses one of three keys and says why. */
 public final class DecidePartScreen extends ListPage implements Scannable {
+  private static final String NOT_MEASURED = "looked at, not measured";
+
   private final int item;
   private final boolean once;
   private final DecidePartModel model;
@@ -75,14 +77,11 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     } else {
       turn("Inspect it", "", () -> context.navigator().show(ScreenId.INSPECT, item));
     }
-    boolean named = model.decision().isEmpty();
     List<KeyRow.Act> acts = new ArrayList<>();
     for (Decision decision : Decision.values()) {
-      if (!named || !proposed.equals(Optional.of(decision))) {
-        acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
-      }
+      acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
     }
-    acts.add(act("Its page", () -> context.navigator().show(ScreenId.PART, item)));
+    acts.add(act("Part page", () -> context.navigator().show(ScreenId.PART, item)));
     keys.setActs(acts);
   }
 
@@ -122,27 +121,34 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     open(() -> new DecidePartScreen(context, other));
   }
 
+  /** The keys keep their places, so that a hand that knows them cannot decide something else. */
   private void ask(Decision decision) {
+    Optional<String> objection = model.objection(decision);
+    if (objection.isPresent()) {
+      context.say(objection.get());
+      return;
+    }
     String title = "Why " + decision.word() + " it?";
-    ReasonAsking.ask(context, title, model.reasons(decision), words -> weigh(decision, words));
+    ReasonAsking.ask(context, title, model.reasons(decision), words -> keep(decision, words));
   }
 
-  /** A part in doubt that nobody has measured is cleared only by somebody who was told so. */
-  private void weigh(Decision decision, String reason) {
+  private void keep(Decision decision, String reason) {
     model
-        .doubtAbout(decision)
-        .ifPresentOrElse(doubt -> askAll(doubt, reason), () -> decide(decision, reason));
+        .question(reason)
+        .ifPresentOrElse(
+            question -> unmeasured(question, decision), () -> decide(decision, reason));
   }
 
-  private void askAll(String doubt, String reason) {
-    List<Choice<Runnable>> ways =
+  /** What was not measured is never written down as measured. */
+  private void unmeasured(String question, Decision decision) {
+    Runnable measure = () -> context.navigator().show(ScreenId.MEASURE, item);
+    Runnable anyway = () -> decide(decision, NOT_MEASURED);
+    String word = Words.capital(decision.word());
+    List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>(() -> {}, "No, look or measure first", doubt),
-            new Choice<>(
-                () -> decide(Decision.REUSE, reason),
-                "Reuse it all the same",
-                "it stands in the record"));
-    open(() -> new ChoiceScreen<>(context, "Still in doubt: reuse it?", ways, Runnable::run));
+            new Choice<>(measure, "Measure it", ""),
+            new Choice<>(anyway, word + " it all the same", "kept as: " + NOT_MEASURED));
+    open(() -> new ChoiceScreen<>(context, question, choices, Runnable::run));
   }
 
   private void decide(Decision decision, String reason) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
@@ -284,6 +285,11 @@ final class PutTogetherModel {
     }
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
+  }
+
+  /** The step that UNDO takes back; a stop or a half that stands on the screen is none. */
+  Optional<LoggedEntry> undone() {
+    return stop().isPresent() ? Optional.empty() : together.findUndone();
   }
 
   /** What UNDO would take back, in few words. */

@@ -106,8 +106,7 @@ class WayOutTest {
       caps.job.record(new PartOut(caps.part(key).item()));
     }
     caps.job.record(
-        new PartFitted(
-            caps.part("rod-cap@R4L").item(), Place.find("rod-cap@R4L").orElseThrow()));
+        new PartFitted(caps.part("rod-cap@R4L").item(), Place.find("rod-cap@R4L").orElseThrow()));
     PutTogetherModel shell = new PutTogetherModel(caps.job);
     shell.scan(caps.read(caps.tag("rod-shell@R4L")));
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.STOP);
@@ -237,7 +236,6 @@ class WayOutTest {
           window.press("Decide");
           window.press("Reuse");
           window.press("measured good");
-          assertThat(window.words()).contains("Still in doubt: reuse it?");
           window.press("Reuse it all the same");
           assertThat(window.shell.current()).isInstanceOf(PutTogetherScreen.class);
           assertThat(window.words()).contains("Now scan the place card");
