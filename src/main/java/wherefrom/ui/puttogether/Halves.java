@@ -6,6 +6,7 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.PutTogether.Mode;
@@ -81,11 +82,12 @@ record Halves(
 
   /** Of what is due now: the part or the place that waits, the list's next place, or nothing. */
   static Halves of(OpenJob open, PutTogether together) {
+    return of(open, together.mode(), together.due());
+  }
+
+  static Halves of(OpenJob open, Mode mode, FitOutcome due) {
     EngineJob job = open.state();
-    Mode mode = together.mode();
-    return together
-        .due()
-        .match(
+    return due.match(
             judged -> nothing(mode),
             waiting -> part(open, waiting.part().part()),
             waiting -> spot(job, waiting.spot()),
