@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -42,7 +43,7 @@ final class JobCommands {
             Option.needed("--name", "TEXT", "a name that you will recognize"),
             Option.maybe("--layout", "NAME", "one of those that wherefrom layouts lists"),
             Option.maybe("--layout-file", "F", "a layout of your own instead"),
-            Option.maybe("--track", "KIND,…|all", "more kinds of part to track"),
+            Option.maybe("--track", "KIND,…|recommended|all", "more kinds of part to track"),
             Option.maybe("--units", "inch|metric", "units; the settings' where not given"))
         .noting(
             "Kinds: " + kinds() + ".",
@@ -104,10 +105,13 @@ final class JobCommands {
     return shelf.listLayouts().stream().filter(layout -> layout.name().equals(name)).findFirst();
   }
 
+  private static final Map<String, Set<PartKind>> GROUPS =
+      Map.of("all", PartKind.all(), "recommended", PartKind.recommended());
+
   private static Set<PartKind> tracked(Call call) throws BadInput {
     Set<PartKind> kinds = EnumSet.copyOf(PartKind.alwaysOn());
     for (String key : call.listed("--track")) {
-      kinds.addAll(key.equals("all") ? PartKind.all() : Set.of(kind(key)));
+      kinds.addAll(GROUPS.containsKey(key) ? GROUPS.get(key) : Set.of(kind(key)));
     }
     return kinds;
   }

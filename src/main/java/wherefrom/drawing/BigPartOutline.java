@@ -1,8 +1,8 @@
 package wherefrom.drawing;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import java.util.List;
 import wherefrom.engine.Layout;
 import wherefrom.parts.BigPartKind;
 import wherefrom.parts.BigPartName;
@@ -76,13 +76,7 @@ public final class BigPartOutline {
   }
 
   private void slab(double left, double top, double right, double bottom, double round, Role role) {
-    out.slab(
-        x(left),
-        y(top),
-        x(right) - x(left),
-        y(bottom) - y(top),
-        round * room.height(),
-        role);
+    out.slab(x(left), y(top), x(right) - x(left), y(bottom) - y(top), round * room.height(), role);
   }
 
   private void disc(double across, double down, double radius, Role role) {
@@ -162,8 +156,10 @@ public final class BigPartOutline {
   private void timing() {
     disc(0.5, 0.30, 0.26, Role.BODY);
     disc(0.5, 0.80, 0.14, Role.BODY);
-    out.line(x(0.5) - 0.26 * room.height(), y(0.30), x(0.5) - 0.14 * room.height(), y(0.80), Role.LINE);
-    out.line(x(0.5) + 0.26 * room.height(), y(0.30), x(0.5) + 0.14 * room.height(), y(0.80), Role.LINE);
+    out.line(
+        x(0.5) - 0.26 * room.height(), y(0.30), x(0.5) - 0.14 * room.height(), y(0.80), Role.LINE);
+    out.line(
+        x(0.5) + 0.26 * room.height(), y(0.30), x(0.5) + 0.14 * room.height(), y(0.80), Role.LINE);
   }
 
   private void distributor() {

@@ -105,8 +105,7 @@ public final class BigPartRing {
       return Optional.of(strip(at.layout().banks().get(0), lifter - CAM, lifter + CAM));
     }
     double half = CAM * at.pitch();
-    return Optional.of(
-        Bounds.between(at.front(), at.axis() - half, at.rear(), at.axis() + half));
+    return Optional.of(Bounds.between(at.front(), at.axis() - half, at.rear(), at.axis() + half));
   }
 
   private Bounds front() {
@@ -116,8 +115,7 @@ public final class BigPartRing {
 
   private Bounds rear() {
     double half = FRONT * at.pitch();
-    return Bounds.between(
-        at.rear(), at.axis() - half, at.left() + at.width(), at.axis() + half);
+    return Bounds.between(at.rear(), at.axis() - half, at.left() + at.width(), at.axis() + half);
   }
 
   private Bounds along(boolean whole) {

@@ -20,12 +20,13 @@ public final class KindPair {
   /**
    * One of the two.
    *
-   * @param turned whether it is held end for end, or the other way round
+   * @param turned whether it is held end for end, or back to front
+   * @param lower whether it is the half that lies open upward, such as a lower shell
    * @param caption below it; {@code NEW} stands on a tag
    */
-  public record Side(PartKind kind, boolean turned, String caption) {
+  public record Side(PartKind kind, boolean turned, boolean lower, String caption) {
     public Side(PartKind kind, String caption) {
-      this(kind, false, caption);
+      this(kind, false, false, caption);
     }
   }
 
@@ -59,14 +60,22 @@ public final class KindPair {
     Bounds box =
         new Bounds(room.middleX() - square / 2, room.y() + (high - square) / 2, square, square);
     List<Shape> shapes = KindOutline.of(side.kind(), layout, box, glass);
-    out.addAll(side.turned() ? Turning.of(shapes, box) : shapes);
+    out.addAll(lying(side, shapes, box));
     double radius = ends ? END * square : RING * square;
     Point at = new Point(box.middleX(), ends ? box.y() + 0.9 * radius : box.middleY());
     out.addAll(
         wrong
             ? Pointing.wrong(at, radius, new Point(0.75, ends ? -0.1 : -0.75), glass)
             : Pointing.ring(at, radius, glass));
-    caption(side.caption(), room.middleX(), room.bottom() - caption / 2, letter);
+    double below = ends ? box.bottom() : at.y() + radius;
+    double y = Math.min(room.bottom() - caption / 2, below + caption);
+    caption(side.caption(), room.middleX(), y, letter);
+  }
+
+  /** As it is held: an end that is turned goes up, what is back to front is seen in a mirror. */
+  private static List<Shape> lying(Side side, List<Shape> shapes, Bounds box) {
+    boolean ends = side.turned() && side.kind().orientation() == Orientation.TOP_END;
+    return Turning.of(shapes, box, side.turned(), ends || side.lower());
   }
 
   private void caption(String words, double x, double y, double letter) {

@@ -3,26 +3,35 @@ package wherefrom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Shapes turned by half a turn: end for end, the other way round. */
+/** Shapes turned: end for end, back to front as in a mirror, or lying as a lower half does. */
 final class Turning {
   private final Bounds box;
+  private final boolean sideways;
+  private final boolean over;
 
-  private Turning(Bounds box) {
+  private Turning(Bounds box, boolean sideways, boolean over) {
     this.box = box;
+    this.sideways = sideways;
+    this.over = over;
   }
 
-  /** The shapes, turned round the middle of a box. */
-  static List<Shape> of(List<Shape> shapes, Bounds box) {
-    Turning turning = new Turning(box);
+  /**
+   * The shapes, turned round the middle of a box.
+   *
+   * @param sideways whether left becomes right
+   * @param over whether up becomes down
+   */
+  static List<Shape> of(List<Shape> shapes, Bounds box, boolean sideways, boolean over) {
+    Turning turning = new Turning(box, sideways, over);
     return shapes.stream().map(turning::turned).toList();
   }
 
   private double x(double at) {
-    return 2 * box.middleX() - at;
+    return sideways ? 2 * box.middleX() - at : at;
   }
 
   private double y(double at) {
-    return 2 * box.middleY() - at;
+    return over ? 2 * box.middleY() - at : at;
   }
 
   private Shape turned(Shape shape) {
@@ -82,7 +91,12 @@ final class Turning {
     @Override
     public void slab(Shape.Slab slab) {
       Bounds was = slab.bounds();
-      Bounds now = Bounds.between(x(was.right()), y(was.bottom()), x(was.x()), y(was.y()));
+      Bounds now =
+          Bounds.between(
+              Math.min(x(was.x()), x(was.right())),
+              Math.min(y(was.y()), y(was.bottom())),
+              Math.max(x(was.x()), x(was.right())),
+              Math.max(y(was.y()), y(was.bottom())));
       made = new Shape.Slab(now, slab.radius(), slab.role(), slab.width());
     }
 

@@ -90,6 +90,7 @@ public record MeasuredResult(
     return findValue("value")
         .or(() -> findValue("mean"))
         .or(() -> findValue("lift"))
-        .or(() -> findValue("leak"));
+        .or(() -> findValue("leak"))
+        .or(() -> findValue("least"));
   }
 }

@@ -30,6 +30,9 @@ public enum PartKind {
   private static final Set<PartKind> ALWAYS_ON =
       EnumSet.of(PUSHROD, ROCKER, LIFTER, ROD_SHELL, MAIN_SHELL);
 
+  private static final Set<PartKind> RECOMMENDED =
+      EnumSet.of(PIVOT, VALVE, ROD_CAP, ROD, PISTON, MAIN_CAP);
+
   private final String word;
   private final String plural;
   private final Home home;
@@ -47,6 +50,14 @@ public enum PartKind {
   /** Pushrods, rockers, lifters and bearing shells: what every job tracks. */
   public static Set<PartKind> alwaysOn() {
     return EnumSet.copyOf(ALWAYS_ON);
+  }
+
+  /**
+   * Besides {@link #alwaysOn()}, what must go back where it came from where it is used again: caps
+   * and rods are machined together, pistons, valves and pivots have worn in (sources in the rules).
+   */
+  public static Set<PartKind> recommended() {
+    return EnumSet.copyOf(RECOMMENDED);
   }
 
   public static Set<PartKind> all() {

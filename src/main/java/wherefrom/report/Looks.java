@@ -1,7 +1,9 @@
 package wherefrom.report;
 
 import java.io.IOException;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.drawing.MarkShapes;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Point;
@@ -15,13 +17,19 @@ import wherefrom.pdf.PaperPage;
 
 /** How states and answers look on paper. */
 final class Looks {
+  private static final Set<Sign> PLAIN = EnumSet.of(Sign.IN, Sign.OUT, Sign.FITTED);
+
   private Looks() {}
 
-  /** As the engine is drawn; a new part in its place is marked as such. */
+  /** As the engine is drawn; a new part in its place is marked as such, and one that failed. */
   static PartState of(RecordEngine engine, Place place) {
     PlaceState state = engine.state(place);
+    PartState plain = of(state);
+    if (engine.failed().contains(place) && PLAIN.contains(plain.sign())) {
+      return plain.failed();
+    }
     boolean fitted = state == PlaceState.FITTED || state == PlaceState.OTHER_FITTED;
-    return fitted && engine.renewed().contains(place) ? PartState.NEW_FITTED : of(state);
+    return fitted && engine.renewed().contains(place) ? PartState.NEW_FITTED : plain;
   }
 
   private static PartState of(PlaceState state) {

@@ -176,8 +176,8 @@ public sealed interface CodeVerdict extends Verdict {
             case SKIP, NEXT, REPEAT, YES -> "scan it, or press its key.";
           };
       return asked(
-          digits + " is the card " + action.name() + ": " + key, "Nothing was done. Is it a part?"
-              + " Type its six digits again.");
+          digits + " is the card " + action.name() + ": " + key,
+          "Nothing was done. Is it a part?" + " Type its six digits again.");
     }
   }
 }

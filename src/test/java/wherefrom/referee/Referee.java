@@ -42,8 +42,10 @@ final class Referee {
 
   private final Scene scene;
   private final Motor motor;
+
   /** What renews parts that have worn in, or that are not of the size or the sort. */
   private final Marks worn;
+
   private final Marks size;
   private final Marks sort;
   private final Marks flat;
@@ -56,6 +58,7 @@ final class Referee {
 
   /** The causes of that work, and of refusals that a machinist can lift. */
   private final Marks workBy;
+
   private final Marks refused;
   private final Marks refusedBy;
   private final Map<String, Boolean> openKeys = new LinkedHashMap<>();

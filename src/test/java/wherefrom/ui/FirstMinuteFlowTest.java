@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.job.entry.PartOut;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
@@ -76,7 +77,7 @@ class FirstMinuteFlowTest {
     scan(sample.tag("pushrod@3EX"));
     assertThat(presses).isZero();
     assertThat(sample.record("pushrod@3EX").where()).isEqualTo(Whereabouts.OUT);
-    assertThat(window.words()).contains("OUT 3 EX pushrod", "It is out: 3 IN rocker");
+    assertThat(window.words()).contains("OUT 3 EX pushrod", "It is out: 3\u00a0IN rocker");
     press("Suspect", "Is it straight?");
     assertThat(presses).isEqualTo(2);
     assertThat(sample.record("pushrod@3EX").looks()).containsValue(Look.SUSPECT);
@@ -93,6 +94,19 @@ class FirstMinuteFlowTest {
     assertThat(window.words()).contains("Note: 3 EX rocker");
     press("B", "e", "n", "t", "Done");
     assertThat(window.shell.message()).isEqualTo("Noted on 3 EX rocker: Bent.");
+    assertThat(window.words()).contains("OUT 3 EX rocker");
+  }
+
+  /** The first screen says "or scan any tag": that goes on with the work. */
+  @Test
+  void aScanOnTheJobsFirstScreenTakesThePartOut() {
+    SampleJob sample = SampleJob.whole();
+    sample.job.record(new PartOut(sample.part("rocker@1IN").item()));
+    opened(sample);
+    assertThat(window.words()).contains("or scan any tag");
+    scan(sample.tag("rocker@3EX"));
+    assertThat(window.shell.current()).isInstanceOf(TakeApartScreen.class);
+    assertThat(sample.record("rocker@3EX").where()).isEqualTo(Whereabouts.OUT);
     assertThat(window.words()).contains("OUT 3 EX rocker");
   }
 

@@ -17,9 +17,10 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.engine.EnginePageScreen;
+import wherefrom.ui.changes.FollowsScreen;
 import wherefrom.ui.inspect.CardScreen;
-import wherefrom.ui.inspect.CheckWords;
 import wherefrom.ui.inspect.InspectScreen;
+import wherefrom.ui.inspect.QuickTestWords;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.subject.GridScreen;
@@ -43,6 +44,7 @@ final class InspectShots {
             CardScreen.class,
             ChoiceScreen.class,
             on(InspectShots::answering)),
+        shot("inspect-follows", FollowsScreen.class, InspectShots::failing),
         shot("inspect-words", WordsScreen.class, InspectShots::words));
   }
 
@@ -57,6 +59,16 @@ final class InspectShots {
       window.shell.context().open(sample.job);
       arrange.accept(window, sample);
     };
+  }
+
+  private static void failing(SampleWindow window, SampleJob sample) {
+    card("main-shell-face").accept(window, sample);
+    window.layOut();
+    if (window.shell.context().touch().isLarge()) {
+      window.press("Answer");
+      window.layOut();
+    }
+    window.pressBelow("Fail");
   }
 
   private static void show(SampleWindow window) {
@@ -133,6 +145,8 @@ final class InspectShots {
   private static void words(SampleWindow window, SampleJob sample) {
     ScreenContext context = window.shell.context();
     Check check = Checks.find("pushrod-roll").orElseThrow();
-    context.navigator().open(() -> new WordsScreen(context, check.title(), CheckWords.of(check)));
+    context
+        .navigator()
+        .open(() -> new WordsScreen(context, check.title(), QuickTestWords.of(check)));
   }
 }

@@ -77,7 +77,7 @@ class JudgingFlowTest {
           press(window, "Fail");
           return 0;
         });
-    assertThat(words(window)).contains("rule 25").contains("Test 2 of 3");
+    assertThat(words(window)).contains("Must be new: pushrods").contains("Go on");
     assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);
     Toolkit.on(
         () -> {
@@ -92,7 +92,9 @@ class JudgingFlowTest {
     SampleWindow window = open(ScreenId.INSPECT);
     Toolkit.on(
         () -> {
-          press(window, "Fail", "Test before", "Pass");
+          press(window, "Fail", "Go on");
+          window.pressBelow("Test before");
+          press(window, "Pass");
           assertThat(window.words()).contains("Test 1 is FAIL. Change it to PASS?");
           press(window, "NO");
           assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);

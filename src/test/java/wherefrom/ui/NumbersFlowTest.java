@@ -87,6 +87,7 @@ class NumbersFlowTest {
           window.press("Back");
           assertThat(window.words()).contains("8.79");
           window.press("UNDO");
+          window.press("UNDO");
           assertThat(window.words()).doesNotContain("8.79").contains("begin with Figures");
           return window;
         });

@@ -8,11 +8,14 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import wherefrom.engine.Section;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.Caution;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
@@ -32,6 +35,7 @@ import wherefrom.ui.print.PreviewScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.print.SheetScreen;
 import wherefrom.ui.print.TrackScreen;
+import wherefrom.ui.puttogether.HeldScreen;
 import wherefrom.ui.puttogether.MissingScreen;
 import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.puttogether.WayOutScreen;
@@ -47,6 +51,7 @@ final class WorkShots {
   static List<Shot> all() {
     List<Shot> shots = new ArrayList<>();
     shots.add(shot("missing", MissingScreen.class, WorkShots::missing));
+    shots.add(shot("held", HeldScreen.class, WorkShots::held));
     shots.add(
         shot(
             "section",
@@ -352,6 +357,15 @@ final class WorkShots {
     onPurpose(sample, "pushrod@5EX", "1EX");
     ScreenContext context = window.shell.context();
     context.navigator().open(() -> new MissingScreen(context));
+  }
+
+  private static void held(SampleWindow window, SampleJob sample) {
+    for (String pushrod : List.of("pushrod@1IN", "pushrod@3EX", "pushrod@5EX")) {
+      new Inspecting(sample.job)
+          .answer(Subject.ofPart(sample.part(pushrod).item()), "pushrod-roll", Look.SUSPECT, "");
+    }
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new HeldScreen(context));
   }
 
   private static void onPurpose(SampleJob sample, String part, String spot) {

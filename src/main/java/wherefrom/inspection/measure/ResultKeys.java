@@ -44,6 +44,11 @@ public final class ResultKeys {
       case SHIM ->
           List.of(new Bounded("value", plan.title()), new Bounded("shim", "shim that makes it"));
       case PRESS -> List.of(new Bounded("press", "press"));
+      case DEGREES ->
+          List.of(
+              new Bounded("smallest", "smallest reading"),
+              new Bounded("least", "least, by the curve"),
+              new Bounded("least-at", "least at, after top dead center"));
       case LEAK -> List.of(new Bounded("leak", "leak-down"));
       case LARGEST -> List.of(new Bounded("largest", "largest reading"));
       case LIFT -> List.of(new Bounded("lift", "lobe lift"));

@@ -48,6 +48,7 @@ public final class Results {
     }
     return switch (plan.shape()) {
       case VALUE -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 1));
+      case DEGREES -> DegreeResults.of(samples, tool);
       case AT -> at(plan, samples, tool);
       case LEAK -> leak(samples, tool);
       case HALF -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 0.5));

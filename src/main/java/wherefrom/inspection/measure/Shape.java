@@ -20,6 +20,8 @@ public enum Shape {
   AT,
   /** The share of a regulated pressure that a cylinder does not hold (FAA AC 43.13-1B, 8-14). */
   LEAK,
+  /** Read at several crank angles: the least of them, and of the parabola through them. */
+  DEGREES,
   /** Heel to toe less across (TM 5-4210-229-14&P, 6-19). */
   LIFT,
   /** Two planes, two ways: out-of-round, taper, wear (TM 5-3805-262-34, 4-24). */

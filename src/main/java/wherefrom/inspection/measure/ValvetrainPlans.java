@@ -81,6 +81,17 @@ final class ValvetrainPlans {
           lash("lash-cold", "Lash, cold", "Feeler that just drags, engine cold"),
           lash("lash-hot", "Lash, hot", "Feeler that just drags, engine hot"),
           lash("lash-after", "Lash after the first heat", "Cold again, after the first heat"),
+          ReadingPlan.of(
+                  Feature.VALVE_TIP, "piston-valve", "Piston to valve, by degrees", Shape.DEGREES)
+              .at("before-15", "15° before top dead center of overlap")
+              .at("before-10", "10° before top dead center")
+              .at("before-5", "5° before top dead center")
+              .at("at-0", "At top dead center of overlap")
+              .at("after-5", "5° after top dead center")
+              .at("after-10", "10° after top dead center")
+              .at("after-15", "15° after top dead center")
+              .how("Light checking springs. Push the valve down to the piston, read the dial.")
+              .between(0, 20),
           ReadingPlan.of(Feature.VALVE_TIP, "lifter-preload", "Lifter preload", Shape.VALUE)
               .at("preload", "From zero lash down: how far the plunger went")
               .how("Lifter on the heel of its lobe. Write turns and thread in the note.")

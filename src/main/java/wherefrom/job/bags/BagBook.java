@@ -155,9 +155,7 @@ public final class BagBook {
   /** The open bags that nothing holds up any more: what they belong to is on, or is no big part. */
   public List<Bag> bagsDue() {
     return openBags().stream()
-        .filter(
-            bag ->
-                findBigPart(bag.filled().bigPart()).map(BigPartRecord::isOn).orElse(true))
+        .filter(bag -> findBigPart(bag.filled().bigPart()).map(BigPartRecord::isOn).orElse(true))
         .toList();
   }
 

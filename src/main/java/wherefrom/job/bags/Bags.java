@@ -102,8 +102,7 @@ public final class Bags {
     if (!FROM.getOrDefault(to, Set.of()).contains(bag.where())) {
       boolean again = bag.where() == to;
       String sentence = "Bag " + number + " is " + bag.where().words();
-      return new BagOutcome.Refused(
-          sentence + (again ? " already." : ". Log it as back first."));
+      return new BagOutcome.Refused(sentence + (again ? " already." : ". Log it as back first."));
     }
     Optional<BigPartRecord> under =
         book().findBigPart(bag.filled().bigPart()).filter(part -> !part.isOn());

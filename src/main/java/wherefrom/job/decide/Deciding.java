@@ -9,8 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Sources;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearances;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
@@ -107,6 +110,10 @@ public final class Deciding {
       if (part.get().where() == Whereabouts.RETIRED) {
         return new Answer.Refused(part.get().part().words() + " is replaced already.");
       }
+      Optional<String> senseless = Machining.objection(decision, part.get().part().kind());
+      if (senseless.isPresent()) {
+        return new Answer.Refused(senseless.get());
+      }
       Optional<Ban> ban = job.state().findBan(item);
       if (decision == Decision.REUSE && ban.isPresent()) {
         return new Answer.Refused(ban.get().words() + "." + onPurpose(part.get().part()));
@@ -160,6 +167,14 @@ public final class Deciding {
         || (!part.part().fresh()
             && ((state.decisionsAskedOfAll() && part.where() != Whereabouts.IN_ENGINE)
                 || state.findBan(item).isPresent()));
+  }
+
+  /** Whether any reading says something of a part: its own, or that of a clearance it makes. */
+  public boolean isMeasured(int item) {
+    Subject subject = Subject.ofPart(item);
+    return !job.state().measures().listResults(subject).isEmpty()
+        || new OilClearances(job.state()).findFor(job.state().getPart(item).part()).isPresent()
+        || !new PairClearances(job.state()).find(subject).isEmpty();
   }
 
   /** Asks for a decision on every used part before it is fitted, or no longer. */

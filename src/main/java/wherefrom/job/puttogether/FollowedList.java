@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.parts.Place;
 
-/** The open places, one after the other; what is skipped comes round again after the others. */
+/**
+ * The open places, one after the other, but those whose part would be stopped; what is skipped
+ * comes round again after the others.
+ */
 final class FollowedList {
   private final ToFit missing;
   private final Set<Place> skipped = new HashSet<>();
@@ -15,18 +18,18 @@ final class FollowedList {
     this.missing = missing;
   }
 
-  /** The place that the list names now; empty when nothing is missing. */
+  /** The place that the list names now; empty when nothing is missing whose part can go in. */
   Optional<Place> target() {
     List<Place> open = missing.places();
-    return open.stream()
-        .filter(place -> !skipped.contains(place))
-        .findFirst()
-        .or(() -> open.stream().findFirst());
+    List<Place> first = open.stream().filter(place -> !skipped.contains(place)).toList();
+    return missing.findFree(first).or(() -> missing.findFree(open));
   }
 
   void skip() {
     target().ifPresent(skipped::add);
-    if (skipped.containsAll(missing.places())) {
+    if (missing
+        .findFree(missing.places().stream().filter(it -> !skipped.contains(it)).toList())
+        .isEmpty()) {
       skipped.clear();
     }
   }

@@ -11,9 +11,11 @@ import wherefrom.text.Words;
 /**
  * What to tell the person to do next while putting together.
  *
+ * @param held how many parts are left that would be stopped, where the list names none
  * @param never why the stop that stands cannot be overruled; empty where it can, or none stands
  */
-record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optional<String> never) {
+record Prompts(
+    PutTogether.Mode mode, InHand hand, Optional<Place> target, int held, Optional<String> never) {
   /** What is said where a stop is to be overruled that speaks of no part at a spot. */
   static final String NO_PART = "There is no part here to fit on purpose.";
 
@@ -25,10 +27,14 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optio
       case FOLLOW_THE_LIST ->
           target
               .<FitOutcome>map(FitOutcome.Next::new)
-              .orElseGet(() -> new FitOutcome.Said("Nothing is left to fit."));
+              .orElseGet(() -> new FitOutcome.Said(listEnds()));
       case SCAN_BOTH -> new FitOutcome.Said("Scan a part or its place card.");
       case WHERE_DOES_THIS_GO -> new FitOutcome.Said("Scan a part: its place is shown.");
     };
+  }
+
+  private String listEnds() {
+    return held == 0 ? "Nothing is left to fit." : "What is left would be stopped: see Held.";
   }
 
   /** What to do whatever was answered last: a half that waits is named. */

@@ -292,7 +292,9 @@ public final class PutTogether {
   }
 
   private Prompts prompts() {
-    return new Prompts(mode, hand(), target(), judging.findNever());
+    Optional<Place> target = target();
+    int held = target.isEmpty() ? new ToFit(job).places().size() : 0;
+    return new Prompts(mode, hand(), target, held, judging.findNever());
   }
 
   private FitOutcome remember(FitOutcome step) {

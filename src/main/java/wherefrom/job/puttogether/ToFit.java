@@ -3,6 +3,7 @@ package wherefrom.job.puttogether;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
@@ -12,7 +13,10 @@ import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
+import wherefrom.rules.Objections;
+import wherefrom.rules.Verdict;
 
 /**
  * What is still to be done in putting together: places to fit, and parts that sit in a place where
@@ -60,6 +64,35 @@ public final class ToFit {
     return places().stream().filter(place -> isIn(section, place)).toList();
   }
 
+  /**
+   * A part whose place is open and that would be stopped there for another reason than the place.
+   *
+   * @param why what would be said of it
+   */
+  public record Held(Place place, Part part, Verdict why) {}
+
+  /** Every open place whose part would be stopped, in the same order. */
+  public List<Held> held() {
+    return places().stream().flatMap(place -> findHeld(place).stream()).toList();
+  }
+
+  /** The part of an open place, where that would be stopped; empty where it can go in. */
+  public Optional<Held> findHeld(Place place) {
+    JobFacts bench = job.state().bench();
+    return bench
+        .findRightful(place)
+        .flatMap(
+            part ->
+                Objections.of(bench, part, place).stream()
+                    .findFirst()
+                    .map(objection -> new Held(place, part, objection.verdict())));
+  }
+
+  /** The first of these places whose part can go in; empty where each would be stopped. */
+  public Optional<Place> findFree(List<Place> open) {
+    return open.stream().filter(place -> findHeld(place).isEmpty()).findFirst();
+  }
+
   /** Every part that sits in a place where something stands against it, in the same order. */
   public List<FittedBut> fittedBut() {
     EngineJob state = job.state();
@@ -102,7 +135,7 @@ public final class ToFit {
 
   private static int side(Spot spot) {
     return spot.match(
-        valve -> valve.side() == ValveSide.EXHAUST ? 1 : 0,
+        valve -> valve.side() == ValveSide.INTAKE ? 0 : 1,
         bore -> 0,
         rod -> 0,
         main -> 0,

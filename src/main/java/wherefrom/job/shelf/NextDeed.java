@@ -23,7 +23,8 @@ import wherefrom.parts.Place;
  *
  * @param kind what it is
  * @param place where it is; empty where it is nowhere in the engine
- * @param words the stop as it was said, or the big part that comes off; else empty
+ * @param words the stop as it was said, the big part that comes off, or what holds the part; else
+ *     empty
  * @param count stops that wait, tags to print, parts that want a decision, parts that something
  *     stands against
  */
@@ -36,6 +37,7 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
     TAKE_OUT,
     DECIDE,
     FIT,
+    HELD,
     LOOK_AGAIN,
     CLOSE_SECTIONS,
     FIRST_START
@@ -107,7 +109,7 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
     ToFit missing = new ToFit(job);
     List<Place> open = missing.places();
     if (!open.isEmpty()) {
-      return deed(Kind.FIT, Optional.of(nextToFit(open, standing)), open.size());
+      return fit(missing, open, standing);
     }
     List<ToFit.FittedBut> against = missing.fittedBut();
     if (!against.isEmpty()) {
@@ -117,11 +119,15 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
     return deed(closed ? Kind.FIRST_START : Kind.CLOSE_SECTIONS, Optional.empty(), 0);
   }
 
-  /** The first whose part lies on the bench; what is away waits. */
-  private static Place nextToFit(List<Place> open, Standing standing) {
-    return open.stream()
-        .filter(place -> standing.states().get(place) == PlaceState.OUT)
-        .findFirst()
-        .orElse(open.get(0));
+  /** What lies on the bench and would not be stopped; where nothing does, what holds the first. */
+  private static NextDeed fit(ToFit missing, List<Place> open, Standing standing) {
+    List<Place> here =
+        open.stream().filter(place -> standing.states().get(place) == PlaceState.OUT).toList();
+    Optional<Place> free = missing.findFree(here).or(() -> missing.findFree(open));
+    Optional<ToFit.Held> held = missing.findHeld(open.get(0));
+    return free.isPresent() || held.isEmpty()
+        ? deed(Kind.FIT, free.or(() -> open.stream().findFirst()), open.size())
+        : new NextDeed(
+            Kind.HELD, Optional.of(held.get().place()), held.get().why().word(), open.size());
   }
 }

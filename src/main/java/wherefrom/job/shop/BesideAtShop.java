@@ -126,9 +126,7 @@ public final class BesideAtShop {
   }
 
   private Optional<BigPartRecord> bigPart(Subject.Beside what) {
-    return what.type() == TagType.BIG_PART
-        ? book().findBigPart(what.number())
-        : Optional.empty();
+    return what.type() == TagType.BIG_PART ? book().findBigPart(what.number()) : Optional.empty();
   }
 
   private Optional<Bag> bag(Subject.Beside what) {

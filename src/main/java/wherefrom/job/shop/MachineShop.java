@@ -69,7 +69,8 @@ public final class MachineShop {
       return new Answer.Refused(fault.get());
     }
     job.record(new SentToShop(visit, List.copyOf(items), wanted.strip(), work));
-    return done(visit, items.size() + " on the slip.");
+    String apart = new RodsTogether(job.state(), visit).sentence();
+    return done(visit, items.size() + " on the slip." + (apart.isEmpty() ? "" : " " + apart));
   }
 
   /** Why a part cannot go for such work, in a sentence. */

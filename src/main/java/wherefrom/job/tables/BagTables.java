@@ -66,8 +66,7 @@ final class BagTables {
       number(hole.flatMap(BoltHole::across)),
       number(hole.flatMap(BoltHole::down)),
       TidyCell.of(hole.flatMap(BoltHole::length).map(length -> length.number())),
-      TidyCell.of(
-          hole.flatMap(BoltHole::length).map(length -> length.unit().symbol()).orElse(""))
+      TidyCell.of(hole.flatMap(BoltHole::length).map(length -> length.unit().symbol()).orElse(""))
     };
   }
 

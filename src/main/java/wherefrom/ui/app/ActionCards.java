@@ -12,25 +12,29 @@ final class ActionCards {
   private final ScreenContext context;
   private final Supplier<Screen> current;
   private final FocusWalk walk;
-  private final Runnable undo;
+  private final Runnable takeBack;
   private final Runnable help;
+  private final UndoGuard guard;
   private final Supplier<String> said;
 
   /**
+   * @param guard says whether UNDO has to be given again
    * @param said the sentence that was said last; may be empty
    */
   ActionCards(
       ScreenContext context,
       Supplier<Screen> current,
       FocusWalk walk,
-      Runnable undo,
+      Runnable takeBack,
       Runnable help,
+      UndoGuard guard,
       Supplier<String> said) {
     this.context = context;
     this.current = current;
     this.walk = walk;
-    this.undo = undo;
+    this.takeBack = takeBack;
     this.help = help;
+    this.guard = guard;
     this.said = said;
   }
 
@@ -40,6 +44,9 @@ final class ActionCards {
    * @return whether it was done; a card that the screen wants for itself is left to it
    */
   boolean take(Action card) {
+    if (card == Action.UNDO && current.get().onJob() && guard.asks()) {
+      return true;
+    }
     boolean own = current.get() instanceof Scannable screen && screen.takes(card);
     if (own) {
       return false;
@@ -57,7 +64,7 @@ final class ActionCards {
 
   private void undo() {
     if (current.get().onJob() && context.job().isPresent()) {
-      undo.run();
+      takeBack.run();
     } else {
       context.say("There is nothing to take back here.");
     }

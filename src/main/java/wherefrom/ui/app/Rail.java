@@ -13,7 +13,7 @@ import wherefrom.ui.controls.TouchKey;
 
 /**
  * The keys that have one place on every screen: on the left edge from the top, UNDO in the lower
- * corner; where the glass stands upright, in the last row. Where not all have room the last leads
+ * corner with Help beside it; where the glass stands upright, in the last row. Where not all have room the last leads
  * to the rest.
  */
 final class Rail extends Region {
@@ -29,8 +29,10 @@ final class Rail extends Region {
   private final Consumer<List<RailKey>> rest;
   private final TouchKey undo;
   private List<RailKey> keys = List.of();
+  private List<RailKey> besides = List.of();
   private List<RailKey> first = List.of();
   private List<TouchKey> shown = List.of();
+  private List<TouchKey> besideUndo = List.of();
   private boolean upright;
   private int room = -1;
 
@@ -52,6 +54,12 @@ final class Rail extends Region {
 
   private void press(int at) {
     first.get(at).act().run();
+  }
+
+  /** What the key beside UNDO does may have changed since it was drawn. */
+  private RailKey pressed(RailKey key) {
+    Runnable act = () -> besides.forEach(now -> now.act().run());
+    return new RailKey(key.icon(), key.words(), key.spoken(), act, key.on());
   }
 
   private TouchKey plate(RailKey key) {
@@ -86,11 +94,15 @@ final class Rail extends Region {
   /**
    * Shows keys in their order.
    *
+   * @param last the key beside UNDO, which has its place whether UNDO is there or not
    * @param takesBack what UNDO would take back, in few words; empty where there is no UNDO
    */
-  void show(List<RailKey> wanted, Optional<String> takesBack) {
-    boolean same = looks(wanted).equals(looks(keys));
+  void show(List<RailKey> wanted, Optional<RailKey> last, Optional<String> takesBack) {
+    List<RailKey> lasts = last.map(List::of).orElse(List.of());
+    boolean same =
+        looks(wanted).equals(looks(keys)) && looks(lasts).equals(looks(besides));
     keys = List.copyOf(wanted);
+    besides = lasts;
     undo.setVisible(takesBack.isPresent());
     undo.setAccessibleText("UNDO: " + takesBack.orElse(""));
     if (same && room > 0) {
@@ -112,7 +124,7 @@ final class Rail extends Region {
     double gap = touch.scale().gap();
     double each = (upright ? wide() : high()) + gap;
     double all = upright ? getWidth() : getHeight();
-    double forUndo = (upright ? wide() : high()) + touch.scale().px(APART_MM);
+    double forUndo = (upright ? wide() : high()) + touch.scale().px(APART_MM) + each;
     return Math.max(1, (int) ((all - forUndo + gap) / each));
   }
 
@@ -134,6 +146,8 @@ final class Rail extends Region {
     }
     shown = List.copyOf(plates);
     getChildren().setAll(shown);
+    besideUndo = besides.stream().map(key -> plate(pressed(key))).toList();
+    getChildren().addAll(besideUndo);
     getChildren().add(undo);
     getChildren().forEach(child -> child.applyCss());
   }
@@ -151,6 +165,11 @@ final class Rail extends Region {
     for (int at = 0; at < shown.size(); at++) {
       double from = at * ((upright ? wide : high) + gap);
       shown.get(at).resizeRelocate(upright ? from : 0, upright ? 0 : from, wide, high);
+    }
+    double apart = (upright ? wide : high) + touch.scale().px(APART_MM);
+    for (TouchKey key : besideUndo) {
+      double from = (upright ? getWidth() - wide : getHeight() - high) - apart;
+      key.resizeRelocate(upright ? from : 0, upright ? 0 : from, wide, high);
     }
     undo.resizeRelocate(
         upright ? getWidth() - wide : 0, upright ? 0 : getHeight() - high, wide, high);

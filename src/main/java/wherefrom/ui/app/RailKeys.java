@@ -1,6 +1,5 @@
 package wherefrom.ui.app;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.ui.controls.Icon;
@@ -19,22 +18,24 @@ final class RailKeys {
     this.help = help;
   }
 
+  /** The keys from the top. */
+  List<RailKey> of(Screen screen, int depth) {
+    return WholeGlass.is(screen) ? List.of() : screen.rail(standard(screen, depth));
+  }
+
   /**
-   * The keys from the top; while long work runs that can be stopped, Stop has the place of Help.
+   * The key beside UNDO: Help, or Stop while long work runs that can be stopped.
    *
    * @param unread whether a message is longer than its place: Help shows all of it
    */
-  List<RailKey> of(Screen screen, int depth, boolean unread, Optional<LongWork> stoppable) {
+  Optional<RailKey> beside(Screen screen, boolean unread, Optional<LongWork> stoppable) {
     if (WholeGlass.is(screen)) {
-      return List.of();
+      return Optional.empty();
     }
-    List<RailKey> keys = new ArrayList<>(screen.rail(standard(screen, depth)));
-    if (stoppable.isPresent()) {
-      keys.add(new RailKey(Icon.STOP_WORK, "Stop", stoppable.get()::stop));
-    } else if (!(screen instanceof HelpScreen)) {
-      keys.add(new RailKey(Icon.HELP, "Help", help).select(unread));
-    }
-    return keys;
+    Optional<RailKey> stop =
+        stoppable.map(work -> new RailKey(Icon.STOP_WORK, "Stop", work::stop));
+    RailKey helping = new RailKey(Icon.HELP, "Help", help).select(unread);
+    return stop.isPresent() || screen instanceof HelpScreen ? stop : Optional.of(helping);
   }
 
   private StandardRail standard(Screen screen, int depth) {

@@ -3,6 +3,7 @@ package wherefrom.ui.app;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
+import wherefrom.job.LoggedEntry;
 
 /**
  * One screen of the window. A screen that takes scans is {@link Scannable} too, one that takes
@@ -69,6 +70,14 @@ public interface Screen {
   /** What the UNDO key would take back here, in few words. */
   default String undoes(ScreenContext context) {
     return UndoWords.next(context.getJob());
+  }
+
+  /**
+   * The step that UNDO takes back here; empty where it takes back what stands on the screen, or
+   * nothing.
+   */
+  default Optional<LoggedEntry> undone(ScreenContext context) {
+    return context.getJob().findLastStep();
   }
 
   /** What the UNDO key does here. */

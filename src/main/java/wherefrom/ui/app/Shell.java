@@ -23,6 +23,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private final Scans scans;
   private final WindowDress dress;
   private final LettersThatFit letters;
+  private final UndoGuard undoes;
 
   /**
    * Opens the list of jobs.
@@ -45,6 +46,7 @@ public final class Shell extends StackPane implements WindowFrame {
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.walk = new FocusWalk(this);
+    this.undoes = new UndoGuard(context);
     // Each once: every method reference is a class before the first picture.
     Supplier<Screen> up = this::current;
     Runnable help = this::help;
@@ -69,18 +71,18 @@ public final class Shell extends StackPane implements WindowFrame {
 
   /** Before each press what was said goes; what the press cannot write is said. */
   private void listen() {
-    context.touch().beforeEach(message::pass);
+    context.touch().beforeEach(() -> undoes.begin(message));
     context.touch().within(context::guard);
   }
 
   private ActionCards cards(Supplier<Screen> up, Runnable help) {
-    return new ActionCards(context, up, walk, this::undo, help, () -> message.last());
+    return new ActionCards(context, up, walk, this::takeBack, help, undoes, () -> message.last());
   }
 
   private Rail rail() {
     return new Rail(
         context.touch(),
-        this::undo,
+        () -> undoes.press(this::takeBack),
         others -> path.open(() -> new RestOfRailScreen(context, others)));
   }
 
@@ -146,6 +148,7 @@ public final class Shell extends StackPane implements WindowFrame {
     }
     context.use(path.touch());
     context.touch().settle();
+    undoes.up(current());
     arrange();
     Screen screen = current();
     screen.shown();
@@ -242,7 +245,7 @@ public final class Shell extends StackPane implements WindowFrame {
     refit();
   }
 
-  private void undo() {
+  private void takeBack() {
     context.guard(() -> current().undo(context));
     context.touch().once();
     changed();
@@ -256,6 +259,7 @@ public final class Shell extends StackPane implements WindowFrame {
 
   @Override
   public void superseded() {
+    undoes.begin();
     message.drop();
   }
 

@@ -16,7 +16,8 @@ import wherefrom.ui.controls.WorkBar;
 
 /**
  * Where one is, and beside it a few words on how things stand or how far long work is. A message
- * stands in the same place until the next press or scan; nothing moves for it.
+ * stands in the same row until the next press or scan, beside the title in smaller letters; nothing
+ * moves for it. Large letters leave the title no room beside it.
  */
 final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
@@ -25,6 +26,9 @@ final class TitleRow extends StackPane {
   /** From a message's bar to its words. */
   private static final double ASIDE_MM = 3;
 
+  /** The most of the row that the title takes beside a message. */
+  private static final double TITLE_SHARE = 0.34;
+
   /** What B612's lines are high, as a part of the size of its letters. */
   private static final double LINE = 1.25;
 
@@ -32,8 +36,10 @@ final class TitleRow extends StackPane {
   private final FitText title;
   private final FitText aside;
   private final FitText message;
+  private final FitText small;
   private final HBox told;
   private final HBox said;
+  private final HBox words;
   private final WorkBar bar = new WorkBar(Ticker.WINDOW);
   private final HBox progress;
   private final FitText far;
@@ -49,7 +55,10 @@ final class TitleRow extends StackPane {
     told = new HBox(touch.scale().gap(), title, Panes.space(), aside, progress);
     HBox.setHgrow(title, javafx.scene.layout.Priority.SOMETIMES);
     message = Panes.grow(touch.small("").align(Pos.CENTER_LEFT).within(lines()));
-    said = new HBox(message);
+    small = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.TOP_LEFT);
+    small.within(lines());
+    words = Panes.grow(new HBox(message));
+    said = new HBox(touch.scale().gap(), small, words);
     style();
     getChildren().setAll(told, said);
     told.visibleProperty().bind(said.visibleProperty().not());
@@ -63,9 +72,10 @@ final class TitleRow extends StackPane {
     bar.setMaxHeight(touch.scale().px(BAR_HIGH_MM));
     progress.setAlignment(Pos.CENTER_LEFT);
     told.setAlignment(Pos.TOP_LEFT);
-    said.getStyleClass().add("message");
-    said.setAlignment(Pos.CENTER_LEFT);
-    said.setPadding(new Insets(0, 0, 0, touch.scale().px(ASIDE_MM)));
+    words.getStyleClass().add("message");
+    words.setAlignment(Pos.CENTER_LEFT);
+    words.setPadding(new Insets(0, 0, 0, touch.scale().px(ASIDE_MM)));
+    present(small, !touch.isLarge());
     setPickOnBounds(false);
   }
 
@@ -89,6 +99,7 @@ final class TitleRow extends StackPane {
 
   void show(String heading, String beside) {
     title.setWords(Words.capital(heading));
+    small.setWords(Words.capital(heading));
     aside.setWords(beside);
   }
 
@@ -113,7 +124,16 @@ final class TitleRow extends StackPane {
     aside.setVisible(room);
     aside.setMinWidth(room ? aside.leastLineWidth() : 0);
     aside.setMaxWidth(room ? Double.MAX_VALUE : 0);
+    double beside = besideMessage();
+    small.setMinWidth(beside);
+    small.setPrefWidth(beside);
+    small.setMaxWidth(beside);
     super.layoutChildren();
+  }
+
+  /** How wide the title is beside a message, in pixels. */
+  private double besideMessage() {
+    return touch.isLarge() ? 0 : Math.min(small.leastLineWidth(), TITLE_SHARE * getWidth());
   }
 
   private static void present(Region node, boolean there) {
@@ -133,6 +153,8 @@ final class TitleRow extends StackPane {
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    return !said().isEmpty() && !message.fits(getWidth() - touch.scale().px(ASIDE_MM), getHeight());
+    double taken = touch.isLarge() ? 0 : besideMessage() + touch.scale().gap();
+    double room = getWidth() - taken - touch.scale().px(ASIDE_MM);
+    return !said().isEmpty() && !message.fits(room, getHeight());
   }
 }

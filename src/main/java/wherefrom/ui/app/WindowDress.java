@@ -103,7 +103,8 @@ final class WindowDress {
     title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
     title.work(works.newest());
     rail.show(
-        keys.of(screen, depth, title.isCut(), works.stoppable()),
+        keys.of(screen, depth),
+        keys.beside(screen, title.isCut(), works.stoppable()),
         onJob ? Optional.of(screen.undoes(context)) : Optional.empty());
   }
 

@@ -97,8 +97,7 @@ final class BagFilling {
   private void ownPlace(Whose taken) {
     context
         .navigator()
-        .open(
-            () -> new TextEntryScreen(context, "For what?", "", words -> taken.take(0, words)));
+        .open(() -> new TextEntryScreen(context, "For what?", "", words -> taken.take(0, words)));
   }
 
   private void count(int number, String what, int bigPart, String where) {
@@ -108,14 +107,7 @@ final class BagFilling {
         pieces ->
             keep(
                 new BagFilled(
-                    number,
-                    what,
-                    bigPart,
-                    where,
-                    pieces,
-                    List.of(),
-                    "",
-                    AtAssembly.NOT_SAID)));
+                    number, what, bigPart, where, pieces, List.of(), "", AtAssembly.NOT_SAID)));
   }
 
   private void askCount(String title, String question, Consumer<Integer> done) {
@@ -160,9 +152,7 @@ final class BagFilling {
             new Choice<>(() -> whose(said), "For what", book().belongsTo(bag)),
             new Choice<>(() -> order(said), "Washer order", said.order()),
             new Choice<>(() -> with(said), "On the threads", said.with().words()));
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, bag.words(), ways, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, bag.words(), ways, Runnable::run));
   }
 
   private void what(BagFilled said) {
@@ -176,14 +166,11 @@ final class BagFilling {
     askCount(
         said.what(),
         "How many are in the bag?",
-        pieces ->
-            keep(BagBits.with(said, said.what(), said.bigPart(), said.where(), pieces)));
+        pieces -> keep(BagBits.with(said, said.what(), said.bigPart(), said.where(), pieces)));
   }
 
   private void whose(BagFilled said) {
-    whose(
-        (bigPart, where) ->
-            keep(BagBits.with(said, said.what(), bigPart, where, said.pieces())));
+    whose((bigPart, where) -> keep(BagBits.with(said, said.what(), bigPart, where, said.pieces())));
   }
 
   /** Thread and washer order, from the head of the bolt. */
@@ -214,8 +201,6 @@ final class BagFilling {
       String title, String now, java.util.function.Function<String, BagFilled> changed) {
     context
         .navigator()
-        .open(
-            () -> new TextEntryScreen(context, title, now, words -> keep(changed.apply(words))));
+        .open(() -> new TextEntryScreen(context, title, now, words -> keep(changed.apply(words))));
   }
-
 }

@@ -28,7 +28,9 @@ final class BagKey extends Region {
     gap = scale.gap();
     least = scale.px(Scale.KEY_MM);
     picture = new BagPicture(touch, bag.filled().pieces());
-    what = touch.fit(bag.filled().what(), Scale.SMALL_MM, Scale.SMALL_MM, true)
+    what =
+        touch
+            .fit(bag.filled().what(), Scale.SMALL_MM, Scale.SMALL_MM, true)
             .within(touch.isLarge() ? 2 : 1);
     whose = touch.small(touch.brief(whose(bag, belongsTo), "bag " + bag.number())).within(1);
     whose.getStyleClass().add("second");
@@ -96,7 +98,6 @@ final class BagKey extends Region {
     what.resizeRelocate(x, y, inner, upper);
     whose.resizeRelocate(x, y + upper, inner, lower);
     mark.autosize();
-    mark.relocate(
-        getWidth() - pad - mark.prefWidth(-1), (getHeight() - mark.prefHeight(-1)) / 2);
+    mark.relocate(getWidth() - pad - mark.prefWidth(-1), (getHeight() - mark.prefHeight(-1)) / 2);
   }
 }

@@ -121,9 +121,7 @@ public final class BagScreen extends Page implements Scannable {
                     bag.where().words())));
     told(lines, "Washer order", filled.order());
     told(
-        lines,
-        "On the threads",
-        filled.with() == AtAssembly.NOT_SAID ? "" : filled.with().words());
+        lines, "On the threads", filled.with() == AtAssembly.NOT_SAID ? "" : filled.with().words());
     told(lines, "Bolt lengths", HoleWords.lengths(filled.holes()));
     PhotoStrip.rows(context, loader, this::photos, PhotoStrip.across(context))
         .forEach(strip -> lines.add(() -> strip));
@@ -144,7 +142,8 @@ public final class BagScreen extends Page implements Scannable {
     return switch (bag.where()) {
       case WASHING, AT_SHOP -> "It is back";
       case LOST -> "It is found";
-      default -> bag.filled().pieces() == 1 ? "It is in" : "All " + bag.filled().pieces() + " are in";
+      default ->
+          bag.filled().pieces() == 1 ? "It is in" : "All " + bag.filled().pieces() + " are in";
     };
   }
 
@@ -168,9 +167,7 @@ public final class BagScreen extends Page implements Scannable {
     boolean slip = bag.where() == Whereabouts.AT_SHOP && shop.isOnSlip();
     answers.take(
         note ->
-            slip
-                ? shop.back()
-                : new Bags(context.getJob()).move(number, Whereabouts.OUT, 0, note));
+            slip ? shop.back() : new Bags(context.getJob()).move(number, Whereabouts.OUT, 0, note));
   }
 
   private void move(Whereabouts to, int counted) {

@@ -96,10 +96,7 @@ public final class BagsScreen extends Page implements Scannable {
 
   private Region row(BagBook book, Bag bag) {
     return BagKey.of(
-        touch(),
-        bag,
-        book.belongsTo(bag),
-        () -> open(() -> new BagScreen(context, bag.number())));
+        touch(), bag, book.belongsTo(bag), () -> open(() -> new BagScreen(context, bag.number())));
   }
 
   private List<Region> bigParts() {

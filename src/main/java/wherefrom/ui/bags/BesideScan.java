@@ -68,7 +68,6 @@ public final class BesideScan {
   }
 
   private static void move(ScreenContext context, int number, Whereabouts to) {
-    new BagAnswers(context)
-        .take(note -> new Bags(context.getJob()).move(number, to, 0, note));
+    new BagAnswers(context).take(note -> new Bags(context.getJob()).move(number, to, 0, note));
   }
 }

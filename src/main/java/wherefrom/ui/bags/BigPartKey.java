@@ -27,8 +27,7 @@ final class BigPartKey extends Region {
     Scale scale = touch.scale();
     pad = scale.px(PAD_MM);
     least = scale.px(WIDE_MM);
-    shape =
-        new BigPartShape(scale, layout, part.part().name(), scale.px(SHAPE_MM), part.where());
+    shape = new BigPartShape(scale, layout, part.part().name(), scale.px(SHAPE_MM), part.where());
     mark = new SignMark(scale, BigPartShape.sign(part.where()));
     name = touch.fit(part.words(), Scale.SMALL_MM, Scale.SMALL_MM, true).centred();
     getStyleClass().addAll("key", "plain");

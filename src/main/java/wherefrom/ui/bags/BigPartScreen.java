@@ -71,9 +71,7 @@ public final class BigPartScreen extends Page implements Scannable {
     keys = KeyRow.of(context);
     foot = new Foot(context, tag, keys);
     Region body =
-        part()
-            .map(one -> BigPartPlace.beside(context, one.part().name(), rows))
-            .orElse(rows);
+        part().map(one -> BigPartPlace.beside(context, one.part().name(), rows)).orElse(rows);
     VBox view = Panes.column(context.scale(), Panes.grow(body), foot);
     lay(view);
   }
@@ -111,8 +109,7 @@ public final class BigPartScreen extends Page implements Scannable {
     if (!part.marks().isEmpty()) {
       told(lines, "Marks", part.marks());
     }
-    part.decision()
-        .ifPresent(made -> told(lines, "Decided: " + made.word(), part.reason()));
+    part.decision().ifPresent(made -> told(lines, "Decided: " + made.word(), part.reason()));
     BagBook.of(context.state()).bagsOf(number).forEach(bag -> lines.add(() -> row(bag)));
     for (KeptCard card : BigPartTorque.of(context.state(), part.part().name())) {
       lines.add(
@@ -170,7 +167,8 @@ public final class BigPartScreen extends Page implements Scannable {
 
   private void backFromShop() {
     ShopAsking shop = shop();
-    answers.take(note -> shop.isOnSlip() ? shop.back() : parts().move(number, Whereabouts.OUT, note));
+    answers.take(
+        note -> shop.isOnSlip() ? shop.back() : parts().move(number, Whereabouts.OUT, note));
   }
 
   private void move(Whereabouts to) {
@@ -183,7 +181,8 @@ public final class BigPartScreen extends Page implements Scannable {
       acts.add(act("Taken off", () -> answers.take(note -> parts().off(number, note))));
     }
     acts.add(act("New bag", () -> filling.fillFor(part)));
-    acts.add(act("Photo", () -> PhotoTaking.ask(context, Optional.of(Subject.ofBigPart(number)), "")));
+    acts.add(
+        act("Photo", () -> PhotoTaking.ask(context, Optional.of(Subject.ofBigPart(number)), "")));
     acts.add(act("Decide", this::decide));
     acts.add(act("Marks", () -> marks(part)));
     if (part.where() == Whereabouts.OUT) {

@@ -43,9 +43,7 @@ public final class HolesScreen extends Page {
     this.number = number;
     map = HoleMap.keyed(context.touch(), this::tapped);
     tag = tag(this::press);
-    KeyRow keys =
-        KeyRow.of(
-            context, act("All alike", this::alike), act("Take away", this::remove));
+    KeyRow keys = KeyRow.of(context, act("All alike", this::alike), act("Take away", this::remove));
     lay(Panes.column(context.scale(), Panes.grow(map), new Foot(context, tag, keys)));
   }
 
@@ -125,18 +123,21 @@ public final class HolesScreen extends Page {
     ask("Length of all bolts", length -> each(hole -> true, length));
   }
 
-  private void ask(String title, java.util.function.Function<Amount, UnaryOperator<List<BoltHole>>> deed) {
+  private void ask(
+      String title, java.util.function.Function<Amount, UnaryOperator<List<BoltHole>>> deed) {
     open(
         () ->
             NumberEntryScreen.size(
                 context,
                 title,
-                "Under the head, in " + FigureParser.usual(context.state().units(), Dimension.LENGTH).symbol(),
+                "Under the head, in "
+                    + FigureParser.usual(context.state().units(), Dimension.LENGTH).symbol(),
                 MOST_FIGURES,
                 typed -> read(typed, deed)));
   }
 
-  private void read(String typed, java.util.function.Function<Amount, UnaryOperator<List<BoltHole>>> deed) {
+  private void read(
+      String typed, java.util.function.Function<Amount, UnaryOperator<List<BoltHole>>> deed) {
     String sentence =
         FigureParser.read(
             typed,
@@ -159,8 +160,7 @@ public final class HolesScreen extends Page {
             .map(
                 hole ->
                     which.test(hole)
-                        ? new BoltHole(
-                            hole.hole(), hole.across(), hole.down(), Optional.of(length))
+                        ? new BoltHole(hole.hole(), hole.across(), hole.down(), Optional.of(length))
                         : hole)
             .toList();
   }

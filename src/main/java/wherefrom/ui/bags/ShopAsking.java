@@ -50,11 +50,9 @@ final class ShopAsking {
 
   private static List<ShopWork> works(BigPartKind kind) {
     return switch (kind) {
-      case HEAD ->
-          List.of(ShopWork.MILL_HEAD, ShopWork.VALVES, ShopWork.STUD, ShopWork.CRACK_TEST);
+      case HEAD -> List.of(ShopWork.MILL_HEAD, ShopWork.VALVES, ShopWork.STUD, ShopWork.CRACK_TEST);
       case CRANKSHAFT ->
-          List.of(
-              ShopWork.GRIND_RODS, ShopWork.GRIND_MAINS, ShopWork.POLISH, ShopWork.CRACK_TEST);
+          List.of(ShopWork.GRIND_RODS, ShopWork.GRIND_MAINS, ShopWork.POLISH, ShopWork.CRACK_TEST);
       default -> List.of(ShopWork.CRACK_TEST);
     };
   }
@@ -69,8 +67,7 @@ final class ShopAsking {
 
   private void send(ShopWork work, String words) {
     ShopOrder order = new ShopOrder(work, List.of(), "", 1, words, "", "", true);
-    answers.take(
-        none -> came(new BesideAtShop(context.getJob()).send(visit(), what, order)));
+    answers.take(none -> came(new BesideAtShop(context.getJob()).send(visit(), what, order)));
   }
 
   private static BagOutcome came(MachineShop.Answer answer) {

@@ -9,34 +9,29 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
-import wherefrom.ui.controls.TagKey;
 
 /** One consequence whole: where, why, from which source; a check that stands is answered here. */
 public final class ConsequenceScreen extends ListPage {
   private final Consequence consequence;
   private final ChangesModel model;
-  private final Foot answers;
+  private final KeyRow answers;
 
   public ConsequenceScreen(ScreenContext context, Consequence consequence) {
     super(context, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
     this.consequence = consequence;
     model = new ChangesModel(context.getJob());
-    TagKey pass = tag(() -> answer(Look.PASS, ""));
-    pass.setWords("Pass", "");
+    // None of the answers is the yellow one: that would say which to press.
     answers =
-        new Foot(
+        KeyRow.of(
             context,
-            pass,
-            KeyRow.of(
-                context,
-                act("Fail", () -> note(Look.FAIL)),
-                act("Pass, note", () -> note(Look.PASS))));
-    layOut(answers);
+            act("Pass", () -> answer(Look.PASS, "")),
+            act("Fail", () -> note(Look.FAIL)),
+            act("Pass, note", () -> note(Look.PASS)));
+    layOut(List.of(), List.of(answers));
   }
 
   private Optional<StandingRule> check() {

@@ -145,7 +145,8 @@ public final class Touch {
     return target(
         node,
         () -> {
-          Optional<Point2D> last = at.isEmpty() ? Optional.empty() : Optional.of(at.get(at.size() - 1));
+          Optional<Point2D> last =
+              at.isEmpty() ? Optional.empty() : Optional.of(at.get(at.size() - 1));
           at.clear();
           act.accept(last);
         });
@@ -221,7 +222,7 @@ public final class Touch {
    * @param more how else, or what follows; may be empty
    */
   public TagKey tag(String words, String more, Runnable act) {
-    return target(new TagKey(scale, label(words), small(more)), act);
+    return target(new TagKey(scale, heading(words), small(more)), act);
   }
 
   /** A key that acts after it was held down for 1.5 seconds. */
@@ -244,11 +245,7 @@ public final class Touch {
   }
 
   private TouchKey plate(String words, double leastMm, String styleClass) {
-    return new TouchKey(scale, label(words), leastMm, styleClass);
-  }
-
-  private FitText label(String words) {
-    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, true);
+    return new TouchKey(scale, heading(words), leastMm, styleClass);
   }
 
   /** Working text: 6.4 mm capitals where they fit, never under 4.5, times the person's factor. */

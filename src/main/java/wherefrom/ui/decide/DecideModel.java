@@ -166,6 +166,18 @@ final class DecideModel {
         + (left == 0 ? "" : " " + left + " are left to decide one by one.");
   }
 
+  /** The usual reasons for a set; one that speaks of readings only where each part has one. */
+  List<String> reasons(PartKind kind, Decision decision) {
+    boolean measured =
+        used(kind).stream()
+            .filter(part -> decision != Decision.REUSE || isProposed(part))
+            .allMatch(part -> deciding.isMeasured(part.part().item()));
+    return DecideReason.of(decision).stream()
+        .map(DecideReason::words)
+        .filter(words -> measured || !DecideReason.claimsReading(words))
+        .toList();
+  }
+
   private boolean isProposed(PartRecord part) {
     return part.decision().isEmpty()
         && deciding.propose(part.part().item()).decision().equals(Optional.of(Decision.REUSE));

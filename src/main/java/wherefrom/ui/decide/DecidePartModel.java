@@ -3,6 +3,8 @@ package wherefrom.ui.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.LoggedEntry;
@@ -10,6 +12,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Whereabouts;
@@ -135,6 +138,35 @@ final class DecidePartModel {
       case A_RULE_FORBIDS_IT -> job.state().findBan(item).isPresent();
       default -> true;
     };
+  }
+
+  /**
+   * What to ask before a reason that speaks of readings is kept for a part without one; empty where
+   * there is nothing to ask.
+   */
+  Optional<String> question(String reason) {
+    return DecideReason.claimsReading(reason) && !deciding.isMeasured(item)
+        ? Optional.of("Nothing was measured: " + title() + doubts() + ".")
+        : Optional.empty();
+  }
+
+  private String doubts() {
+    List<String> doubtful = new ArrayList<>();
+    record()
+        .looks()
+        .forEach(
+            (check, look) -> {
+              if (look == Look.SUSPECT || look == Look.FAIL) {
+                String what = Checks.find(check).map(Check::title).orElse(check);
+                doubtful.add(" is " + look.word() + " at " + Words.withoutStop(what));
+              }
+            });
+    return doubtful.isEmpty() ? "" : doubtful.get(0);
+  }
+
+  /** Why this decision is none for its kind; empty where it is one. */
+  Optional<String> objection(Decision decision) {
+    return Machining.objection(decision, record().part().kind());
   }
 
   /** Decides; what came of it, in a sentence. */

@@ -7,6 +7,8 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -21,6 +23,8 @@ import wherefrom.ui.controls.TagKey;
 
 /** One part: what is proposed and why; the person presses one of three keys and says why. */
 public final class DecidePartScreen extends ListPage implements Scannable {
+  private static final String NOT_MEASURED = "looked at, not measured";
+
   private final int item;
   private final boolean once;
   private final DecidePartModel model;
@@ -73,14 +77,11 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     } else {
       turn("Inspect it", "", () -> context.navigator().show(ScreenId.INSPECT, item));
     }
-    boolean named = model.decision().isEmpty();
     List<KeyRow.Act> acts = new ArrayList<>();
     for (Decision decision : Decision.values()) {
-      if (!named || !proposed.equals(Optional.of(decision))) {
-        acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
-      }
+      acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
     }
-    acts.add(act("Its page", () -> context.navigator().show(ScreenId.PART, item)));
+    acts.add(act("Part page", () -> context.navigator().show(ScreenId.PART, item)));
     keys.setActs(acts);
   }
 
@@ -120,9 +121,34 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     open(() -> new DecidePartScreen(context, other));
   }
 
+  /** The keys keep their places, so that a hand that knows them cannot decide something else. */
   private void ask(Decision decision) {
+    Optional<String> objection = model.objection(decision);
+    if (objection.isPresent()) {
+      context.say(objection.get());
+      return;
+    }
     String title = "Why " + decision.word() + " it?";
-    ReasonAsking.ask(context, title, model.reasons(decision), words -> decide(decision, words));
+    ReasonAsking.ask(context, title, model.reasons(decision), words -> keep(decision, words));
+  }
+
+  private void keep(Decision decision, String reason) {
+    model
+        .question(reason)
+        .ifPresentOrElse(
+            question -> unmeasured(question, decision), () -> decide(decision, reason));
+  }
+
+  /** What was not measured is never written down as measured. */
+  private void unmeasured(String question, Decision decision) {
+    Runnable measure = () -> context.navigator().show(ScreenId.MEASURE, item);
+    Runnable anyway = () -> decide(decision, NOT_MEASURED);
+    String word = Words.capital(decision.word());
+    List<Choice<Runnable>> choices =
+        List.of(
+            new Choice<>(measure, "Measure it", ""),
+            new Choice<>(anyway, word + " it all the same", "kept as: " + NOT_MEASURED));
+    open(() -> new ChoiceScreen<>(context, question, choices, Runnable::run));
   }
 
   private void decide(Decision decision, String reason) {

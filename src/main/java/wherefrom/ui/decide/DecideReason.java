@@ -1,6 +1,7 @@
 package wherefrom.ui.decide;
 
 import java.util.List;
+import java.util.stream.Stream;
 import wherefrom.inspection.Decision;
 
 /** The usual reasons for a decision. */
@@ -11,6 +12,8 @@ enum DecideReason {
   CAN_BE_MACHINED("out of limit, can be machined"),
   ALIKE_AS_A_SET("all alike as a set"),
   A_TEST_FAILED("a test failed"),
+  WORN("worn"),
+  CRACKED("cracked"),
   OUT_OF_LIMIT("out of limit"),
   A_RULE_FORBIDS_IT("a rule forbids it"),
   REPLACED_AS_A_SET("replaced as a set"),
@@ -36,7 +39,20 @@ enum DecideReason {
       case MACHINE -> List.of(CAN_BE_MACHINED, ALIKE_AS_A_SET, OTHER);
       case REPLACE ->
           List.of(
-              A_TEST_FAILED, OUT_OF_LIMIT, A_RULE_FORBIDS_IT, REPLACED_AS_A_SET, CHEAPER, OTHER);
+              A_TEST_FAILED,
+              OUT_OF_LIMIT,
+              A_RULE_FORBIDS_IT,
+              WORN,
+              CRACKED,
+              REPLACED_AS_A_SET,
+              CHEAPER,
+              OTHER);
     };
+  }
+
+  /** Whether these words say that something was measured. */
+  static boolean claimsReading(String words) {
+    return Stream.of(MEASURED_GOOD, CAN_BE_MACHINED, OUT_OF_LIMIT)
+        .anyMatch(reason -> reason.words.equals(words));
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.job.decide.Deciding.SetProposal;
+import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Foot;
@@ -25,7 +26,7 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.Either;
 import wherefrom.ui.engine.EnginePages;
-import wherefrom.ui.subject.Pictures;
+import wherefrom.ui.subject.SubjectPictures;
 
 /**
  * All used parts of one kind on the drawn engine, each with its own decision, and one decision for
@@ -85,9 +86,7 @@ public final class DecideSetScreen extends Page implements Scannable {
     tag.setWords(words(first()), touch().brief(more, ""));
     List<KeyRow.Act> acts = new ArrayList<>();
     for (Decision decision : Decision.values()) {
-      if (decision != first()) {
-        acts.add(act(words(decision), () -> ask(decision)));
-      }
+      acts.add(act(words(decision), () -> ask(decision)));
     }
     proposal().ifPresent(set -> acts.add(act("Why", () -> open(() -> why(set)))));
     keys.setActs(acts);
@@ -97,7 +96,7 @@ public final class DecideSetScreen extends Page implements Scannable {
     String decided = line.decided().map(what -> what.word()).orElse("undecided");
     return PictureKey.of(
         touch(),
-        Optional.of(Pictures.of(context, line.part().home())),
+        Optional.of(SubjectPictures.of(context, line.part().home())),
         line.part().home().figures() + ": " + decided,
         touch().brief(line.proposed(), ""),
         OptionalDouble.empty(),
@@ -124,7 +123,12 @@ public final class DecideSetScreen extends Page implements Scannable {
 
   private void ask(Decision decision) {
     String title = String.format(Locale.ROOT, "Why %s the %s?", decision.word(), kind.plural());
-    List<String> reasons = DecideReason.of(decision).stream().map(DecideReason::words).toList();
+    Optional<String> objection = Machining.objection(decision, kind);
+    if (objection.isPresent()) {
+      context.say(objection.get());
+      return;
+    }
+    List<String> reasons = model.reasons(kind, decision);
     ReasonAsking.ask(context, title, reasons, words -> decide(decision, words));
   }
 

@@ -56,8 +56,7 @@ public final class Drawn {
   public Function<Bounds, Drawing> ringed(View side, Foot foot, BigPartName name) {
     return room -> {
       EngineGeometry at = EngineGeometry.of(layout, side, room, glass, foot);
-      Drawing engine =
-          side == View.ABOVE ? EngineAbove.of(at, asked) : EngineBelow.of(at, asked);
+      Drawing engine = side == View.ABOVE ? EngineAbove.of(at, asked) : EngineBelow.of(at, asked);
       return engine.with(BigPartRing.of(at, name));
     };
   }

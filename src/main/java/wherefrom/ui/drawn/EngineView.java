@@ -41,8 +41,7 @@ import wherefrom.ui.controls.TouchKey;
  */
 public final class EngineView extends Region {
   /** What a drawing is made from; the same is not made twice. */
-  private record MadeFrom(
-      Asked asked, View side, Foot foot, Optional<BigPartName> ringed) {}
+  private record MadeFrom(Asked asked, View side, Foot foot, Optional<BigPartName> ringed) {}
 
   private final Touch touch;
   private final Layout layout;

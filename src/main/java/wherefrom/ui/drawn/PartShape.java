@@ -25,14 +25,16 @@ public final class PartShape extends Region {
             .filter(shape -> !(shape instanceof Shape.Words))
             .toList();
     getChildren().add(new LookNode(bare, look));
-    setRotate(isLowerShell(place) ? 180 : 0);
+    // Not turned: its tang stays on the side where the other drawings have it.
+    setScaleY(isLowerShell(place) ? -1 : 1);
     setMinSize(side, side);
     setPrefSize(side, side);
     setMaxSize(side, side);
     setMouseTransparent(true);
   }
 
-  private static boolean isLowerShell(Place place) {
+  /** Whether it is a half shell that lies open upward. */
+  public static boolean isLowerShell(Place place) {
     boolean shell = place.kind() == PartKind.ROD_SHELL || place.kind() == PartKind.MAIN_SHELL;
     ShellHalf half =
         place.spot() instanceof RodSpot rod

@@ -27,8 +27,8 @@ public final class PartStates {
   }
 
   /**
-   * A place's state, with the mark of a new part that was fitted, and of one that is suspect or
-   * failed as long as nobody has decided.
+   * A place's state, with the mark of a new part that was fitted, of one that failed, whatever was
+   * decided, and of one that is suspect as long as nobody has decided.
    */
   private static PartState of(EngineJob job, Place place) {
     PartState state = of(job.state(place));
@@ -42,14 +42,17 @@ public final class PartStates {
     if (state.equals(PartState.FITTED) && part.filter(it -> it.part().fresh()).isPresent()) {
       return PartState.NEW_FITTED;
     }
-    return part.filter(it -> it.decision().isEmpty()).map(it -> found(state, it)).orElse(state);
+    return part.map(it -> found(job, state, it)).orElse(state);
   }
 
-  private static PartState found(PartState state, PartRecord part) {
-    if (part.looks().containsValue(Look.FAIL)) {
+  /** A decision makes no failed part good; a doubt it does settle. */
+  private static PartState found(EngineJob job, PartState state, PartRecord part) {
+    Look worst = job.bench().worst(part.part().item()).look();
+    if (worst == Look.FAIL) {
       return state.failed();
     }
-    return part.looks().containsValue(Look.SUSPECT) ? state.suspect() : state;
+    boolean suspect = worst == Look.SUSPECT && part.decision().isEmpty();
+    return suspect ? state.suspect() : state;
   }
 
   /**

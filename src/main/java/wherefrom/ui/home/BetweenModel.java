@@ -29,7 +29,7 @@ final class BetweenModel {
   enum Kind {
     LOOK("Look", Signs.LOOK, ScreenId.INSPECT),
     MEASURE("Measure", Signs.MEASURE, ScreenId.MEASURE),
-    PLAN("Plan", Signs.PLAN, ScreenId.CHANGES),
+    PLAN("Changes", Signs.PLAN, ScreenId.CHANGES),
     DECIDE("Decide", Signs.DECIDE, ScreenId.DECIDE),
     AWAY("Away", Signs.AWAY, ScreenId.MACHINE_SHOP),
     MONEY("Money", Signs.MONEY, ScreenId.MONEY),

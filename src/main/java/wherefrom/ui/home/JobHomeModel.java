@@ -17,6 +17,7 @@ import wherefrom.job.shelf.NextDeed;
 import wherefrom.job.shelf.Standing;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.takeapart.PartName;
 
@@ -85,6 +86,7 @@ final class JobHomeModel {
       case SOLVE_STOP -> next.count() > 1 ? next.count() + " stops" : "A stop is waiting";
       case PRINT_TAGS -> "Print the tags first";
       case TAKE_OUT, FIT -> goOn(next, next.kind() == NextDeed.Kind.FIT ? "put together" : "apart");
+      case HELD -> named(next).map(Words::capital).orElse("Held") + ": " + next.words();
       case DECIDE -> "Go on: decide";
       case LOOK_AGAIN -> named(next).map(name -> "Look again: " + name).orElse("Look again");
       case CLOSE_SECTIONS -> "Finish each section";
@@ -112,6 +114,7 @@ final class JobHomeModel {
               + state().standingStop().map(this::stop).orElse("");
       case PRINT_TAGS -> next.count() + " tags, before the first bolt";
       case TAKE_OUT, FIT -> "or scan any tag";
+      case HELD -> "the first of " + next.count() + " held";
       case DECIDE -> waits(next.count());
       case LOOK_AGAIN -> "something stands against " + next.count();
       case CLOSE_SECTIONS -> "every place is filled";
@@ -148,8 +151,10 @@ final class JobHomeModel {
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
     add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
     BagBook book = BagBook.of(state());
-    add(counts, Sign.OUT, book.bigPartsOff().size(), "big parts");
-    add(counts, Sign.OUT, book.openBags().size(), "bags");
+    int off = book.bigPartsOff().size();
+    int bags = book.openBags().size();
+    add(counts, Sign.OUT, off, off == 1 ? "big part" : "big parts");
+    add(counts, Sign.OUT, bags, bags == 1 ? "bag" : "bags");
     return counts;
   }
 

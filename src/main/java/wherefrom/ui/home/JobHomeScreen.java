@@ -27,6 +27,7 @@ import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.drawn.SignMark;
 import wherefrom.ui.engine.PartIndex;
+import wherefrom.ui.puttogether.HeldScreen;
 
 /** The open job's first screen: the one thing to do, wired to its place; the five days. */
 public final class JobHomeScreen extends Page implements Scannable {
@@ -148,6 +149,10 @@ public final class JobHomeScreen extends Page implements Scannable {
   }
 
   private void goOn() {
+    if (next.filter(deed -> deed.kind() == NextDeed.Kind.HELD).isPresent()) {
+      context.navigator().open(() -> new HeldScreen(context));
+      return;
+    }
     next.ifPresent(
         deed ->
             context
@@ -157,7 +162,7 @@ public final class JobHomeScreen extends Page implements Scannable {
                       case PRINT_TAGS -> ScreenId.PRINT_TAGS;
                       case TAKE_OUT -> ScreenId.TAKE_APART;
                       case DECIDE -> ScreenId.BETWEEN;
-                      case SOLVE_STOP, FIT, LOOK_AGAIN, CLOSE_SECTIONS, FIRST_START ->
+                      case SOLVE_STOP, FIT, HELD, LOOK_AGAIN, CLOSE_SECTIONS, FIRST_START ->
                           ScreenId.PUT_TOGETHER;
                     }));
   }
@@ -177,7 +182,7 @@ public final class JobHomeScreen extends Page implements Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    HomeScan.take(context, scanned);
+    HomeScan.take(context, scanned, next);
   }
 
   /** Says in full how the copy stands while it cannot be made, and once when it can again. */

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.StandingRule;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -20,8 +21,10 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.changes.FollowsScreen;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureKey;
@@ -77,8 +80,8 @@ public final class CardScreen extends Page implements Scannable {
     TagKey tag = tag(() -> answers(check));
     tag.setWords("Answer", "");
     List<KeyRow.Act> acts = new ArrayList<>();
-    acts.add(act("Read on", this::readOn));
     acts.addAll(ways());
+    acts.addAll(further());
     return Panes.column(
         context.scale(),
         touch().heading(check.title()),
@@ -97,20 +100,15 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private Region atOnce(Check check) {
-    TagKey pass = tag(() -> offer(Look.PASS));
-    pass.setWords("Pass", check.pass());
     VBox answers =
         Panes.column(
             context.scale(),
-            Panes.grow(pass),
+            Panes.grow(key(Cue.RIGHT, "Pass", check.pass(), Look.PASS)),
             Panes.grow(key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT)),
             Panes.grow(key(Cue.STOP, "Fail", check.fail(), Look.FAIL)));
     answers.setMinWidth(context.scale().px(ANSWERS_MM));
     List<KeyRow.Act> acts = new ArrayList<>(ways());
-    acts.add(act("Read on", this::readOn));
-    if (model.card().look() != Look.NOT_LOOKED) {
-      acts.add(act("No answer", () -> offer(Look.NOT_LOOKED)));
-    }
+    acts.add(act("More", this::more));
     Split both = new Split(context.scale(), words(check), answers);
     return Panes.column(context.scale(), both, KeyRow.of(context, 1, acts));
   }
@@ -145,26 +143,37 @@ public final class CardScreen extends Page implements Scannable {
     return new StackPane(CueMark.of(cue, context.scale().px(MARK_MM)));
   }
 
-  /** What else can be done with a card than answering it, what is done most first. */
+  /** The same keys on every card, so that none moves from test to test. */
   private List<KeyRow.Act> ways() {
-    List<KeyRow.Act> ways = new ArrayList<>();
-    model.plan().ifPresent(plan -> ways.add(act("Measure", () -> measure(plan.key()))));
+    return List.of(
+        act("Measure", this::measure),
+        act("Note", this::note),
+        act("Photo", this::photo),
+        act("Next", this::next));
+  }
+
+  /** What is wanted seldom, or not on every card. */
+  private List<KeyRow.Act> further() {
+    List<KeyRow.Act> acts =
+        new ArrayList<>(
+            List.of(act("Test before", this::before), act("Source", this::readOn)));
     List<String> hints = model.hints();
     if (!hints.isEmpty()) {
-      ways.add(act("Hints: " + hints.size(), () -> read(hints)));
-    }
-    ways.add(act("Note", this::note));
-    ways.add(act("Photo", this::photo));
-    if (!model.isFirst()) {
-      ways.add(act("Test before", this::before));
-    }
-    if (!model.isLast() || model.following().isPresent()) {
-      ways.add(act("Next", this::next));
+      acts.add(act("Hints: " + hints.size(), () -> read(hints)));
     }
     if (!model.photos().isEmpty()) {
-      ways.add(act("Photos: " + model.photos().size(), () -> open(0)));
+      acts.add(act("Photos: " + model.photos().size(), () -> open(0)));
     }
-    return ways;
+    if (model.card().look() != Look.NOT_LOOKED) {
+      acts.add(act("No answer", () -> offer(Look.NOT_LOOKED)));
+    }
+    return acts;
+  }
+
+  private void more() {
+    List<Choice<KeyRow.Act>> choices =
+        further().stream().map(act -> new Choice<>(act, act.words(), "")).toList();
+    open(() -> new ChoiceScreen<>(context, model.title(), choices, act -> act.run().run()));
   }
 
   /** One touch beside its mark must not hide a finding. */
@@ -189,23 +198,33 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private void answer(Look look) {
+    String cause = model.title() + ": " + look.word();
     context.attempt(
         () -> {
-          String follows = model.answer(look);
+          String refused = model.answer(look);
           boolean more = model.goOn();
           String last = "That was the last test of " + model.title() + ". Scan the next part.";
           String said = more ? model.said() : last;
-          context.say(follows.isEmpty() ? said : follows);
+          context.say(refused.isEmpty() ? said : refused);
         });
     context.navigator().changed();
+    List<StandingRule> followed = model.followed();
+    if (!followed.isEmpty()) {
+      open(() -> new FollowsScreen(context, cause, followed));
+    }
   }
 
   private void next() {
-    model.next();
+    if (!model.next()) {
+      context.say("That is the last test of " + model.title() + ".");
+    }
     context.navigator().changed();
   }
 
   private void before() {
+    if (model.isFirst()) {
+      context.say("That is the first test of " + model.title() + ".");
+    }
     model.before();
     context.navigator().changed();
   }
@@ -238,8 +257,21 @@ public final class CardScreen extends Page implements Scannable {
     context.navigator().open(() -> new PhotoScreen(context, model::photos, number));
   }
 
-  private void measure(String plan) {
-    context.navigator().open(() -> new ReadingsScreen(context, model.subject(), plan));
+  /** What settles this test; where no reading does, all that can be measured here. */
+  private void measure() {
+    model
+        .plan()
+        .ifPresentOrElse(
+            plan -> open(() -> new ReadingsScreen(context, model.subject(), plan.key())),
+            this::measureAny);
+  }
+
+  private void measureAny() {
+    if (model.subject() instanceof Subject.APart part) {
+      context.navigator().show(ScreenId.MEASURE, part.item());
+    } else {
+      context.say("No reading settles this test. Look closely, or ask someone who knows.");
+    }
   }
 
   private void read(List<String> hints) {
@@ -250,6 +282,8 @@ public final class CardScreen extends Page implements Scannable {
 
   private void readOn() {
     Check check = model.card().check();
-    context.navigator().open(() -> new WordsScreen(context, check.title(), CheckWords.of(check)));
+    List<WordsScreen.Line> words =
+        touch().isLarge() ? QuickTestWords.of(check) : QuickTestWords.beyond(check);
+    context.navigator().open(() -> new WordsScreen(context, check.title(), words));
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.ui.inspect;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,6 +25,7 @@ final class LookCardModel {
   private Subject subject;
   private int at;
   private String said = "";
+  private List<StandingRule> followed = List.of();
 
   /**
    * @param round what is looked at one after the other; empty where one alone is
@@ -153,10 +155,20 @@ final class LookCardModel {
       return true;
     }
     said = "Kept: " + card.look().word() + ". " + card.check().title();
-    return next();
+    Subject before = subject;
+    boolean more = next();
+    if (!subject.equals(before)) {
+      said = "Kept: " + card.look().word() + ". Now look at another: " + title() + ".";
+    }
+    return more;
   }
 
-  /** Keeps an answer; gives what follows from it, in a sentence, or why it was not kept. */
+  /** What followed from the answer that was kept last, the hardest first. */
+  List<StandingRule> followed() {
+    return followed;
+  }
+
+  /** Keeps an answer; gives why it was not kept, or nothing where it was. */
   String answer(Look look) {
     // A pass once more says nothing new; a doubt once more may be later than a decision.
     boolean known = look == card().look() && weight(look) == 0;
@@ -168,25 +180,17 @@ final class LookCardModel {
   }
 
   private String keep(Look look, String note) {
+    followed = List.of();
     Inspecting.Answer answer = inspecting.answer(subject, card().check().key(), look, note);
     if (answer instanceof Inspecting.Answer.Refused refused) {
       return refused.sentence();
     }
-    return follows(((Inspecting.Answer.Kept) answer).follows());
-  }
-
-  private static String follows(List<StandingRule> rules) {
-    if (rules.isEmpty()) {
-      return "";
-    }
-    String more = rules.size() == 1 ? "" : " And " + (rules.size() - 1) + " more under Changes.";
-    return rules.get(0).consequence().sentence()
-        + " ("
-        + rules.get(0).consequence().ruleWords()
-        + "; "
-        + rules.get(0).consequence().source()
-        + ")"
-        + more;
+    followed =
+        ((Inspecting.Answer.Kept) answer)
+            .follows().stream()
+                .sorted(Comparator.comparing(rule -> rule.consequence().effect()))
+                .toList();
+    return "";
   }
 
   /** The photographs that were taken for the card that is up, oldest first. */

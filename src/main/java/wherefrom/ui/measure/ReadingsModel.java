@@ -157,18 +157,32 @@ final class ReadingsModel {
     tool = Optional.of(chosenTool.name());
   }
 
-  /** The tool chosen, else that of this plan's latest readings, else the only one listed. */
+  /**
+   * The tool chosen, else that of this plan's latest readings, else the only one listed. One that
+   * has read something else is never taken unasked: a micrometer reads no crown.
+   */
   Optional<Tool> tool() {
     return tool.flatMap(name -> job.state().measures().findTool(name))
         .or(() -> result().map(MeasuredResult::tool))
         .or(this::latestTool)
-        .or(() -> tools().size() == 1 ? Optional.of(tools().get(0)) : Optional.empty());
+        .or(this::freshTool);
   }
 
   private Optional<Tool> latestTool() {
     return job.state().measures().listResults(plan.key()).stream()
         .max((one, two) -> Long.compare(one.sequence(), two.sequence()))
         .map(MeasuredResult::tool);
+  }
+
+  private Optional<Tool> freshTool() {
+    return tools().size() == 1
+        ? tools().stream()
+            .filter(
+                only ->
+                    job.state().measures().all().stream()
+                        .noneMatch(result -> result.tool().name().equals(only.name())))
+            .findFirst()
+        : Optional.empty();
   }
 
   /** What the tool showed at zero last; empty when nobody looked. */

@@ -2,10 +2,12 @@ package wherefrom.ui.newjob;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
@@ -26,14 +28,31 @@ public final class KindsScreen extends Page {
   KindsScreen(ScreenContext context, NewJobModel model) {
     super(context, "Parts to track", false);
     this.model = model;
-    total = context.touch().text("A tag for each part that must go back where it was.");
+    total = context.touch().small("").within(2);
     list = Pager.list(context.touch(), this::row);
-    view = Panes.column(context.scale(), list);
+    KeyRow keys =
+        KeyRow.of(
+            context,
+            new KeyRow.Act("Recommended", () -> turnOn(PartKind.recommended())),
+            new KeyRow.Act("All", () -> turnOn(PartKind.all())));
+    view = Panes.column(context.scale(), list, keys);
     if (!context.touch().isLarge()) {
       view.getChildren().add(0, total);
     }
     list.setItems(rows());
     lay(view);
+    say();
+  }
+
+  private void turnOn(Set<PartKind> kinds) {
+    model.trackAll(kinds);
+    list.refill(rows());
+    count();
+  }
+
+  private void say() {
+    String left = model.untagged();
+    total.setWords(left.isEmpty() ? "All that must go back where it was gets a tag." : left);
   }
 
   private List<List<PartKind>> rows() {
@@ -70,6 +89,7 @@ public final class KindsScreen extends Page {
   }
 
   private void count() {
+    say();
     context.navigator().changed();
   }
 

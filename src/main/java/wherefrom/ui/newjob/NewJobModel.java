@@ -85,6 +85,23 @@ final class NewJobModel {
     }
   }
 
+  /** Tracks besides what of these kinds the layout has; those that are on stay on. */
+  void trackAll(Set<PartKind> more) {
+    more.stream().filter(kind -> count(kind) > 0).forEach(kinds::add);
+  }
+
+  /** What must go back to its place and gets no tag, in a sentence; empty where all has one. */
+  String untagged() {
+    List<String> left =
+        PartKind.recommended().stream()
+            .filter(kind -> !kinds.contains(kind) && count(kind) > 0)
+            .map(PartKind::plural)
+            .toList();
+    return left.isEmpty()
+        ? ""
+        : "No tag yet, but must go back where they were: " + String.join(", ", left) + ".";
+  }
+
   /** How many parts of a kind the layout has. */
   int count(PartKind kind) {
     return Places.of(layout, EnumSet.of(kind)).size();

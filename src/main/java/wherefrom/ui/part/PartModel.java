@@ -21,6 +21,7 @@ import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.puttogether.WhereTo;
+import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
@@ -41,6 +42,7 @@ final class PartModel {
     PIECES("Pieces on one wire", "Pieces"),
     WASH("Off for washing", "Wash"),
     BACK("Back from washing", "Is back"),
+    OUT("It is out", "Is out"),
     TOOK_OUT("Taken out again", "Is out"),
     LOST("It is lost", "Lost"),
     FOUND("It is found", "Found"),
@@ -219,10 +221,16 @@ final class PartModel {
       case AT_SHOP -> deeds.add(Deed.LOST);
       case LOST -> deeds.add(Deed.FOUND);
       case FITTED -> deeds.add(Deed.TOOK_OUT);
-      case IN_ENGINE, RETIRED -> {}
+      case IN_ENGINE -> deeds.add(0, Deed.OUT);
+      case RETIRED -> {}
     }
     deeds.add(Deed.REPLACE);
     return deeds;
+  }
+
+  /** It has come out of its place; one that is out already stays as it is. */
+  void out() {
+    new TakeApart(job).out(record());
   }
 
   HandlingOutcome note(String text) {

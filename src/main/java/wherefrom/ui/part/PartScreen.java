@@ -119,6 +119,10 @@ public final class PartScreen extends Page implements Scannable {
     }
     keys.add(context.touch().key("More", this::more));
     Tiles row = Tiles.row(context.scale(), keys.toArray(Node[]::new));
+    if (deeds.contains(PartModel.Deed.OUT)) {
+      TagKey out = context.touch().tag("It is out", "", () -> act(PartModel.Deed.OUT));
+      return new Sideways(context.scale(), out, row, KEYS_MM);
+    }
     return model
         .proposal()
         .<Region>map(found -> new Sideways(context.scale(), tag(found), row, KEYS_MM))
@@ -164,6 +168,7 @@ public final class PartScreen extends Page implements Scannable {
       case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
       case WASH -> number("The basket's number.", model::wash);
       case BACK -> done(model::back);
+      case OUT -> context.perform(model::out);
       case TOOK_OUT -> done(model::tookOut);
       case LOST -> words("Where it was last seen", model::lost);
       case FOUND -> done(model::found);

@@ -36,9 +36,7 @@ public final class PhotosScreen extends Page implements TakesPictures {
             rows,
             Tiles.row(
                 context.scale(),
-                context
-                    .touch()
-                    .key(context.touch().brief("Add a photograph", "Add"), this::add),
+                context.touch().key(context.touch().brief("Add a photograph", "Add"), this::add),
                 context
                     .touch()
                     .key(

@@ -29,7 +29,8 @@ public final class SheetScreen extends Page {
       numbers.add(row);
     }
     rows.setItems(numbers);
-    Region view = Panes.column(context.scale(), context.touch().text("Tap the first label to use."), rows);
+    Region view =
+        Panes.column(context.scale(), context.touch().text("Tap the first label to use."), rows);
     lay(view);
   }
 

@@ -9,11 +9,14 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
@@ -24,6 +27,7 @@ public final class TrackScreen extends Page {
   private final Tracking tracking;
   private final Set<PartKind> chosen = EnumSet.noneOf(PartKind.class);
   private final FitText total;
+  private final Pager<List<PartKind>> list;
   private final VBox view;
   private int tags;
 
@@ -31,13 +35,26 @@ public final class TrackScreen extends Page {
     super(context, "More parts to track", false);
     tracking = new Tracking(context.getJob());
     total = context.touch().text("What is tracked stays so: it cannot be taken back.");
-    Pager<List<PartKind>> list = Pager.list(context.touch(), this::row);
-    view = Panes.column(context.scale(), list, context.touch().tag("Track them", "", this::track));
+    list = Pager.list(context.touch(), this::row);
+    KeyRow keys =
+        KeyRow.of(
+            context,
+            new KeyRow.Act("Recommended", () -> turnOn(PartKind.recommended())),
+            new KeyRow.Act("All", () -> turnOn(PartKind.all())));
+    TagKey tag = context.touch().tag("Track them", "", this::track);
+    view = Panes.column(context.scale(), list, new Foot(context, tag, keys));
     if (!context.touch().isLarge()) {
       view.getChildren().add(0, total);
     }
     list.setItems(rows());
     lay(view);
+  }
+
+  private void turnOn(Set<PartKind> kinds) {
+    chosen.addAll(kinds);
+    chosen.retainAll(tracking.offered().keySet());
+    list.refill(rows());
+    count();
   }
 
   private List<List<PartKind>> rows() {
@@ -58,7 +75,7 @@ public final class TrackScreen extends Page {
         .touch()
         .toggle(
             tracking.offered().getOrDefault(kind, 0) + " " + kind.plural(),
-            false,
+            chosen.contains(kind),
             on -> {
               if (on) {
                 chosen.add(kind);

@@ -48,9 +48,15 @@ final class BesideTogether {
     return order().findNextOn();
   }
 
-  /** Says which big part should have been on before the part that was just fitted, or is over it. */
+  /**
+   * Says which big part should have been on before the part that was just fitted, or is over it.
+   */
   void tell(PutTogetherModel model) {
-    model.right().map(RightModel::place).map(this::said).filter(it -> !it.isEmpty())
+    model
+        .right()
+        .map(RightModel::place)
+        .map(this::said)
+        .filter(it -> !it.isEmpty())
         .ifPresent(context::say);
   }
 
@@ -72,7 +78,9 @@ final class BesideTogether {
     return due.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            Words.count(due.size(), "bag") + " not used yet: " + due.get(0).words()
+            Words.count(due.size(), "bag")
+                + " not used yet: "
+                + due.get(0).words()
                 + (due.size() > 1 ? " and more." : "."));
   }
 

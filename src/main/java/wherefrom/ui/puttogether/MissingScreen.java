@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
@@ -69,6 +70,15 @@ public final class MissingScreen extends Page {
               "Before the first start",
               List.of("Everything is finished: cautions, open checks, what is done by hand"),
               () -> context.navigator().open(() -> new FirstStartScreen(context))));
+    }
+    int held = new ToFit(context.getJob()).held().size();
+    if (held > 0) {
+      lines.add(
+          ListRow.key(
+              context.touch(),
+              "Held: " + held,
+              List.of("They would be stopped: what stands against each"),
+              () -> context.navigator().open(() -> new HeldScreen(context))));
     }
     model.sections().forEach(line -> lines.add(section(line)));
     String beside = new BesideTogether(context).toFit();

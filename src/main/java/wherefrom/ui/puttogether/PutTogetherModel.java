@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
@@ -283,6 +284,11 @@ final class PutTogetherModel {
         || (step instanceof FitOutcome.Judged judged
             && judged.verdict() instanceof CodeVerdict
             && judged.verdict().cue() == Cue.ASK);
+  }
+
+  /** The step that UNDO takes back; a stop or a half that stands on the screen is none. */
+  Optional<LoggedEntry> undone() {
+    return stop().isPresent() ? Optional.empty() : together.findUndone();
   }
 
   /** What UNDO would take back, in few words. */

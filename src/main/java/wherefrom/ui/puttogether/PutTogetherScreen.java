@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
@@ -133,6 +134,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   @Override
+  public Optional<LoggedEntry> undone(ScreenContext over) {
+    return model.undone();
+  }
+
+  @Override
   public String undoes(ScreenContext over) {
     return model.undoes();
   }
@@ -222,6 +228,16 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     @Override
     public void missing() {
       context.navigator().open(() -> new MissingScreen(context));
+    }
+
+    @Override
+    public int held() {
+      return new ToFit(context.getJob()).held().size();
+    }
+
+    @Override
+    public void showHeld() {
+      context.navigator().open(() -> new HeldScreen(context));
     }
 
     @Override

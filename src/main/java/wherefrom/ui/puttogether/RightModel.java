@@ -1,6 +1,11 @@
 package wherefrom.ui.puttogether;
 
+import java.util.List;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.puttogether.FirstIn;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Orientation;
@@ -41,16 +46,41 @@ final class RightModel {
 
   /** What is left: the list's next place, else how many of the kind. */
   String leftWords() {
+    List<Place> left = new ToFit(job).places();
     if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
       return together
           .target()
           .map(next -> "Next: " + next.brief() + " " + next.kind().word())
-          .orElse("Nothing is left to fit.");
+          .orElse(left.isEmpty() ? "Nothing is left to fit." : "The rest is held: see Missing.");
     }
     PartKind fitted = place.kind();
-    long left = new ToFit(job).places().stream().filter(at -> at.kind() == fitted).count();
-    return left == 0
+    long alike = left.stream().filter(at -> at.kind() == fitted).count();
+    return alike == 0
         ? "All " + fitted.plural() + " are fitted."
-        : left + " " + (left == 1 ? fitted.word() : fitted.plural()) + " to fit";
+        : alike + " " + (alike == 1 ? fitted.word() : fitted.plural()) + " to fit";
+  }
+
+  /**
+   * What the right place says nothing of: what is still to go in under the part, and that nobody
+   * looked at it; empty where neither is so. It stops nothing.
+   */
+  String notice() {
+    String first = new FirstIn(job.state()).notice(place).orElse("");
+    String looked = isLookedAt() ? "" : "Not looked at.";
+    return (first + " " + looked).strip();
+  }
+
+  private boolean isLookedAt() {
+    return job.state()
+        .findFitted(place)
+        .map(part -> job.state().getPart(part.item()))
+        .filter(part -> !part.part().fresh() && part.decision().isEmpty())
+        .filter(part -> part.looks().values().stream().allMatch(Look.NOT_LOOKED::equals))
+        .filter(part -> job.state().measures().listResults(subject(part)).isEmpty())
+        .isEmpty();
+  }
+
+  private static Subject subject(PartRecord part) {
+    return Subject.ofPart(part.part().item());
   }
 }

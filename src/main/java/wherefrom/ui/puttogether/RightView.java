@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Foot;
 import wherefrom.parts.Place;
@@ -55,6 +56,7 @@ final class RightView extends Region {
   private final Keys keys;
   private final EngineView engine;
   private final FitText left;
+  private final FitText notice;
   private Optional<RightPanel> panel = Optional.empty();
   private List<TouchKey> made = List.of();
   private Tiles row;
@@ -66,6 +68,7 @@ final class RightView extends Region {
     engine = EngineView.shown(touch, model.state().layout(), model.state().kinds());
     engine.foot(Foot.NONE);
     left = touch.text("");
+    notice = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.CENTER_LEFT);
     row = new Tiles(touch.scale(), 2, Scale.GAP_MM, List.of());
     Panes.grow(this);
   }
@@ -79,13 +82,14 @@ final class RightView extends Region {
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(right.leftWords());
+    notice.setWords(right.notice());
     made = keys(model, right);
     fill();
   }
 
   private void fill() {
     row = new Tiles(touch.scale(), isStacked() || made.size() > MOST ? 2 : 1, Scale.GAP_MM, made);
-    getChildren().setAll(panel.orElseThrow(), engine, left, row);
+    getChildren().setAll(panel.orElseThrow(), notice, engine, left, row);
     getChildren().forEach(child -> child.applyCss());
     requestLayout();
   }
@@ -119,6 +123,7 @@ final class RightView extends Region {
   @Override
   protected double computeMinHeight(double width) {
     return panel.map(words -> words.minHeight(width)).orElse(0.0)
+        + noticeHigh(width)
         + row.minHeight(width)
         + touch.scale().gap();
   }
@@ -135,16 +140,23 @@ final class RightView extends Region {
     }
     double gap = touch.scale().gap();
     double share = (upright ? UPRIGHT_PANEL : PANEL) * getHeight();
-    double keysAlone = row.minHeight(getWidth()) + gap;
+    double told = noticeHigh(getWidth());
+    double keysAlone = row.minHeight(getWidth()) + gap + told;
     double least = panel.get().minHeight(getWidth());
     double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
     put(panel.get(), 0, 0, getWidth(), high);
-    double top = Math.floor(high) + gap;
+    put(notice, 0, Math.floor(high) + gap / 2, getWidth(), told);
+    double top = Math.floor(high) + gap + told;
     if (isStacked()) {
       below(top, gap);
     } else {
       beside(top, gap);
     }
+  }
+
+  /** What the right place says nothing of never leaves for want of room. */
+  private double noticeHigh(double width) {
+    return notice.words().isEmpty() ? 0 : Math.ceil(notice.minHeight(width));
   }
 
   private void beside(double top, double gap) {

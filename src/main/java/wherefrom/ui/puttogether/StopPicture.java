@@ -29,6 +29,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
 
 /**
@@ -191,7 +192,10 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   @Override
   public Optional<Region> wrongEnd(Misplaced.WrongEnd wrong) {
     PartKind kind = wrong.part().kind();
-    return pair(new KindPair.Side(kind, true, "held"), new KindPair.Side(kind, "right"));
+    boolean lower = PartShape.isLowerShell(wrong.place());
+    return pair(
+        new KindPair.Side(kind, true, lower, "held"),
+        new KindPair.Side(kind, false, lower, "right"));
   }
 
   @Override
@@ -226,7 +230,10 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   private Optional<Region> oldAndNew(Part part) {
-    return pair(new KindPair.Side(part.kind(), "old"), new KindPair.Side(part.kind(), "NEW"));
+    boolean lower = PartShape.isLowerShell(part.home());
+    return pair(
+        new KindPair.Side(part.kind(), false, lower, "old"),
+        new KindPair.Side(part.kind(), false, lower, "NEW"));
   }
 
   @Override

@@ -21,6 +21,12 @@ final class WorkKeys {
 
     void missing();
 
+    /** How many parts would be stopped at their places. */
+    int held();
+
+    /** What leads out of it, part by part. */
+    void showHeld();
+
     void skip();
 
     void print();
@@ -77,8 +83,7 @@ final class WorkKeys {
   }
 
   private TouchKey bigPart(BigPartRecord part) {
-    String words = touch.brief("On: " + part.words(), "Big part");
-    return touch.key(words, () -> deeds.show(part));
+    return touch.key("On: " + part.words(), () -> deeds.show(part));
   }
 
   /** What is to do just now, and the other side of the engine. */
@@ -86,8 +91,12 @@ final class WorkKeys {
     List<TouchKey> made = new ArrayList<>();
     if (model.mode() == Mode.FOLLOW_THE_LIST) {
       made.add(touch.key("Skip", deeds::skip));
+      int held = deeds.held();
+      if (held > 0) {
+        made.add(touch.key("Held: " + held, deeds::showHeld));
+      }
     }
-    if (!isTight()) {
+    if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
     if (model.decisionsWait()) {

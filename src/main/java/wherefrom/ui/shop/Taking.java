@@ -54,16 +54,13 @@ final class Taking {
             basket -> () -> came(taker.basket(basket.number())),
             bag -> () -> beside(new Subject.Beside(TagType.BAG, bag.number()), found),
             bigPart ->
-                () ->
-                    beside(
-                        new Subject.Beside(TagType.BIG_PART, bigPart.part().number()), found),
+                () -> beside(new Subject.Beside(TagType.BIG_PART, bigPart.part().number()), found),
             refused -> () -> refuse(found))
         .run();
   }
 
   private void beside(Subject.Beside what, CodeLookup found) {
-    context.attempt(
-        () -> taker.beside(what).ifPresentOrElse(this::came, () -> refuse(found)));
+    context.attempt(() -> taker.beside(what).ifPresentOrElse(this::came, () -> refuse(found)));
   }
 
   private void refuse(CodeLookup found) {

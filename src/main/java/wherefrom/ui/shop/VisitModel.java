@@ -5,11 +5,13 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.shop.BesideAtShop;
 import wherefrom.job.shop.MachineShop;
+import wherefrom.job.shop.RodsTogether;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.parts.Part;
@@ -34,7 +36,7 @@ final class VisitModel implements PartReceiver {
   private final OpenJob job;
   private final int number;
   private boolean checkingIn;
-  private Wanted wanted = Wanted.NOTHING;
+  private WorkWanted wanted = WorkWanted.NOTHING;
 
   /**
    * @param checkingIn whether parts that are scanned come back, or go
@@ -61,11 +63,11 @@ final class VisitModel implements PartReceiver {
     checkingIn = on;
   }
 
-  Wanted wanted() {
+  WorkWanted wanted() {
     return wanted;
   }
 
-  void want(Wanted now) {
+  void want(WorkWanted now) {
     wanted = now;
   }
 
@@ -104,7 +106,19 @@ final class VisitModel implements PartReceiver {
         ? ScanOutcome.ask("First say what is wanted.")
         : came(
             shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind()),
-            part.part().words() + " is on the slip.");
+            part.part());
+  }
+
+  private Optional<String> missing(Part part) {
+    return new RodsTogether(job.state(), number).missing(part);
+  }
+
+  /** It is on the slip, but may not go alone. */
+  private ScanOutcome came(MachineShop.Answer answer, Part part) {
+    String done = part.words() + " is on the slip.";
+    return missing(part)
+        .map(words -> ScanOutcome.ask(done + " " + words))
+        .orElseGet(() -> came(answer, done));
   }
 
   /** A bag or a big part goes as a line of the slip, or is back. */
@@ -119,14 +133,7 @@ final class VisitModel implements PartReceiver {
     }
     ShopOrder order =
         new ShopOrder(
-            wanted.kind(),
-            List.of(),
-            "",
-            1,
-            wanted.work(),
-            wanted.size(),
-            wanted.within(),
-            true);
+            wanted.kind(), List.of(), "", 1, wanted.work(), wanted.size(), wanted.within(), true);
     return Optional.of(came(away.send(number, what, order)));
   }
 
@@ -179,12 +186,12 @@ final class VisitModel implements PartReceiver {
     return rows;
   }
 
-  private static Row row(ShopVisit.Sent sent) {
+  private Row row(ShopVisit.Sent sent) {
     Part part = sent.part();
     int away = sent.back() ? 0 : part.pieces();
     return new Row(
         part.home().figures() + " " + part.kind().word() + ": " + (away == 0 ? "back" : "AWAY"),
-        List.of(sent.wanted()),
+        Stream.concat(Stream.of(sent.wanted()), missing(part).stream()).toList(),
         part.item(),
         0,
         away);

@@ -91,11 +91,7 @@ final class BigPartStep {
   Region shape(BigPartRecord part, double side) {
     BigPartShape drawn =
         new BigPartShape(
-            context.scale(),
-            context.state().layout(),
-            part.part().name(),
-            side,
-            part.where());
+            context.scale(), context.state().layout(), part.part().name(), side, part.where());
     StackPane square = new StackPane(drawn);
     square.setMinSize(side, side);
     square.setPrefSize(side, side);

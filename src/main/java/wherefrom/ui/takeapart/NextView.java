@@ -102,11 +102,12 @@ final class NextView extends Region {
   }
 
   private void fill(Region... large) {
-    List<Region> shown = new ArrayList<>(List.of(engine));
+    // The drawing's many zones come last when a key leads from one to the next.
+    List<Region> shown = new ArrayList<>(List.of(tag, plain, named));
     shown.addAll(out ? List.of(panel) : List.of(place, what, mark));
     shown.add(way);
     shown.addAll(List.of(large));
-    shown.addAll(List.of(tag, plain, named));
+    shown.add(engine);
     getChildren().setAll(shown);
     requestLayout();
   }

@@ -102,6 +102,9 @@ final class PartActs {
   void more() {
     List<Choice<Runnable>> more = new ArrayList<>();
     if (context.touch().isLarge()) {
+      if (NextView.isNamedOnTag(context.touch())) {
+        more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
+      }
       more.add(new Choice<>(this::sources, "Care!", "what can hurt at this step"));
       more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
     }

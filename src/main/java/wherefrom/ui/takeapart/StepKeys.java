@@ -35,14 +35,16 @@ final class StepKeys {
    * @param part {@code 1 IN rocker}
    */
   List<TouchKey> named(String part, Optional<BigPartRecord> lead) {
-    return ofPart(part.isEmpty() ? "" : ": " + part, lead);
+    return ofPart(part.isEmpty() ? "" : " " + part, lead);
   }
 
   private List<TouchKey> ofPart(String means, Optional<BigPartRecord> lead) {
     List<TouchKey> keys = new ArrayList<>();
-    keys.add(touch.key("Suspect" + means, acts::suspect));
-    keys.add(touch.key("Photo" + means, acts::photo));
-    keys.add(touch.key("Note" + means, acts::note));
+    keys.add(touch.key("Suspect" + means, acts::suspect).tight());
+    if (!NextView.isNamedOnTag(touch)) {
+      keys.add(touch.key("Photo" + means, acts::photo).tight());
+    }
+    keys.add(touch.key("Note" + means, acts::note).tight());
     if (!touch.isLarge() && lead.isPresent()) {
       keys.add(touch.key("Later: " + lead.get().words(), () -> bigParts.pass(lead.get())));
       keys.add(touch.key("New bag", () -> bigParts.bag(lead.get())));

@@ -35,6 +35,7 @@ import wherefrom.ui.engine.WorkIndex;
 /** Taking apart: what comes out next and where; what came out last. */
 public final class TakeApartScreen extends Page implements Watching {
   private static final int MOST = 6;
+  private static final String BAG = "bag its bolts and count them";
   private static final double SHAPE_MM = 30;
 
   private final TakeApartModel model;
@@ -187,26 +188,29 @@ public final class TakeApartScreen extends Page implements Watching {
     if (coming.isEmpty()) {
       tag.setWords("All are out", "go on: inspect");
     } else {
-      tag.setWords("It is out: " + model.name(coming.get().part()).inLine(), first(coming.get()));
+      PartName name = model.name(coming.get().part());
+      boolean large = context.touch().isLarge();
+      String named = (large ? name.inLine() : name.brief()).replaceFirst(" ", "\u00a0");
+      tag.setWords("It is out: " + named, first(coming.get()));
     }
   }
 
-  /** What to mark before the next part moves, while the place of that tells what came out last. */
+  /** With large letters nothing else has room for what to mark before the part moves. */
   private String first(PartRecord coming) {
     String mark = StepWords.mark(context.state().layout(), coming.part());
-    boolean told = model.out().isEmpty() && !context.touch().isLarge();
-    return mark.isEmpty() || told ? "or scan its tag" : mark + " first";
+    String told = mark.isEmpty() ? "or scan its tag" : mark + " first";
+    return context.touch().isLarge() ? told : "";
   }
 
   private void sayOff(BigPartRecord part) {
-    boolean told = model.out().isEmpty() && !context.touch().isLarge();
-    tag.setWords("It is off: " + part.words(), told ? "or scan its tag" : "bag its bolts first");
+    String first = context.touch().isLarge() ? "bag its bolts first" : "";
+    tag.setWords("It is off: " + part.words(), first);
   }
 
   private void drawNext(BigPartRecord part) {
     List<String> name = BigPartStep.name(part);
     Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
-    next.show(name.get(0), name.get(1), "bag its bolts and count them", "take it off", shape);
+    next.show(name.get(0), name.get(1), BAG, way(BAG, "take it off"), shape);
   }
 
   /** The next part is out; where none is left, the next day begins. */
@@ -232,9 +236,14 @@ public final class TakeApartScreen extends Page implements Watching {
       next.show(
           model.name(part),
           StepWords.mark(context.state().layout(), part),
-          StepWords.way(part),
+          way(StepWords.mark(context.state().layout(), part), StepWords.way(part)),
           shape(part, SHAPE_MM));
     }
+  }
+
+  /** What to mark stands beside the name; once that is what came out, with the way. */
+  private String way(String mark, String way) {
+    return mark.isEmpty() || model.out().isEmpty() ? way : mark + ", then " + way;
   }
 
   private Region shape(Part part, double mm) {

@@ -151,7 +151,8 @@ class NewPartSizeTest {
             logged ->
                 assertThat(logged.entry())
                     .isInstanceOfSatisfying(
-                        PartReplaced.class, entry -> assertThat(entry.sort()).isEqualTo(PartSort.of("roller"))));
+                        PartReplaced.class,
+                        entry -> assertThat(entry.sort()).isEqualTo(PartSort.of("roller"))));
   }
 
   @Test

@@ -15,8 +15,7 @@ import wherefrom.rules.Verdict;
 import wherefrom.ui.sample.SampleJob;
 
 class FirstInTest {
-  private final SampleJob all =
-      SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
+  private final SampleJob all = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
 
   FirstInTest() {
     all.job.state().parts().forEach(part -> all.job.record(new PartOut(part.part().item())));
@@ -42,12 +41,7 @@ class FirstInTest {
   void theInnermostIsNamedFirstAndWhatIsInOrLeftEmptyIsNotNamed() {
     assertThat(under("rocker@3EX"))
         .containsExactly(
-            "valve@3EX",
-            "spring@3EX",
-            "retainer@3EX",
-            "keepers@3EX",
-            "lifter@3EX",
-            "pushrod@3EX");
+            "valve@3EX", "spring@3EX", "retainer@3EX", "keepers@3EX", "lifter@3EX", "pushrod@3EX");
     assertThat(under("lifter@3EX")).isEmpty();
     fit("lifter@3EX");
     assertThat(notice("pushrod@3EX")).isEmpty();
@@ -58,7 +52,8 @@ class FirstInTest {
 
   @Test
   void aCapWantsBothShellsItsRodAndPiston() {
-    assertThat(notice("rod-cap@R4L")).isEqualTo("Not in yet: piston, rod, upper shell, lower shell.");
+    assertThat(notice("rod-cap@R4L"))
+        .isEqualTo("Not in yet: piston, rod, upper shell, lower shell.");
     for (String key : List.of("piston@B4", "rod@R4U", "rod-shell@R4U", "rod-shell@R4L")) {
       assertThat(new FirstIn(all.job.state()).isReady(at("rod-cap@R4L"))).isFalse();
       fit(key);

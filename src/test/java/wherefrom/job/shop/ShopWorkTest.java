@@ -112,6 +112,17 @@ class ShopWorkTest {
   }
 
   @Test
+  void aCapIsNotResizedWithoutItsRod() {
+    List<Integer> cap = List.of(bench.bench.item("rod-cap@R3L"));
+    MachineShop.Answer alone = bench.shop.send(1, cap, "resize rods", ShopWork.RESIZE);
+    assertThat(((MachineShop.Answer.Done) alone).sentence())
+        .isEqualTo("1 on the slip. Rod 3 must go too, with both bolted together.");
+    List<Integer> rod = List.of(bench.bench.item("rod@R3U"));
+    MachineShop.Answer both = bench.shop.send(1, rod, "resize rods", ShopWork.RESIZE);
+    assertThat(((MachineShop.Answer.Done) both).sentence()).isEqualTo("1 on the slip.");
+  }
+
+  @Test
   void aPushrodIsNotResized() {
     MachineShop.Answer answer =
         bench.shop.send(1, List.of(bench.bench.item("pushrod@3EX")), "resize", ShopWork.RESIZE);

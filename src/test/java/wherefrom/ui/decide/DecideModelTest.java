@@ -4,18 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.Undone;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.Replacement;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.Dimension;
 import wherefrom.ui.sample.SampleJob;
 
 class DecideModelTest {
@@ -65,6 +70,45 @@ class DecideModelTest {
     assertThat(part("rocker@3EX").reasons(Decision.REPLACE)).contains("a test failed");
     look("pushrod@3EX", Look.PASS);
     assertThat(part("pushrod@3EX").reasons(Decision.REUSE)).contains("every test passed");
+  }
+
+  @Test
+  void whatWasNotMeasuredIsAskedBeforeItIsCalledMeasured() {
+    look("rocker@3EX", Look.SUSPECT);
+    DecidePartModel rocker = part("rocker@3EX");
+    assertThat(rocker.question("measured good"))
+        .hasValueSatisfying(
+            asked ->
+                assertThat(asked).startsWith("Nothing was measured: 3 EX rocker is suspect at "));
+    assertThat(rocker.question("out of limit")).isPresent();
+    assertThat(rocker.question("good enough here")).isEmpty();
+    assertThat(model.reasons(PartKind.ROCKER, Decision.REPLACE)).doesNotContain("out of limit");
+    SampleJob measured = SampleJob.apart();
+    int rod = measured.part("pushrod@3EX").item();
+    new Instruments(measured.job).list("FEELER", Dimension.LENGTH, "0.001", "0.001", "0.001");
+    new Measuring(measured.job)
+        .take(
+            new Measuring.Entry(
+                Subject.ofPart(rod),
+                "pushrod-runout",
+                "FEELER",
+                Map.of("middle", List.of("0.002")),
+                true,
+                ""));
+    assertThat(new DecidePartModel(measured.job, rod).question("measured good")).isEmpty();
+  }
+
+  @Test
+  void nobodyMachinesAShell() {
+    DecidePartModel shell = part("rod-shell@R1U");
+    assertThat(shell.objection(Decision.MACHINE))
+        .contains("A rod shell is never machined. Reuse it, or replace it.");
+    assertThat(shell.decide(Decision.MACHINE, "out of limit, can be machined"))
+        .isEqualTo("A rod shell is never machined. Reuse it, or replace it.");
+    assertThat(shell.decision()).isEmpty();
+    assertThat(part("rocker@3EX").objection(Decision.MACHINE)).isEmpty();
+    assertThat(model.decideSet(PartKind.MAIN_SHELL, Decision.MACHINE, "all alike as a set"))
+        .isEqualTo("A main shell is never machined. Reuse it, or replace it.");
   }
 
   @Test

@@ -8,7 +8,13 @@ import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Look;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
+import wherefrom.inspection.Decision;
 import wherefrom.job.PlaceState;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.pages.RecordEngine;
+import wherefrom.parts.Part;
+import wherefrom.ui.sample.SampleJob;
 
 class PartStatesTest {
   @Test
@@ -28,5 +34,25 @@ class PartStatesTest {
         .containsExactly(Look.FITTED, Sign.AGAINST);
     assertThat(PartStates.of(PlaceState.OTHER_FITTED).look()).isEqualTo(Look.FITTED);
     assertThat(PartStates.of(PlaceState.MISSING).look()).isEqualTo(Look.OUT);
+  }
+
+  @Test
+  void aFailedPartIsDrawnFailedWhateverWasDecided() {
+    SampleJob sample = SampleJob.apart();
+    Part shell = sample.part("rod-shell@R1U");
+    Part rocker = sample.part("rocker@1EX");
+    sample.job.record(new LookRecorded(shell.item(), "shell-face", wherefrom.inspection.Look.FAIL, ""));
+    sample.job.record(
+        new LookRecorded(rocker.item(), "rocker-tip", wherefrom.inspection.Look.SUSPECT, ""));
+    assertThat(sign(sample, rocker)).isEqualTo(Sign.SUSPECT);
+    sample.job.record(new DecisionMade(shell.item(), Decision.REPLACE, "worn"));
+    sample.job.record(new DecisionMade(rocker.item(), Decision.REUSE, "good enough here"));
+    assertThat(sign(sample, shell)).isEqualTo(Sign.FAILED);
+    assertThat(RecordEngine.of(sample.job.state()).failed()).containsExactly(shell.home());
+    assertThat(sign(sample, rocker)).isNotEqualTo(Sign.SUSPECT);
+  }
+
+  private static Sign sign(SampleJob sample, Part part) {
+    return PartStates.of(sample.job.state()).apply(part.home()).sign();
   }
 }

@@ -34,7 +34,24 @@ class LookCardModelTest {
 
   @Test
   void aFailedAnswerSaysWhatFollowsWithItsRuleAndSource() {
-    assertThat(model.answer(Look.FAIL)).contains("rule 25");
+    assertThat(model.answer(Look.FAIL)).isEmpty();
+    assertThat(model.followed())
+        .extracting(rule -> rule.consequence().ruleWords())
+        .contains("rule 25");
+    model.answer(Look.PASS);
+    assertThat(model.followed()).isEmpty();
+  }
+
+  @Test
+  void goingOnToAnotherPartNamesIt() {
+    for (int card = 0; card < 2; card++) {
+      model.answer(Look.PASS);
+      assertThat(model.goOn()).isTrue();
+      assertThat(model.said()).startsWith("Kept: pass. ").doesNotContain("another");
+    }
+    model.answer(Look.PASS);
+    assertThat(model.goOn()).isTrue();
+    assertThat(model.said()).isEqualTo("Kept: pass. Now look at another: 5 EX pushrod.");
   }
 
   @Test

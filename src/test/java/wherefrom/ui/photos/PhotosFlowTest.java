@@ -282,6 +282,7 @@ class PhotosFlowTest {
                             () -> Photograph.listOf(sample.job.state(), LOBE),
                             0)));
     press("UNDO");
+    press("UNDO");
     assertThat(words()).contains("There is no photograph here any more.");
   }
 

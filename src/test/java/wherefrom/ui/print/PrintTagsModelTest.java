@@ -18,7 +18,11 @@ import wherefrom.ui.sample.SampleServices;
 class PrintTagsModelTest {
   private final SampleJob sample = SampleJob.whole();
   private final PrintTagsModel model =
-      new PrintTagsModel(sample.job, new SampleServices().all().printer(), new TagChoice.NotYetPrinted(), Locale.UK);
+      new PrintTagsModel(
+          sample.job,
+          new SampleServices().all().printer(),
+          new TagChoice.NotYetPrinted(),
+          Locale.UK);
 
   @Test
   void saysHowManyLabelsOnHowManyPages() {

@@ -96,8 +96,7 @@ class WayOutTest {
       caps.job.record(new PartOut(caps.part(key).item()));
     }
     caps.job.record(
-        new PartFitted(
-            caps.part("rod-cap@R4L").item(), Place.find("rod-cap@R4L").orElseThrow()));
+        new PartFitted(caps.part("rod-cap@R4L").item(), Place.find("rod-cap@R4L").orElseThrow()));
     PutTogetherModel shell = new PutTogetherModel(caps.job);
     shell.scan(caps.read(caps.tag("rod-shell@R4L")));
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.STOP);

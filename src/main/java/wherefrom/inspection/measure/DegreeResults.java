@@ -1,0 +1,75 @@
+package wherefrom.inspection.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.maths.Parabola;
+
+/** The least of readings that were taken at several crank angles. */
+final class DegreeResults {
+  private DegreeResults() {}
+
+  /** The smallest reading; and what a parabola through all says, where it has its least inside. */
+  static List<ResultValue> of(List<Sample> samples, Tool tool) {
+    Unit unit = samples.get(0).unit();
+    Sample low =
+        samples.stream().min(Comparator.comparingDouble(one -> in(one, unit))).orElseThrow();
+    double u = tool.uncertainty(in(low, unit), unit, low.readings().size(), low.scatter());
+    List<ResultValue> values = new ArrayList<>();
+    values.add(new ResultValue("smallest", "smallest reading", unit, in(low, unit), u, List.of()));
+    fitted(samples, unit)
+        .ifPresent(
+            least -> {
+              values.add(value(least, unit, tool));
+              values.add(angle(least, unit, tool));
+            });
+    return values;
+  }
+
+  private static double in(Sample sample, Unit unit) {
+    return Amount.of(sample.mean(), sample.unit()).in(unit);
+  }
+
+  private static Optional<Parabola.Lowest> fitted(List<Sample> samples, Unit unit) {
+    if (samples.size() < Parabola.FEWEST) {
+      return Optional.empty();
+    }
+    double[] degrees = samples.stream().mapToDouble(one -> degrees(one.station())).toArray();
+    double[] sizes = samples.stream().mapToDouble(one -> in(one, unit)).toArray();
+    return new Parabola(degrees, sizes).findLowest();
+  }
+
+  /** {@code before-10} is 10 degrees before top dead center, so -10. */
+  private static double degrees(Station station) {
+    String[] words = station.key().split("-");
+    double size = words.length < 2 ? 0 : Double.parseDouble(words[1]);
+    return words[0].equals("before") ? -size : size;
+  }
+
+  /** What each reading brings of its own averages out; what the tool is off, does not. */
+  private static ResultValue value(Parabola.Lowest least, Unit unit, Tool tool) {
+    double own = own(least, unit, tool) * least.share();
+    double all = tool.budget(least.y(), unit).without(Set.of("repeat", "resolution")).combined();
+    return new ResultValue(
+        "least", "least, by the curve", unit, least.y(), Math.hypot(own, all), List.of());
+  }
+
+  private static ResultValue angle(Parabola.Lowest least, Unit unit, Tool tool) {
+    return new ResultValue(
+        "least-at",
+        "least at, after top dead center",
+        Unit.DEGREE,
+        least.x(),
+        own(least, unit, tool) * least.shift(),
+        List.of());
+  }
+
+  private static double own(Parabola.Lowest least, Unit unit, Tool tool) {
+    return tool.budget(least.y(), unit).without(Set.of("tool", "temperature")).combined();
+  }
+}
