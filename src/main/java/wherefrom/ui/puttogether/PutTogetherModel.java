@@ -18,8 +18,10 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
+import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
+import wherefrom.ui.takeapart.PartName;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
@@ -169,6 +171,16 @@ final class PutTogetherModel {
     return take(together::turned);
   }
 
+  /** The stopped part is laid away. */
+  Optional<Cue> putAway() {
+    return take(together::putAway);
+  }
+
+  /** The stopped part is for another place. */
+  Optional<Cue> otherPlace() {
+    return take(together::otherPlace);
+  }
+
   Optional<Cue> tookOut() {
     return take(together::tookOut);
   }
@@ -225,6 +237,13 @@ final class PutTogetherModel {
                     .map(place -> new RightModel(job, together, verdict, place)));
   }
 
+  /** Whether the next thing to name is a place: its part is in the hand, or its place was taken. */
+  boolean asksForPlace() {
+    return stop().isPresent()
+        ? stopped().first().isPlace()
+        : halves().filter(Halves::hasPart).isPresent();
+  }
+
   /** The place that is ringed. */
   Optional<Place> here() {
     return dueHalves().here(standing().answer(), mode());
@@ -246,11 +265,13 @@ final class PutTogetherModel {
     try {
       trouble = "";
       asksNoMore();
+      Optional<Place> held = here();
       FitOutcome step = deed.get();
       if (stop().isEmpty()) {
         ownReason = "";
       }
-      return show(step);
+      Optional<Cue> cue = show(step);
+      return step instanceof FitOutcome.WaitingForSpot now && now.replaced() ? letGo(held) : cue;
     } catch (LogbookException | IllegalArgumentException e) {
       String why = String.valueOf(e.getMessage());
       if (stop().isPresent()) {
@@ -260,6 +281,15 @@ final class PutTogetherModel {
       }
       return Optional.of(Cue.ASK);
     }
+  }
+
+  /** Another part is in the hand now: the screen stays as it is, and says which was let go. */
+  private Optional<Cue> letGo(Optional<Place> held) {
+    told = ToldFit.words(due());
+    trouble =
+        held.map(place -> "Let go: " + PartName.of(state().layout(), place).inLine() + ".")
+            .orElse("");
+    return Optional.of(Cue.ASK);
   }
 
   private void asksNoMore() {
@@ -279,12 +309,18 @@ final class PutTogetherModel {
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    told = ToldFit.of(state(), step, Answers.isAside(step) ? Answers.beside(next, due()) : next);
-    if (step instanceof FitOutcome.TookBack) {
+    boolean beside = Answers.isAside(step) || isListed(step);
+    told = ToldFit.of(state(), step, beside ? Answers.beside(next, due()) : next);
+    if (step instanceof FitOutcome.TookBack && !beside) {
       told = ToldFit.words(next.saying((next.small() + " " + due().small()).strip()));
     }
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
+  }
+
+  /** The list goes on at its next place, whatever was taken back. */
+  private boolean isListed(FitOutcome step) {
+    return step instanceof FitOutcome.TookBack && mode() == PutTogether.Mode.FOLLOW_THE_LIST;
   }
 
   /** The step that UNDO takes back; a stop or a half that stands on the screen is none. */

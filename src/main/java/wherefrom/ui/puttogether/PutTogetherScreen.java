@@ -69,6 +69,15 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   @Override
+  public boolean escape() {
+    boolean stopped = model.stop().isPresent();
+    if (stopped) {
+      ways.more();
+    }
+    return stopped;
+  }
+
+  @Override
   public void message(String sentence) {
     stop.message(sentence);
   }
@@ -118,9 +127,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public boolean expects(TagType type) {
-    return type == TagType.PLACE_CARD
-        && (model.halves().filter(Halves::hasPart).isPresent()
-            || (model.stop().isPresent() && model.stopped().first().isPlace()));
+    return type == TagType.PLACE_CARD && model.asksForPlace();
   }
 
   @Override
