@@ -18,7 +18,7 @@ public enum Hold {
   /** A rule's check that nobody has passed. */
   CHECK_OPEN("check is open", "Do the check and record it.", WayOut.DO_THE_CHECK),
   /** The cap over it is recorded as fitted. */
-  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted anew later.", WayOut.CAP_WAS_OFF);
+  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted again later.", WayOut.CAP_WAS_OFF);
 
   private final String words;
   private final String advice;
@@ -33,6 +33,11 @@ public enum Hold {
   /** What is so, in a few words. */
   public String words() {
     return words;
+  }
+
+  /** Whether the part is not at hand. */
+  public boolean isAway() {
+    return this == WASHING || this == AT_SHOP || this == LOST;
   }
 
   /** What to do, in a sentence or two. */

@@ -77,7 +77,7 @@ class FirstMinuteFlowTest {
     scan(sample.tag("pushrod@3EX"));
     assertThat(presses).isZero();
     assertThat(sample.record("pushrod@3EX").where()).isEqualTo(Whereabouts.OUT);
-    assertThat(window.words()).contains("OUT 3 EX pushrod", "It is out: 3\u00a0IN rocker");
+    assertThat(window.words()).contains("OUT 3 EX pushrod", "It is out: 3 IN rocker");
     press("Suspect", "Is it straight?");
     assertThat(presses).isEqualTo(2);
     assertThat(sample.record("pushrod@3EX").looks()).containsValue(Look.SUSPECT);

@@ -145,7 +145,7 @@ final class JobHomeModel {
     List<Count> counts = new ArrayList<>();
     add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "in, but");
-    add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in engine");
+    add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
@@ -156,6 +156,12 @@ final class JobHomeModel {
     add(counts, Sign.OUT, off, off == 1 ? "big part" : "big parts");
     add(counts, Sign.OUT, bags, bags == 1 ? "bag" : "bags");
     return counts;
+  }
+
+  /** While nothing is out, or all is together again, nobody asks how many are in. */
+  private boolean isBegun() {
+    return standing.day() == JobDay.APART
+        || (standing.day() == JobDay.TOGETHER && standing.open(JobDay.TOGETHER) > 0);
   }
 
   private int in(PlaceState state) {

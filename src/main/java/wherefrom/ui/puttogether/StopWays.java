@@ -48,8 +48,9 @@ final class StopWays implements StopView.Ways {
   @Override
   public void deed(WayOut deed) {
     switch (deed) {
-      case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP, CAP_WAS_OFF ->
-          answer.accept(model.isHere(deed));
+      case FOUND, CAP_WAS_OFF -> answer.accept(model.isHere(deed));
+      case BACK_FROM_WASHING, BACK_FROM_SHOP ->
+          BackAsking.ask(context, model.stopped(), deed, () -> answer.accept(model.isHere(deed)));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
@@ -89,6 +90,21 @@ final class StopWays implements StopView.Ways {
               away = true;
               way.accept(part.item());
             });
+  }
+
+  /** What else there is: the bench, the part away, what to do now. */
+  @Override
+  public void more() {
+    context
+        .navigator()
+        .open(
+            () ->
+                new OtherWaysScreen(
+                    context, model, () -> answer.accept(model.putAway()), this::otherPlace));
+  }
+
+  private void otherPlace() {
+    answer.accept(model.otherPlace());
   }
 
   @Override

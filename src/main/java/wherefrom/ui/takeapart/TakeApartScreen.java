@@ -63,7 +63,7 @@ public final class TakeApartScreen extends Page implements Watching {
         new EnginePages(
             context,
             new WorkIndex(
-                context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
+                context, () -> "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
     plain = Tiles.row(context.scale());
     named = Tiles.row(context.scale());
@@ -98,6 +98,15 @@ public final class TakeApartScreen extends Page implements Watching {
   @Override
   public Optional<Region> helpPicture(double side) {
     return model.next().map(record -> shape(record.part(), side / context.scale().px(1)));
+  }
+
+  @Override
+  public boolean escape() {
+    boolean asked = model.answer().isPresent();
+    if (asked) {
+      away();
+    }
+    return asked;
   }
 
   @Override

@@ -135,7 +135,7 @@ class WholeRunTest {
 
   private void decide() {
     hand.tally.step("all out: decide on what was found", 1);
-    hand.press("All are out", "Decide", "Next: ", "Reuse", "measured good");
+    hand.press("All are out", "Decide", "Next: ", "Reuse", "measured good", "Reuse it all the same");
     assertThat(window.message()).startsWith("1 IN rocker: reuse.");
     hand.tally.step("back to the job's first screen", 1);
     for (int screen = 0; !window.isHome(); screen++) {
@@ -183,7 +183,7 @@ class WholeRunTest {
 
   private void list() {
     hand.tally.step("to the list", 1);
-    hand.press("More", "Follow list");
+    hand.press("Go on", "Follow list");
     List<Place> open = new ToFit(window.job()).places();
     Tally.Step step = hand.tally.step("put together by the list", open.size());
     for (Place place : open) {
