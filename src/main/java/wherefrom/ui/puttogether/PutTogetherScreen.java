@@ -4,6 +4,8 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
@@ -12,6 +14,7 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
 import wherefrom.ui.app.WholeGlass;
@@ -19,6 +22,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.WorkIndex;
+import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements WholeGlass, Watching {
@@ -39,13 +43,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     EnginePages pages =
         new EnginePages(
             context,
-            new WorkIndex(context, "Which place?", model::here, this::tap, this::scannedOnPage));
+            new WorkIndex(
+                context, () -> model.dueHalves().question(), model::here, this::tap, this::scannedOnPage));
     engine = pages.view();
-    TogetherKeys keys =
-        new TogetherKeys(
-            context, model, beside, engine, this::answer, this::typeCode, this::moveOn);
-    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), keys), engine);
-    right = new RightView(context.touch(), model, keys);
+    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
+    right = new RightView(context.touch(), model, new RightKeys(context, this));
     ways = new StopWays(context, model, this::answer, this::typeCode);
     stop = new StopView(context.touch(), ways, context.corner());
   }
@@ -91,6 +93,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
       answer(model.again());
       return;
     }
+    model.shown();
     if (model.stop().isPresent()) {
       context.sounds().play(Cue.STOP);
     }
@@ -119,7 +122,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public boolean takes(Action card) {
-    return model.takes(card);
+    return TakenCards.takes(model, card);
   }
 
   @Override
@@ -129,6 +132,14 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public void scan(Scanned scanned) {
+    if (scanned.isTyped() && CopiedCode.isShown(model, scanned.getFound())) {
+      CopiedCode.ask(context, () -> take(scanned));
+    } else {
+      take(scanned);
+    }
+  }
+
+  private void take(Scanned scanned) {
     if (!beside.take(scanned.getFound(), model)) {
       sound(model.scan(scanned.getFound()));
       beside.tell(model);
@@ -156,7 +167,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     answer(model.act(Action.UNDO));
   }
 
-  private void moveOn() {
+  void turned() {
+    answer(model.turned());
+  }
+
+  void moveOn() {
     model.moveOn();
     draw();
   }
@@ -164,7 +179,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   /** A place was tapped, on the drawing or on one of its pages. */
   private void tap(Place place) {
     context.navigator().backTo(this);
-    answer(model.tap(place.spot()));
+    answer(model.tap(place));
   }
 
   private void scannedOnPage(Scanned scanned) {
@@ -205,7 +220,97 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     }
   }
 
-  private void typeCode(String question) {
+  void typeCode(String question) {
     TypedCode.ask(context, question, this::scan);
+  }
+
+  /** The place in question, where there is a photograph of it as it was. */
+  Optional<Place> photographed() {
+    return model
+        .right()
+        .map(RightModel::place)
+        .or(() -> model.halves().flatMap(Halves::here))
+        .filter(place -> PhotosOf.isAny(context.state(), place));
+  }
+
+  void photo() {
+    photographed().ifPresent(place -> PhotosOf.open(context, place));
+  }
+
+  private final class Deeds implements WorkKeys.Deeds {
+    @Override
+    public void choose(Mode mode) {
+      answer(model.choose(mode));
+    }
+
+    @Override
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
+    }
+
+    @Override
+    public void missing() {
+      context.navigator().open(() -> new MissingScreen(context));
+    }
+
+    @Override
+    public int held() {
+      return new ToFit(context.getJob()).held().size();
+    }
+
+    @Override
+    public void showHeld() {
+      context.navigator().open(() -> new HeldScreen(context));
+    }
+
+    @Override
+    public void skip() {
+      answer(model.act(Action.SKIP));
+    }
+
+    @Override
+    public void turnOver() {
+      engine.turnOver();
+    }
+
+    @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
+    }
+
+    @Override
+    public void ways() {
+      MoreWays.open(context, this);
+    }
+
+    @Override
+    public Optional<BigPartRecord> bigPart() {
+      return beside.next();
+    }
+
+    @Override
+    public void show(BigPartRecord part) {
+      context.navigator().show(ScreenId.BIG_PART, part.number());
+    }
+
+    @Override
+    public void print() {
+      context.navigator().show(ScreenId.PRINT_TAGS);
+    }
+
+    @Override
+    public void stop() {
+      moveOn();
+    }
+
+    @Override
+    public void decide() {
+      context.navigator().show(ScreenId.DECIDE);
+    }
   }
 }
