@@ -12,6 +12,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
