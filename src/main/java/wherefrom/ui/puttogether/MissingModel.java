@@ -163,7 +163,7 @@ final class MissingModel {
       return "finished";
     }
     return line.open().isEmpty() && line.fittedBut() == 0
-        ? "nothing missing: it can be finished"
+        ? "no part is missing"
         : count(line.open().size(), line.fittedBut());
   }
 
