@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.files.AtomicFile;
-import wherefrom.files.Beside;
+import wherefrom.files.DraftFiles;
 import wherefrom.files.Folders;
 import wherefrom.files.Progress;
 
@@ -52,7 +52,7 @@ public final class DemoJob {
     Path around = Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder);
     Folders.make(around);
     // Copied aside and then moved: a copy that broke off is never taken for the whole.
-    Path aside = Beside.folder(around, ".demo-");
+    Path aside = DraftFiles.folder(around, ".demo-");
     try {
       copyInto(aside);
       Files.move(aside, folder);

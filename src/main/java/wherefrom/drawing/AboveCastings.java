@@ -45,7 +45,7 @@ final class AboveCastings {
 
   /** A barrel with its fins, between the case and the head. */
   private void barrel(int cylinder) {
-    Row row = at.row(cylinder);
+    ValveRow row = at.row(cylinder);
     double from = Math.min(row.y(0.40), row.y(places.inner() + 0.02));
     double to = Math.max(row.y(0.40), row.y(places.inner() + 0.02));
     out.slab(row.x() - 0.42 * pitch, from, 0.84 * pitch, to - from, Role.CAST);
@@ -57,7 +57,7 @@ final class AboveCastings {
 
   private void head(Bank bank) {
     List<Integer> cylinders = bank.cylinders();
-    Row first = at.row(cylinders.get(0));
+    ValveRow first = at.row(cylinders.get(0));
     double x1 = first.x() - 0.54 * pitch;
     double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + 0.54 * pitch;
     cylinders.forEach(this::stub);
@@ -78,7 +78,7 @@ final class AboveCastings {
     }
   }
 
-  private void plate(double x1, double x2, Row row) {
+  private void plate(double x1, double x2, ValveRow row) {
     double top = Math.min(row.y(places.inner()), row.y(places.outer()));
     double high = (places.outer() - places.inner()) * pitch;
     double edge = 0.05 * pitch;
@@ -88,7 +88,7 @@ final class AboveCastings {
 
   /** The exhaust port's stub, outward. */
   private void stub(int cylinder) {
-    Row row = at.row(new ValveSpot(cylinder, ValveSide.EXHAUST));
+    ValveRow row = at.row(new ValveSpot(cylinder, ValveSide.EXHAUST));
     double top = Math.min(row.y(places.outer()), row.y(places.stub()));
     double high = (places.stub() - places.outer()) * pitch;
     out.slab(row.x() - 0.13 * pitch, top, 0.26 * pitch, high, Role.CAST);
@@ -96,7 +96,7 @@ final class AboveCastings {
 
   /** The intake port on the inner edge of a V's head. */
   private void intake(int cylinder) {
-    Row row = at.row(new ValveSpot(cylinder, ValveSide.INTAKE));
+    ValveRow row = at.row(new ValveSpot(cylinder, ValveSide.INTAKE));
     double x = row.x();
     out.outline(
         Pen.at(x - 0.12 * pitch, row.y(places.inner()))
@@ -107,7 +107,7 @@ final class AboveCastings {
   }
 
   /** Two head bolts between the bores, and the stand of a rocker shaft. */
-  private void bolts(Row row, double x) {
+  private void bolts(ValveRow row, double x) {
     if (at.isShaft()) {
       double y = row.y(places.stud()) - 0.10 * pitch;
       out.slab(x - 0.07 * pitch, y, 0.14 * pitch, 0.20 * pitch, 0.02 * pitch, Role.CAST);

@@ -89,7 +89,7 @@ public final class EngineAbove {
   }
 
   private void part(PartKind kind, ValveSpot valve) {
-    Row row = at.row(valve);
+    ValveRow row = at.row(valve);
     Sketch out = new Sketch(at.glass());
     PlanShapes plan = new PlanShapes(out, pitch);
     switch (kind) {
@@ -113,7 +113,7 @@ public final class EngineAbove {
     };
   }
 
-  private Pointer pointer(PartKind kind, Row row) {
+  private Pointer pointer(PartKind kind, ValveRow row) {
     double radius = Math.max(at.glass().px(27), 0.20 * pitch);
     Point middle = row.at(outward(kind), 0);
     if (kind == PartKind.PUSHROD || kind == PartKind.LIFTER) {
@@ -125,7 +125,7 @@ public final class EngineAbove {
   }
 
   private void anchor(ValveSpot valve) {
-    Row row = at.row(valve);
+    ValveRow row = at.row(valve);
     List<Anchor.Held> held = new ArrayList<>();
     List<PartKind> kinds = new ArrayList<>(TAG_ORDER);
     findSmall().ifPresent(kinds::add);

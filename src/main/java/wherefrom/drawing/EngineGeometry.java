@@ -228,12 +228,12 @@ public final class EngineGeometry {
     return boreX(valve.cylinder()) + (before ? -0.25 : 0.25) * pitch;
   }
 
-  Row row(ValveSpot valve) {
-    return new Row(valveX(valve), axis(), sign(valve.cylinder()) * pitch);
+  ValveRow row(ValveSpot valve) {
+    return new ValveRow(valveX(valve), axis(), sign(valve.cylinder()) * pitch);
   }
 
-  Row row(int cylinder) {
-    return new Row(boreX(cylinder), axis(), sign(cylinder) * pitch);
+  ValveRow row(int cylinder) {
+    return new ValveRow(boreX(cylinder), axis(), sign(cylinder) * pitch);
   }
 
   /** The crank at the middle of a pin: the angle is the bank's, less the turn at which it fires. */

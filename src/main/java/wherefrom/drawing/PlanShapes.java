@@ -12,7 +12,7 @@ final class PlanShapes {
     this.pitch = pitch;
   }
 
-  void spring(Row row, double at) {
+  void spring(ValveRow row, double at) {
     Point middle = row.at(at, 0);
     out.disc(middle, 0.165 * pitch, Role.BODY);
     out.disc(middle, 0.135 * pitch, Role.LINE);
@@ -21,7 +21,7 @@ final class PlanShapes {
   }
 
   /** A trough on a stud, or a bar with a bushing round its shaft. */
-  void rocker(Row row, Outward places, boolean shaft) {
+  void rocker(ValveRow row, Outward places, boolean shaft) {
     double cup = places.cup();
     double stud = places.stud();
     trough(row, cup, stud, places.valve(), shaft ? 0.078 : 0.092);
@@ -39,7 +39,7 @@ final class PlanShapes {
     }
   }
 
-  private void trough(Row row, double cup, double stud, double tip, double middle) {
+  private void trough(ValveRow row, double cup, double stud, double tip, double middle) {
     double w0 = 0.058 * pitch;
     double w1 = middle * pitch;
     double w2 = 0.05 * pitch;
@@ -59,7 +59,7 @@ final class PlanShapes {
   }
 
   /** A tube with a band at its top end, the rocker's. */
-  void pushrod(Row row, double lifter, double cup) {
+  void pushrod(ValveRow row, double lifter, double cup) {
     double half = 0.030 * pitch;
     box(row.y(lifter - 0.008), row.y(cup + 0.008), row.x(), half, half, Role.BODY);
     box(row.y(cup - 0.075), row.y(cup - 0.040), row.x(), half, 0, Role.BAND);
@@ -69,7 +69,7 @@ final class PlanShapes {
     out.slab(x - half, Math.min(y1, y2), 2 * half, Math.abs(y1 - y2), round, role);
   }
 
-  void lifter(Row row, double at, boolean roller) {
+  void lifter(ValveRow row, double at, boolean roller) {
     Point middle = row.at(at, 0);
     out.disc(middle, 0.098 * pitch, Role.BODY);
     out.disc(middle, 0.066 * pitch, Role.HOLLOW);

@@ -62,7 +62,7 @@ public final class AtomicFile {
   public void write(Path file, Content content) throws IOException {
     Path target = file.toAbsolutePath();
     Path folder = folderOf(target);
-    Path temporary = Beside.file(folder, "part", ".tmp");
+    Path temporary = DraftFiles.file(folder, "part", ".tmp");
     try {
       try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
         OutputStream out = through.apply(Channels.newOutputStream(channel));

@@ -97,7 +97,7 @@ final class OutgoingFile implements Outgoing {
   }
 
   private void write(Content content, Path target, Path folder) throws IOException {
-    Path draft = Beside.file(folder, ".wherefrom-", ".part");
+    Path draft = DraftFiles.file(folder, ".wherefrom-", ".part");
     try {
       try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.WRITE)) {
         OutputStream out = Channels.newOutputStream(channel);

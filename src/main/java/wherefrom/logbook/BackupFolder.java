@@ -8,7 +8,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import wherefrom.files.AtomicFile;
-import wherefrom.files.Beside;
+import wherefrom.files.DraftFiles;
 import wherefrom.files.Progress;
 import wherefrom.job.LogbookException;
 import wherefrom.job.ports.Backups;
@@ -44,7 +44,7 @@ public final class BackupFolder implements Backups {
       throw new IOException(second + " is where the job itself lies. Choose a folder elsewhere.");
     }
     try {
-      Scanned scanned = scan(job);
+      FolderScan scanned = scan(job);
       List<String> damage = Damage.among(FileChecks.findings(job, scanned));
       boolean sound = FileChecks.isSound(scanned);
       Path folder = sound ? target : aside(job, target);
@@ -64,16 +64,16 @@ public final class BackupFolder implements Backups {
 
   @Override
   public void tidy(Path second, Instant now) {
-    Beside.clear(second, now);
+    DraftFiles.clear(second, now);
     Leftovers old = new Leftovers(now);
     FileShelf.jobFolders(second).forEach(old::clearJob);
   }
 
-  private static Scanned scan(Path job) throws IOException {
+  private static FolderScan scan(Path job) throws IOException {
     FileChecks.requireJob(job);
-    Scanned scanned = LogScan.of(job, new RealDisk());
+    FolderScan scanned = LogScan.of(job, new RealDisk());
     if (scanned.isUnused()) {
-      throw new LogbookException(Scanned.unused(job));
+      throw new LogbookException(FolderScan.unused(job));
     }
     return scanned;
   }

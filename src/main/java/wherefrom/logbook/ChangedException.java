@@ -34,7 +34,7 @@ final class ChangedException extends IOException {
    *
    * @param kept how many entries were kept
    */
-  static ChangedException other(Scanned now, long kept) {
+  static ChangedException other(FolderScan now, long kept) {
     if (now.trouble().isPresent()) {
       Trouble trouble = now.trouble().get();
       return new ChangedException(

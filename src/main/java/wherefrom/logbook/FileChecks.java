@@ -40,9 +40,9 @@ public final class FileChecks implements JobChecks {
   }
 
   /** What is to be said of a job whose logbook was read. */
-  static List<CheckFinding> findings(Path jobFolder, Scanned scanned) throws IOException {
+  static List<CheckFinding> findings(Path jobFolder, FolderScan scanned) throws IOException {
     if (scanned.isUnused()) {
-      return List.of(new CheckFinding(Severity.WARNING, Scanned.unused(jobFolder), ""));
+      return List.of(new CheckFinding(Severity.WARNING, FolderScan.unused(jobFolder), ""));
     }
     List<CheckFinding> findings = new ArrayList<>();
     logbook(scanned, findings);
@@ -53,7 +53,7 @@ public final class FileChecks implements JobChecks {
     return findings;
   }
 
-  private static CheckFinding summary(Scanned scanned, List<CheckFinding> findings) {
+  private static CheckFinding summary(FolderScan scanned, List<CheckFinding> findings) {
     boolean damaged = findings.stream().anyMatch(f -> f.severity() == Severity.DAMAGED);
     return new CheckFinding(
         damaged ? Severity.NOTE : Severity.SOUND,
@@ -61,7 +61,7 @@ public final class FileChecks implements JobChecks {
         "");
   }
 
-  private static void logbook(Scanned scanned, List<CheckFinding> findings) {
+  private static void logbook(FolderScan scanned, List<CheckFinding> findings) {
     scanned
         .trouble()
         .ifPresent(
@@ -89,11 +89,11 @@ public final class FileChecks implements JobChecks {
   }
 
   /** Whether what was read is whole and makes a job; nothing is damaged in a newer version's. */
-  static boolean isSound(Scanned scanned) {
+  static boolean isSound(FolderScan scanned) {
     return scanned.trouble().map(Trouble::newer).orElse(true) && findFault(scanned).isEmpty();
   }
 
-  private static void state(Scanned scanned, List<CheckFinding> findings) {
+  private static void state(FolderScan scanned, List<CheckFinding> findings) {
     findFault(scanned)
         .ifPresent(
             fault ->
@@ -104,7 +104,7 @@ public final class FileChecks implements JobChecks {
                         GO_BACK)));
   }
 
-  private static Optional<String> findFault(Scanned scanned) {
+  private static Optional<String> findFault(FolderScan scanned) {
     try {
       EngineJob.of(scanned.entries());
       return Optional.empty();
@@ -113,7 +113,7 @@ public final class FileChecks implements JobChecks {
     }
   }
 
-  private static void photographs(Path job, Scanned scanned, List<CheckFinding> findings)
+  private static void photographs(Path job, FolderScan scanned, List<CheckFinding> findings)
       throws IOException {
     Set<String> named = new HashSet<>();
     for (LoggedEntry logged : scanned.entries()) {

@@ -106,7 +106,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public Optional<String> find(int engine) {
-    return new EngineIndex(folder, mayBeJobs(folder)).find(engine).map(JobOpened::name);
+    return new EngineFolders(folder, mayBeJobs(folder)).find(engine).map(JobOpened::name);
   }
 
   @Override
@@ -203,7 +203,7 @@ public final class FileShelf implements Shelf {
   private static void requireBegun(LogbookFile logbook) {
     boolean damaged = !logbook.condition().writable();
     if (logbook.entries().isEmpty() && !damaged) {
-      throw new LogbookException(Scanned.unused(logbook.folder()));
+      throw new LogbookException(FolderScan.unused(logbook.folder()));
     }
   }
 

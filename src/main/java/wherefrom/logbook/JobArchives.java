@@ -31,7 +31,7 @@ public final class JobArchives implements Archives {
     try {
       FileChecks.requireJob(jobFolder);
       if (LogScan.of(jobFolder, new RealDisk()).isUnused()) {
-        throw new LogbookException(Scanned.unused(jobFolder));
+        throw new LogbookException(FolderScan.unused(jobFolder));
       }
     } catch (LogbookException e) {
       throw new IOException(e.getMessage(), e);

@@ -59,14 +59,14 @@ final class JobIndex {
 
   private Shelf.Entry read() {
     try {
-      Scanned scanned = LogbookFile.scan(job);
-      return scanned.isUnused() ? nameless(Scanned.unused(job)) : read(scanned);
+      FolderScan scanned = LogbookFile.scan(job);
+      return scanned.isUnused() ? nameless(FolderScan.unused(job)) : read(scanned);
     } catch (LogbookException e) {
       return nameless(String.valueOf(e.getMessage()));
     }
   }
 
-  private Shelf.Entry read(Scanned scanned) {
+  private Shelf.Entry read(FolderScan scanned) {
     try (OpenJob open = new OpenJob(LogbookFile.of(job, scanned), clock)) {
       return new Shelf.Entry(
           job, open.state().name(), Optional.of(Resume.of(open)), scanned.sentence());

@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import wherefrom.files.AtomicFile;
-import wherefrom.files.Beside;
+import wherefrom.files.DraftFiles;
 import wherefrom.files.Folders;
 import wherefrom.files.Progress;
 import wherefrom.job.entry.JobOpened;
@@ -100,7 +100,7 @@ final class JobRestore {
   }
 
   private Path restoreIn(ZipFile zip, Manifest manifest) throws IOException {
-    Path temporary = Beside.folder(shelf, ".import");
+    Path temporary = DraftFiles.folder(shelf, ".import");
     try {
       int done = 0;
       for (Manifest.Item item : manifest.items()) {

@@ -12,7 +12,7 @@ import wherefrom.job.LoggedEntry;
 final class LogScan {
 
   /** The last lines that count: from the one before the last entry on. */
-  private final List<Scanned.Link> recent = new ArrayList<>();
+  private final List<FolderScan.Link> recent = new ArrayList<>();
 
   private final LineReader lines = new LineReader();
   private final List<LoggedEntry> entries = new ArrayList<>();
@@ -28,7 +28,7 @@ final class LogScan {
 
   private LogScan() {}
 
-  static Scanned of(Path folder, LogDisk disk) throws IOException {
+  static FolderScan of(Path folder, LogDisk disk) throws IOException {
     LogScan scan = new LogScan();
     for (Map.Entry<Integer, Path> file : LogFiles.in(folder, disk).entrySet()) {
       scan.lastNumber = file.getKey();
@@ -37,8 +37,8 @@ final class LogScan {
     return scan.scanned();
   }
 
-  private Scanned scanned() {
-    return new Scanned(
+  private FolderScan scanned() {
+    return new FolderScan(
         entries,
         tip.orElse(""),
         recent,
@@ -107,7 +107,7 @@ final class LogScan {
       // What this version understands of it is read all the same.
       reading = true;
     }
-    link(new Scanned.Link(lines.sum(piece), false));
+    link(new FolderScan.Link(lines.sum(piece), false));
   }
 
   /**
@@ -136,10 +136,10 @@ final class LogScan {
     if (recent.size() > 1) {
       recent.subList(0, recent.size() - 1).clear();
     }
-    link(new Scanned.Link(lines.sum(piece), true));
+    link(new FolderScan.Link(lines.sum(piece), true));
   }
 
-  private void link(Scanned.Link next) {
+  private void link(FolderScan.Link next) {
     recent.add(next);
     tip = Optional.of(next.sum());
   }

@@ -44,7 +44,7 @@ final class LogTail implements Closeable {
   }
 
   /** Goes on in the last file that was read, which is forced first. */
-  static LogTail goOn(LogDisk disk, Path file, Scanned read) throws IOException {
+  static LogTail goOn(LogDisk disk, Path file, FolderScan read) throws IOException {
     LogDisk.Output out = disk.append(file);
     LogTail tail = of(disk, out, file, read.lastSize(), read.lastLine(), read.tip());
     try {

@@ -30,7 +30,7 @@ final class LogWriter implements Closeable {
    * Goes on behind what was read, which is forced first, and the files' names with it: nothing is
    * built on what is not on disk.
    */
-  LogWriter(LogDisk disk, Path folder, JobLock lock, Scanned read) throws IOException {
+  LogWriter(LogDisk disk, Path folder, JobLock lock, FolderScan read) throws IOException {
     this.disk = disk;
     this.folder = folder;
     this.lock = lock;
@@ -46,7 +46,7 @@ final class LogWriter implements Closeable {
     }
   }
 
-  private LogTail last(Scanned read) throws IOException {
+  private LogTail last(FolderScan read) throws IOException {
     disk.forceFolder(folder);
     return LogTail.goOn(disk, folder.resolve(LogFiles.name(number)), read);
   }
@@ -74,15 +74,15 @@ final class LogWriter implements Closeable {
       requireLock();
       return;
     }
-    Scanned found = read(next);
+    FolderScan found = read(next);
     requireLock();
     goOn(found, next);
   }
 
   /** Reads the folder anew; it must hold the history that was written, and no more. */
-  private Scanned read(long next) throws IOException {
+  private FolderScan read(long next) throws IOException {
     try {
-      Scanned found = LogScan.of(folder, disk);
+      FolderScan found = LogScan.of(folder, disk);
       if (found.trouble().isPresent() || !found.isAt(tip, failed)) {
         throw ChangedException.other(found, next - 1);
       }
@@ -102,7 +102,7 @@ final class LogWriter implements Closeable {
     }
   }
 
-  private void goOn(Scanned found, long next) throws IOException {
+  private void goOn(FolderScan found, long next) throws IOException {
     leave();
     number = found.lastNumber();
     if (found.entries().isEmpty()) {
@@ -162,7 +162,7 @@ final class LogWriter implements Closeable {
   boolean stepAside(long next) {
     leave();
     try {
-      Scanned found = read(next);
+      FolderScan found = read(next);
       requireLock();
       goOn(found, next);
       return true;

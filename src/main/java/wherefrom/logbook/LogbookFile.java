@@ -64,7 +64,7 @@ public final class LogbookFile implements Logbook {
 
   private static LogbookFile begun(Path folder, LogDisk disk, JobLock lock) throws IOException {
     try {
-      Scanned nothing = requireUnused(folder, disk);
+      FolderScan nothing = requireUnused(folder, disk);
       Path above = folder.toAbsolutePath().getParent();
       if (above != null) {
         disk.forceFolder(above);
@@ -79,8 +79,8 @@ public final class LogbookFile implements Logbook {
   }
 
   /** A beginning that was interrupted before its first entry is nothing. */
-  private static Scanned requireUnused(Path folder, LogDisk disk) throws IOException {
-    Scanned there = LogScan.of(folder, disk);
+  private static FolderScan requireUnused(Path folder, LogDisk disk) throws IOException {
+    FolderScan there = LogScan.of(folder, disk);
     if (!there.isUnused()) {
       throw new LogbookException(folder + " holds a job already. Choose another folder.");
     }
@@ -125,7 +125,7 @@ public final class LogbookFile implements Logbook {
 
   private static LogbookFile opened(Path folder, LogDisk disk, JobLock lock) throws IOException {
     try {
-      Scanned scanned = scan(folder, disk);
+      FolderScan scanned = scan(folder, disk);
       if (scanned.trouble().isPresent()) {
         lock.close();
         return reading(folder, scanned, "");
@@ -144,7 +144,7 @@ public final class LogbookFile implements Logbook {
     }
   }
 
-  private static LogbookFile reading(Path folder, Scanned scanned, String why) {
+  private static LogbookFile reading(Path folder, FolderScan scanned, String why) {
     String sentence =
         scanned.trouble().map(trouble -> trouble.sentence(scanned.entries().size())).orElse(why);
     return new LogbookFile(
@@ -185,18 +185,18 @@ public final class LogbookFile implements Logbook {
   }
 
   /** What there is to read in a folder, which must hold a job. */
-  static Scanned scan(Path folder) {
+  static FolderScan scan(Path folder) {
     RealDisk disk = new RealDisk();
     requireJob(folder, disk);
     return scan(folder, disk);
   }
 
   /** A logbook as it was read, for reading only. */
-  static LogbookFile of(Path folder, Scanned scanned) {
+  static LogbookFile of(Path folder, FolderScan scanned) {
     return reading(folder, scanned, "It is open for reading only.");
   }
 
-  private static Scanned scan(Path folder, LogDisk disk) {
+  private static FolderScan scan(Path folder, LogDisk disk) {
     try {
       return LogScan.of(folder, disk);
     } catch (IOException e) {

@@ -3,8 +3,8 @@ package wherefrom.pdf;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import wherefrom.workings.chart.Chart;
+import wherefrom.workings.chart.ChartLayout;
 import wherefrom.workings.chart.ChartMark;
-import wherefrom.workings.chart.Drawing;
 import wherefrom.workings.chart.Surface;
 
 /** Draws a chart as lines, areas and words of the page: black and one grey, sharp at any size. */
@@ -40,7 +40,7 @@ final class ChartDrawing implements ChartMark.Pen<IOException> {
 
   void draw(Chart chart, double width, double height) throws IOException {
     Surface surface = new Surface(width, height, TEXT * CAPITAL, this::widthOf);
-    for (ChartMark mark : Drawing.of(chart, surface)) {
+    for (ChartMark mark : ChartLayout.of(chart, surface)) {
       mark.draw(this);
     }
   }

@@ -23,9 +23,9 @@ final class Composer {
   private static final double HAIRLINE_MM = 0.15;
 
   private final LabelPlan plan;
-  private final Letters letters;
+  private final LabelLetters letters;
 
-  Composer(LabelPlan plan, Letters letters) {
+  Composer(LabelPlan plan, LabelLetters letters) {
     this.plan = plan;
     this.letters = letters;
   }
@@ -61,11 +61,11 @@ final class Composer {
     return new Paragraphs(plan.words(), letters).set(SCANNER, sentences, LARGEST_STEP_MM);
   }
 
-  private List<Row> rows(TagFace tag) {
-    List<Row> rows = new ArrayList<>();
+  private List<LabelLine> rows(TagFace tag) {
+    List<LabelLine> rows = new ArrayList<>();
     boolean part = tag.code().type() == TagType.PART;
     String figures = letters.bold().clean(tag.figures());
-    rows.add(new Row(figures, RowStyle.FIGURES, tag.fresh() ? "NEW" : ""));
+    rows.add(new LabelLine(figures, RowStyle.FIGURES, tag.fresh() ? "NEW" : ""));
     rows.add(row(kind(tag), part ? RowStyle.KIND : RowStyle.BAND));
     rows.addAll(words(tag));
     boolean end = tag.orientation() == Orientation.TOP_END;
@@ -74,7 +74,7 @@ final class Composer {
     rows.add(row(job(tag), RowStyle.JOB));
     boolean line = LINED.contains(tag.code().type());
     if (line && !plan.wide()) {
-      rows.add(Row.of("", RowStyle.WRITE_ON));
+      rows.add(LabelLine.of("", RowStyle.WRITE_ON));
     }
     boolean behind = line && plan.wide();
     rows.add(row(tag.code().typed(), behind ? RowStyle.CODE_AND_LINE : RowStyle.CODE));
@@ -82,7 +82,7 @@ final class Composer {
   }
 
   /** What a card does or stands for is said whole: in several rows where one is too narrow. */
-  private List<Row> words(TagFace tag) {
+  private List<LabelLine> words(TagFace tag) {
     TagType type = tag.code().type();
     boolean card = type == TagType.ACTION_CARD || type == TagType.PLACE_CARD;
     return card
@@ -105,8 +105,8 @@ final class Composer {
     return rows;
   }
 
-  private Row row(String text, RowStyle style) {
-    return Row.of(letters.face(style.bold).clean(text), style);
+  private LabelLine row(String text, RowStyle style) {
+    return LabelLine.of(letters.face(style.bold).clean(text), style);
   }
 
   private static String kind(TagFace tag) {

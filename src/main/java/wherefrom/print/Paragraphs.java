@@ -13,9 +13,9 @@ final class Paragraphs {
   private static final double SLACK = 0.001;
 
   private final Box box;
-  private final Letters letters;
+  private final LabelLetters letters;
 
-  Paragraphs(Box box, Letters letters) {
+  Paragraphs(Box box, LabelLetters letters) {
     this.box = box;
     this.letters = letters;
   }

@@ -12,7 +12,7 @@ import wherefrom.pdf.Typeface;
 /** Both faces of the print font in a PDF, and the letters of other scripts where they are used. */
 final class PdfFonts {
   private final PDDocument document;
-  private final Letters letters;
+  private final LabelLetters letters;
   private final PdfFont regular;
   private final PdfFont bold;
   private Optional<PdfFont> spareRegular = Optional.empty();
@@ -21,7 +21,7 @@ final class PdfFonts {
   /** Words of one font. */
   record Piece(PdfFont font, String text) {}
 
-  PdfFonts(PDDocument document, Letters letters) throws IOException {
+  PdfFonts(PDDocument document, LabelLetters letters) throws IOException {
     this.document = document;
     this.letters = letters;
     regular = new PdfFont(document, letters.regular().own(), "F1");

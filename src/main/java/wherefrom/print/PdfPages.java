@@ -23,7 +23,7 @@ final class PdfPages implements AutoCloseable {
   private static final double PT_PER_MM = 72 / 25.4;
 
   private final PDDocument document = new PDDocument();
-  private final Letters letters = Letters.load();
+  private final LabelLetters letters = LabelLetters.load();
   private final PdfFonts fonts;
   private final PDResources resources = new PDResources();
   private int backgrounds;
@@ -41,7 +41,7 @@ final class PdfPages implements AutoCloseable {
   }
 
   /** The print font's measures, for setting words before they are drawn. */
-  Letters letters() {
+  LabelLetters letters() {
     return letters;
   }
 

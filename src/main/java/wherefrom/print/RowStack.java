@@ -18,25 +18,25 @@ final class RowStack {
   private static final double MOST_SPREAD = 0.06;
 
   private final Box box;
-  private final Letters letters;
+  private final LabelLetters letters;
 
   /** A row and its measures in capital heights, taken once. */
-  private record Measured(Row row, double wide, double tall) {}
+  private record Measured(LabelLine row, double wide, double tall) {}
 
-  private RowStack(Box box, Letters letters) {
+  private RowStack(Box box, LabelLetters letters) {
     this.box = box;
     this.letters = letters;
   }
 
-  static List<PaperMark> set(List<Row> rows, Box box, Letters letters) {
+  static List<PaperMark> set(List<LabelLine> rows, Box box, LabelLetters letters) {
     RowStack stack = new RowStack(box, letters);
     List<Measured> kept = stack.kept(rows);
     return kept.isEmpty() ? List.of() : stack.place(kept);
   }
 
-  private List<Measured> kept(List<Row> rows) {
+  private List<Measured> kept(List<LabelLine> rows) {
     List<Measured> kept = new ArrayList<>();
-    for (Row row : rows) {
+    for (LabelLine row : rows) {
       if (!row.isEmpty()) {
         kept.add(new Measured(row, row.wide(letters), row.tall()));
       }
@@ -80,7 +80,7 @@ final class RowStack {
     List<PaperMark> marks = new ArrayList<>();
     double y = box.y();
     for (int at = 0; at < rows.size(); at++) {
-      Row row = rows.get(at).row();
+      LabelLine row = rows.get(at).row();
       double cap = cap(rows.get(at), factor);
       marks.addAll(row.marks(box.x(), y, squeeze * cap, box.width(), letters));
       y += squeeze * (row.tall() * cap + gap(rows, at, factor, cap)) + spread;

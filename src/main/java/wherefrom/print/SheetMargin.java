@@ -24,11 +24,11 @@ final class SheetMargin {
   private static final double CLEAR_MM = 1.8;
 
   private final LabelStock stock;
-  private final Letters letters;
+  private final LabelLetters letters;
   private final double left;
   private final double right;
 
-  SheetMargin(LabelStock stock, Letters letters) {
+  SheetMargin(LabelStock stock, LabelLetters letters) {
     this.stock = stock;
     this.letters = letters;
     double width = stock.page().width().millimetres();

@@ -15,9 +15,9 @@ final class TestPage {
   private static final double CAP_MM = 2.2;
 
   private final LabelStock stock;
-  private final Letters letters;
+  private final LabelLetters letters;
 
-  TestPage(LabelStock stock, Letters letters) {
+  TestPage(LabelStock stock, LabelLetters letters) {
     this.stock = stock;
     this.letters = letters;
   }

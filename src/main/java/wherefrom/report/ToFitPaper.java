@@ -71,9 +71,26 @@ final class ToFitPaper {
       y += row + 1;
       for (ToFit.Open open : section.getValue()) {
         need(row);
-        row(open);
+        row(open.place().words(), open.tag(), open.onBench() ? "" : open.is());
       }
       y += 3;
+    }
+    beside();
+  }
+
+  /** Big parts, bags and gaskets, each group under its name. */
+  private void beside() throws IOException {
+    String group = "";
+    for (ToFit.Beside one : plan.beside()) {
+      if (!one.group().equals(group)) {
+        need(3 * row);
+        y += group.isEmpty() ? 0 : 3;
+        page.words(x(), y + 4, one.group(), 4, true);
+        y += row + 1;
+        group = one.group();
+      }
+      need(row);
+      row(one.what(), one.tag(), one.is());
     }
   }
 
@@ -97,17 +114,16 @@ final class ToFitPaper {
     }
   }
 
-  private void row(ToFit.Open open) throws IOException {
+  private void row(String what, String code, String is) throws IOException {
     page.box(x(), y + 0.6, 3, 3, 0.35, Ink.BLACK);
     double from = x() + 5;
-    String is = open.onBench() ? "" : open.is();
     double told = Math.min(wide() * 0.35, page.widthOf(is, 2.6, false));
     String shown = page.shorten(is, 2.6, false, told + 0.1);
     page.words(x() + wide(), y + 3.4, shown, 2.6, false, Side.END, Ink.DARK);
     double tag = x() + wide() - told - 2;
-    page.words(tag, y + 3.4, open.tag(), TEXT, false, Side.END, Ink.BLACK);
-    double room = tag - page.widthOf(open.tag(), TEXT, false) - 2 - from;
-    page.words(from, y + 3.4, page.shorten(open.place().words(), TEXT, true, room), TEXT, true);
+    page.words(tag, y + 3.4, code, TEXT, false, Side.END, Ink.BLACK);
+    double room = tag - page.widthOf(code, TEXT, false) - 2 - from;
+    page.words(from, y + 3.4, page.shorten(what, TEXT, true, room), TEXT, true);
     page.line(x(), y + 5, x() + wide(), y + 5, 0.14, Ink.GREY);
     y += row;
   }

@@ -18,7 +18,7 @@ public enum Hold {
   /** A rule's check that nobody has passed. */
   CHECK_OPEN("check is open", "Do the check and record it.", WayOut.DO_THE_CHECK),
   /** The cap over it is recorded as fitted. */
-  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted anew later.", WayOut.CAP_WAS_OFF);
+  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted again later.", WayOut.CAP_WAS_OFF);
 
   private final String words;
   private final String advice;

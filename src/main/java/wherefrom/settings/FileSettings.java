@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
-import wherefrom.files.Beside;
+import wherefrom.files.DraftFiles;
 import wherefrom.files.Incoming;
 import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
@@ -146,7 +146,7 @@ public final class FileSettings implements SettingsStore {
 
   @Override
   public void tidy(Instant now) {
-    Beside.clear(folder, now);
+    DraftFiles.clear(folder, now);
   }
 
   private static Optional<UnitSystem> units(String word) {

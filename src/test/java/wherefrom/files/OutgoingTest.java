@@ -89,7 +89,7 @@ class OutgoingTest {
     Path atomic = folder.resolve("atomic");
     new AtomicFile().write(atomic, new byte[1]);
     assertThat(rights(atomic)).isEqualTo(rights(likeAny));
-    assertThat(rights(Beside.folder(folder, ".demo-"))).isEqualTo(rights(folderLikeAny));
+    assertThat(rights(DraftFiles.folder(folder, ".demo-"))).isEqualTo(rights(folderLikeAny));
   }
 
   private static String rights(Path path) throws IOException {

@@ -72,7 +72,7 @@ class BeginningTest {
       } catch (MemoryDisk.PowerCut e) {
         disk.restart();
       }
-      Scanned found = LogScan.of(folder, disk);
+      FolderScan found = LogScan.of(folder, disk);
       assertThat(found.trouble()).isEmpty();
       assertThat(found.lastNumber() == 0 || found.entries().size() == 1)
           .as("cut after " + operations)

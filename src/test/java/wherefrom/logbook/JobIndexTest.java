@@ -140,7 +140,7 @@ class JobIndexTest {
     Path second = job("Second");
     int other = engine(second);
     assertThat(shelf.find(other)).contains("Second");
-    assertThat(shop.resolve(EngineIndex.FILE)).exists();
+    assertThat(shop.resolve(EngineFolders.FILE)).exists();
     assertThat(shelf.find(launch)).contains("Launch \\ find\r\n\tGröße".strip());
     assertThat(shelf.find(launch - 1)).isEmpty();
     Files.move(job, shop.resolve("aside"));
@@ -153,7 +153,7 @@ class JobIndexTest {
     assertThat(shelf.find(latest)).contains("Third");
     Files.move(third.resolve(LogFiles.name(1)), third.resolve("gone"));
     assertThat(shelf.find(latest)).isEmpty();
-    Files.writeString(shop.resolve(EngineIndex.FILE), "junk");
+    Files.writeString(shop.resolve(EngineFolders.FILE), "junk");
     assertThat(shelf.find(other)).contains("Second");
   }
 

@@ -57,7 +57,7 @@ class PowerCutProperties {
     int[] cuts = {0};
     disk.atEachOperation(
         () -> {
-          Scanned found = scan(folder, disk.afterPowerCut(new Random(cuts[0]++)));
+          FolderScan found = scan(folder, disk.afterPowerCut(new Random(cuts[0]++)));
           assertThat(found.trouble()).as("cut " + cuts[0]).isEmpty();
           List<JobEntry> entries = found.entries().stream().map(LoggedEntry::entry).toList();
           assertThat(entries.size() - confirmed.size()).as("cut " + cuts[0]).isBetween(0, 1);
@@ -154,7 +154,7 @@ class PowerCutProperties {
     }
   }
 
-  private static Scanned scan(Path folder, MemoryDisk disk) {
+  private static FolderScan scan(Path folder, MemoryDisk disk) {
     try {
       return LogScan.of(folder, disk);
     } catch (java.io.IOException e) {

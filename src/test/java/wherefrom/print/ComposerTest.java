@@ -19,7 +19,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.TagType;
 
 class ComposerTest {
-  private static final Letters LETTERS = Letters.load();
+  private static final LabelLetters LETTERS = LabelLetters.load();
   private static final double LEAST_WORDS_MM = 1.5;
   private static final String LONG_NAME = "The engine of the green van that stood in the orchard";
 

@@ -22,8 +22,8 @@ import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingSetting;
 import wherefrom.logbook.LogbookFile;
 import wherefrom.pdf.Typeface;
+import wherefrom.workings.chart.ChartLayout;
 import wherefrom.workings.chart.ChartMark;
-import wherefrom.workings.chart.Drawing;
 import wherefrom.workings.chart.Surface;
 
 /** No label of a plot lies on a curve, a limit or a level, on paper or on the glass. */
@@ -73,7 +73,7 @@ class PlotWordsTest {
     List<RecordPlot> plots = plots();
     assertThat(plots).hasSizeGreaterThan(10);
     for (RecordPlot plot : plots) {
-      List<ChartMark> marks = Drawing.of(plot.chart(), surface);
+      List<ChartMark> marks = ChartLayout.of(plot.chart(), surface);
       List<Line2D> lines = new ArrayList<>();
       for (ChartMark mark : marks) {
         if (mark instanceof ChartMark.Line line && line.look() != ChartMark.Look.THIN) {

@@ -23,8 +23,12 @@ import wherefrom.ui.bags.BagsScreen;
 import wherefrom.ui.bags.BigPartScreen;
 import wherefrom.ui.bags.GasketsScreen;
 import wherefrom.ui.bags.HolesScreen;
+import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.puttogether.MissingScreen;
+import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** Bags of fasteners and big parts. */
 final class BagShots {
@@ -50,8 +54,48 @@ final class BagShots {
         shot("bags-damper", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, DAMPER)),
         shot("bags-pan", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, 17)),
         shot("bags-other", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, 3)),
+        begun("bags-off", TakeApartScreen.class, ScreenId.TAKE_APART),
+        begun("bags-home", JobHomeScreen.class, ScreenId.JOB_HOME),
+        shot("bags-on", PutTogetherScreen.class, BagShots::together),
+        shot("bags-missing", MissingScreen.class, BagShots::missing),
         shot("bags-ask", BagAskScreen.class, BagShots::ask),
         shot("bags-gaskets", GasketsScreen.class, BagShots::gaskets));
+  }
+
+  /** A V8 that nobody has opened, its big parts named and its tags printed. */
+  private static Shot begun(String name, Class<? extends Screen> screen, ScreenId id) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = SampleJob.whole();
+          BigParts parts = new BigParts(sample.job);
+          parts.nameUsual();
+          for (int number = 1; number < LEFT_COVER; number++) {
+            parts.off(number, "for the picture");
+          }
+          new Bags(sample.job).fill(bag(1, "intake bolts", 7, 12, List.of()));
+          window.shell.context().open(sample.job);
+          if (id != ScreenId.JOB_HOME) {
+            window.shell.context().navigator().show(id);
+          }
+        });
+  }
+
+  /** Everything on the bench but the covers' own: the left head can go on. */
+  private static void together(SampleWindow window) {
+    window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+  }
+
+  private static void missing(SampleWindow window) {
+    together(window);
+    window.layOut();
+    if (window.shell.context().settings().textPercent() == 200) {
+      window.press("Ways");
+      window.pressOnSomePage("Missing");
+    } else {
+      window.press("Missing");
+    }
   }
 
   private static Shot none(String name, Class<? extends Screen> screen) {

@@ -1,5 +1,6 @@
 package wherefrom.ui;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -24,6 +25,7 @@ import wherefrom.ui.inspect.CastingsScreen;
 import wherefrom.ui.measure.CompareScreen;
 import wherefrom.ui.measure.ReadingsScreen;
 import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
 
 /** Gauges on an engine that is still together, and what they point to. */
 final class BeforeShots {
@@ -74,6 +76,8 @@ final class BeforeShots {
             CardScreen.class,
             context ->
                 new CardScreen(context, new Subject.AFeature(Feature.VALVE_TIP, "3EX"), List.of())),
+        new Shot("piston-valve", ReadingsScreen.class, window -> pistonValve(window, 3)),
+        new Shot("piston-valve-read", ReadingsScreen.class, window -> pistonValve(window, 7)),
         shot("castings", CastingsScreen.class, CastingsScreen::new),
         shot(
             "castings-block",
@@ -118,6 +122,18 @@ final class BeforeShots {
           context.open(read().job);
           context.navigator().open(() -> maker.apply(context));
         });
+  }
+
+  /** So many of the seven readings of one valve. */
+  private static void pistonValve(SampleWindow window, int readings) {
+    SampleJob sample = SampleJob.apart();
+    MeasureShots.mic(sample);
+    String[] sizes = {"0.312", "0.230", "0.168", "0.126", "0.104", "0.102", "0.120"};
+    Subject valve = new Subject.AFeature(Feature.VALVE_TIP, "3EX");
+    MeasureShots.take(sample, valve, "piston-valve", Arrays.copyOf(sizes, readings));
+    ScreenContext context = window.shell.context();
+    context.open(sample.job);
+    context.navigator().open(() -> new ReadingsScreen(context, valve, "piston-valve"));
   }
 
   /** Seven cylinders of eight read, the third low and leaking at the exhaust. */

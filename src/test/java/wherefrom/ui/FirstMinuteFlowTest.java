@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.job.entry.PartOut;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
-import wherefrom.job.entry.PartOut;
 import wherefrom.parts.Whereabouts;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.home.JobHomeScreen;
@@ -77,7 +77,7 @@ class FirstMinuteFlowTest {
     scan(sample.tag("pushrod@3EX"));
     assertThat(presses).isZero();
     assertThat(sample.record("pushrod@3EX").where()).isEqualTo(Whereabouts.OUT);
-    assertThat(window.words()).contains("OUT 3 EX pushrod", "It is out: 3\u00a0IN rocker");
+    assertThat(window.words()).contains("OUT 3 EX pushrod", "It is out: 3 IN rocker");
     press("Suspect", "Is it straight?");
     assertThat(presses).isEqualTo(2);
     assertThat(sample.record("pushrod@3EX").looks()).containsValue(Look.SUSPECT);

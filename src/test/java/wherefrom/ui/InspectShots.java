@@ -19,8 +19,8 @@ import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.changes.FollowsScreen;
 import wherefrom.ui.inspect.CardScreen;
-import wherefrom.ui.inspect.CheckWords;
 import wherefrom.ui.inspect.InspectScreen;
+import wherefrom.ui.inspect.QuickTestWords;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.subject.GridScreen;
@@ -145,6 +145,8 @@ final class InspectShots {
   private static void words(SampleWindow window, SampleJob sample) {
     ScreenContext context = window.shell.context();
     Check check = Checks.find("pushrod-roll").orElseThrow();
-    context.navigator().open(() -> new WordsScreen(context, check.title(), CheckWords.of(check)));
+    context
+        .navigator()
+        .open(() -> new WordsScreen(context, check.title(), QuickTestWords.of(check)));
   }
 }

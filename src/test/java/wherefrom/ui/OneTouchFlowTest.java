@@ -130,7 +130,7 @@ class OneTouchFlowTest {
           scan(window, sample.tag("rocker@1IN"));
           assertThat(places(window)).isEqualTo(before);
           assertThat(window.words())
-              .contains("OUT 1 IN rocker", "It is out: 1\u00a0IN pushrod", "Note 1 IN rocker");
+              .contains("OUT 1 IN rocker", "It is out: 1 IN pushrod", "Note 1 IN rocker");
           window.press("Note");
           assertThat(window.shell.current().title()).isEqualTo("Note: 1 IN rocker");
           return window;

@@ -18,6 +18,7 @@ import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.puttogether.OtherWaysScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -53,6 +54,21 @@ final class TogetherShots {
             "together-photo-right",
             (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
     shots.addAll(stops());
+    shots.add(
+        new Shot(
+            "together-other-ways",
+            OtherWaysScreen.class,
+            window -> {
+              together(
+                      "",
+                      (shown, sample) -> {
+                        pair(shown, sample, "pushrod@3EX", "5EX");
+                        shown.layOut();
+                        shown.press("More");
+                      })
+                  .arrange()
+                  .accept(window);
+            }));
     shots.addAll(moreStops());
     shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
     shots.add(resumed("together-resumed-older", TogetherShots::olderTag));

@@ -1,8 +1,5 @@
 package wherefrom.ui;
 
-import wherefrom.job.inspect.Inspecting;
-import wherefrom.inspection.Subject;
-import wherefrom.inspection.Look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,11 +8,14 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import wherefrom.engine.Section;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.Caution;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
@@ -362,8 +362,7 @@ final class WorkShots {
   private static void held(SampleWindow window, SampleJob sample) {
     for (String pushrod : List.of("pushrod@1IN", "pushrod@3EX", "pushrod@5EX")) {
       new Inspecting(sample.job)
-          .answer(
-              Subject.ofPart(sample.part(pushrod).item()), "pushrod-roll", Look.SUSPECT, "");
+          .answer(Subject.ofPart(sample.part(pushrod).item()), "pushrod-roll", Look.SUSPECT, "");
     }
     ScreenContext context = window.shell.context();
     context.navigator().open(() -> new HeldScreen(context));

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
@@ -53,6 +54,9 @@ public final class BigPartOrder {
   /** The tagged parts that hold a big part on the engine, still inside, in their usual order. */
   public List<Part> holding(BigPartName name) {
     Set<PartKind> kinds = holding(name.kind());
+    if (kinds.isEmpty()) {
+      return List.of();
+    }
     return job.places().stream()
         .filter(place -> kinds.contains(place.kind()) && isUnder(name, place))
         .flatMap(place -> job.findOwner(place).stream())
@@ -82,9 +86,7 @@ public final class BigPartOrder {
   public List<BigPartRecord> over(Place place) {
     return all.stream()
         .filter(BigPartRecord::isOn)
-        .filter(part -> covered(part.part().name().kind()).contains(place.kind()))
-        .filter(part -> isUnder(part.part().name(), place))
-        .filter(part -> isReached(part.part().name().kind(), place.spot()))
+        .filter(part -> isCovered(part.part().name(), place))
         .toList();
   }
 
@@ -139,6 +141,26 @@ public final class BigPartOrder {
       case MAIN_CAP -> BigPartKind.REAR_SEAL;
       case MAIN_SHELL, CAM_BEARING -> BigPartKind.CRANKSHAFT;
     };
+  }
+
+  /**
+   * Whether a place lies under a big part that tagged parts still hold on the engine: an upper main
+   * shell under the crank waits for the other caps.
+   */
+  public Predicate<Place> underHeld() {
+    List<BigPartName> held =
+        all.stream()
+            .filter(BigPartRecord::isOn)
+            .map(part -> part.part().name())
+            .filter(name -> !holding(name).isEmpty())
+            .toList();
+    return place -> held.stream().anyMatch(name -> isCovered(name, place));
+  }
+
+  private boolean isCovered(BigPartName name, Place place) {
+    return covered(name.kind()).contains(place.kind())
+        && isUnder(name, place)
+        && isReached(name.kind(), place.spot());
   }
 
   /** The big parts that are off and that a place's part is fitted onto: the head to a pushrod. */

@@ -5,8 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Section;
 import wherefrom.job.EngineJob;
+import wherefrom.job.bags.AlwaysNew;
+import wherefrom.job.bags.Bag;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 
 /**
@@ -14,11 +20,27 @@ import wherefrom.parts.Whereabouts;
  *
  * @param job its name
  * @param places those that are not filled, in the engine's order
+ * @param beside what goes on beside the tagged parts
  */
-public record ToFit(String job, RecordEngine engine, List<Open> places) {
+public record ToFit(String job, RecordEngine engine, List<Open> places, List<Beside> beside) {
   public ToFit {
     places = List.copyOf(places);
+    beside = List.copyOf(beside);
   }
+
+  /** Without bags and big parts. */
+  public ToFit(String job, RecordEngine engine, List<Open> places) {
+    this(job, engine, places, List.of());
+  }
+
+  /**
+   * What goes on beside the tagged parts: a big part, a bag, a kind of gasket.
+   *
+   * @param group under which it is listed
+   * @param tag its typed code; empty where it has none
+   * @param is where it is, or how many are wanted
+   */
+  public record Beside(String group, String what, String tag, String is) {}
 
   /**
    * A place that is not filled.
@@ -38,7 +60,29 @@ public record ToFit(String job, RecordEngine engine, List<Open> places) {
         places.add(open(job, place));
       }
     }
-    return new ToFit(job.name(), RecordEngine.of(job), places);
+    return new ToFit(job.name(), RecordEngine.of(job), places, beside(job));
+  }
+
+  private static List<Beside> beside(EngineJob job) {
+    BagBook book = BagBook.of(job);
+    List<Beside> all = new ArrayList<>();
+    for (BigPartRecord part : book.bigPartsOff()) {
+      String tag = part.part().code(job.engine()).typed();
+      all.add(new Beside("Big parts", part.words(), tag, unusual(part.where())));
+    }
+    for (Bag bag : book.openBags()) {
+      String tag = new TagCode(TagType.BAG, job.engine(), bag.number(), 1).typed();
+      String what = bag.filled().pieces() + " " + bag.filled().what();
+      all.add(new Beside("Bags", what, tag, unusual(bag.where())));
+    }
+    for (AlwaysNew line : AlwaysNew.of(book)) {
+      all.add(new Beside("Always new", line.pieces() + " " + line.what(), "", ""));
+    }
+    return all;
+  }
+
+  private static String unusual(Whereabouts where) {
+    return where == Whereabouts.OUT ? "" : where.words();
   }
 
   private static Open open(EngineJob job, Place place) {

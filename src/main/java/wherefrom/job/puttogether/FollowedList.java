@@ -27,7 +27,8 @@ final class FollowedList {
 
   void skip() {
     target().ifPresent(skipped::add);
-    if (missing.findFree(missing.places().stream().filter(it -> !skipped.contains(it)).toList())
+    if (missing
+        .findFree(missing.places().stream().filter(it -> !skipped.contains(it)).toList())
         .isEmpty()) {
       skipped.clear();
     }

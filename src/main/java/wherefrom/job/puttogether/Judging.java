@@ -73,13 +73,16 @@ final class Judging {
   }
 
   /**
-   * Judges the part in the hand at its spot, and fits it where it is right.
+   * Judges the part in the hand at its spot, and fits it where it is right. The same scan once more
+   * is the same stop, and no second entry.
    *
    * @param wanted the kind that the list names
    */
   Verdict fit(boolean turned, Optional<PartKind> wanted) {
     hand = hand.heldTurned(turned);
-    return judged(fitting.fit(hand.attempt(wanted)));
+    Attempt attempt = hand.attempt(wanted);
+    Optional<Verdict> same = hand.stop().filter(stop -> stop.equals(fitting.judge(attempt)));
+    return same.isPresent() ? same.get() : judged(fitting.fit(attempt));
   }
 
   private Verdict judged(Verdict verdict) {
@@ -117,6 +120,32 @@ final class Judging {
     if (hand.stop().isPresent() && job.state().stops().of(item).isEmpty()) {
       drop();
     }
+  }
+
+  /** The stopped part is put away, or its tag: nothing is in the hand, and its stop is ended. */
+  void putAway() {
+    int item = hand.part().map(Part::item).orElse(0);
+    endAll(() -> job.state().stops().of(item));
+    drop();
+  }
+
+  /** The stopped part stays in the hand, for another place. */
+  void keepPart() {
+    Optional<Part> held = hand.part();
+    putAway();
+    held.ifPresent(this::take);
+  }
+
+  /** It was not held turned after all: its stop is taken back, and it is in again, as one act. */
+  Verdict notTurned() {
+    hand = hand.heldTurned(false);
+    Attempt attempt = hand.attempt(Optional.empty());
+    return judged(
+        job.asOne(
+            () -> {
+              job.takeBackStop();
+              return fitting.fit(attempt);
+            }));
   }
 
   /** A fit that was none is taken back: the part is in the hand again. */

@@ -34,6 +34,9 @@ public final class PutTogether {
   private final Judging judging;
   private final FollowedList list;
   private Mode mode = Mode.SCAN_BOTH;
+
+  /** Whether a part was right until the person said that it is in turned. */
+  private boolean saidTurned;
   private FitOutcome last = new FitOutcome.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */
@@ -168,7 +171,21 @@ public final class PutTogether {
       return remember(new FitOutcome.Said("Scan the part first."));
     }
     judging.takeBack(right);
-    return remember(judge(true));
+    FitOutcome stopped = remember(judge(true));
+    saidTurned = true;
+    return stopped;
+  }
+
+  /** The stopped part is laid away; nothing was fitted. */
+  public FitOutcome putAway() {
+    judging.putAway();
+    return remember(new FitOutcome.Said("Put away. Nothing was fitted."));
+  }
+
+  /** The stopped part stays in the hand, and another place is to be named. */
+  public FitOutcome otherPlace() {
+    judging.keepPart();
+    return remember(prompts().due(job.state()));
   }
 
   /**
@@ -257,6 +274,9 @@ public final class PutTogether {
       resumeWaiting();
       return new FitOutcome.TookBack("the half that waited is dropped.");
     }
+    if (saidTurned) {
+      return new FitOutcome.Judged(judging.notTurned());
+    }
     FitOutcome step = PlaceNow.takeBack(job);
     // A stop is let go of only once the logbook has it that it is taken back.
     judging.drop();
@@ -299,6 +319,7 @@ public final class PutTogether {
 
   private FitOutcome remember(FitOutcome step) {
     last = step;
+    saidTurned = false;
     return step;
   }
 }

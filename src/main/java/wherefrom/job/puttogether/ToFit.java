@@ -3,19 +3,20 @@ package wherefrom.job.puttogether;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import wherefrom.rules.Verdict;
-import wherefrom.rules.Objections;
-import wherefrom.rules.JobFacts;
 import java.util.Optional;
 import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
+import wherefrom.rules.Objections;
+import wherefrom.rules.Verdict;
 
 /**
  * What is still to be done in putting together: places to fit, and parts that sit in a place where
@@ -133,7 +134,12 @@ public final class ToFit {
   }
 
   private static int side(Spot spot) {
-    return spot.match(valve -> valve.side().ordinal(), bore -> 0, rod -> 0, main -> 0, cam -> 0);
+    return spot.match(
+        valve -> valve.side() == ValveSide.INTAKE ? 0 : 1,
+        bore -> 0,
+        rod -> 0,
+        main -> 0,
+        cam -> 0);
   }
 
   /** The sections that hold at least one tracked place. */

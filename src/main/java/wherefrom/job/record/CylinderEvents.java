@@ -179,7 +179,7 @@ final class CylinderEvents {
   }
 
   private void count(Subject subject, String what) {
-    day(Belonging.cylinder(job, subject)).counted.merge(what, 1, Integer::sum);
+    day(OwnCylinder.cylinder(job, subject)).counted.merge(what, 1, Integer::sum);
   }
 
   private void tell(int item, String what) {
@@ -187,7 +187,7 @@ final class CylinderEvents {
   }
 
   private void tell(Subject subject, String what) {
-    day(Belonging.cylinder(job, subject)).told.add(name(subject) + ": " + what);
+    day(OwnCylinder.cylinder(job, subject)).told.add(name(subject) + ": " + what);
   }
 
   /** {@code 3 EX pushrod}, {@code 3EX cam lobe}. */

@@ -27,7 +27,7 @@ final class RecordPictures {
       String caption = photo.story().isEmpty() ? day : photo.story() + ", " + day;
       RecordPicture picture =
           RecordPicture.of(photo.words(state), caption, photos.locate(job.folder(), photo.file()));
-      int cylinder = photo.subject().map(at -> Belonging.cylinder(state, at)).orElse(0);
+      int cylinder = photo.subject().map(at -> OwnCylinder.cylinder(state, at)).orElse(0);
       byCylinder.computeIfAbsent(cylinder, key -> new ArrayList<>()).add(picture);
       all.add(picture);
     }

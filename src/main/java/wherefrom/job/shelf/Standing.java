@@ -2,6 +2,9 @@ package wherefrom.job.shelf;
 
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartFitted;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import wherefrom.engine.Layout;
@@ -66,7 +69,10 @@ public record Standing(
     return (int) states.values().stream().filter(state -> state == wanted).count();
   }
 
-  /** Tags come first while nothing is out; once something is fitted the way back is over. */
+  /**
+   * Tags come first while nothing is out. Together begins with the second part in a row that goes
+   * in: one that was fitted by the way does not end taking apart.
+   */
   private static JobDay day(OpenJob job, Map<JobDay, Integer> open) {
     EngineJob state = job.state();
     boolean fitted = !state.fitted().isEmpty();
@@ -75,13 +81,26 @@ public record Standing(
     if (!begun && !isPrinted(state)) {
       return JobDay.TAGS;
     }
-    if (inEngine > 0 && !fitted) {
+    boolean left = open.getOrDefault(JobDay.TOGETHER, 0) > 0;
+    if (inEngine > 0 && (!fitted || (left && !isGoingIn(state)))) {
       return JobDay.APART;
     }
     if (open.getOrDefault(JobDay.TOGETHER, 0) > 0) {
       return open.getOrDefault(JobDay.INSPECT, 0) > 0 && !fitted ? JobDay.INSPECT : JobDay.TOGETHER;
     }
     return new FirstStart(job).isDue() ? JobDay.RECORD : JobDay.TOGETHER;
+  }
+
+  /** Whether the last two parts that were moved by hand went in. */
+  private static boolean isGoingIn(EngineJob state) {
+    List<Boolean> moves =
+        state.standing().stream()
+            .flatMap(LoggedEntry::each)
+            .map(LoggedEntry::entry)
+            .filter(entry -> entry instanceof PartOut || entry instanceof PartFitted)
+            .map(PartFitted.class::isInstance)
+            .toList();
+    return moves.size() < 2 || !moves.subList(moves.size() - 2, moves.size()).contains(false);
   }
 
   private static boolean isPrinted(EngineJob state) {

@@ -53,9 +53,9 @@ final class FindingTables {
     rows.add(
         TidyCell.of(logged.sequence()),
         TidyCell.of(logged.time()),
-        TidyCell.of(Names.kind(job, subject)),
-        TidyCell.of(Names.where(job, subject)),
-        TidyCell.of(Names.words(job, subject)),
+        TidyCell.of(SubjectNames.kind(job, subject)),
+        TidyCell.of(SubjectNames.where(job, subject)),
+        TidyCell.of(SubjectNames.words(job, subject)),
         TidyCell.of(check),
         TidyCell.of(Checks.find(check).map(found -> found.title()).orElse("")),
         TidyCell.of(look.word()),

@@ -97,9 +97,9 @@ final class ReadingTables {
             .filter(one -> one.value().key().equals(value.key()))
             .findFirst();
     rows.add(
-        TidyCell.of(Names.kind(job, result.subject())),
-        TidyCell.of(Names.where(job, result.subject())),
-        TidyCell.of(Names.words(job, result.subject())),
+        TidyCell.of(SubjectNames.kind(job, result.subject())),
+        TidyCell.of(SubjectNames.where(job, result.subject())),
+        TidyCell.of(SubjectNames.words(job, result.subject())),
         TidyCell.of(result.plan().key()),
         TidyCell.of(value.key()),
         TidyCell.of(value.value()),
@@ -158,9 +158,9 @@ final class ReadingTables {
         for (int at = 0; at < sample.readings().size(); at++) {
           Amount reading = sample.readings().get(at);
           rows.add(
-              TidyCell.of(Names.kind(job, result.subject())),
-              TidyCell.of(Names.where(job, result.subject())),
-              TidyCell.of(Names.words(job, result.subject())),
+              TidyCell.of(SubjectNames.kind(job, result.subject())),
+              TidyCell.of(SubjectNames.where(job, result.subject())),
+              TidyCell.of(SubjectNames.words(job, result.subject())),
               TidyCell.of(result.plan().key()),
               TidyCell.of(sample.station().key()),
               TidyCell.of(at + 1),

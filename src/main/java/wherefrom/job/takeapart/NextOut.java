@@ -4,12 +4,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import wherefrom.engine.Bank;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartOrder;
 import wherefrom.job.entry.PartOut;
 import wherefrom.parts.Place;
 
@@ -36,7 +39,10 @@ public final class NextOut {
   public Optional<PartRecord> find() {
     List<PartRecord> inside = TakeApart.listInside(state);
     OffFirst off = new OffFirst(state);
-    Comparator<PartRecord> first = Comparator.comparing(part -> later.contains(item(part)));
+    Predicate<Place> held = new BigPartOrder(state, BagBook.of(state)).underHeld();
+    Comparator<PartRecord> first =
+        Comparator.<PartRecord, Boolean>comparing(part -> held.test(part.part().home()))
+            .thenComparing(part -> later.contains(item(part)));
     Comparator<PartRecord> turn =
         findLast().map(this::after).map(first::thenComparing).orElse(first);
     Comparator<PartRecord> begun =

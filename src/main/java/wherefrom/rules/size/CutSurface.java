@@ -139,11 +139,11 @@ public enum CutSurface {
 
   /** {@code standard}, {@code 0.010 in under}, {@code 0.50 mm over}. */
   public String words(Amount step) {
-    return StepWords.of(step, under);
+    return SizeStepWords.of(step, under);
   }
 
   /** As a parts counter hears it: {@code 0.010 in under (ten under)}. */
   public String said(Amount step) {
-    return StepWords.said(step, under);
+    return SizeStepWords.said(step, under);
   }
 }

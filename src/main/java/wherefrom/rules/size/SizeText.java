@@ -36,7 +36,7 @@ public final class SizeText {
     Matcher side = SIDE.matcher(typed);
     String figure = side.matches() ? side.group(1) : typed;
     Optional<Amount> spoken =
-        StepWords.findThousandths(figure.toLowerCase(Locale.ROOT))
+        SizeStepWords.findThousandths(figure.toLowerCase(Locale.ROOT))
             .map(number -> new Amount(BigDecimal.valueOf(number, 3), Unit.INCH));
     return spoken.or(() -> figure(figure, usual)).filter(SizeText::isSize);
   }

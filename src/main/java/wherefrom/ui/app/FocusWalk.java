@@ -24,12 +24,13 @@ final class FocusWalk {
   private static final double SIDEWAYS = 2;
 
   /** The ring stands so far outside its key, in pixels. */
-  private static final double OUT = 7;
+  private static final double OUT = 9;
 
   private final Parent root;
   private final Region ring = new Region();
   private Optional<Node> at = Optional.empty();
   private Optional<Point2D> last = Optional.empty();
+  private boolean toTag;
   private Optional<Node> pressed = Optional.empty();
 
   FocusWalk(Parent root) {
@@ -51,8 +52,21 @@ final class FocusWalk {
     scene.addEventFilter(javafx.scene.input.MouseEvent.MOUSE_PRESSED, event -> forget());
   }
 
-  /** Another screen has come up: the walk begins anew. */
+  /**
+   * Another screen has come up. Whoever came there by keys finds the ring on its tag: Enter presses
+   * it.
+   *
+   * @param open whether that is so; not where the tag must not be pressed unseen, as on a stop
+   */
+  void arrive(boolean open) {
+    boolean keyed = ring.isVisible();
+    forget();
+    toTag = keyed && open;
+  }
+
+  /** Nothing is pointed at: the walk begins anew. */
   void forget() {
+    toTag = false;
     at = Optional.empty();
     last = Optional.empty();
     ring.setVisible(false);
@@ -115,6 +129,7 @@ final class FocusWalk {
 
   /** To the next key, or the one before; the first step leads to the tag, where there is one. */
   void step(boolean backwards) {
+    settle();
     List<Node> targets = targets();
     if (targets.isEmpty()) {
       return;
@@ -136,6 +151,7 @@ final class FocusWalk {
 
   /** Whether the ring is seen. */
   boolean isSeen() {
+    settle();
     return ring.isVisible() && current(targets()).isPresent();
   }
 
@@ -148,6 +164,7 @@ final class FocusWalk {
 
   /** To the nearest key on one side; where there is none the ring stays. */
   void move(Side side) {
+    settle();
     List<Node> targets = targets();
     Optional<Node> current = current(targets);
     if (current.isEmpty()) {
@@ -178,6 +195,7 @@ final class FocusWalk {
 
   /** Presses the key that has the ring, once however long Enter is held. */
   boolean press() {
+    settle();
     if (pressed.isPresent()) {
       return true;
     }
@@ -193,7 +211,23 @@ final class FocusWalk {
     pressed = Optional.empty();
   }
 
+  /** The ring comes to the tag of a screen that has just come up, once its keys are laid out. */
+  private void settle() {
+    if (toTag) {
+      toTag = false;
+      toTag();
+    }
+  }
+
+  /** Enter where nothing has the ring: it comes to the tag, so that what is pressed is seen. */
+  void enter() {
+    if (!press()) {
+      toTag();
+    }
+  }
+
   private void follow() {
+    settle();
     if (at.isEmpty()) {
       return;
     }

@@ -191,7 +191,7 @@ public final class KeyFilter {
     } else if (CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
       code(typed.strip(), ends(typed));
     } else if (ends(typed)) {
-      walk.press();
+      walk.enter();
     }
   }
 

@@ -53,6 +53,15 @@ public interface Screen {
    */
   default void takeOver(Screen before) {}
 
+  /**
+   * Escape is pressed: puts away what stands over the screen's work.
+   *
+   * @return whether that was so; else it leads back as the key Back does
+   */
+  default boolean escape() {
+    return false;
+  }
+
   /** The job has changed under the screen, as by an undo. */
   default void changed() {}
 

@@ -142,7 +142,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void up() {
-    walk.forget();
+    walk.arrive(!(current() instanceof WholeGlass) && !(current() instanceof Typable));
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }

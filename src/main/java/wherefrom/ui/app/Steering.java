@@ -41,9 +41,11 @@ final class Steering {
     }
   }
 
-  /** On a stop there is no way back but the ways out of it. */
+  /** On a stop there is no way back but the ways out of it, which it shows. */
   private void escape() {
-    if (!WholeGlass.is(current.get()) || current.get() instanceof Typable) {
+    Screen screen = current.get();
+    boolean closed = WholeGlass.is(screen) && !(screen instanceof Typable);
+    if (!screen.escape() && !closed) {
       back.run();
     }
   }

@@ -17,6 +17,7 @@ import wherefrom.rules.Cue;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
@@ -30,7 +31,6 @@ import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.debris.DebrisScreen;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.KindKey;
@@ -166,13 +166,9 @@ public final class BenchMapScreen extends Page implements Scannable {
     context.navigator().open(() -> new PlaceListScreen(context, index, capital, none, places));
   }
 
-  private Tiles keys() {
-    TouchKey[] keys = ways().stream().map(way -> key(way)).toArray(TouchKey[]::new);
-    return Tiles.row(context.scale(), keys);
-  }
-
-  private TouchKey key(Way way) {
-    return context.touch().key(way.words(), way.act());
+  /** One row: what has no room in it stands behind its last key. */
+  private KeyRow keys() {
+    return KeyRow.of(context, 1, ways().stream().map(way -> act(way.words(), way.act())).toList());
   }
 
   private List<Way> ways() {
@@ -186,12 +182,13 @@ public final class BenchMapScreen extends Page implements Scannable {
       return ways;
     }
     ways.addAll(List.of(new Way("To wash", this::washing), tray, type));
-    ways.add(new Way("Debris", this::debris));
-    ways.add(new Way("Photos", () -> PhotoIndex.open(context)));
+    ways.add(new Way("Bags", () -> context.navigator().show(ScreenId.BAGS)));
     if (model.flags() > 0) {
       String flags = model.flags() + " not mated";
       ways.add(new Way(flags, this::notMated));
     }
+    ways.add(new Way("Debris", this::debris));
+    ways.add(new Way("Photos", () -> PhotoIndex.open(context)));
     return ways;
   }
 

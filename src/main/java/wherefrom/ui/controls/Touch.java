@@ -222,7 +222,7 @@ public final class Touch {
    * @param more how else, or what follows; may be empty
    */
   public TagKey tag(String words, String more, Runnable act) {
-    return target(new TagKey(scale, label(words), small(more)), act);
+    return target(new TagKey(scale, heading(words), small(more)), act);
   }
 
   /** A key that acts after it was held down for 1.5 seconds. */
@@ -245,11 +245,7 @@ public final class Touch {
   }
 
   private TouchKey plate(String words, double leastMm, String styleClass) {
-    return new TouchKey(scale, label(words), leastMm, styleClass);
-  }
-
-  private FitText label(String words) {
-    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, true);
+    return new TouchKey(scale, heading(words), leastMm, styleClass);
   }
 
   /** Working text: 6.4 mm capitals where they fit, never under 4.5, times the person's factor. */

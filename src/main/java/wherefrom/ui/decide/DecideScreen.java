@@ -16,7 +16,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
-import wherefrom.ui.subject.Pictures;
+import wherefrom.ui.subject.SubjectPictures;
 
 /** What nobody has decided about, kind by kind; a scanned part is decided about at once. */
 public final class DecideScreen extends Page implements Scannable {
@@ -67,7 +67,7 @@ public final class DecideScreen extends Page implements Scannable {
         Words.capital(group.kind().plural()),
         group.undecided() == 0 ? "all decided" : group.undecided() + " undecided",
         () -> open(() -> new DecideSetScreen(context, group.kind())),
-        Optional.of(Pictures.of(context, group.kind())),
+        Optional.of(SubjectPictures.of(context, group.kind())),
         OptionalDouble.of(1 - (double) group.undecided() / group.parts()));
   }
 

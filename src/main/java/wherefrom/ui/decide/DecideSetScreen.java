@@ -26,7 +26,7 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.Either;
 import wherefrom.ui.engine.EnginePages;
-import wherefrom.ui.subject.Pictures;
+import wherefrom.ui.subject.SubjectPictures;
 
 /**
  * All used parts of one kind on the drawn engine, each with its own decision, and one decision for
@@ -96,7 +96,7 @@ public final class DecideSetScreen extends Page implements Scannable {
     String decided = line.decided().map(what -> what.word()).orElse("undecided");
     return PictureKey.of(
         touch(),
-        Optional.of(Pictures.of(context, line.part().home())),
+        Optional.of(SubjectPictures.of(context, line.part().home())),
         line.part().home().figures() + ": " + decided,
         touch().brief(line.proposed(), ""),
         OptionalDouble.empty(),

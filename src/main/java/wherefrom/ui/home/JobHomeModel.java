@@ -145,15 +145,23 @@ final class JobHomeModel {
     List<Count> counts = new ArrayList<>();
     add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "not cleared");
-    add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in engine");
+    add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
     add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
     BagBook book = BagBook.of(state());
-    add(counts, Sign.OUT, book.bigPartsOff().size(), "big parts");
-    add(counts, Sign.OUT, book.openBags().size(), "bags");
+    int off = book.bigPartsOff().size();
+    int bags = book.openBags().size();
+    add(counts, Sign.OUT, off, off == 1 ? "big part" : "big parts");
+    add(counts, Sign.OUT, bags, bags == 1 ? "bag" : "bags");
     return counts;
+  }
+
+  /** While nothing is out, or all is together again, nobody asks how many are in. */
+  private boolean isBegun() {
+    return standing.day() == JobDay.APART
+        || (standing.day() == JobDay.TOGETHER && standing.open(JobDay.TOGETHER) > 0);
   }
 
   private int in(PlaceState state) {

@@ -283,7 +283,7 @@ public final class CardScreen extends Page implements Scannable {
   private void readOn() {
     Check check = model.card().check();
     List<WordsScreen.Line> words =
-        touch().isLarge() ? CheckWords.of(check) : CheckWords.beyond(check);
+        touch().isLarge() ? QuickTestWords.of(check) : QuickTestWords.beyond(check);
     context.navigator().open(() -> new WordsScreen(context, check.title(), words));
   }
 }

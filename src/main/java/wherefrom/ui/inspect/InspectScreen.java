@@ -23,8 +23,8 @@ import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Group;
 import wherefrom.ui.subject.Named;
-import wherefrom.ui.subject.Pictures;
 import wherefrom.ui.subject.SubjectIndex;
+import wherefrom.ui.subject.SubjectPictures;
 import wherefrom.ui.subject.Tagged;
 
 /** Where looking begins: by scan, by what is still to do, or by kind and place. */
@@ -95,7 +95,7 @@ public final class InspectScreen extends Page implements Scannable {
 
   private Optional<Region> picture(Group group) {
     return InspectModel.kind(group)
-        .map(kind -> Pictures.of(context, kind))
+        .map(kind -> SubjectPictures.of(context, kind))
         .or(() -> InspectModel.sketch(group).map(sketch -> new SketchPicture(context, sketch)));
   }
 

@@ -169,9 +169,17 @@ public final class JobsScreen implements Screen, Scannable {
         .tag()
         .ifPresentOrElse(
             this::take,
-            () ->
-                context.say(
-                    "This is none of our tags whole. Scan the tag, or open its job first."));
+            () -> context.say(unknown(scanned.text())));
+  }
+
+  /** Six figures are not enough to open a job by; which have such a tag is said. */
+  private String unknown(String text) {
+    String digits = text.replaceAll("\\s", "");
+    List<String> fits =
+        digits.matches("[0-9]{6}") ? context.shelf().listTyped(digits, -1) : List.of();
+    return fits.isEmpty()
+        ? "No job here has this tag. Scan it, or open its job first."
+        : "A tag of " + String.join(", or ", fits) + ". Open that job, then type it.";
   }
 
   private void take(TagCode code) {

@@ -19,8 +19,8 @@ import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Named;
-import wherefrom.ui.subject.Pictures;
 import wherefrom.ui.subject.SubjectIndex;
+import wherefrom.ui.subject.SubjectPictures;
 import wherefrom.ui.subject.Tagged;
 
 /** Where measuring begins: by scan or by what is measured; tools, limits, sets, clearances. */
@@ -122,7 +122,7 @@ public final class MeasureScreen extends Page implements Scannable {
         model.name(plan),
         model.count(plan),
         () -> open(plan),
-        model.kind(plan).map(kind -> Pictures.of(context, kind)),
+        model.kind(plan).map(kind -> SubjectPictures.of(context, kind)),
         OptionalDouble.of(model.done(plan)));
   }
 

@@ -30,8 +30,8 @@ final class ReadingsResult {
 
   /** The result as it is now. */
   Region view() {
-    Pager<ResultLines.Line> lines = Pager.list(context.touch(), this::row);
-    model.result().ifPresent(result -> lines.setItems(ResultLines.of(context.getJob(), result)));
+    Pager<MeasuredLines.Line> lines = Pager.list(context.touch(), this::row);
+    model.result().ifPresent(result -> lines.setItems(MeasuredLines.of(context.getJob(), result)));
     Optional<Subject> next = next();
     TagKey tag = context.touch().tag("", "", () -> next.ifPresentOrElse(this::goOn, this::compare));
     tag.setWords(
@@ -49,7 +49,7 @@ final class ReadingsResult {
         context.scale(), lines, new Foot(context, tag, KeyRow.of(context, 1, acts)));
   }
 
-  private Region row(ResultLines.Line line) {
+  private Region row(MeasuredLines.Line line) {
     WordsScreen.Line whole = new WordsScreen.Line(line.heading(), line.words());
     return ListRow.key(
         context.touch(),

@@ -15,8 +15,8 @@ import wherefrom.ui.controls.Fonts;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.chart.Chart;
+import wherefrom.workings.chart.ChartLayout;
 import wherefrom.workings.chart.ChartMark;
-import wherefrom.workings.chart.Drawing;
 import wherefrom.workings.chart.Surface;
 
 /** Draws a chart in all the room that it is given. */
@@ -72,7 +72,7 @@ public final class ChartView extends Region {
     Surface surface =
         new Surface(getWidth() - 2 * pad, getHeight() - 2 * pad, capital, this::width);
     Nodes nodes = new Nodes();
-    for (ChartMark mark : Drawing.of(chart, surface)) {
+    for (ChartMark mark : ChartLayout.of(chart, surface)) {
       mark.draw(nodes);
     }
     for (Node node : nodes.made) {

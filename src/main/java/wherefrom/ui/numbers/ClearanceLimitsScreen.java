@@ -64,7 +64,7 @@ public final class ClearanceLimitsScreen extends Page {
     }
     AmountInput input =
         AmountInput.length(line.what().id() + "-limit", "From the engine's service information.");
-    Asking.open(
+    InputAsking.open(
         context,
         input,
         text(line),

@@ -96,7 +96,7 @@ public final class PlanFiguresScreen extends Page {
   private void ask(InputSpec input) {
     String none =
         column == 0 ? "Not known" : PlanGroup.isChange(input.key()) ? "No change" : "As now";
-    Asking.open(
+    InputAsking.open(
         context,
         input,
         model.book().text(column, input.key()),

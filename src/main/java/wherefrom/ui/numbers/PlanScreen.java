@@ -145,7 +145,7 @@ public final class PlanScreen extends Page {
     }
     String text = model.book().text(model.chosen(), key);
     String none = model.chosen() == 0 ? "Not known" : "As now";
-    Asking.open(context, PlanModel.input(key), text, none, model::type);
+    InputAsking.open(context, PlanModel.input(key), text, none, model::type);
   }
 
   @Override

@@ -82,7 +82,7 @@ public final class SolveScreen extends Page {
         .asked()
         .ifPresent(
             asked ->
-                Asking.open(
+                InputAsking.open(
                     context,
                     asked,
                     model.wanted(),

@@ -83,7 +83,8 @@ public final class WorkingScreen extends Page {
   }
 
   private void ask(InputSpec input) {
-    Asking.open(context, input, book.text(input), "Not known", text -> book.set(input.key(), text));
+    InputAsking.open(
+        context, input, book.text(input), "Not known", text -> book.set(input.key(), text));
   }
 
   private void about() {

@@ -10,10 +10,10 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.decide.DecidePartScreen;
-import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.takeapart.PartName;
 
 /** The parts that would be stopped at their own places: why, and what leads out of it. */

@@ -163,7 +163,7 @@ final class MissingModel {
       return "finished";
     }
     return line.open().isEmpty() && line.fittedBut() == 0
-        ? "no part is missing"
+        ? "every part is in; its torque cards stand below"
         : count(line.open().size(), line.fittedBut());
   }
 

@@ -20,8 +20,10 @@ import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
+import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
+import wherefrom.ui.takeapart.PartName;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
@@ -169,6 +171,16 @@ final class PutTogetherModel {
     return take(together::turned);
   }
 
+  /** The stopped part is laid away. */
+  Optional<Cue> putAway() {
+    return take(together::putAway);
+  }
+
+  /** The stopped part is for another place. */
+  Optional<Cue> otherPlace() {
+    return take(together::otherPlace);
+  }
+
   Optional<Cue> tookOut() {
     return take(together::tookOut);
   }
@@ -224,6 +236,13 @@ final class PutTogetherModel {
                     .map(place -> new RightModel(job, together, verdict, place)));
   }
 
+  /** Whether the next thing to name is a place: its part is in the hand, or its place was taken. */
+  boolean asksForPlace() {
+    return stop().isPresent()
+        ? stopped().first() == WayOut.SCAN_ANOTHER_PLACE
+        : halves().filter(Halves::hasPart).isPresent();
+  }
+
   /** The place that the halves of what is due are about. */
   Optional<Place> here() {
     return halves().flatMap(Halves::here);
@@ -240,11 +259,13 @@ final class PutTogetherModel {
     try {
       trouble = "";
       asksNoMore();
+      Optional<Place> held = here();
       FitOutcome step = deed.get();
       if (stop().isEmpty()) {
         ownReason = "";
       }
-      return show(step);
+      Optional<Cue> cue = show(step);
+      return step instanceof FitOutcome.WaitingForSpot now && now.replaced() ? letGo(held) : cue;
     } catch (LogbookException | IllegalArgumentException e) {
       String why = String.valueOf(e.getMessage());
       if (stop().isPresent()) {
@@ -254,6 +275,15 @@ final class PutTogetherModel {
       }
       return Optional.of(Cue.ASK);
     }
+  }
+
+  /** Another part is in the hand now: the screen stays as it is, and says which was let go. */
+  private Optional<Cue> letGo(Optional<Place> held) {
+    told = ToldFit.words(due());
+    trouble =
+        held.map(place -> "Let go: " + PartName.of(state().layout(), place).inLine() + ".")
+            .orElse("");
+    return Optional.of(Cue.ASK);
   }
 
   private void asksNoMore() {
@@ -273,9 +303,14 @@ final class PutTogetherModel {
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    told = ToldFit.of(state(), step, isAside(step) ? Answers.beside(next, due()) : next);
+    told = ToldFit.of(state(), step, isAside(step) || isListed(step) ? Answers.beside(next, due()) : next);
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue();
+  }
+
+  /** The list goes on at its next place, whatever was taken back. */
+  private boolean isListed(FitOutcome step) {
+    return step instanceof FitOutcome.TookBack && mode() == PutTogether.Mode.FOLLOW_THE_LIST;
   }
 
   /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */

@@ -68,6 +68,15 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   @Override
+  public boolean escape() {
+    boolean stopped = model.stop().isPresent();
+    if (stopped) {
+      ways.more();
+    }
+    return stopped;
+  }
+
+  @Override
   public void message(String sentence) {
     stop.message(sentence);
   }
@@ -116,7 +125,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public boolean expects(TagType type) {
-    return type == TagType.PLACE_CARD && model.halves().filter(Halves::hasPart).isPresent();
+    return type == TagType.PLACE_CARD && model.asksForPlace();
   }
 
   @Override

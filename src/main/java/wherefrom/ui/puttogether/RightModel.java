@@ -1,8 +1,8 @@
 package wherefrom.ui.puttogether;
 
+import java.util.List;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import java.util.List;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.puttogether.FirstIn;

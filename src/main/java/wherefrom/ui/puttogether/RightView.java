@@ -110,7 +110,7 @@ final class RightView extends Region {
       made.add(touch.key("Finish", keys::finish));
     } else {
       made.add(touch.key(touch.brief("Type code", "Type"), keys::typeCode));
-      made.add(touch.key("More", keys::more));
+      made.add(touch.key("Go on", keys::more));
     }
     return made;
   }

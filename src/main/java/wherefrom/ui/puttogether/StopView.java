@@ -14,6 +14,7 @@ import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
 
 /**
  * A stop over the whole glass: its lines, the tag that leads out of it, where both places are, and
@@ -35,6 +36,9 @@ final class StopView extends Region {
     /** What stands in the way has been taken out. */
     void tookOut();
 
+    /** What else there is: the bench, the part away, help. */
+    void more();
+
     /** The reason for fitting on purpose is to be chosen. */
     void chooseReason();
 
@@ -51,6 +55,7 @@ final class StopView extends Region {
   private Optional<Verdict> pictured = Optional.empty();
   private Optional<TagKey> tag = Optional.empty();
   private Optional<Tiles> keys = Optional.empty();
+  private final TouchKey more;
   private String message = "";
   private boolean several;
   private boolean upright;
@@ -62,6 +67,7 @@ final class StopView extends Region {
     this.touch = touch;
     this.ways = ways;
     this.corner = corner;
+    more = touch.key("More", ways::more);
     Panes.grow(this);
   }
 
@@ -124,6 +130,7 @@ final class StopView extends Region {
     tag.ifPresent(shown::add);
     picture.ifPresent(shown::add);
     keys.ifPresent(shown::add);
+    shown.add(more);
     getChildren().setAll(shown);
     shown.forEach(Region::applyCss);
     requestLayout();
@@ -172,7 +179,8 @@ final class StopView extends Region {
     }
     double wide = Math.max(1, width - corner.getWidth() - apart());
     double row = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
-    return panel.map(words -> words.minHeight(width)).orElse(0.0) + gap() + tagLeast(wide) + row;
+    double least = Math.max(tagLeast(wide) + row, 2 * corner.getHeight() + apart());
+    return panel.map(words -> words.minHeight(width)).orElse(0.0) + gap() + least;
   }
 
   @Override
@@ -227,7 +235,7 @@ final class StopView extends Region {
   private double belowBeside() {
     double wide = rightWidth();
     double keysNeed = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
-    return gap() + tagLeast(wide) + keysNeed;
+    return gap() + Math.max(tagLeast(wide) + keysNeed, 2 * corner.getHeight() + apart());
   }
 
   private double tagLeast(double wide) {
@@ -252,6 +260,7 @@ final class StopView extends Region {
     tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
     keys.ifPresent(row -> put(row, x, getHeight() - keysHigh, keysWide(wide), keysHigh));
     double left = corner.getWidth() + gap();
+    putMore(0, top);
     putPicture(left, top, x - gap() - left, getHeight() - top);
   }
 
@@ -263,7 +272,7 @@ final class StopView extends Region {
   private double belowUpright() {
     double wide = getWidth();
     double row = Math.max(corner.getHeight(), keysHigh(rowWidth()));
-    return gap() + tagLeast(wide) + apart() + row;
+    return gap() + tagLeast(wide) + gap() + corner.getHeight() + apart() + row;
   }
 
   private double rowWidth() {
@@ -279,7 +288,14 @@ final class StopView extends Region {
     tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
     keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth()), row));
     double under = top + tagHigh + gap();
-    putPicture(0, under, wide, getHeight() - under - row - gap());
+    double aside = wide - corner.getWidth();
+    putMore(aside, getHeight() - row - apart() - corner.getHeight());
+    putPicture(0, under, aside - gap(), getHeight() - under - row - gap());
+  }
+
+  /** Above UNDO, and apart from it; its place is the same on every stop. */
+  private void putMore(double x, double top) {
+    put(more, x, top, corner.getWidth(), corner.getHeight());
   }
 
   private void putPicture(double x, double y, double wide, double high) {

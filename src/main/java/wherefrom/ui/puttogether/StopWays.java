@@ -91,6 +91,21 @@ final class StopWays implements StopView.Ways {
             });
   }
 
+  /** What else there is: the bench, the part away, what to do now. */
+  @Override
+  public void more() {
+    context
+        .navigator()
+        .open(
+            () ->
+                new OtherWaysScreen(
+                    context, model, () -> answer.accept(model.putAway()), this::otherPlace));
+  }
+
+  private void otherPlace() {
+    answer.accept(model.otherPlace());
+  }
+
   @Override
   public void tookOut() {
     answer.accept(model.tookOut());

@@ -83,8 +83,7 @@ final class WorkKeys {
   }
 
   private TouchKey bigPart(BigPartRecord part) {
-    String words = touch.brief("On: " + part.words(), "Big part");
-    return touch.key(words, () -> deeds.show(part));
+    return touch.key("On: " + part.words(), () -> deeds.show(part));
   }
 
   /** What is to do just now, and the other side of the engine. */
@@ -97,7 +96,7 @@ final class WorkKeys {
         made.add(touch.key("Held: " + held, deeds::showHeld));
       }
     }
-    if (!isTight()) {
+    if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
     if (model.decisionsWait()) {

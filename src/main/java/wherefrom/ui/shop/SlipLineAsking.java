@@ -64,7 +64,7 @@ final class SlipLineAsking {
         what ->
             asking.count(
                 what,
-                count -> asking.take(what, count, Wanted.of("come back with the rest"), true)));
+                count -> asking.take(what, count, WorkWanted.of("come back with the rest"), true)));
   }
 
   private void count(String what, Consumer<Integer> then) {
@@ -80,7 +80,7 @@ final class SlipLineAsking {
                     typed -> then.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
   }
 
-  private void keep(String what, int count, Wanted wanted) {
+  private void keep(String what, int count, WorkWanted wanted) {
     List<Choice<Boolean>> choices = new ArrayList<>();
     choices.add(new Choice<>(true, "Yes: it goes back to one place only", ""));
     choices.add(new Choice<>(false, "No", ""));
@@ -96,15 +96,15 @@ final class SlipLineAsking {
   }
 
   /** A kind of work says itself what is wanted. */
-  private void wanted(Consumer<Wanted> then) {
+  private void wanted(Consumer<WorkWanted> then) {
     if (work == ShopWork.OTHER) {
       WantedAsking.ask(context, then);
     } else {
-      then.accept(Wanted.of(work.words()));
+      then.accept(WorkWanted.of(work.words()));
     }
   }
 
-  private void take(String what, int count, Wanted wanted, boolean keep) {
+  private void take(String what, int count, WorkWanted wanted, boolean keep) {
     taker.accept(
         new ShopOrder(
             work, List.of(), what, count, wanted.work(), wanted.size(), wanted.within(), keep));

@@ -36,7 +36,7 @@ final class VisitModel implements PartReceiver {
   private final OpenJob job;
   private final int number;
   private boolean checkingIn;
-  private Wanted wanted = Wanted.NOTHING;
+  private WorkWanted wanted = WorkWanted.NOTHING;
 
   /**
    * @param checkingIn whether parts that are scanned come back, or go
@@ -63,11 +63,11 @@ final class VisitModel implements PartReceiver {
     checkingIn = on;
   }
 
-  Wanted wanted() {
+  WorkWanted wanted() {
     return wanted;
   }
 
-  void want(Wanted now) {
+  void want(WorkWanted now) {
     wanted = now;
   }
 

@@ -46,16 +46,16 @@ final class WantedAsking {
   }
 
   private final ScreenContext context;
-  private final Consumer<Wanted> done;
+  private final Consumer<WorkWanted> done;
   private final String unit;
 
-  private WantedAsking(ScreenContext context, Consumer<Wanted> done) {
+  private WantedAsking(ScreenContext context, Consumer<WorkWanted> done) {
     this.context = context;
     this.done = done;
     this.unit = context.state().units() == UnitSystem.INCH ? "in" : "mm";
   }
 
-  static void ask(ScreenContext context, Consumer<Wanted> done) {
+  static void ask(ScreenContext context, Consumer<WorkWanted> done) {
     new WantedAsking(context, done).ask();
   }
 
@@ -76,7 +76,7 @@ final class WantedAsking {
           .open(
               () ->
                   new TextEntryScreen(
-                      context, "What is wanted?", "", words -> finish(Wanted.of(words))));
+                      context, "What is wanted?", "", words -> finish(WorkWanted.of(words))));
     } else if (work.sized) {
       figure(
           work.words,
@@ -85,9 +85,9 @@ final class WantedAsking {
               figure(
                   work.words + " " + size + " " + unit,
                   "How far off is still good, in " + unit + "? Done alone: not said.",
-                  within -> finish(new Wanted(work.kind, work.words, size, within, unit))));
+                  within -> finish(new WorkWanted(work.kind, work.words, size, within, unit))));
     } else {
-      finish(Wanted.of(work.kind, work.words));
+      finish(WorkWanted.of(work.kind, work.words));
     }
   }
 
@@ -95,7 +95,7 @@ final class WantedAsking {
     context.navigator().open(() -> NumberEntryScreen.size(context, title, question, 9, then));
   }
 
-  private void finish(Wanted wanted) {
+  private void finish(WorkWanted wanted) {
     done.accept(wanted);
     context.navigator().changed();
   }

@@ -35,7 +35,7 @@ final class StepKeys {
    * @param part {@code 1 IN rocker}
    */
   List<TouchKey> named(String part, Optional<BigPartRecord> lead) {
-    return ofPart(part.isEmpty() ? "" : " " + part, lead);
+    return ofPart(part.isEmpty() ? "" : " " + part.replaceFirst(" ", "\u00a0"), lead);
   }
 
   private List<TouchKey> ofPart(String means, Optional<BigPartRecord> lead) {

@@ -101,6 +101,15 @@ public final class TakeApartScreen extends Page implements Watching {
   }
 
   @Override
+  public boolean escape() {
+    boolean asked = model.answer().isPresent();
+    if (asked) {
+      away();
+    }
+    return asked;
+  }
+
+  @Override
   public boolean takes(Action card) {
     boolean passes = card == Action.SKIP && model.answer().isEmpty() && lead().isPresent();
     return passes || model.takes(card);

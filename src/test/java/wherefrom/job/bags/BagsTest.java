@@ -44,6 +44,26 @@ class BagsTest {
   }
 
   @Test
+  void aBagWhosePartIsStillOffIsAskedAboutAndOneThatIsInIsInAlready() {
+    BigParts parts = new BigParts(job);
+    parts.nameUsual();
+    parts.off(8, "");
+    bags.fill(new BagFilled(1, "bolts", 8, "", 6, List.of(), "", AtAssembly.NOT_SAID));
+    assertThat(bags.move(1, Whereabouts.FITTED, 6, ""))
+        .isEqualTo(
+            new BagOutcome.Asked(
+                "Bag 1 belongs to the left valve cover, which is out, on the bench."
+                    + " Put that on first."));
+    assertThat(BagBook.of(job.state()).bagsDue()).isEmpty();
+    parts.on(8, "for the test");
+    assertThat(BagBook.of(job.state()).bagsDue()).containsExactly(bag(1));
+    assertThat(bags.move(1, Whereabouts.FITTED, 6, "")).isInstanceOf(BagOutcome.Logged.class);
+    assertThat(bags.move(1, Whereabouts.FITTED, 6, ""))
+        .isEqualTo(new BagOutcome.Refused("Bag 1 is fitted already."));
+    assertThat(BagBook.of(job.state()).openBags()).isEmpty();
+  }
+
+  @Test
   void tooManyAreAsWrongAsTooFew() {
     bags.fill(headBolts(1, 10));
     assertThat(bags.move(1, Whereabouts.FITTED, 11, "").sentence()).contains("1 piece too many");

@@ -10,7 +10,10 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Decision;
 import wherefrom.job.BenchJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.CostNoted;
+import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.money.PurchaseList;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -20,6 +23,9 @@ import wherefrom.parts.Whereabouts;
 class BigPartsTest {
   private final OpenJob job = BenchJob.v8().job;
   private final BigParts parts = new BigParts(job);
+
+  /** What rules ask to buy of an engine that is apart. */
+  private List<String> rules = List.of();
 
   private BagBook book() {
     return BagBook.of(job.state());
@@ -169,6 +175,34 @@ class BigPartsTest {
             "1 water pump gasket",
             "1 front cover gasket",
             "1 front crank seal");
+  }
+
+  /** On the list by one press, it grows with what is opened; what is ordered leaves it. */
+  @Test
+  void whatIsAlwaysNewIsBoughtOnceAPersonSaysSo() {
+    parts.nameUsual();
+    parts.off(number("water pump"), "");
+    rules = bought();
+    parts.listGaskets(true);
+    assertThat(parts.listGaskets(true)).isInstanceOf(BagOutcome.Refused.class);
+    parts.off(number("damper"), "");
+    parts.off(number("front cover"), "");
+    parts.off(number("left head"), "for the test");
+    assertThat(bought())
+        .containsExactlyInAnyOrder(
+            "1 water pump gasket", "1 front cover gasket", "1 front crank seal", "1 head gaskets");
+    job.record(new CostNoted(1, "front crank seal", "", CostState.PAID, 900, 0, ""));
+    assertThat(bought()).hasSize(3).doesNotContain("1 front crank seal");
+    parts.listGaskets(false);
+    assertThat(bought()).isEmpty();
+  }
+
+  private List<String> bought() {
+    return new PurchaseList(job.state())
+        .lines().stream()
+            .map(thing -> thing.pieces() + " " + thing.what().words())
+            .filter(line -> !rules.contains(line))
+            .toList();
   }
 
   @Test

@@ -36,6 +36,11 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PairClearance;
 import wherefrom.job.PairClearances;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.Bags;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
@@ -50,6 +55,7 @@ import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
+import wherefrom.job.photos.Photographing;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.timing.LiftReading;
@@ -59,8 +65,10 @@ import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.logbook.LogbookFile;
 import wherefrom.parts.Part;
+import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.timing.TimingValue;
 import wherefrom.workings.torque.BoltPattern;
@@ -429,6 +437,52 @@ class TableRoundTripTest {
         person,
         "no",
         "manual, p. 3");
+  }
+
+  /** A head's bag with two holes, one of them measured, and a bag that nobody drew. */
+  @Test
+  void bagsAndBigParts() {
+    BenchJob bench = BenchJob.v8();
+    BigParts parts = new BigParts(bench.job);
+    parts.nameUsual();
+    parts.off(10, "for the test");
+    parts.mark(10, "cast 1234");
+    parts.decide(10, Decision.MACHINE, "it is warped");
+    Amount length = Amount.of(2.5, Unit.INCH);
+    List<BoltHole> holes =
+        List.of(
+            new BoltHole(1, Optional.of(10), Optional.of(50), Optional.of(length)),
+            new BoltHole(2, Optional.empty(), Optional.empty(), Optional.empty()));
+    Bags bags = new Bags(bench.job);
+    bags.fill(new BagFilled(1, "head bolts", 10, "", 17, holes, "washer", AtAssembly.SEALER));
+    bags.fill(new BagFilled(2, "nuts", 0, "starter", 4, List.of(), "", AtAssembly.NOT_SAID));
+    bags.move(2, Whereabouts.FITTED, 4, "");
+    new Photographing(bench.job).add(Optional.of(Subject.ofBag(1)), "", "p.png", "");
+    List<List<String>> rows = rows(bench.job, "bags");
+    List<String> head = rows.get(0).subList(2, 9);
+    assertThat(head)
+        .containsExactly(
+            "head bolts", "left head", "17", "out, on the bench", "washer", "thread sealer", "1");
+    assertThat(rows.get(0).subList(9, 14)).containsExactly("1", "10", "50", "2.5", "in");
+    assertThat(rows.get(1).subList(2, 9)).isEqualTo(head);
+    assertThat(rows.get(1).subList(9, 14)).containsExactly("2", "", "", "", "");
+    assertThat(rows.get(2).subList(2, 14))
+        .containsExactly("nuts", "starter", "4", "fitted", "", "", "0", "", "", "", "", "");
+    List<List<String>> big = rows(bench.job, "big-parts");
+    assertThat(big).hasSize(21);
+    assertThat(big.get(9).subList(2, 10))
+        .containsExactly(
+            "left head",
+            "head",
+            "left",
+            "out, on the bench",
+            "cast 1234",
+            "machine",
+            "it is warped",
+            "0");
+    assertThat(big.get(0).subList(2, 10))
+        .containsExactly("distributor", "distributor", "", "in the engine", "", "", "", "0");
+    assertThat(big.get(0).get(1) + rows.get(2).get(1)).matches("[0-9]{4} [0-9]{2}".repeat(2));
   }
 
   @Test

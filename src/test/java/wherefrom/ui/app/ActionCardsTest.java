@@ -139,6 +139,8 @@ class ActionCardsTest {
           card(window, Action.REPEAT);
           assertThat(window.shell.message()).isEqualTo("The photograph is kept.");
           card(window, Action.UNDO);
+          assertThat(window.shell.message()).startsWith("Press UNDO again");
+          card(window, Action.UNDO);
           assertThat(window.shell.message()).startsWith("Undone: ");
           return 0;
         });

@@ -97,14 +97,32 @@ class KeyboardTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open();
-          person(window, KeyCode.ENTER, "\r");
-          assertThat(pressed).isEmpty();
           person(window, KeyCode.TAB, "\t");
           person(window, KeyCode.ENTER, "\r");
           assertThat(pressed).containsExactly("Two");
           person(window, KeyCode.UP, "");
           person(window, KeyCode.ENTER, "\r");
           assertThat(pressed).containsExactly("Two", "One");
+          return 0;
+        });
+  }
+
+  /** What is pressed is seen first; on the next screen the ring stands on the tag already. */
+  @Test
+  void enterAloneLeadsToTheTagAndTheRingStaysWithWhoeverWorksByKeys() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).isEmpty();
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).containsExactly("Two");
+          window.shell.context().navigator().open(() -> new Keys(window.shell.context().touch()));
+          window.layOut();
+          window.moment();
+          window.layOut();
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).containsExactly("Two", "Two");
           return 0;
         });
   }

@@ -5,6 +5,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import wherefrom.parts.Place;
+import wherefrom.ui.controls.TagKey;
 
 /** A keyboard: Tab, arrows, Enter, Escape, figures and letters. */
 final class Fingers extends Hand {
@@ -48,10 +49,14 @@ final class Fingers extends Hand {
     return window.look(window::ringed);
   }
 
-  /** An arrow where it comes nearer, else Tab. */
+  /** From the tag Tab leads to the keys; else an arrow where it comes nearer, else Tab. */
   private void toward(Node target) {
     double before = far(target);
     Node from = ringed().orElse(target);
+    if (from instanceof TagKey) {
+      tab(false);
+      return;
+    }
     key(arrow(from, target), "", false);
     if (far(target) >= before) {
       tab(false);

@@ -183,7 +183,7 @@ class WholeRunTest {
 
   private void list() {
     hand.tally.step("to the list", 1);
-    hand.press("More", "Follow list");
+    hand.press("Go on", "Follow list");
     List<Place> open = new ToFit(window.job()).places();
     Tally.Step step = hand.tally.step("put together by the list", open.size());
     for (Place place : open) {

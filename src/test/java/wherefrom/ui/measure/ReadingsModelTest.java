@@ -37,9 +37,9 @@ class ReadingsModelTest {
     assertThat(station()).isEqualTo("none");
     assertThat(model.result().orElseThrow().isWhole()).isTrue();
     assertThat(model.result().orElseThrow().findValue("out-of-round")).isPresent();
-    assertThat(ResultLines.of(sample.job, model.result().orElseThrow()))
+    assertThat(MeasuredLines.of(sample.job, model.result().orElseThrow()))
         .contains(
-            new ResultLines.Line(
+            new MeasuredLines.Line(
                 "The figure after ±",
                 "is the standard uncertainty. A limit must be 1.65 times that away (ISO"
                     + " 14253-1)."));

@@ -30,13 +30,11 @@ class HeldPartsTest {
 
   private void fail(String placeKey) {
     Part part = sample.part(placeKey);
-    new Inspecting(sample.job)
-        .answer(Subject.ofPart(part.item()), checkOf(part), Look.SUSPECT, "");
+    new Inspecting(sample.job).answer(Subject.ofPart(part.item()), checkOf(part), Look.SUSPECT, "");
   }
 
   private String checkOf(Part part) {
-    return new Inspecting(sample.job)
-        .cards(Subject.ofPart(part.item())).get(0).check().key();
+    return new Inspecting(sample.job).cards(Subject.ofPart(part.item())).get(0).check().key();
   }
 
   @Test

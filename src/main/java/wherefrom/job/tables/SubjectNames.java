@@ -5,8 +5,8 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.bags.BagBook;
 
 /** What subjects are called in the tables. */
-final class Names {
-  private Names() {}
+final class SubjectNames {
+  private SubjectNames() {}
 
   /** {@code cylinder 3, exhaust, pushrod}. */
   static String words(EngineJob job, Subject subject) {

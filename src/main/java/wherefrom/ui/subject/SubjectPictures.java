@@ -9,10 +9,10 @@ import wherefrom.ui.drawn.KindShape;
 import wherefrom.ui.drawn.PartShape;
 
 /** Small pictures for the keys of a list. */
-public final class Pictures {
+public final class SubjectPictures {
   private static final double SIDE_MM = 13;
 
-  private Pictures() {}
+  private SubjectPictures() {}
 
   /** A kind of part as it is on the job's engine. */
   public static Region of(ScreenContext context, PartKind kind) {

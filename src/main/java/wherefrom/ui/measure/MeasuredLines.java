@@ -14,7 +14,7 @@ import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.accept.Acceptance;
 
 /** What was worked out, a line each, with its answer where there is a limit. */
-final class ResultLines {
+final class MeasuredLines {
 
   /** A line: the answer or the result's name, and what is so. */
   record Line(String heading, String words) {}
@@ -27,7 +27,7 @@ final class ResultLines {
               + Acceptance.GUARD_FACTOR
               + " times that away (ISO 14253-1).");
 
-  private ResultLines() {}
+  private MeasuredLines() {}
 
   static List<Line> of(OpenJob job, MeasuredResult result) {
     List<Line> lines = new ArrayList<>();
@@ -54,7 +54,7 @@ final class ResultLines {
         new Line(
             "Tool",
             result.tool().name()
-                + result.zero().map(ResultLines::zero).orElse("; zero not checked")));
+                + result.zero().map(MeasuredLines::zero).orElse("; zero not checked")));
     return lines;
   }
 

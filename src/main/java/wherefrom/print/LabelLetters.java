@@ -3,10 +3,10 @@ package wherefrom.print;
 import wherefrom.pdf.Typeface;
 
 /** Both faces of the print font. Not safe for use by several threads. */
-record Letters(Typeface regular, Typeface bold) {
+record LabelLetters(Typeface regular, Typeface bold) {
 
-  static Letters load() {
-    return new Letters(Typeface.regular(), Typeface.bold());
+  static LabelLetters load() {
+    return new LabelLetters(Typeface.regular(), Typeface.bold());
   }
 
   Typeface face(boolean isBold) {

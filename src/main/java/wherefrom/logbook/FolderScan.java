@@ -19,7 +19,7 @@ import wherefrom.job.LoggedEntry;
  * @param voided entries that were whole on disk, but failed when they were written and do not count
  * @param trouble where reading stopped before the end
  */
-record Scanned(
+record FolderScan(
     List<LoggedEntry> entries,
     String tip,
     List<Link> recent,
@@ -39,7 +39,7 @@ record Scanned(
    */
   record Link(String sum, boolean entry) {}
 
-  Scanned {
+  FolderScan {
     recent = List.copyOf(recent);
     entries = List.copyOf(entries);
     cuts = List.copyOf(cuts);

@@ -15,7 +15,7 @@ import wherefrom.job.entry.JobOpened;
  * says where to look first: the job's own logbook has the word, and where that says otherwise all
  * are looked at.
  */
-final class EngineIndex {
+final class EngineFolders {
   static final String FILE = ".wherefrom-engines";
   private static final String PART = FILE + ".part";
 
@@ -25,7 +25,7 @@ final class EngineIndex {
   /**
    * @param jobs the folders of the shop that may be jobs
    */
-  EngineIndex(Path shop, List<Path> jobs) {
+  EngineFolders(Path shop, List<Path> jobs) {
     this.shop = shop;
     this.jobs = jobs;
   }

@@ -11,15 +11,15 @@ import wherefrom.rules.consequence.ShopWork;
  * @param within how far from it is good, as typed; may be empty
  * @param unit the unit of figures that carry none
  */
-record Wanted(ShopWork kind, String work, String size, String within, String unit) {
-  static final Wanted NOTHING = of("");
+record WorkWanted(ShopWork kind, String work, String size, String within, String unit) {
+  static final WorkWanted NOTHING = of("");
 
-  static Wanted of(String work) {
+  static WorkWanted of(String work) {
     return of(ShopWork.OTHER, work);
   }
 
-  static Wanted of(ShopWork kind, String work) {
-    return new Wanted(kind, work, "", "", "");
+  static WorkWanted of(ShopWork kind, String work) {
+    return new WorkWanted(kind, work, "", "", "");
   }
 
   /** {@code grind to 3.8900 in, within 0.0005 in}. */

@@ -7,8 +7,8 @@ import wherefrom.job.EngineJob;
 import wherefrom.parts.Place;
 
 /** To which cylinder things belong, as the record is laid out; 0 is none. */
-final class Belonging {
-  private Belonging() {}
+final class OwnCylinder {
+  private OwnCylinder() {}
 
   static int cylinder(Spot spot) {
     return spot.findCylinder().orElse(0);
@@ -22,7 +22,7 @@ final class Belonging {
   }
 
   static int cylinder(EngineJob job, Subject subject) {
-    return subject.match(part -> cylinder(job, part.item()), Belonging::cylinder, beside -> 0);
+    return subject.match(part -> cylinder(job, part.item()), OwnCylinder::cylinder, beside -> 0);
   }
 
   private static int cylinder(Subject.AFeature at) {

@@ -7,7 +7,7 @@ package wherefrom.drawing;
  * @param axis y of the crank's line
  * @param outward the pitch, with a minus where outward is up on the paper
  */
-record Row(double x, double axis, double outward) {
+record ValveRow(double x, double axis, double outward) {
 
   /**
    * A point.

@@ -12,8 +12,8 @@ import wherefrom.workings.ChoiceInput;
 import wherefrom.workings.InputSpec;
 
 /** Asks for one input, by pad or by a choice of words. */
-final class Asking {
-  private Asking() {}
+final class InputAsking {
+  private InputAsking() {}
 
   /**
    * @param text as it was typed before

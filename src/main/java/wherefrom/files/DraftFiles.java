@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * that the person's umask gives: the system's own temporary files can be read by nobody else, and
  * stay so when they are moved.
  */
-public final class Beside {
+public final class DraftFiles {
   private static final int MOST = 10_000;
 
   /** The names of files that are made here, and of nothing else that is likely. */
@@ -26,7 +26,7 @@ public final class Beside {
   /** Nothing takes this long to be written. */
   private static final Duration OLD = Duration.ofDays(1);
 
-  private Beside() {}
+  private DraftFiles() {}
 
   /** Makes something of a name that is free. */
   private interface Making {
@@ -52,7 +52,7 @@ public final class Beside {
       return;
     }
     try (Stream<Path> inside = Files.list(folder)) {
-      for (Path file : inside.filter(Beside::isOurs).toList()) {
+      for (Path file : inside.filter(DraftFiles::isOurs).toList()) {
         if (isOld(file, now)) {
           Files.deleteIfExists(file);
         }

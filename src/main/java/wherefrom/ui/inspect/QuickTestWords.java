@@ -7,8 +7,8 @@ import wherefrom.inspection.Printed;
 import wherefrom.ui.app.WordsScreen.Line;
 
 /** All the words of a quick test: how, where, and what is seen in print of other engines. */
-public final class CheckWords {
-  private CheckWords() {}
+public final class QuickTestWords {
+  private QuickTestWords() {}
 
   /** What there is to read, what one does first. */
   public static List<Line> of(Check check) {

@@ -7,12 +7,12 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 
 /** How a step from the standard size is said. */
-final class StepWords {
+final class SizeStepWords {
   /** Thousandths of an inch, as they are spoken (common practice, no source). */
   private static final Map<Integer, String> SPOKEN =
       Map.of(10, "ten", 20, "twenty", 30, "thirty", 40, "forty", 60, "sixty");
 
-  private StepWords() {}
+  private SizeStepWords() {}
 
   static String of(Amount step, boolean under) {
     if (step.number().signum() == 0) {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param text already clean
  * @param badge white on black at the right end; empty for none
  */
-record Row(String text, RowStyle style, String badge) {
+record LabelLine(String text, RowStyle style, String badge) {
   private static final double BAND_PAD = 0.45;
   private static final double BADGE_CAP = 0.42;
   private static final double BADGE_PAD = 0.6;
@@ -23,8 +23,8 @@ record Row(String text, RowStyle style, String badge) {
 
   private static final double LINE_MM = 0.2;
 
-  static Row of(String text, RowStyle style) {
-    return new Row(text, style, "");
+  static LabelLine of(String text, RowStyle style) {
+    return new LabelLine(text, style, "");
   }
 
   boolean isEmpty() {
@@ -41,11 +41,11 @@ record Row(String text, RowStyle style, String badge) {
   }
 
   /** Width in capital heights. */
-  double wide(Letters letters) {
+  double wide(LabelLetters letters) {
     return letters.face(style.bold).width(text) + beside(letters);
   }
 
-  private double beside(Letters letters) {
+  private double beside(LabelLetters letters) {
     double extra =
         switch (style) {
           case ARROW -> ARROW_WIDTH + ARROW_GAP;
@@ -56,7 +56,7 @@ record Row(String text, RowStyle style, String badge) {
     return extra + (badge.isEmpty() ? 0 : 0.4 + badgeWide(letters));
   }
 
-  private double badgeWide(Letters letters) {
+  private double badgeWide(LabelLetters letters) {
     return BADGE_CAP * (letters.bold().width(badge) + 2 * BADGE_PAD);
   }
 
@@ -72,7 +72,7 @@ record Row(String text, RowStyle style, String badge) {
   }
 
   /** What is drawn: the row's top left corner, capitals of a height, within a width. */
-  List<PaperMark> marks(double x, double y, double cap, double width, Letters letters) {
+  List<PaperMark> marks(double x, double y, double cap, double width, LabelLetters letters) {
     List<PaperMark> marks = new ArrayList<>();
     double baseline = y + cap;
     String shown = letters.face(style.bold).shorten(text, width / cap - beside(letters));
@@ -104,7 +104,7 @@ record Row(String text, RowStyle style, String badge) {
   }
 
   private void addBadge(
-      List<PaperMark> marks, double right, double y, double cap, Letters letters) {
+      List<PaperMark> marks, double right, double y, double cap, LabelLetters letters) {
     double small = BADGE_CAP * cap;
     double width = badgeWide(letters) * cap;
     double pad = BADGE_PAD * small;

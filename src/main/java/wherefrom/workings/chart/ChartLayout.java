@@ -8,7 +8,7 @@ import wherefrom.workings.chart.ChartMark.Look;
 import wherefrom.workings.chart.ChartMark.Side;
 
 /** Lays a chart out on a surface. */
-public final class Drawing {
+public final class ChartLayout {
   /** From one row of words to the next, in heights of a capital. */
   private static final double ROW = 1.9;
 
@@ -29,7 +29,7 @@ public final class Drawing {
   private final boolean verdicts;
   private final Labels labels;
 
-  private Drawing(Chart chart, Surface surface) {
+  private ChartLayout(Chart chart, Surface surface) {
     this.chart = chart;
     this.surface = surface;
     double letter = surface.capital();
@@ -91,7 +91,7 @@ public final class Drawing {
 
   /** The marks in the order in which they are drawn. */
   public static List<ChartMark> of(Chart chart, Surface surface) {
-    Drawing drawing = new Drawing(chart, surface);
+    ChartLayout drawing = new ChartLayout(chart, surface);
     drawing.bands();
     drawing.frame();
     drawing.figuresUp();

@@ -1,0 +1,86 @@
+package wherefrom.job.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Subject;
+import wherefrom.job.BenchJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.Bags;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.ShopWork;
+
+/** A bag or a big part is away with its line of the slip, and back with it. */
+class BesideAtShopTest {
+  private static final Subject.Beside HEAD = new Subject.Beside(TagType.BIG_PART, 10);
+  private static final Subject.Beside BAG = new Subject.Beside(TagType.BAG, 1);
+
+  private final OpenJob job = BenchJob.v8().job;
+  private final BesideAtShop away = new BesideAtShop(job);
+
+  @BeforeEach
+  void off() {
+    new BigParts(job).nameUsual();
+    new BigParts(job).off(10, "for the test");
+    new Bags(job)
+        .fill(new BagFilled(1, "rod bolts", 0, "", 16, List.of(), "", AtAssembly.NOT_SAID));
+  }
+
+  private static ShopOrder wanted(ShopWork work, String words) {
+    return new ShopOrder(work, List.of(), "", 1, words, "", "", true);
+  }
+
+  private Whereabouts head() {
+    return BagBook.of(job.state()).findBigPart(10).orElseThrow().where();
+  }
+
+  private Whereabouts bag() {
+    return BagBook.of(job.state()).findBag(1).orElseThrow().where();
+  }
+
+  @Test
+  void aHeadGoesForWorkOnItsOwnBankAndComesBackByItsScan() {
+    away.send(1, HEAD, wanted(ShopWork.VALVES, ""));
+    assertThat(head()).isEqualTo(Whereabouts.AT_SHOP);
+    ShopVisit.Line line = new MachineShop(job).findVisit(1).orElseThrow().lines().get(0);
+    assertThat(line.line().what()).isEqualTo("left head");
+    assertThat(line.line().where()).containsExactly("left");
+    assertThat(line.line().wanted()).isEqualTo("valve work");
+    assertThat(away.back(HEAD)).isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+    assertThat(new MachineShop(job).findVisit(1).orElseThrow().missing()).isZero();
+    job.undo();
+    assertThat(head()).as("one step back").isEqualTo(Whereabouts.AT_SHOP);
+    assertThat(new MachineShop(job).findVisit(1).orElseThrow().missing()).isEqualTo(1);
+  }
+
+  @Test
+  void allOfABagGoesAndLiesHereAgainWhenTheLastPieceIsCounted() {
+    away.send(2, BAG, wanted(ShopWork.OTHER, "check the threads"));
+    assertThat(new MachineShop(job).findVisit(2).orElseThrow().pieces()).isEqualTo(16);
+    away.backByCount(2, 1, 15, "", "");
+    assertThat(bag()).isEqualTo(Whereabouts.AT_SHOP);
+    away.backByCount(2, 1, 1, "", "");
+    assertThat(bag()).isEqualTo(Whereabouts.OUT);
+  }
+
+  @Test
+  void whatIsOnTheEngineOrOnNoSlipIsRefusedAndNothingIsWritten() {
+    long before = job.sequence();
+    Subject.Beside other = new Subject.Beside(TagType.BIG_PART, 11);
+    assertThat(away.send(1, other, wanted(ShopWork.VALVES, "")))
+        .isInstanceOf(MachineShop.Answer.Refused.class);
+    assertThat(away.send(1, HEAD, wanted(ShopWork.OTHER, "")))
+        .isInstanceOf(MachineShop.Answer.Refused.class);
+    assertThat(away.back(HEAD)).isInstanceOf(MachineShop.Answer.Refused.class);
+    assertThat(job.sequence()).isEqualTo(before);
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+  }
+}
