@@ -10,6 +10,7 @@ import wherefrom.job.Unmated;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
@@ -75,6 +76,14 @@ final class Answers {
       return next.saying((next.small() + " " + waiting(due)).strip());
     }
     return due.lines().isEmpty() ? next : due.saying(next.small());
+  }
+
+  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
+  static boolean isAside(FitOutcome step) {
+    return step instanceof FitOutcome.Said
+        || (step instanceof FitOutcome.Judged judged
+            && judged.verdict() instanceof CodeVerdict
+            && judged.verdict().cue() == Cue.ASK);
   }
 
   private static String waiting(ScreenAnswer due) {

@@ -149,13 +149,17 @@ final class StopView extends Region {
       return made;
     }
     if (model.canFitOnPurpose()) {
-      String words = fitted ? "Leave it, with a reason" : "Fit it here on purpose";
+      boolean taken = model.stopped().isPlaceTaken();
+      String here = taken ? "Swap it in on purpose" : "Fit it here on purpose";
+      String words = fitted ? "Leave it, with a reason" : here;
       String brief = fitted ? "Leave it" : "On purpose";
       made.add(touch.key(touch.brief(words, brief), ways::chooseReason));
     }
     if (model.stopped().canTakeOut() && model.stopped().first() != WayOut.TAKE_OUT) {
-      String words = fitted ? "Take it out" : "It is taken out there";
-      made.add(touch.key(touch.brief(words, "Taken out"), ways::tookOut));
+      made.add(
+          fitted
+              ? touch.key(touch.brief("Take it out", "Taken out"), ways::tookOut)
+              : touch.hold(touch.brief("Hold: that one is out", "Hold: it is out"), ways::tookOut));
     }
     return made;
   }

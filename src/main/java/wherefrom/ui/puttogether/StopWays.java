@@ -48,8 +48,9 @@ final class StopWays implements StopView.Ways {
   @Override
   public void deed(WayOut deed) {
     switch (deed) {
-      case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP, CAP_WAS_OFF ->
-          answer.accept(model.isHere(deed));
+      case FOUND, CAP_WAS_OFF -> answer.accept(model.isHere(deed));
+      case BACK_FROM_WASHING, BACK_FROM_SHOP ->
+          BackAsking.ask(context, model.stopped(), deed, () -> answer.accept(model.isHere(deed)));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
