@@ -15,6 +15,7 @@ import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TakenBack;
 
@@ -212,9 +213,19 @@ public final class OpenJob implements AutoCloseable {
     return undo.pressBefore();
   }
 
-  /** The last stop that waits, whatever was logged since; empty when none does. */
+  /**
+   * The stop that stands, whatever was logged since but a fit: whoever fitted another part since has
+   * gone on, and that fit is the later step. Empty when none does.
+   */
   public Optional<LoggedEntry> findStandingStop() {
-    return state.stops().last();
+    return state
+        .stops()
+        .last()
+        .filter(stop -> state.standing().stream().noneMatch(it -> isFitSince(it, stop)));
+  }
+
+  private static boolean isFitSince(LoggedEntry logged, LoggedEntry stop) {
+    return logged.sequence() > stop.sequence() && logged.entry() instanceof PartFitted;
   }
 
   /** Takes back the stop that stands, whatever was logged since; empty when none stands. */

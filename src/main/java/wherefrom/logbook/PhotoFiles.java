@@ -45,7 +45,7 @@ public final class PhotoFiles implements Photos {
       boolean known = named.contains(other) || Files.exists(locate(jobFolder, other));
       name = known ? other : name;
     }
-    write(jobFolder, name, names.get(name));
+    write(jobFolder, name, names.getOrDefault(name, read));
     return name;
   }
 

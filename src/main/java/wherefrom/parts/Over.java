@@ -17,8 +17,8 @@ public final class Over {
   private Over() {}
 
   /** Whether what lives at one place lies over what lives at another. */
-  public static boolean isOver(Place over, Place place) {
-    return over(place.kind()).contains(over.kind()) && isAt(over.spot(), place.spot());
+  public static boolean isOver(Place upper, Place lower) {
+    return over(lower.kind()).contains(upper.kind()) && isAt(upper.spot(), lower.spot());
   }
 
   /** The place of the cap that closes over this place; empty where none does. */

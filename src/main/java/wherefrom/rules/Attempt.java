@@ -10,13 +10,21 @@ import wherefrom.parts.PartKind;
  *
  * @param turned true when the person says that the part would go in end for end or the other way
  *     round
- * @param wanted the kind of part that the list wants at the spot; empty where no list is followed
+ * @param wanted the kind of part that the list wants at the spot, or whose place was pointed at;
+ *     empty where neither
+ * @param pointed whether the place was pointed at, and so no part of another kind is meant
  */
-public record Attempt(Part part, Spot spot, boolean turned, Optional<PartKind> wanted) {
+public record Attempt(
+    Part part, Spot spot, boolean turned, Optional<PartKind> wanted, boolean pointed) {
 
   /** Where no list is followed. */
   public Attempt(Part part, Spot spot, boolean turned) {
-    this(part, spot, turned, Optional.empty());
+    this(part, spot, turned, Optional.empty(), false);
+  }
+
+  /** Whether the place of another kind of part was pointed at. */
+  boolean isPointedElsewhere() {
+    return pointed && isOfOtherKind();
   }
 
   /** Whether the list wants a part of another kind here. */

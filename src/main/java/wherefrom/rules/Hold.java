@@ -35,6 +35,11 @@ public enum Hold {
     return words;
   }
 
+  /** Whether the part is not at hand. */
+  public boolean isAway() {
+    return this == WASHING || this == AT_SHOP || this == LOST;
+  }
+
   /** What to do, in a sentence or two. */
   public String advice() {
     return advice;

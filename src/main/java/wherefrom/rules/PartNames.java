@@ -52,11 +52,26 @@ public interface PartNames {
    */
   Optional<Found> findFound(Part part);
 
+  /** What stands against a part where it belongs, in a word or two; empty where nothing does. */
+  default Optional<String> findAgainst(Part part) {
+    return Optional.empty();
+  }
+
   /** The open job's name. */
   String job();
 
   /** A place's name on the glass. */
   default String place(Place place) {
     return place.brief();
+  }
+
+  /** {@code 3 EX pushrod}; a shell of a bearing by its half, as its place says. */
+  default String named(Place place) {
+    String at = place(place);
+    return switch (place.kind()) {
+      case ROD, ROD_CAP, MAIN_CAP -> at;
+      case ROD_SHELL, MAIN_SHELL -> at + " shell";
+      default -> at + " " + place.kind().word();
+    };
   }
 }

@@ -38,7 +38,11 @@ public final class VerdictRules {
   /** Judges; where the list wants a part of another kind, that is said and not the place. */
   public static Verdict judge(JobFacts bench, Attempt attempt) {
     Verdict found = find(bench, attempt);
-    return attempt.isOfOtherKind() && OF_PLACES.contains(found.name())
+    boolean other =
+        attempt.isPointedElsewhere()
+            ? found.name() != VerdictName.RETIRED
+            : attempt.isOfOtherKind() && OF_PLACES.contains(found.name());
+    return other
         ? WrongKindRule.verdict(bench, attempt)
         : found;
   }

@@ -38,7 +38,8 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   /** Where the right part is: {@code Pushrod. The right part is on the bench.} */
   private String small(PartKind kind, Optional<Part> right) {
     String where = right.map(names::whereabouts).orElse("");
-    String lies = where.isEmpty() ? "" : " The right part is " + where + ".";
+    String but = right.flatMap(names::findAgainst).map(it -> ", but: " + it).orElse("");
+    String lies = where.isEmpty() ? "" : " The right part is " + where + but + ".";
     return Words.capital(kind.word()) + "." + lies;
   }
 
@@ -69,7 +70,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
             wrong.belongs().with().map(with -> goesWith(with) + ". ").orElse("")
                 + small(part.kind(), wrong.rightPart()),
             cameFrom(wrong) + " You are at " + wrong.place().words() + ".",
-            rightPart(wrong.rightPart()),
+            rightPart(wrong.rightPart()) + orThere(wrong.belongs().place()),
             WayOut.SCAN_RIGHT_PART)
         .against(List.of(from, right));
   }
@@ -80,6 +81,10 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
 
   private String goesWith(Part with) {
     return "It goes with the " + from(with, false);
+  }
+
+  private String orThere(Place own) {
+    return " Or put this one at " + names.place(own) + ": scan that card.";
   }
 
   private String cameFrom(Misplaced.WrongPlace wrong) {
@@ -148,10 +153,10 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     String spot = wrong.spot().brief();
     String came = names.place(part.home());
     Optional<Place> wanted = wrong.wanted().map(one -> new Place(one, wrong.spot()));
-    String here = wanted.map(this::named).orElse(spot);
+    String here = wanted.map(names::named).orElse(spot);
     String sentence =
         wanted
-            .map(place -> ". The list wants the " + place.kind().word() + " of " + spot + ".")
+            .map(place -> ". Wanted is the " + place.kind().word() + " of " + spot + ".")
             .orElse(". No " + kind + " belongs at " + spot + ".");
     Fact last = new Fact("It is from", came);
     boolean listed = wrong.rightPart().isPresent();
@@ -164,16 +169,6 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
         "This is " + VerdictWords.hand(part) + " from " + came + sentence,
         listed ? rightPart(wrong.rightPart()) : "It belongs at " + part.home().words() + ".",
         WayOut.SCAN_RIGHT_PART);
-  }
-
-  /** {@code 3 EX pushrod}; a shell of a bearing by its half, as its place says. */
-  private String named(Place place) {
-    String at = names.place(place);
-    return switch (place.kind()) {
-      case ROD, ROD_CAP, MAIN_CAP -> at;
-      case ROD_SHELL, MAIN_SHELL -> at + " shell";
-      default -> at + " " + place.kind().word();
-    };
   }
 
   @Override
@@ -220,21 +215,23 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   @Override
   public VerdictWords placeTaken(Verdict.PlaceTaken taken) {
     Part fitted = taken.fitted();
+    Part held = taken.part();
+    boolean elsewhere = !held.home().equals(taken.place());
     return VerdictWords.of(
         List.of(
             new Fact("Place taken", names.place(taken.place())),
             new Fact("In it", names.code(fitted)),
-            hand(taken.part())),
-        Words.capital(taken.part().kind().word()) + ". Two parts cannot be in one place.",
+            elsewhere ? new Fact("Yours goes to", names.place(held.home())) : hand(held)),
+        Words.capital(held.kind().word()) + " " + names.code(held) + " is in your hand.",
         Words.capital(taken.place().words())
             + " is taken. "
             + came("In it is", fitted)
             + " "
-            + came("You hold", taken.part()),
+            + came("You hold", held),
         fitted.home().equals(taken.place())
             ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
             : "Take out what is fitted here first.",
-        WayOut.SCAN_ANOTHER_PLACE);
+        elsewhere ? WayOut.SCAN_OWN_PLACE : WayOut.SCAN_ANOTHER_PLACE);
   }
 
   private String came(String what, Part part) {

@@ -3,6 +3,7 @@ package wherefrom.rules;
 /** What leads out of a stop; one stands first. After a deed the same scan is judged again. */
 public enum WayOut {
   SCAN_RIGHT_PART("Scan the right part", "or type its code"),
+  SCAN_OWN_PLACE("Scan its own place", "or type its code"),
   SCAN_ANOTHER_PLACE("Scan another place", "or type its code"),
   SCAN_NEW_PART("Scan the new part", "or type its code"),
   SCAN_NEWER_TAG("Scan the newer tag", "or type its code"),
@@ -13,7 +14,7 @@ public enum WayOut {
   FOUND("It is found", "I have it in my hand"),
   BACK_FROM_WASHING("It is back", "from washing"),
   BACK_FROM_SHOP("It is back", "from the machine shop"),
-  NEW_PART("Fit a new part", "its tag is printed"),
+  NEW_PART("Get a new part", "this one is retired"),
   CAP_WAS_OFF("The cap was off", "it is fitted again later"),
   TAKE_OUT("It is taken out there", "then it is judged again"),
   PAGE("See its page", "what is known of it");
@@ -34,6 +35,11 @@ public enum WayOut {
   /** How else, or what follows. */
   public String more() {
     return more;
+  }
+
+  /** Whether a place card is wanted. */
+  public boolean isPlace() {
+    return this == SCAN_OWN_PLACE || this == SCAN_ANOTHER_PLACE;
   }
 
   /** Whether another scan is what leads out. */

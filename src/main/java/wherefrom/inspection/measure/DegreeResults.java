@@ -46,9 +46,9 @@ final class DegreeResults {
 
   /** {@code before-10} is 10 degrees before top dead center, so -10. */
   private static double degrees(Station station) {
-    String[] words = station.key().split("-");
-    double size = words.length < 2 ? 0 : Double.parseDouble(words[1]);
-    return words[0].equals("before") ? -size : size;
+    String key = station.key();
+    double size = Double.parseDouble(key.substring(key.indexOf('-') + 1));
+    return key.startsWith("before") ? -size : size;
   }
 
   /** What each reading brings of its own averages out; what the tool is off, does not. */

@@ -14,6 +14,8 @@ public enum ShopBill {
       "heads reworked", Goods.HEAD_MILLING, Goods.VALVE_JOB, Goods.SEATS_CUT, Goods.STUD_TAPPING);
 
   private final String words;
+
+  @SuppressWarnings("ImmutableEnumChecker") // Set.of cannot be changed
   private final Set<Goods> work;
 
   ShopBill(String words, Goods... work) {

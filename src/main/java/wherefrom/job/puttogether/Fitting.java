@@ -15,6 +15,7 @@ import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
+import wherefrom.rules.Belonging;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
@@ -37,6 +38,13 @@ public final class Fitting {
   /** The verdict alone; nothing is logged. */
   public Verdict judge(Attempt attempt) {
     return VerdictRules.judge(job.state().bench(), attempt);
+  }
+
+  /** Why a part cannot go in now where it belongs; empty where it can. */
+  public Optional<Verdict> findAgainst(Part part) {
+    Place place = Belonging.of(job.state().bench(), part).place();
+    return Optional.of(judge(part, place.spot(), false))
+        .filter(verdict -> verdict.name() != VerdictName.RIGHT_PLACE);
   }
 
   /** Judges, then logs the fit where it is right and the stop where it is not. */

@@ -2,8 +2,8 @@ package wherefrom.job.puttogether;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.job.Stops;
 import wherefrom.parts.Part;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.Verdict;
@@ -55,6 +55,17 @@ record InHand(
     return new InHand(part, spot, turned, stop, Math.floorMod(index, OnPurpose.REASONS.size()));
   }
 
+  /** The part's number; 0 where there is none, as of a tag that stood for none. */
+  int item() {
+    return part.map(Part::item).orElse(0);
+  }
+
+  /** How many of the stops that wait are not of what is in the hand. */
+  int countOthers(Stops stops) {
+    boolean empty = part.isEmpty() && stop.isEmpty();
+    return stops.waiting().size() - (empty ? 0 : stops.of(item()).size());
+  }
+
   /** Whether a part or a place waits for its other half. */
   boolean isHalf() {
     return stop.isEmpty() && (part.isPresent() || spot.isPresent());
@@ -66,8 +77,9 @@ record InHand(
   }
 
   /** The part at its spot, as it is held; only where both are there. */
-  Attempt attempt(Optional<PartKind> wanted) {
-    return new Attempt(part.orElseThrow(), spot.orElseThrow(), turned, wanted);
+  Attempt attempt(Wanted wanted) {
+    return new Attempt(
+        part.orElseThrow(), spot.orElseThrow(), turned, wanted.kind(), wanted.pointed());
   }
 
   /** Where the part would be at its spot; only of one that can live there. */

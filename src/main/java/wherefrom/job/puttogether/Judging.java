@@ -13,7 +13,6 @@ import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
@@ -65,24 +64,33 @@ final class Judging {
     return verdict;
   }
 
-  /** Logs a tag that stands for no part of the job. */
-  void refuse(Verdict verdict) {
-    if (fitting.refuse(verdict, hand.spot())) {
+  /** Logs a tag that stands for no part of the job; nothing where places are only shown. */
+  FitOutcome refuse(Verdict verdict, PutTogether.Mode mode) {
+    if (mode != PutTogether.Mode.WHERE_DOES_THIS_GO && fitting.refuse(verdict, hand.spot())) {
       hand = hand.refusedBy(verdict);
     }
+    return new FitOutcome.Judged(verdict);
   }
 
   /**
    * Judges the part in the hand at its spot, and fits it where it is right. The same scan once more
    * is the same stop, and no second entry.
    *
-   * @param wanted the kind that the list names
+   * @param wanted the kind that is meant there
    */
-  Verdict fit(boolean turned, Optional<PartKind> wanted) {
+  Verdict fit(boolean turned, Wanted wanted) {
     hand = hand.heldTurned(turned);
     Attempt attempt = hand.attempt(wanted);
     Optional<Verdict> same = hand.stop().filter(stop -> stop.equals(fitting.judge(attempt)));
     return same.isPresent() ? same.get() : judged(fitting.fit(attempt));
+  }
+
+  /** A place is tried for a part that is only shown: nothing is logged. */
+  FitOutcome tried(PartRecord shown, Spot spot) {
+    Verdict verdict = fitting.judge(shown.part(), spot, false);
+    return verdict.stops()
+        ? new FitOutcome.Judged(verdict)
+        : new FitOutcome.Shown(shown, "It goes here. Nothing is recorded in this mode.");
   }
 
   private Verdict judged(Verdict verdict) {
@@ -114,10 +122,16 @@ final class Judging {
         });
   }
 
+  /** The entry of the stop that stands here; one that waits behind it is none. */
+  Optional<LoggedEntry> findOwnStop() {
+    return hand.stop()
+        .map(stop -> job.state().stops().of(hand.item()))
+        .flatMap(stops -> stops.stream().reduce((earlier, later) -> later));
+  }
+
   /** Lets go of a stop that was ended elsewhere, as where its part was sent away. */
   void letGoOfEnded() {
-    int item = hand.part().map(Part::item).orElse(0);
-    if (hand.stop().isPresent() && job.state().stops().of(item).isEmpty()) {
+    if (hand.stop().isPresent() && job.state().stops().of(hand.item()).isEmpty()) {
       drop();
     }
   }
@@ -139,7 +153,7 @@ final class Judging {
   /** It was not held turned after all: its stop is taken back, and it is in again, as one act. */
   Verdict notTurned() {
     hand = hand.heldTurned(false);
-    Attempt attempt = hand.attempt(Optional.empty());
+    Attempt attempt = hand.attempt(Wanted.ANY);
     return judged(
         job.asOne(
             () -> {
@@ -191,24 +205,24 @@ final class Judging {
   }
 
   /**
-   * Something is done about the stop, then the same scan is judged anew. Where it is right, both
-   * are one act; another stop that comes instead is an entry of its own, as it is solved alone.
+   * Something is done about the stop, then the same scan is judged anew. Where nothing stands
+   * against the part any more it is in the hand again and goes in by a scan of its own: to clear it
+   * and to fit it are two acts. The stop waits until then.
    *
-   * @param wanted the kind that the list names
+   * @param wanted the kind that is meant there
    */
-  Verdict after(Runnable deed, Optional<PartKind> wanted) {
+  FitOutcome after(Runnable deed, Wanted wanted) {
     InHand held = hand.heldTurned(false);
-    Attempt attempt = held.attempt(wanted);
-    Verdict now =
-        job.asOne(
-            () -> {
-              deed.run();
-              Verdict anew = fitting.judge(attempt);
-              return anew.stops() ? anew : fitting.fit(attempt);
-            });
-    boolean other = now.stops() && !held.stop().equals(Optional.of(now));
-    hand = held;
-    return judged(other ? fitting.fit(attempt) : now);
+    deed.run();
+    Verdict now = fitting.judge(held.attempt(wanted));
+    if (now.stops() || now instanceof Verdict.AlreadyFitted) {
+      hand = held;
+      boolean other = !held.stop().equals(Optional.of(now));
+      return new FitOutcome.Judged(judged(other ? fitting.fit(held.attempt(wanted)) : now));
+    }
+    Part part = held.part().orElseThrow();
+    hand = InHand.NOTHING.with(part);
+    return new FitOutcome.WaitingForSpot(job.state().getPart(part.item()), false);
   }
 
   /** What fitting the part on purpose would un-mate; empty where it is at home. */
@@ -230,7 +244,7 @@ final class Judging {
   }
 
   private Attempt purpose() {
-    return hand.attempt(Optional.empty());
+    return hand.attempt(Wanted.ANY);
   }
 
   /** Why the stop that stands cannot be overruled; empty where it can, or none stands. */

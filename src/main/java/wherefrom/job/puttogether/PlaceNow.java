@@ -10,9 +10,9 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.text.Words;
 
 /** How the place of a scan stands once the scan was taken back. */
 record PlaceNow(Place place) {
@@ -44,10 +44,14 @@ record PlaceNow(Place place) {
                     .map(spot -> new Place(kind, spot)));
   }
 
-  /** Takes the stop that stands back, else the last step; says how its place stands then. */
-  static FitOutcome takeBack(OpenJob job) {
-    Optional<LoggedEntry> stop = job.takeBackStop();
+  /**
+   * Takes the stop that stands back, else the last step; says how its place stands then.
+   *
+   * @param stop the stop that stands
+   */
+  static FitOutcome takeBack(OpenJob job, Optional<LoggedEntry> stop) {
     if (stop.isPresent()) {
+      job.record(new TakenBack(stop.get().sequence()));
       return tookBack(job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
     }
     return job.undo()
@@ -67,11 +71,11 @@ record PlaceNow(Place place) {
     return new FitOutcome.TookBack(words + "." + now);
   }
 
-  /** {@code Rod 7, lower shell is still empty.}, or which part is in it. */
+  /** {@code Recorded as empty: rod 7, lower shell.}, or which part: only the engine knows more. */
   String words(EngineJob job) {
-    String name = Words.capital(place.words());
     return job.findFitted(place)
-        .map(there -> name + ": " + there.code(job.engine()).typed() + " is still in it.")
-        .orElse(name + " is still empty.");
+        .map(there -> "Recorded as in: " + there.code(job.engine()).typed() + " in ")
+        .orElse("Recorded as empty: ")
+        .concat(place.words() + ".");
   }
 }

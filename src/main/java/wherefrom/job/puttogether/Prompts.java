@@ -6,6 +6,7 @@ import wherefrom.job.Unmated;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Place;
+import wherefrom.rules.Verdict;
 import wherefrom.text.Words;
 
 /**
@@ -66,7 +67,7 @@ record Prompts(
     if (hand.stop().isEmpty()) {
       return "There is no question to answer yes to.";
     }
-    return never.orElse("Choose a reason first: scan NEXT until it is named.");
+    return never.orElse("First choose a reason: scan the card NEXT until yours is marked.");
   }
 
   /** What to say to a code of a basket, which no part is fitted with. */
@@ -104,6 +105,12 @@ record Prompts(
     return "Reason: " + chosen + ". Hold, or scan YES." + told(unmated);
   }
 
+  private String swapped() {
+    return hand.stop().orElseThrow() instanceof Verdict.PlaceTaken taken
+        ? " Taken out: " + taken.fitted().words() + "."
+        : "";
+  }
+
   /** What is said of the stopped part once it is fitted on purpose. */
   String onPurpose(String reason, Optional<Unmated> unmated) {
     return "Fitted on purpose: "
@@ -113,6 +120,7 @@ record Prompts(
         + ": "
         + reason.strip()
         + "."
+        + swapped()
         + told(unmated);
   }
 

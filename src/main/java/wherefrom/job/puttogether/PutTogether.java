@@ -9,7 +9,6 @@ import wherefrom.job.Unmated;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
@@ -24,7 +23,7 @@ public final class PutTogether {
   public enum Mode {
     /** The next place is named; the part is scanned. */
     FOLLOW_THE_LIST,
-    /** Part and place card are scanned, in either order. */
+    /** Part and place card, in either order. */
     SCAN_BOTH,
     /** Only shows where a part goes; nothing is logged. */
     WHERE_DOES_THIS_GO
@@ -34,9 +33,11 @@ public final class PutTogether {
   private final Judging judging;
   private final FollowedList list;
   private Mode mode = Mode.SCAN_BOTH;
+  private Optional<Place> pointed = Optional.empty();
 
   /** Whether a part was right until the person said that it is in turned. */
   private boolean saidTurned;
+
   private FitOutcome last = new FitOutcome.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */
@@ -45,10 +46,6 @@ public final class PutTogether {
     this.judging = new Judging(job);
     this.list = new FollowedList(new ToFit(job));
     resumeWaiting();
-  }
-
-  private InHand hand() {
-    return judging.hand();
   }
 
   public Mode mode() {
@@ -64,12 +61,10 @@ public final class PutTogether {
     return remember(prompts().next());
   }
 
-  /** The stop that stands. */
   public Optional<Verdict> stop() {
     return hand().stop();
   }
 
-  /** The reason that is chosen for fitting on purpose. */
   public Optional<String> reason() {
     return hand().findReason();
   }
@@ -78,14 +73,14 @@ public final class PutTogether {
     return last;
   }
 
-  /** What the person is to do now, whatever was answered last; a half that waits is named. */
+  /** What is to be done now, whatever was answered last; a half that waits is named. */
   public FitOutcome due() {
     return prompts().due(job.state());
   }
 
   /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
   public Optional<LoggedEntry> findUndone() {
-    return isHalf() ? Optional.empty() : job.findStandingStop().or(job::findLastStep);
+    return isHalf() ? Optional.empty() : judging.findOwnStop().or(job::findLastStep);
   }
 
   /** Whether a part or a place waits for its other half. */
@@ -107,19 +102,19 @@ public final class PutTogether {
         basket -> remember(prompts().aside(basket)),
         bag -> remember(prompts().aside(bag, job.state())),
         bigPart -> remember(prompts().aside(bigPart)),
-        refused -> remember(refuse(refused.verdict())));
+        refused -> remember(judging.refuse(refused.verdict(), mode)));
   }
 
-  /** Takes a spot that was tapped on the drawn engine or scanned from its card. */
+  /** Takes a spot that was scanned from its card. */
   public FitOutcome tap(Spot tapped) {
+    pointed = Optional.empty();
     return remember(takeSpot(tapped));
   }
 
-  private FitOutcome refuse(Verdict verdict) {
-    if (mode != Mode.WHERE_DOES_THIS_GO) {
-      judging.refuse(verdict);
-    }
-    return new FitOutcome.Judged(verdict);
+  /** Takes a place that was tapped on the drawn engine: no part of another kind is meant there. */
+  public FitOutcome tap(Place tapped) {
+    pointed = Optional.of(tapped);
+    return remember(takeSpot(tapped.spot()));
   }
 
   private FitOutcome takePart(PartRecord scanned) {
@@ -140,15 +135,16 @@ public final class PutTogether {
 
   private FitOutcome takeSpot(Spot scanned) {
     if (mode == Mode.WHERE_DOES_THIS_GO) {
-      return new FitOutcome.Said(WhereTo.words(job.state(), scanned));
+      return last instanceof FitOutcome.Shown shown
+          ? judging.tried(shown.part(), scanned)
+          : new FitOutcome.Said(WhereTo.words(job.state(), scanned));
     }
     boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
     judging.take(scanned);
     if (hand().part().isPresent()) {
       return judge(false);
     }
-    return hand()
-        .stop()
+    return stop()
         .<FitOutcome>map(FitOutcome.Judged::new)
         .orElseGet(() -> new FitOutcome.WaitingForPart(scanned, replaced));
   }
@@ -157,14 +153,13 @@ public final class PutTogether {
     return new FitOutcome.Judged(judging.fit(turned, wanted()));
   }
 
-  /** Where the list names the spot, it names the kind, too. */
-  private Optional<PartKind> wanted() {
-    return mode == Mode.FOLLOW_THE_LIST
-        ? target().filter(place -> hand().spot().equals(Optional.of(place.spot()))).map(Place::kind)
-        : Optional.empty();
+  /** Where a place was tapped or the list names the spot, that names the kind, too. */
+  private Wanted wanted() {
+    boolean listed = mode == Mode.FOLLOW_THE_LIST;
+    return Wanted.at(hand().spot(), pointed, listed ? target() : Optional.empty());
   }
 
-  /** The person says that the part that was just fitted went in turned: the fit is taken back. */
+  /** The part that was just fitted went in turned, says the person: the fit is taken back. */
   public FitOutcome turned() {
     if (!(last instanceof FitOutcome.Judged judged)
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
@@ -202,15 +197,15 @@ public final class PutTogether {
     return hand().stop().flatMap(standing -> hand().part());
   }
 
-  /** Judges the scan that was stopped again, once what led to the stop was seen to. */
+  /** Judges the stopped scan again, once what led to the stop was seen to. */
   public FitOutcome again() {
-    return hand().isStopped() ? after(() -> {}) : last;
+    return after(() -> {});
   }
 
-  /** Does something about the stop and judges its scan again; one act where the part then fits. */
+  /** Does something about the stop and judges its scan again. */
   public FitOutcome after(Runnable deed) {
     if (hand().isStopped()) {
-      return remember(new FitOutcome.Judged(judging.after(deed, wanted())));
+      return remember(judging.after(deed, wanted()));
     }
     deed.run();
     return last;
@@ -277,7 +272,7 @@ public final class PutTogether {
     if (saidTurned) {
       return new FitOutcome.Judged(judging.notTurned());
     }
-    FitOutcome step = PlaceNow.takeBack(job);
+    FitOutcome step = PlaceNow.takeBack(job, judging.findOwnStop());
     // A stop is let go of only once the logbook has it that it is taken back.
     judging.drop();
     // What was taken back may have covered, or solved, a stop that then stands again.
@@ -294,14 +289,14 @@ public final class PutTogether {
     }
   }
 
-  /** Lets go of a stop that was ended on another screen. */
+  /** Lets go of a stop that was ended elsewhere. */
   public void letGoOfEnded() {
     judging.letGoOfEnded();
   }
 
-  /** How many stops wait that do not stand here. */
+  /** How many stops wait that are not of what is in the hand. */
   public int waiting() {
-    return job.state().stops().waiting().size() - (stop().isPresent() ? 1 : 0);
+    return hand().countOthers(job.state().stops());
   }
 
   private FitOutcome skip() {
@@ -309,6 +304,10 @@ public final class PutTogether {
       list.skip();
     }
     return prompts().next();
+  }
+
+  private InHand hand() {
+    return judging.hand();
   }
 
   private Prompts prompts() {

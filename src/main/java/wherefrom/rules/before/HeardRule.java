@@ -47,7 +47,7 @@ final class HeardRule implements SignRule {
             way.key(),
             List.of(one.number()),
             "Cylinder " + one.number() + ": " + way.found() + faint + leak + ".")
-        .pointsTo(way.pointsTo(), lookAt(tests, one.number()).get(way.key()))
+        .pointsTo(way.pointsTo(), lookAt(tests, one.number()).getOrDefault(way.key(), List.of()))
         .from(Sources.TM_230);
   }
 

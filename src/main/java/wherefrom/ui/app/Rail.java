@@ -13,8 +13,8 @@ import wherefrom.ui.controls.TouchKey;
 
 /**
  * The keys that have one place on every screen: on the left edge from the top, UNDO in the lower
- * corner with Help beside it; where the glass stands upright, in the last row. Where not all have room the last leads
- * to the rest.
+ * corner with Help beside it; where the glass stands upright, in the last row. Where not all have
+ * room the last leads to the rest.
  */
 final class Rail extends Region {
   private static final double ICON_MM = 6.4;
@@ -99,8 +99,7 @@ final class Rail extends Region {
    */
   void show(List<RailKey> wanted, Optional<RailKey> last, Optional<String> takesBack) {
     List<RailKey> lasts = last.map(List::of).orElse(List.of());
-    boolean same =
-        looks(wanted).equals(looks(keys)) && looks(lasts).equals(looks(besides));
+    boolean same = looks(wanted).equals(looks(keys)) && looks(lasts).equals(looks(besides));
     keys = List.copyOf(wanted);
     besides = lasts;
     undo.setVisible(takesBack.isPresent());

@@ -32,8 +32,7 @@ final class RailKeys {
     if (WholeGlass.is(screen)) {
       return Optional.empty();
     }
-    Optional<RailKey> stop =
-        stoppable.map(work -> new RailKey(Icon.STOP_WORK, "Stop", work::stop));
+    Optional<RailKey> stop = stoppable.map(work -> new RailKey(Icon.STOP_WORK, "Stop", work::stop));
     RailKey helping = new RailKey(Icon.HELP, "Help", help).select(unread);
     return stop.isPresent() || screen instanceof HelpScreen ? stop : Optional.of(helping);
   }

@@ -40,6 +40,11 @@ public record Scanned(String text, Optional<TagCode> tag, Optional<CodeLookup> f
     return found.orElseThrow(() -> new IllegalStateException("no job is open"));
   }
 
+  /** Whether only its six digits are known, as a person types them. */
+  public boolean isTyped() {
+    return tag.isEmpty();
+  }
+
   /** The action that it stands for; empty where it is no action card of ours. */
   Optional<Action> card() {
     return tag.filter(code -> code.type() == TagType.ACTION_CARD)

@@ -105,7 +105,7 @@ final class HoleMap extends Region {
   }
 
   private static int percent(double at, double of) {
-    return (int) Math.max(0, Math.min(WHOLE, Math.round(WHOLE * at / Math.max(1, of))));
+    return (int) Math.max(0, Math.min(WHOLE, Math.rint(WHOLE * at / Math.max(1, of))));
   }
 
   private double radius() {

@@ -32,8 +32,7 @@ public final class FollowsScreen extends ListPage {
         new Foot(
             context,
             tag,
-            KeyRow.of(
-                context, act("Changes", () -> context.navigator().show(ScreenId.CHANGES)))));
+            KeyRow.of(context, act("Changes", () -> context.navigator().show(ScreenId.CHANGES)))));
   }
 
   @Override
@@ -55,9 +54,8 @@ public final class FollowsScreen extends ListPage {
   /** Those that were not taken back since. */
   private List<StandingRule> standing() {
     List<Consequence> now =
-        new ChangesModel(context.getJob()).standing().stream()
-            .map(StandingRule::consequence)
-            .toList();
+        new ChangesModel(context.getJob())
+            .standing().stream().map(StandingRule::consequence).toList();
     return rules.stream().filter(rule -> now.contains(rule.consequence())).toList();
   }
 

@@ -63,7 +63,7 @@ public final class CylinderPageScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return "tap a part";
+    return pages.index().aside();
   }
 
   @Override

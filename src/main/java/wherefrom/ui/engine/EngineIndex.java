@@ -16,6 +16,11 @@ public interface EngineIndex {
   /** What stands above the pages, such as {@code Look: pushrods}. */
   String title();
 
+  /** What a tap does, on the page of a cylinder or the mains. */
+  default String aside() {
+    return "tap a part";
+  }
+
   /** What stands above the page of a side. */
   default String title(View side) {
     return title();

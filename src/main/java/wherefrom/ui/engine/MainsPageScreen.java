@@ -96,7 +96,7 @@ public final class MainsPageScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return "tap a part";
+    return pages.index().aside();
   }
 
   @Override

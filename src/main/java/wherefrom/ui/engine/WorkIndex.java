@@ -15,19 +15,20 @@ import wherefrom.ui.drawn.PartStates;
 /** The engine that is taken apart or put together: a tap on a place stands for its scan. */
 public final class WorkIndex implements EngineIndex {
   private final ScreenContext context;
-  private final String title;
+  private final Supplier<String> title;
   private final Supplier<Optional<Place>> here;
   private final Consumer<Place> tapped;
   private final Consumer<Scanned> scanned;
 
   /**
+   * @param title what a tap does, asked anew for each page
    * @param here the place that the work is at
    * @param tapped told which place was tapped
    * @param scanned told of a code that was scanned on one of the pages
    */
   public WorkIndex(
       ScreenContext context,
-      String title,
+      Supplier<String> title,
       Supplier<Optional<Place>> here,
       Consumer<Place> tapped,
       Consumer<Scanned> scanned) {
@@ -40,7 +41,12 @@ public final class WorkIndex implements EngineIndex {
 
   @Override
   public String title() {
-    return title;
+    return title.get();
+  }
+
+  @Override
+  public String aside() {
+    return title();
   }
 
   @Override

@@ -155,8 +155,7 @@ public final class CardScreen extends Page implements Scannable {
   /** What is wanted seldom, or not on every card. */
   private List<KeyRow.Act> further() {
     List<KeyRow.Act> acts =
-        new ArrayList<>(
-            List.of(act("Test before", this::before), act("Source", this::readOn)));
+        new ArrayList<>(List.of(act("Test before", this::before), act("Source", this::readOn)));
     List<String> hints = model.hints();
     if (!hints.isEmpty()) {
       acts.add(act("Hints: " + hints.size(), () -> read(hints)));

@@ -165,11 +165,7 @@ public final class JobsScreen implements Screen, Scannable {
   /** A part's tag opens its page, in its job. */
   @Override
   public void scan(Scanned scanned) {
-    scanned
-        .tag()
-        .ifPresentOrElse(
-            this::take,
-            () -> context.say(unknown(scanned.text())));
+    scanned.tag().ifPresentOrElse(this::take, () -> context.say(unknown(scanned.text())));
   }
 
   /** Six figures are not enough to open a job by; which have such a tag is said. */

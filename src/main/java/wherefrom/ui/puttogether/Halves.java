@@ -1,14 +1,22 @@
 package wherefrom.ui.puttogether;
 
+import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
+import wherefrom.job.OpenJob;
 import wherefrom.job.puttogether.FitOutcome;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Verdict;
+import wherefrom.text.Words;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /**
  * The two halves of a fit: what is known of the part and of the place, and what is still to come.
@@ -18,8 +26,17 @@ import wherefrom.parts.Place;
  * @param hasPart whether the part is known
  * @param hasPlace whether the place is known
  * @param here the place that this is about, if any
+ * @param held the part in the hand
+ * @param warns whether something stands against it where it belongs
  */
-record Halves(Lines part, Lines place, boolean hasPart, boolean hasPlace, Optional<Place> here) {
+record Halves(
+    Lines part,
+    Lines place,
+    boolean hasPart,
+    boolean hasPlace,
+    Optional<Place> here,
+    Optional<Part> held,
+    boolean warns) {
 
   /**
    * What stands on a tag.
@@ -34,49 +51,95 @@ record Halves(Lines part, Lines place, boolean hasPart, boolean hasPlace, Option
     }
   }
 
+  /** What a tap does now: it fits the part in the hand. */
+  String question() {
+    return held
+        .map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
+        .orElse("Which place?");
+  }
+
+  /** Where a part was shown to go without being fitted, else what this is about. */
+  Optional<Place> here(ScreenAnswer answer, Mode mode) {
+    boolean shown = mode == Mode.WHERE_DOES_THIS_GO && answer.cue().isEmpty();
+    return answer
+        .kind()
+        .filter(it -> shown)
+        .flatMap(kind -> answer.lit().stream().findFirst().map(at -> new Place(kind, at)))
+        .or(() -> here);
+  }
+
+  private static Halves of(
+      Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
+    return new Halves(part, place, false, hasPlace, here, Optional.empty(), false);
+  }
+
   /** What stands while nothing is known yet. */
   private static Halves nothing(Mode mode) {
     boolean shows = mode == Mode.WHERE_DOES_THIS_GO;
-    String place = shows ? "Its place is shown" : "and its place card";
-    return new Halves(
-        Lines.asked("Scan a part"), Lines.asked(place), false, false, Optional.empty());
+    String place = shows ? "Its place is ringed" : "and its place card";
+    return of(Lines.asked("Scan a part"), Lines.asked(place), false, Optional.empty());
   }
 
   /** Of what is due now: the part or the place that waits, the list's next place, or nothing. */
-  static Halves of(EngineJob job, Mode mode, FitOutcome due) {
+  static Halves of(OpenJob open, PutTogether together) {
+    return of(open, together.mode(), together.due());
+  }
+
+  static Halves of(OpenJob open, Mode mode, FitOutcome due) {
+    EngineJob job = open.state();
     return due.match(
-        judged -> nothing(mode),
-        waiting -> part(job, waiting.part().part()),
-        waiting -> spot(job, waiting.spot()),
-        shown -> nothing(mode),
-        next -> listed(job, next.place()),
-        fitted -> nothing(mode),
-        back -> nothing(mode),
-        said -> nothing(mode));
+            judged -> nothing(mode),
+            waiting -> part(open, waiting.part().part()),
+            waiting -> spot(job, waiting.spot()),
+            shown -> nothing(mode),
+            next -> listed(job, next.place()),
+            fitted -> nothing(mode),
+            back -> nothing(mode),
+            said -> nothing(mode));
   }
 
-  private static Halves part(EngineJob job, Part part) {
+  /** What cannot go in now is said before its place is looked for. */
+  private static Halves part(OpenJob job, Part part) {
     Place home = part.home();
-    Lines tag = new Lines(home.brief(), what(home), part.code(job.engine()).typed());
-    return new Halves(tag, Lines.asked("Now scan the place card"), true, false, Optional.of(home));
+    Lines tag = new Lines(home.brief(), what(home), part.code(job.state().engine()).typed());
+    Optional<Verdict> against = new Fitting(job).findAgainst(part);
+    Lines next =
+        against
+            .map(verdict -> new Lines(Words.capital(why(verdict)), "", "Its place card says more"))
+            .orElse(new Lines("Now scan the place card", "", "by the hole, or tap the place"));
+    return new Halves(
+        tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent());
   }
 
+  private static String why(Verdict verdict) {
+    return verdict instanceof Verdict.NotCleared held
+        ? "not yet: " + held.hold().words()
+        : verdict.word();
+  }
+
+  /** What goes in there next: the innermost that is not in. */
   private static Halves spot(EngineJob job, Spot spot) {
     Lines card = new Lines(spot.brief(), "", "place card");
+    List<Place> there =
+        ToFit.inOrder(
+            job.places().stream().filter(place -> place.spot().equals(spot)).toList());
     Optional<Place> here =
-        job.places().stream().filter(place -> place.spot().equals(spot)).findFirst();
-    return new Halves(Lines.asked("Now scan the part"), card, false, true, here);
+        there.stream()
+            .filter(place -> job.findSeated(place).isEmpty())
+            .findFirst()
+            .or(() -> there.stream().findFirst());
+    return of(Lines.asked("Now scan the part"), card, true, here);
   }
 
   private static Halves listed(EngineJob job, Place place) {
-    Lines card = new Lines(place.brief(), what(place), "next in the list");
+    Lines card = new Lines(place.brief(), what(place), "next; no card proves the place");
     JobPartNames names = new JobPartNames(job);
     Lines part =
         job.bench()
             .findRightful(place)
             .map(one -> new Lines("Scan " + names.code(one), "", "It is " + names.whereabouts(one)))
             .orElse(Lines.asked("No part is listed"));
-    return new Halves(part, card, false, true, Optional.of(place));
+    return of(part, card, true, Optional.of(place));
   }
 
   private static String what(Place place) {

@@ -75,6 +75,7 @@ final class PlaceWays {
             item -> {
               printing.run();
               context.navigator().show(ScreenId.PRINT_TAGS, item);
+              context.say("The old one is retired: put it away. Hang this tag on the new one.");
             });
     told();
   }

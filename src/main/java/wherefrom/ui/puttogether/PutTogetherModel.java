@@ -1,8 +1,8 @@
 package wherefrom.ui.puttogether;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
-import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
@@ -11,15 +11,12 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.WayOut;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -32,7 +29,6 @@ final class PutTogetherModel {
 
   private final OpenJob job;
   private final PutTogether together;
-  private final ToFit missing;
   private final ScreenAnswer start;
   private ToldFit told;
   private Optional<ToldFit> beforeAsk = Optional.empty();
@@ -43,7 +39,6 @@ final class PutTogetherModel {
   PutTogetherModel(OpenJob job) {
     this.job = job;
     this.together = new PutTogether(job);
-    this.missing = new ToFit(job);
     this.kind =
         together
             .target()
@@ -117,20 +112,22 @@ final class PutTogetherModel {
         : take(() -> together.scan(found));
   }
 
-  /** Whether a card is about the parts here; the others work the keys. */
-  boolean takes(Action card) {
-    boolean reasons = stop().isPresent() && canFitOnPurpose();
-    return switch (card) {
-      case UNDO, REPEAT -> true;
-      case SKIP -> stop().isPresent() || mode() == PutTogether.Mode.FOLLOW_THE_LIST;
-      case NEXT -> reasons;
-      case YES -> reasons && (reason().isPresent() || stopped().first().isScan());
-      case HELP -> false;
-    };
+  Optional<Cue> tap(Place place) {
+    return take(() -> together.tap(place));
   }
 
-  Optional<Cue> tap(Spot spot) {
-    return take(() -> together.tap(spot));
+  /** How many stops wait that do not stand here. */
+  int waiting() {
+    return together.waiting();
+  }
+
+  /** The screen comes up again: what was ended elsewhere stands here no more. */
+  void shown() {
+    boolean stopped = stop().isPresent();
+    together.letGoOfEnded();
+    if (stopped && stop().isEmpty()) {
+      told = ToldFit.words(due());
+    }
   }
 
   Optional<Cue> act(Action action) {
@@ -171,18 +168,9 @@ final class PutTogetherModel {
     return take(together::turned);
   }
 
-  /** The stopped part is laid away. */
-  Optional<Cue> putAway() {
-    return take(together::putAway);
-  }
-
-  /** The stopped part is for another place. */
-  Optional<Cue> otherPlace() {
-    return take(together::otherPlace);
-  }
-
-  Optional<Cue> tookOut() {
-    return take(together::tookOut);
+  /** Does what leads out of a stop. */
+  Optional<Cue> leave(Function<PutTogether, FitOutcome> way) {
+    return take(() -> way.apply(together));
   }
 
   /** The deeds that lead out of the stop that stands. */
@@ -221,6 +209,7 @@ final class PutTogetherModel {
 
   /** The right place has been seen: what is due now stands again. */
   void moveOn() {
+    together.resumeWaiting();
     told = ToldFit.words(due());
     told.answer().kind().ifPresent(shown -> kind = shown);
   }
@@ -239,20 +228,25 @@ final class PutTogetherModel {
   /** Whether the next thing to name is a place: its part is in the hand, or its place was taken. */
   boolean asksForPlace() {
     return stop().isPresent()
-        ? stopped().first() == WayOut.SCAN_ANOTHER_PLACE
+        ? stopped().first().isPlace()
         : halves().filter(Halves::hasPart).isPresent();
   }
 
-  /** The place that the halves of what is due are about. */
+  /** The place that is ringed. */
   Optional<Place> here() {
-    return halves().flatMap(Halves::here);
+    return dueHalves().here(standing().answer(), mode());
+  }
+
+  /** The halves of what is due, whatever else is told beside it. */
+  Halves dueHalves() {
+    return Halves.of(job, together);
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
     ScreenAnswer answer = standing().answer();
     boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
-    return plain ? Optional.of(Halves.of(state(), mode(), together.due())) : Optional.empty();
+    return plain ? Optional.of(dueHalves()) : Optional.empty();
   }
 
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
@@ -303,22 +297,13 @@ final class PutTogetherModel {
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    told = ToldFit.of(state(), step, isAside(step) || isListed(step) ? Answers.beside(next, due()) : next);
+    boolean beside = Answers.leavesDue(step, mode());
+    told = ToldFit.of(state(), step, beside ? Answers.beside(next, due()) : next);
+    if (step instanceof FitOutcome.TookBack && !beside) {
+      told = ToldFit.words(next.saying((next.small() + " " + due().small()).strip()));
+    }
     next.kind().ifPresent(shown -> kind = shown);
-    return next.cue();
-  }
-
-  /** The list goes on at its next place, whatever was taken back. */
-  private boolean isListed(FitOutcome step) {
-    return step instanceof FitOutcome.TookBack && mode() == PutTogether.Mode.FOLLOW_THE_LIST;
-  }
-
-  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
-  private static boolean isAside(FitOutcome step) {
-    return step instanceof FitOutcome.Said
-        || (step instanceof FitOutcome.Judged judged
-            && judged.verdict() instanceof CodeVerdict
-            && judged.verdict().cue() == Cue.ASK);
+    return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
   }
 
   /** The step that UNDO takes back; a stop or a half that stands on the screen is none. */
@@ -331,10 +316,5 @@ final class PutTogetherModel {
     return together.isHalf()
         ? "the half that waits: " + String.join(", ", due().lines())
         : UndoWords.of(state(), together.findUndone());
-  }
-
-  /** How many places are open. */
-  int missing() {
-    return missing.places().size();
   }
 }

@@ -43,10 +43,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     EnginePages pages =
         new EnginePages(
             context,
-            new WorkIndex(context, "Which place?", model::here, this::tap, this::scannedOnPage));
+            new WorkIndex(
+                context, () -> model.dueHalves().question(), model::here, this::tap, this::scannedOnPage));
     engine = pages.view();
     work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
-    right = new RightView(context.touch(), model, new RightKeys());
+    right = new RightView(context.touch(), model, new RightKeys(context, this));
     ways = new StopWays(context, model, this::answer, this::typeCode);
     stop = new StopView(context.touch(), ways, context.corner());
   }
@@ -92,6 +93,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
       answer(model.again());
       return;
     }
+    model.shown();
     if (model.stop().isPresent()) {
       context.sounds().play(Cue.STOP);
     }
@@ -120,7 +122,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public boolean takes(Action card) {
-    return model.takes(card);
+    return TakenCards.takes(model, card);
   }
 
   @Override
@@ -130,6 +132,14 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public void scan(Scanned scanned) {
+    if (scanned.isTyped() && CopiedCode.isShown(model, scanned.getFound())) {
+      CopiedCode.ask(context, () -> take(scanned));
+    } else {
+      take(scanned);
+    }
+  }
+
+  private void take(Scanned scanned) {
     if (!beside.take(scanned.getFound(), model)) {
       sound(model.scan(scanned.getFound()));
       beside.tell(model);
@@ -157,7 +167,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     answer(model.act(Action.UNDO));
   }
 
-  private void moveOn() {
+  void turned() {
+    answer(model.turned());
+  }
+
+  void moveOn() {
     model.moveOn();
     draw();
   }
@@ -165,7 +179,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   /** A place was tapped, on the drawing or on one of its pages. */
   private void tap(Place place) {
     context.navigator().backTo(this);
-    answer(model.tap(place.spot()));
+    answer(model.tap(place));
   }
 
   private void scannedOnPage(Scanned scanned) {
@@ -206,12 +220,12 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     }
   }
 
-  private void typeCode(String question) {
+  void typeCode(String question) {
     TypedCode.ask(context, question, this::scan);
   }
 
   /** The place in question, where there is a photograph of it as it was. */
-  private Optional<Place> photographed() {
+  Optional<Place> photographed() {
     return model
         .right()
         .map(RightModel::place)
@@ -219,7 +233,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
         .filter(place -> PhotosOf.isAny(context.state(), place));
   }
 
-  private void photo() {
+  void photo() {
     photographed().ifPresent(place -> PhotosOf.open(context, place));
   }
 
@@ -290,40 +304,13 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     }
 
     @Override
+    public void stop() {
+      moveOn();
+    }
+
+    @Override
     public void decide() {
       context.navigator().show(ScreenId.DECIDE);
-    }
-  }
-
-  private final class RightKeys implements RightView.Keys {
-    @Override
-    public void turned() {
-      answer(model.turned());
-    }
-
-    @Override
-    public void typeCode() {
-      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
-    }
-
-    @Override
-    public void finish() {
-      context.navigator().open(() -> new MissingScreen(context));
-    }
-
-    @Override
-    public boolean hasPhoto() {
-      return photographed().isPresent();
-    }
-
-    @Override
-    public void photo() {
-      PutTogetherScreen.this.photo();
-    }
-
-    @Override
-    public void more() {
-      moveOn();
     }
   }
 }

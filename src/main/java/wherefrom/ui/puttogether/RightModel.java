@@ -1,5 +1,6 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -26,6 +27,11 @@ final class RightModel {
     this.together = together;
     this.verdict = verdict;
     this.place = place;
+  }
+
+  /** Whether nothing is left to fit. */
+  boolean isLast() {
+    return new ToFit(job).places().isEmpty();
   }
 
   Place place() {
@@ -61,13 +67,23 @@ final class RightModel {
   }
 
   /**
-   * What the right place says nothing of: what is still to go in under the part, and that nobody
-   * looked at it; empty where neither is so. It stops nothing.
+   * What the right place says nothing of: that a stop waits, what is still to go in under the part,
+   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It stops
+   * nothing.
    */
   String notice() {
-    String first = new FirstIn(job.state()).notice(place).orElse("");
-    String looked = isLookedAt() ? "" : "Not looked at.";
-    return (first + " " + looked).strip();
+    List<String> said = new ArrayList<>();
+    if (together.waiting() > 0) {
+      said.add("A stop waits: press More.");
+    }
+    new FirstIn(job.state()).notice(place).ifPresent(said::add);
+    if (!isLookedAt()) {
+      said.add("Not looked at.");
+    }
+    if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
+      said.add("No card scanned.");
+    }
+    return String.join(" ", said);
   }
 
   private boolean isLookedAt() {

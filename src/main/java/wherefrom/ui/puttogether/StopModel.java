@@ -2,8 +2,10 @@ package wherefrom.ui.puttogether;
 
 import java.util.Optional;
 import wherefrom.job.JobPartNames;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
+import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
@@ -35,6 +37,11 @@ final class StopModel {
     return is(Verdict.FittedBut.class);
   }
 
+  /** Whether another part sits where the stopped one was to go. */
+  boolean isPlaceTaken() {
+    return is(Verdict.PlaceTaken.class);
+  }
+
   /** By the verdict itself: of one that is settled since only the name is left. */
   private boolean is(Class<? extends Verdict> kind) {
     return together.stop().filter(kind::isInstance).isPresent();
@@ -61,6 +68,19 @@ final class StopModel {
     return job.state().rules().all().stream()
         .filter(rule -> rule.isOpenCheck() && rule.consequence().key().equals(key))
         .findFirst();
+  }
+
+  /** What the stopped part was sent to the machine shop for; empty where nobody said. */
+  String sentFor() {
+    int item = part().map(Part::item).orElse(0);
+    return job.state().standing().stream()
+        .map(LoggedEntry::entry)
+        .filter(SentToShop.class::isInstance)
+        .map(SentToShop.class::cast)
+        .filter(sent -> sent.items().contains(item))
+        .reduce((earlier, later) -> later)
+        .map(sent -> sent.wanted().isEmpty() ? sent.work().words() : sent.wanted())
+        .orElse("");
   }
 
   /** The stopped part is in the hand: it is no longer away. */

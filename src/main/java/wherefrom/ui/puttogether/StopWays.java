@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import wherefrom.job.puttogether.OnPurpose;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.ReasonAsking;
@@ -48,8 +49,9 @@ final class StopWays implements StopView.Ways {
   @Override
   public void deed(WayOut deed) {
     switch (deed) {
-      case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP, CAP_WAS_OFF ->
-          answer.accept(model.isHere(deed));
+      case FOUND, CAP_WAS_OFF -> answer.accept(model.isHere(deed));
+      case BACK_FROM_WASHING, BACK_FROM_SHOP ->
+          BackAsking.ask(context, model.stopped(), deed, () -> answer.accept(model.isHere(deed)));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
@@ -99,16 +101,19 @@ final class StopWays implements StopView.Ways {
         .open(
             () ->
                 new OtherWaysScreen(
-                    context, model, () -> answer.accept(model.putAway()), this::otherPlace));
+                    context,
+                    model,
+                    () -> answer.accept(model.leave(PutTogether::putAway)),
+                    this::otherPlace));
   }
 
   private void otherPlace() {
-    answer.accept(model.otherPlace());
+    answer.accept(model.leave(PutTogether::otherPlace));
   }
 
   @Override
   public void tookOut() {
-    answer.accept(model.tookOut());
+    answer.accept(model.leave(PutTogether::tookOut));
   }
 
   @Override

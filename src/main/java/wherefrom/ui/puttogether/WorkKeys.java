@@ -33,6 +33,9 @@ final class WorkKeys {
 
     void decide();
 
+    /** Back to the stop that waits. */
+    void stop();
+
     void turnOver();
 
     /** Whether there is a photograph of the place as it was. */
@@ -99,10 +102,14 @@ final class WorkKeys {
     if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
+    if (model.waiting() > 0) {
+      made.add(touch.key(touch.brief("A stop waits", "Stop"), deeds::stop));
+    }
     if (model.decisionsWait()) {
       made.add(touch.key("Decide", deeds::decide));
     }
-    if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
+    boolean asks = model.answer().cue().filter(Cue.ASK::equals).isPresent();
+    if (asks && model.dueHalves().held().isEmpty()) {
       made.add(touch.key(touch.brief("Print a tag again", "Print"), deeds::print));
     }
     if (!isTight() && deeds.hasPhoto()) {

@@ -9,6 +9,7 @@ import wherefrom.drawing.Foot;
 import wherefrom.drawing.Look;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Orientation;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.ui.controls.FitText;
@@ -76,7 +77,7 @@ final class WorkView extends Region {
     card = halves.isPresent() ? Optional.empty() : answered(model);
     rowKeys = keys.row(model);
     sideKeys = keys.side(model);
-    look(model, halves);
+    look(model);
     fill();
   }
 
@@ -84,14 +85,12 @@ final class WorkView extends Region {
     return Optional.of(new AnswerPanel(touch, model.answer()));
   }
 
-  private void look(PutTogetherModel model, Optional<Halves> halves) {
-    Optional<Place> about = halves.flatMap(Halves::here);
-    about.ifPresent(at -> engine.look(EngineView.sideOf(at.kind())));
-    if (halves.isEmpty()) {
-      engine.look(EngineView.sideOf(model.kind()));
-    }
+  /** The ring and the way round stay, whatever else is told beside what waits. */
+  private void look(PutTogetherModel model) {
+    Optional<Place> about = model.here();
+    engine.look(EngineView.sideOf(about.map(Place::kind).orElse(model.kind())));
     pages.show(engine);
-    Optional<Place> held = about.filter(at -> halves.filter(Halves::hasPart).isPresent());
+    Optional<Place> held = model.dueHalves().held().map(Part::home);
     Layout layout = model.state().layout();
     shape = held.map(at -> shape(layout, at));
     way.setWords(held.map(at -> way(Places.orientation(layout, at.kind()))).orElse(""));

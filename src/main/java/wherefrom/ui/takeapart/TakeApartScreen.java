@@ -63,7 +63,7 @@ public final class TakeApartScreen extends Page implements Watching {
         new EnginePages(
             context,
             new WorkIndex(
-                context, "Which is out?", model::here, this::tapped, this::scannedOnPage));
+                context, () -> "Which is out?", model::here, this::tapped, this::scannedOnPage));
     engine = pages.view();
     plain = Tiles.row(context.scale());
     named = Tiles.row(context.scale());

@@ -11,6 +11,7 @@ import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.handling.Handling;
 import wherefrom.parts.Action;
+import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
@@ -296,7 +297,9 @@ class PutTogetherStopsTest {
     assertThat(after.canFitOnPurpose()).isFalse();
     assertThat(said(after.fitOnPurpose("matched pair"))).contains("Scan it again");
     assertThat(new OpenJob(sample.logbook, SampleJob.CLOCK).state().fitted()).isEmpty();
-    assertThat(verdict(after.again()).word()).isEqualTo("right place");
+    assertThat(after.again()).isInstanceOf(FitOutcome.WaitingForSpot.class);
+    assertThat(verdict(after.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("right place");
   }
 
   private void stopTheShell() {
@@ -353,5 +356,34 @@ class PutTogetherStopsTest {
     assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
         .isEqualTo("right place");
     assertThat(sample.job.state().standingStop()).isEmpty();
+  }
+
+  @Test
+  void aTapOnAnotherKindThanIsInTheHandIsAWrongKind() {
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(verdict(together.tap(Place.find("rocker@3EX").orElseThrow())).word())
+        .isEqualTo("wrong kind");
+    assertThat(together.canFitOnPurpose()).isFalse();
+    assertThat(verdict(together.tap(Place.find("pushrod@3EX").orElseThrow())).word())
+        .isEqualTo("right place");
+  }
+
+  @Test
+  void aPlaceThatWasTappedFirstWantsItsKindAndACardWantsAny() {
+    together.tap(Place.find("rocker@3EX").orElseThrow());
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("wrong kind");
+    assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("right place");
+  }
+
+  @Test
+  void undoTakesBackTheFitThatCameAfterAWaitingStopAndNotThatStop() {
+    stopTheShell();
+    together.scan(sample.read(sample.tag("pushrod@7IN")));
+    together.scan(sample.read(sample.card("7IN")));
+    together.act(Action.UNDO);
+    assertThat(sample.job.state().fitted()).isEmpty();
+    assertThat(sample.job.state().stops().of(sample.part("rod-shell@R8L").item())).hasSize(1);
   }
 }

@@ -41,7 +41,8 @@ class PartStatesTest {
     SampleJob sample = SampleJob.apart();
     Part shell = sample.part("rod-shell@R1U");
     Part rocker = sample.part("rocker@1EX");
-    sample.job.record(new LookRecorded(shell.item(), "shell-face", wherefrom.inspection.Look.FAIL, ""));
+    sample.job.record(
+        new LookRecorded(shell.item(), "shell-face", wherefrom.inspection.Look.FAIL, ""));
     sample.job.record(
         new LookRecorded(rocker.item(), "rocker-tip", wherefrom.inspection.Look.SUSPECT, ""));
     assertThat(sign(sample, rocker)).isEqualTo(Sign.SUSPECT);

@@ -31,7 +31,7 @@ final class Finger extends Hand {
   void cure(Place home) {
     press("Scan the right part");
     type(window.typed(window.tag(home)));
-    press("Done");
+    press("Done", "Yes");
   }
 
   @Override

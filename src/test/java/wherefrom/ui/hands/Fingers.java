@@ -114,6 +114,13 @@ final class Fingers extends Hand {
     code(window.tag(home));
   }
 
+  /** The stop shows the code: that its tag is in the hand is said, too. */
+  @Override
+  void cure(Place home) {
+    part(home);
+    press("Yes");
+  }
+
   @Override
   void place(Place place) {
     code(window.card(place.spot().key()));

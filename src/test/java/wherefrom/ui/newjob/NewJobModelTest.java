@@ -21,7 +21,8 @@ class NewJobModelTest {
     assertThat(model.untagged()).isEmpty();
     assertThat(model.tracks(PartKind.ROD_CAP)).isTrue();
     model.track(PartKind.ROD_CAP, false);
-    assertThat(model.untagged()).isEqualTo("No tag yet, but must go back where they were: rod caps.");
+    assertThat(model.untagged())
+        .isEqualTo("No tag yet, but must go back where they were: rod caps.");
   }
 
   @Test

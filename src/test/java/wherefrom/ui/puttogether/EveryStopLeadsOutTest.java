@@ -58,6 +58,18 @@ class EveryStopLeadsOutTest {
     return new Row(stop, tag, true, arrange, job -> typed(job.tag(place)), "RIGHT PLACE");
   }
 
+  /** The stop shows the code, so that typing it proves nothing: whose tag it is, is asked. */
+  private static Row shown(
+      String stop, String tag, BiConsumer<SampleWindow, SampleJob> arrange, String place) {
+    return new Row(
+        stop,
+        tag,
+        true,
+        arrange,
+        job -> Stream.concat(typed(job.tag(place)).stream(), Stream.of("Yes")).toList(),
+        "RIGHT PLACE");
+  }
+
   private static List<String> typed(String digits) {
     String six = TagCode.find(digits).orElseThrow().typed().replace(" ", "");
     return Stream.concat(six.codePoints().mapToObj(Character::toString), Stream.of("Done"))
@@ -70,27 +82,27 @@ class EveryStopLeadsOutTest {
       boolean opens,
       BiConsumer<SampleWindow, SampleJob> arrange,
       String... keys) {
-    return new Row(stop, tag, opens, arrange, job -> List.of(keys), "RIGHT PLACE");
+    return new Row(stop, tag, opens, arrange, job -> List.of(keys), "Now scan the place card");
   }
 
   static Stream<Row> scans() {
     return Stream.of(
-        code("From: 3 EX", "Scan the right part", pair("pushrod@3EX", "5EX"), "pushrod@5EX"),
-        code(
+        shown("From: 3 EX", "Scan the right part", pair("pushrod@3EX", "5EX"), "pushrod@5EX"),
+        shown(
             "Here: rod 7, lower",
             "Scan the right part",
             pair("rod-shell@R7U", "R7L"),
             "rod-shell@R7L"),
         new Row(
             "Place taken: 3 EX",
-            "Scan another place",
+            "Scan its own place",
             true,
             EveryStopLeadsOutTest::taken,
             job -> typed(job.card("5EX")),
             "RIGHT PLACE"),
         code(
             "Wrong end: 3 EX", "Turn it, scan again", EveryStopLeadsOutTest::turned, "pushrod@3EX"),
-        code(
+        shown(
             "You hold: a pushrod",
             "Scan the right part",
             EveryStopLeadsOutTest::otherKind,
@@ -100,28 +112,34 @@ class EveryStopLeadsOutTest {
             "Scan the right part",
             EveryStopLeadsOutTest::otherEngine,
             "pushrod@3EX"),
-        code("retired", "Scan the new part", EveryStopLeadsOutTest::retired, "rod-shell@R4L"),
-        code("Old tag: 3 EX", "Scan the newer tag", EveryStopLeadsOutTest::older, "pushrod@3EX"));
+        shown("retired", "Scan the new part", EveryStopLeadsOutTest::retired, "rod-shell@R4L"),
+        shown("Old tag: 3 EX", "Scan the newer tag", EveryStopLeadsOutTest::older, "pushrod@3EX"));
   }
 
   static Stream<Row> deeds() {
     return Stream.of(
         pressed("lost", "It is found", false, after((job, item) -> job.lost(item, ""))),
-        pressed("washing", "It is back", false, after((job, item) -> job.offForWashing(item, 2))),
-        pressed("machine shop", "It is back", false, EveryStopLeadsOutTest::atTheShop),
+        pressed("washing", "It is back", true, after((job, item) -> job.offForWashing(item, 2)), "Yes"),
+        pressed("machine shop", "It is back", true, EveryStopLeadsOutTest::atTheShop, "Yes"),
         pressed(
             "not decided",
             "Decide",
             true,
             EveryStopLeadsOutTest::suspect,
             "Reuse",
-            "measured good"),
+            "measured good",
+            "Reuse it all the same"),
         pressed("check is open", "Do the check", true, EveryStopLeadsOutTest::gasket, "Pass"),
-        pressed(
-            "Fitted at: 5 EX", "It is taken out there", false, EveryStopLeadsOutTest::elsewhere),
+        new Row(
+            "Fitted at: 5 EX",
+            "It is taken out there",
+            false,
+            EveryStopLeadsOutTest::elsewhere,
+            job -> List.of(),
+            "RIGHT PLACE"),
         new Row(
             "Must be new: 3 EX",
-            "Fit a new part",
+            "Get a new part",
             true,
             EveryStopLeadsOutTest::bent,
             job -> List.of("worn out", "Print 1 sheet", "Back"),

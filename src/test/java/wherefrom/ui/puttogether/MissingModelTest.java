@@ -76,7 +76,7 @@ class MissingModelTest {
     FitOutcome next = new FitOutcome.Next(cap);
     assertThat(new MissingModel(all.job).words(cap)).startsWith("Part " + typed);
     assertThat(Answers.of(all.job.state(), next).small()).contains(typed);
-    assertThat(Halves.of(all.job.state(), Mode.FOLLOW_THE_LIST, next).part().large())
+    assertThat(Halves.of(all.job, Mode.FOLLOW_THE_LIST, next).part().large())
         .contains(typed);
     int named = all.part("rod-cap@R5L").item();
     MissingModel after = new MissingModel(all.job);

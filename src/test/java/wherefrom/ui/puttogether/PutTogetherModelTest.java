@@ -12,8 +12,10 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
@@ -30,11 +32,11 @@ class PutTogetherModelTest {
 
   @Test
   void theRightPartAtItsPlaceIsRightAndOneFewerIsMissing() {
-    assertThat(model.missing()).isEqualTo(74);
+    assertThat(new ToFit(sample.job).places().size()).isEqualTo(74);
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).isEmpty();
     assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
-    assertThat(model.missing()).isEqualTo(73);
+    assertThat(new ToFit(sample.job).places().size()).isEqualTo(73);
     assertThat(model.kind()).isEqualTo(PartKind.PUSHROD);
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED);
   }
@@ -77,7 +79,7 @@ class PutTogetherModelTest {
     assertThat(model.answer().headline()).isEqualTo("Taken back");
     assertThat(model.answer().small())
         .doesNotContain("Taken back")
-        .endsWith("Cylinder 5, exhaust, pushrod is still empty.");
+        .endsWith("Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
   }
 
   @Test
@@ -86,12 +88,12 @@ class PutTogetherModelTest {
     fit("pushrod@3EX", "5EX");
     model.act(Action.UNDO);
     assertThat(model.answer().small())
-        .endsWith(
-            "Cylinder 5, exhaust, pushrod: "
+        .contains(
+            "Recorded as in: "
                 + sample.part("pushrod@5EX").code(SampleJob.ENGINE).typed()
-                + " is still in it.");
+                + " in cylinder 5, exhaust, pushrod.");
     model.act(Action.UNDO);
-    assertThat(model.answer().small()).endsWith("Cylinder 5, exhaust, pushrod is still empty.");
+    assertThat(model.answer().small()).endsWith("Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
   }
 
   @Test
@@ -293,8 +295,12 @@ class PutTogetherModelTest {
     model.choose(Mode.WHERE_DOES_THIS_GO);
     model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
-    model.tap(sample.spot("5EX"));
-    assertThat(model.answer().lines()).isEmpty();
+    assertThat(model.here()).as("its place is ringed").contains(place("pushrod@3EX"));
+    assertThat(model.tap(place("pushrod@5EX"))).contains(Cue.STOP);
+    assertThat(model.stop()).as("nothing waits").isEmpty();
+    assertThat(model.answer().lines()).contains("From: 3 EX");
+    model.choose(Mode.WHERE_DOES_THIS_GO);
+    model.tap(place("pushrod@5EX"));
     assertThat(model.answer().small()).contains("cylinder 5, exhaust, pushrod");
     assertThat(sample.job.history()).hasSize(before);
   }
@@ -319,7 +325,7 @@ class PutTogetherModelTest {
     model.scan(sample.read(sample.card("3EX")));
     assertThat(model.answer().headline()).isEqualTo("Not kept");
     assertThat(model.answer().small()).isEqualTo("The disk is full. Make room, then scan again.");
-    assertThat(model.missing()).isEqualTo(74);
+    assertThat(new ToFit(sample.job).places().size()).isEqualTo(74);
     sample.logbook.fail("");
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
   }
@@ -349,5 +355,43 @@ class PutTogetherModelTest {
     model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(sample.job.state().standingStop()).isEmpty();
     assertThat(model.stop()).isEmpty();
+  }
+
+  private static Place place(String key) {
+    return Place.find(key).orElseThrow();
+  }
+
+  @Test
+  void aPartThatCannotGoInNowSaysSoAtOnce() {
+    new Handling(sample.job).offForWashing(sample.part("pushrod@3EX").item(), 2);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.ASK);
+    assertThat(model.halves().orElseThrow().place().large()).isEqualTo("Not yet: washing");
+    model.scan(sample.read(sample.tag("pushrod@5EX")));
+    assertThat(model.dueHalves().place().large()).isEqualTo("Now scan the place card");
+  }
+
+  @Test
+  void aSlipLeavesTheRingAndTheWayRoundOfWhatWaits() {
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    model.scan(sample.read("0012 47"));
+    assertThat(model.halves()).isEmpty();
+    assertThat(model.here()).contains(place("pushrod@3EX"));
+    assertThat(model.dueHalves().held()).contains(sample.part("pushrod@3EX"));
+    assertThat(model.dueHalves().question()).isEqualTo("A tap fits the 3 EX pushrod");
+  }
+
+  @Test
+  void aCodeThatTheStopShowsIsNoProofOfWhatIsInTheHand() {
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(CopiedCode.isShown(model, sample.read(sample.tag("pushrod@5EX")))).isFalse();
+    model.scan(sample.read(sample.card("5EX")));
+    assertThat(CopiedCode.isShown(model, sample.read(sample.tag("pushrod@5EX")))).isTrue();
+    assertThat(CopiedCode.isShown(model, sample.read(sample.tag("pushrod@7EX")))).isFalse();
+  }
+
+  @Test
+  void aPlaceCardProposesWhatGoesInNext() {
+    model.scan(sample.read(sample.card("3EX")));
+    assertThat(model.here()).as("under rocker and pushrod").contains(place("lifter@3EX"));
   }
 }

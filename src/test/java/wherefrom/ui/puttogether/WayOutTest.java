@@ -16,6 +16,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -47,6 +48,17 @@ class WayOutTest {
     return sample.state("pushrod@3EX");
   }
 
+  /** To clear a part and to fit it are two acts: it is in the hand, and its card is scanned. */
+  private void clearedThenFitted() {
+    assertThat(model.stop()).isEmpty();
+    assertThat(state()).isEqualTo(PlaceState.OUT);
+    assertThat(model.waiting()).isZero();
+    assertThat(sample.job.state().standingStop()).as("until it is judged again").isPresent();
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    fitted();
+  }
+
   private void fitted() {
     assertThat(model.stop()).isEmpty();
     assertThat(model.answer().cue()).contains(Cue.RIGHT);
@@ -63,12 +75,11 @@ class WayOutTest {
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.FOUND);
     long before = entries();
-    assertThat(model.isHere(WayOut.FOUND)).contains(Cue.RIGHT);
-    fitted();
-    assertThat(entries()).as("one act").isEqualTo(before + 1);
+    assertThat(model.isHere(WayOut.FOUND)).isEmpty();
+    clearedThenFitted();
+    assertThat(entries()).as("two acts").isEqualTo(before + 2);
     model.act(wherefrom.parts.Action.UNDO);
-    assertThat(model.stop()).isPresent();
-    assertThat(state()).isEqualTo(PlaceState.MISSING);
+    assertThat(state()).isEqualTo(PlaceState.OUT);
   }
 
   @Test
@@ -76,8 +87,8 @@ class WayOutTest {
     new Handling(sample.job).offForWashing(pushrod, 2);
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_WASHING);
-    assertThat(model.isHere(WayOut.BACK_FROM_WASHING)).contains(Cue.RIGHT);
-    fitted();
+    assertThat(model.isHere(WayOut.BACK_FROM_WASHING)).isEmpty();
+    clearedThenFitted();
   }
 
   @Test
@@ -85,8 +96,8 @@ class WayOutTest {
     new MachineShop(sample.job).send(1, List.of(pushrod), "measure run-out");
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);
-    assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).contains(Cue.RIGHT);
-    fitted();
+    assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).isEmpty();
+    clearedThenFitted();
   }
 
   @Test
@@ -101,11 +112,10 @@ class WayOutTest {
     shell.scan(caps.read(caps.tag("rod-shell@R4L")));
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.STOP);
     assertThat(shell.stopped().first()).isEqualTo(WayOut.CAP_WAS_OFF);
-    assertThat(shell.isHere(WayOut.CAP_WAS_OFF)).contains(Cue.RIGHT);
+    assertThat(shell.isHere(WayOut.CAP_WAS_OFF)).isEmpty();
     assertThat(caps.state("rod-cap@R4L")).isEqualTo(PlaceState.OUT);
+    assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.RIGHT);
     assertThat(caps.state("rod-shell@R4L")).isEqualTo(PlaceState.FITTED);
-    shell.act(wherefrom.parts.Action.UNDO);
-    assertThat(caps.state("rod-cap@R4L")).as("one act").isEqualTo(PlaceState.FITTED);
   }
 
   @Test
@@ -117,8 +127,8 @@ class WayOutTest {
     assertThat(model.again()).contains(Cue.STOP);
     assertThat(sample.job.history()).hasSize(before);
     new Deciding(sample.job).decide(pushrod, Decision.REUSE, "measured good");
-    assertThat(model.again()).contains(Cue.RIGHT);
-    fitted();
+    assertThat(model.again()).isEmpty();
+    clearedThenFitted();
   }
 
   @Test
@@ -147,7 +157,7 @@ class WayOutTest {
       new Planning(sample.job).answer(next, Look.PASS, "");
       model.again();
     }
-    fitted();
+    clearedThenFitted();
   }
 
   private void fittedBut() {
@@ -169,7 +179,7 @@ class WayOutTest {
   void aFittedPartThatSomethingStandsAgainstIsTakenOut() {
     fittedBut();
     int before = sample.job.history().size();
-    model.tookOut();
+    model.leave(PutTogether::tookOut);
     assertThat(sample.job.history()).hasSize(before + 1);
     assertThat(state()).isEqualTo(PlaceState.OUT);
     assertThat(model.stop()).isEmpty();
@@ -227,8 +237,11 @@ class WayOutTest {
           window.press("Decide");
           window.press("Reuse");
           window.press("measured good");
+          window.press("Reuse it all the same");
           assertThat(window.shell.current()).isInstanceOf(PutTogetherScreen.class);
-          assertThat(window.words()).contains("RIGHT PLACE", "3 EX pushrod");
+          assertThat(window.words()).contains("Now scan the place card");
+          assertThat(sample.record("pushrod@3EX").where().state()).isEqualTo("out");
+          window.scan(sample.card("3EX"));
           return window;
         });
     assertThat(sample.record("pushrod@3EX").where().state()).isEqualTo("fitted");
