@@ -37,6 +37,7 @@ public final class PutTogether {
 
   /** Whether a part was right until the person said that it is in turned. */
   private boolean saidTurned;
+
   private FitOutcome last = new FitOutcome.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */

@@ -18,7 +18,6 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
-import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.takeapart.PartName;
