@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.files.TableFile;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostState;
@@ -61,7 +62,11 @@ final class MoneyCommands {
     String note = call.text("--note");
     return said(
         book.begin(
-            Locale.getDefault(), () -> book.note(line, what, about, state, amount, plan, note)));
+            here(bench), () -> book.note(line, what, about, state, amount, plan, note)));
+  }
+
+  private static Locale here(OpenedJob bench) {
+    return HomeCountry.of(Locale.getDefault(), bench.state().units());
   }
 
   private static CostState state(Call call) throws BadInput {
@@ -102,7 +107,7 @@ final class MoneyCommands {
         .tells(
             (bench, call) -> {
               MoneyBook book = new MoneyBook(bench.job());
-              String usual = book.tender(Locale.getDefault()).letters();
+              String usual = book.tender(here(bench)).letters();
               int percent = call.number("--contingency", MoneyBook.CONTINGENCY, 0, 100);
               String currency = call.find("--currency").orElse(usual);
               return said(book.setBudget(call.get(AMOUNT), percent, currency));
@@ -126,9 +131,9 @@ final class MoneyCommands {
       return answer.only(
           said(
               book.begin(
-                  Locale.getDefault(), () -> book.setPrice(Article.read(what.get()), amount))));
+                  here(bench), () -> book.setPrice(Article.read(what.get()), amount))));
     }
-    JobCurrency tender = book.tender(Locale.getDefault());
+    JobCurrency tender = book.tender(here(bench));
     book.prices()
         .forEach((name, price) -> answer.row(new MoneyRows.Price(name.words(), price, tender)));
     return Status.RIGHT;

@@ -54,9 +54,13 @@ final class CoverPage {
     double least = Math.max(size, 6);
     page.words(x, Flow.TOP + 20.6, page.shorten(record.job(), least, true, room), least, true);
     String days =
-        record.engine() + ". " + DAY.format(record.begun()) + " to " + DAY.format(record.asOf());
+        record.engine() + ". " + days(DAY.format(record.begun()), DAY.format(record.asOf()));
     page.words(x, Flow.TOP + 28, page.shorten(days, 3.8, false, room), 3.8, false);
     flow.to(Flow.TOP + HEAD + 3);
+  }
+
+  private static String days(String first, String last) {
+    return first.equals(last) ? first : first + " to " + last;
   }
 
   private void engine(EngineArt art) throws IOException {

@@ -51,6 +51,14 @@ enum Kind {
     return Arrays.stream(values()).filter(kind -> kind.key.equals(key)).findFirst().orElseThrow();
   }
 
+  /** Whether a machine shop works it over; the others are only ever replaced. */
+  boolean isWorked() {
+    return switch (this) {
+      case ROCKER, LIFTER, VALVE, PISTON, ROD, ROD_CAP, MAIN_CAP -> true;
+      default -> false;
+    };
+  }
+
   boolean isShell() {
     return this == ROD_SHELL || this == MAIN_SHELL;
   }

@@ -135,7 +135,8 @@ final class Story {
       case ON_PURPOSE -> !word(act).stops() || referee.maySay(act.piece(), act.slot());
       case DECIDE ->
           !is(act, State.RETIRED)
-              && !(act.answer().equals("REUSE") && referee.isBanned(act.piece()));
+              && !(act.answer().equals("REUSE") && referee.isBanned(act.piece()))
+              && (!act.answer().equals("MACHINE") || scene.piece(act.piece()).kind.isWorked());
       case CHECK -> referee.checks().containsKey(act.what());
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();

@@ -23,6 +23,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Ban;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.text.Words;
 
 /**
  * Reuse, machine or replace, from what the rules, the looks and the readings say, in this order: a
@@ -121,7 +122,13 @@ final class Proposals {
             ? " Measure it."
             : look == Look.SUSPECT ? " Ask someone who knows." : "";
     return new Reason(
-        title + " " + part.kind().word() + ": " + look.word() + "." + next,
+        Words.capital(part.kind().word())
+            + ": "
+            + title
+            + (title.endsWith("?") ? " " : ": ")
+            + look.word()
+            + "."
+            + next,
         check.map(Check::source).orElse(Sources.PRACTICE));
   }
 

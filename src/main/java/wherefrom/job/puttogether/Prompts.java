@@ -67,7 +67,7 @@ record Prompts(
     if (hand.stop().isEmpty()) {
       return "There is no question to answer yes to.";
     }
-    return never.orElse("Choose a reason first: scan NEXT until it is named.");
+    return never.orElse("First choose a reason: scan the card NEXT until yours is marked.");
   }
 
   /** What to say to a code of a basket, which no part is fitted with. */

@@ -16,6 +16,7 @@ import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 
 /** What was not checked: it stands first in the record. */
 final class RecordUnchecked {
@@ -77,7 +78,10 @@ final class RecordUnchecked {
         .map(
             one ->
                 row(
-                    what + ": " + one.getValue().size() + " " + one.getKey().plural(),
+                    what
+                        + ": "
+                        + Words.count(
+                            one.getValue().size(), one.getKey().word(), one.getKey().plural()),
                     one.getValue().stream().map(Place::figures).collect(Collectors.joining(", ")),
                     ""))
         .toList();

@@ -50,7 +50,7 @@ final class CrankRules {
               .from(Sources.TM_237_BEARINGS)
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
-              .first("journals", ALL, SHELLS, "Did it reach the bearings? Look at every journal.")
+              .first("journals", ALL, SHELLS, "Did grit reach the bearings? Look at every journal.")
               .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
               .after("pump", "Open and look at the oil pump and its pickup.")
               .after(KnownCheck.FILTER_CUT.id(), "Cut the filter open; fit a new one."),

@@ -56,6 +56,9 @@ final class ChangesModel {
           ChangeKind.VALVE_REPLACED,
           ChangeKind.ROD_REPLACED);
 
+  private static final Set<ChangeKind> NEW_CAMS =
+      EnumSet.of(ChangeKind.NEW_FLAT_CAM, ChangeKind.CAM_REGROUND, ChangeKind.NEW_ROLLER_CAM);
+
   private final OpenJob job;
   private final Planning planning;
 
@@ -72,8 +75,13 @@ final class ChangesModel {
   List<ChangeKind> kinds(Group group) {
     Setting setting = planning.setting();
     return Arrays.stream(ChangeKind.values())
-        .filter(kind -> group(kind) == group && kind.isOffered(setting))
+        .filter(kind -> isIn(kind, group) && kind.isOffered(setting))
         .toList();
+  }
+
+  /** A cam is work and a new part: it is looked for under both. */
+  private static boolean isIn(ChangeKind kind, Group group) {
+    return group(kind) == group || (group == Group.NEW_PART && NEW_CAMS.contains(kind));
   }
 
   private static Group group(ChangeKind kind) {

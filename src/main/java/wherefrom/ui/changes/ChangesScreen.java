@@ -57,7 +57,7 @@ public final class ChangesScreen extends ListPage implements Scannable {
     rows.add(
         key(
             "Everything that applies: " + model.standing().size(),
-            touch().brief("Forbidden, must be new, to be checked", ""),
+            touch().brief("What is forbidden, must be new, or wants a check", ""),
             () -> open(() -> StandingScreen.all(context))));
     model.made().forEach(change -> rows.add(row(change)));
     return rows;

@@ -61,7 +61,7 @@ public final class ConsequenceScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     check().flatMap(StandingRule::answer).ifPresent(given -> rows.addAll(answered(given)));
-    rows.addAll(said(Words.capital(consequence.headline()), consequence.sentence()));
+    rows.addAll(said(Words.capital(consequence.headline()), RuleRows.further(consequence)));
     if (!consequence.whereWords().isEmpty()) {
       rows.addAll(said("Where", Words.sentence(consequence.whereWords())));
     }

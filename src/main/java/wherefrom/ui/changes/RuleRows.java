@@ -43,6 +43,13 @@ final class RuleRows {
 
   /** Large text leaves room for the heading alone; all the rest is one press away. */
   private static List<String> lines(ScreenContext context, Consequence consequence) {
-    return List.of(context.touch().brief(consequence.sentence(), ""));
+    return List.of(context.touch().brief(further(consequence), ""));
+  }
+
+  /** What its sentence says beyond its headline; empty where that is all. */
+  static String further(Consequence consequence) {
+    String sentence = consequence.sentence();
+    boolean same = Words.withoutStop(sentence).equalsIgnoreCase(consequence.headline());
+    return same ? "" : sentence;
   }
 }

@@ -1,7 +1,9 @@
 package wherefrom.ui.files;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -46,6 +48,44 @@ final class FilesModel {
 
   void go(Path other) {
     folder = other;
+  }
+
+  /**
+   * Goes to a folder that was typed, whole or from where one is.
+   *
+   * @return what is wrong with it, in a sentence; empty where it is there now
+   */
+  Optional<String> goTyped(String typed) {
+    try {
+      Path wanted = folder.resolve(typed.strip()).normalize();
+      if (Files.isDirectory(wanted)) {
+        folder = wanted;
+        return Optional.empty();
+      }
+      return Optional.of("There is no folder " + wanted + ". Check the spelling.");
+    } catch (InvalidPathException e) {
+      return Optional.of("\"" + typed + "\" is not the name of a folder.");
+    }
+  }
+
+  /**
+   * Makes a folder here and goes there.
+   *
+   * @return what is wrong, in a sentence; empty where it was made
+   */
+  Optional<String> make(String name) {
+    try {
+      Path fresh = folder.resolve(name.strip()).normalize();
+      if (name.isBlank() || !folder.equals(fresh.getParent())) {
+        return Optional.of("Give the folder a plain name.");
+      }
+      folder = Files.createDirectory(fresh);
+      return Optional.empty();
+    } catch (FileAlreadyExistsException e) {
+      return Optional.of("There is a folder or file " + name.strip() + " already.");
+    } catch (IOException | InvalidPathException e) {
+      return Optional.of("The folder " + name.strip() + " cannot be made here.");
+    }
   }
 
   Optional<Path> findAbove() {

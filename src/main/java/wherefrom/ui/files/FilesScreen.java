@@ -6,16 +6,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 
 /** Asks for a folder or a file, by touch. */
 public final class FilesScreen extends Page {
@@ -35,18 +39,38 @@ public final class FilesScreen extends Page {
     this.done = done;
     here = context.touch().small("");
     list = Pager.list(context.touch(), this::row);
-    HBox row =
-        Panes.row(
-            context.scale(),
-            context.touch().key("Folder above", this::up),
-            context.touch().key("Other drive", this::drives));
-    if (folderWanted) {
-      row.getChildren()
-          .add(
-              Panes.grow(
-                  context.touch().tag("Choose this folder", "", () -> choose(model.folder()))));
+    lay(Panes.column(context.scale(), here, list, foot(folderWanted)));
+  }
+
+  private Region foot(boolean folderWanted) {
+    List<KeyRow.Act> acts =
+        new ArrayList<>(
+            List.of(
+                act("Folder above", this::up),
+                act("Other drive", this::drives),
+                act("Type a path", this::typePath)));
+    if (!folderWanted) {
+      return KeyRow.of(context, 1, acts);
     }
-    lay(Panes.column(context.scale(), here, list, row));
+    acts.add(act("New folder", this::newFolder));
+    TagKey tag = context.touch().tag("Choose this folder", "", () -> choose(model.folder()));
+    return new Foot(context, tag, KeyRow.of(context, 1, acts));
+  }
+
+  private void typePath() {
+    open(
+        () ->
+            new TextEntryScreen(
+                context, "Which folder?", model.folder().toString(), typed -> went(model.goTyped(typed))));
+  }
+
+  private void newFolder() {
+    open(() -> new TextEntryScreen(context, "Name of the folder", "", name -> went(model.make(name))));
+  }
+
+  private void went(Optional<String> fault) {
+    fault.ifPresent(context::say);
+    refresh();
   }
 
   /** Asks for a folder, beginning at one that has to do with it. */
@@ -87,7 +111,7 @@ public final class FilesScreen extends Page {
   }
 
   private Region row(FilesModel.Line line) {
-    String words = line.folder() ? line.words() + " (folder)" : line.words();
+    String words = line.folder() ? line.words() + " /" : line.words();
     return context.touch().key(words, () -> press(line)).left();
   }
 
@@ -140,6 +164,9 @@ public final class FilesScreen extends Page {
     here.setWords(model.folder().toString());
     try {
       list.setItems(model.list());
+      if (model.list().isEmpty()) {
+        here.setWords(model.folder() + ": nothing in it to choose");
+      }
     } catch (IOException | SecurityException e) {
       list.setItems(List.of());
       context.say("This folder cannot be read: " + model.folder() + ".");

@@ -14,7 +14,13 @@ final class LastPlace {
         .settings()
         .lastSaved()
         .filter(Files::isDirectory)
-        .orElseGet(() -> Path.of(System.getProperty("user.home", "")));
+        .orElseGet(() -> usual(Path.of(System.getProperty("user.home", ""))));
+  }
+
+  /** Where people look for what they saved: their documents, else their own folder. */
+  static Path usual(Path home) {
+    Path documents = home.resolve("Documents");
+    return Files.isDirectory(documents) ? documents : home;
   }
 
   /** The next question begins in this folder. */

@@ -102,7 +102,7 @@ final class BetweenModel {
       case DECIDE -> decide();
       case AWAY -> counted(kind, away(), "away", "all are here", here());
       case MONEY -> money();
-      case NUMBERS -> new Area(kind, Workings.all().size() + " workings", 0, -1);
+      case NUMBERS -> new Area(kind, Workings.all().size() + " calculations", 0, -1);
       case TORQUE -> torque();
       case TIMING -> timing();
       case RECORD -> record();

@@ -144,7 +144,7 @@ final class JobHomeModel {
   List<Count> counts() {
     List<Count> counts = new ArrayList<>();
     add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
-    add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "in, but");
+    add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "not cleared");
     add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");

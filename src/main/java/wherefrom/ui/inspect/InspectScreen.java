@@ -70,7 +70,7 @@ public final class InspectScreen extends Page implements Scannable {
             one ->
                 tag.setWords(
                     "Next: " + Named.title(context.state(), one.subject()),
-                    dirty == 0 ? "" : touch().brief("before washing: " + dirty, "")));
+                    dirty == 0 ? "" : touch().brief(dirty + " to look at before washing", "")));
     List<KeyRow.Act> acts = new ArrayList<>();
     acts.add(act("Not looked at", this::unlooked));
     if (!model.doubtful().isEmpty()) {

@@ -22,10 +22,10 @@ final class MeasuredLines {
   /** The guard band of the decision rule, {@link Acceptance#GUARD_FACTOR}. */
   private static final Line BEHIND =
       new Line(
-          "After ±",
-          "the standard uncertainty u; judged with "
+          "The figure after ±",
+          "is the standard uncertainty. A limit must be "
               + Acceptance.GUARD_FACTOR
-              + " u (ISO 14253-1)");
+              + " times that away (ISO 14253-1).");
 
   private MeasuredLines() {}
 

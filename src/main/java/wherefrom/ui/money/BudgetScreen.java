@@ -43,9 +43,9 @@ public final class BudgetScreen extends Page {
         context
             .touch()
             .brief(
-                "15 to 20 % is a common reserve (from memory, no source). Is the total above"
+                "Many lay by 15 to 20 % (no published source). Is the total above"
                     + " a good used engine's price? Think again first.",
-                "15 to 20 % is common (from memory, no source)."));
+                "Many lay by 15 to 20 % (no published source)."));
   }
 
   private void askLimit() {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import wherefrom.job.OpenJob;
 import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
@@ -41,6 +42,9 @@ final class MoneyModel {
           "freight",
           "oil, filter, consumables",
           "other");
+
+  /** So many things without a price are named. */
+  private static final int NAMED = 3;
 
   /** One of the sums that make up the total, or beside it. */
   record Sum(String words, Money money) {}
@@ -99,7 +103,28 @@ final class MoneyModel {
 
   /** The budget in a sentence. */
   String sentence() {
-    return budget().currency().isEmpty() ? "No amount is noted yet." : budget().sentence();
+    Budget budget = budget();
+    if (budget.currency().isEmpty()) {
+      return withUnpriced("No amount is noted yet.");
+    }
+    return unpriced().isEmpty() ? budget.sentence() : withUnpriced(budget.sentenceAtLeast());
+  }
+
+  /** What is decided or planned to be bought and counts nothing yet, as no price is typed. */
+  List<CostItem> unpriced() {
+    return book().toBuy().stream().filter(item -> !item.priced()).toList();
+  }
+
+  /** {@code …. No price yet: 16 lifters, 1 cam.} */
+  private String withUnpriced(String sentence) {
+    String things =
+        unpriced().stream()
+            .limit(NAMED)
+            .map(item -> item.pieces() + " × " + item.what().words())
+            .collect(Collectors.joining(", "));
+    int more = unpriced().size() - NAMED;
+    String rest = more > 0 ? " and " + more + " more" : "";
+    return things.isEmpty() ? sentence : sentence + " No price yet: " + things + rest + ".";
   }
 
   /** What can be noted: the tracked kinds, then services. */

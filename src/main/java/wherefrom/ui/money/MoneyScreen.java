@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.files.TableFile;
@@ -34,7 +35,7 @@ public final class MoneyScreen extends Page {
 
   public MoneyScreen(ScreenContext context) {
     super(context, "Money");
-    model = new MoneyModel(context.getJob(), Locale.getDefault());
+    model = new MoneyModel(context.getJob(), HomeCountry.of(Locale.getDefault(), context.state().units()));
     asking = new CostLineAsking(context, model);
     total = touch().heading("");
     rows = Pager.list(context.touch(), row -> row);
@@ -97,7 +98,7 @@ public final class MoneyScreen extends Page {
           ListRow.told(
               context.touch(),
               "No cost is noted",
-              "Set the budget. Type part prices. Note what is quoted and paid."));
+              "Type part prices. Note what is quoted and paid."));
     }
     return lines;
   }

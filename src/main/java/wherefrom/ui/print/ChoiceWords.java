@@ -34,7 +34,7 @@ final class ChoiceWords {
     return parts.match(
         all -> "the tags of all parts",
         kind -> "tags of the " + kind.kind().plural(),
-        unprinted -> "tags not printed yet",
+        unprinted -> "new tags",
         one ->
             job.findPart(one.item())
                 .map(part -> "the tag of " + part.part().words())

@@ -34,7 +34,7 @@ public final class NudgeScreen extends Page {
                 touch.key("Up", () -> move(0, -1)),
                 touch.key("Down", () -> move(0, 1)),
                 touch.key("Right", () -> move(1, 0))));
-    view = Panes.column(context.scale(), now, keys, touch.key("Not moved", this::reset));
+    view = Panes.column(context.scale(), now, keys, touch.key("Back to 0", this::reset));
     if (!touch.isLarge()) {
       view.getChildren().add(0, how);
     }

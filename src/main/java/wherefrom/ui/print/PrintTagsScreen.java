@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.scene.layout.Region;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.files.FileNames;
 import wherefrom.job.print.Nudge;
 import wherefrom.job.print.PrintOrder;
@@ -62,7 +63,7 @@ public final class PrintTagsScreen extends Page {
     Touch touch = context.touch();
     model =
         new PrintTagsModel(
-            context.getJob(), context.services().printer(), choice, Locale.getDefault());
+            context.getJob(), context.services().printer(), choice, HomeCountry.of(Locale.getDefault(), context.state().units()));
     choices = new PrintChoices(context, model, this::shown);
     what = AskKey.key(touch, "What", choices::what);
     stock = AskKey.key(touch, "Stock", choices::stock);
@@ -71,8 +72,8 @@ public final class PrintTagsScreen extends Page {
     actions =
         touch.key(
             touch.brief("Action cards", "Actions"), () -> chosen(new TagChoice.ActionCards()));
-    start = touch.key("Start", this::chooseStart);
-    nudge = touch.key("Nudge", this::chooseNudge);
+    start = touch.key("First label", this::chooseStart);
+    nudge = touch.key("Move print", this::chooseNudge);
     page = touch.key("", this::turn);
     warning = touch.small("");
     sheet = SheetView.key(context, (int) context.scale().px(SHEET_LONG_MM), this::preview);
@@ -103,8 +104,8 @@ public final class PrintTagsScreen extends Page {
     List<Choice<Runnable>> ways =
         List.of(
             new Choice<>(choices::stock, "Stock", model.stockWords()),
-            new Choice<>(this::chooseStart, "Start", "at label " + model.start()),
-            new Choice<>(this::chooseNudge, "Nudge", NudgeScreen.words(model.nudge())),
+            new Choice<>(this::chooseStart, "First label", "begins at label " + model.start()),
+            new Choice<>(this::chooseNudge, "Move print", NudgeScreen.words(model.nudge())),
             new Choice<>(this::testPage, "Test page", "outlines and a ruler"));
     context.navigator().open(() -> new ChoiceScreen<>(context, "Paper", ways, Runnable::run));
   }
@@ -149,8 +150,8 @@ public final class PrintTagsScreen extends Page {
     stock.say(model.briefStock());
     places.select(model.choice() instanceof TagChoice.PlaceCards);
     actions.select(model.choice() instanceof TagChoice.ActionCards);
-    start.setWords(model.start() == 1 ? "Start" : "Start: " + model.start());
-    nudge.setWords(model.nudge().equals(Nudge.NONE) ? "Nudge" : "Nudged");
+    start.setWords(model.start() == 1 ? "First label" : "Label " + model.start());
+    nudge.setWords(model.nudge().equals(Nudge.NONE) ? "Move print" : "Print moved");
     page.setWords(model.pageWords().isEmpty() ? "" : "Page " + model.pageWords());
     warning.setWords(model.warning());
     say();
@@ -160,7 +161,7 @@ public final class PrintTagsScreen extends Page {
 
   private void say() {
     if (model.isSaved()) {
-      tag.setWords("It is on paper", "the saved file is printed");
+      tag.setWords("Is it on paper?", "press once the saved file is printed");
     } else if (model.labels() == 0) {
       tag.setWords("All printed", "back to the work");
     } else {

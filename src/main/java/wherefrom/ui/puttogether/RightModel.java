@@ -29,6 +29,11 @@ final class RightModel {
     this.place = place;
   }
 
+  /** Whether nothing is left to fit. */
+  boolean isLast() {
+    return new ToFit(job).places().isEmpty();
+  }
+
   Place place() {
     return place;
   }

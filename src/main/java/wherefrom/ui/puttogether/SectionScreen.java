@@ -105,7 +105,7 @@ public final class SectionScreen extends Page {
   }
 
   private static String left(int missing, int fittedBut) {
-    return missing == 0 ? fittedBut + " in, but" : missing + " to fit";
+    return missing == 0 ? fittedBut + " not cleared" : missing + " to fit";
   }
 
   private Region row(ToFit.FittedBut one) {

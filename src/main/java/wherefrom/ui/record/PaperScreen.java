@@ -152,7 +152,7 @@ public final class PaperScreen extends Page {
               paper.work().write(out);
               return paper;
             },
-            (file, written) -> context.say("It is " + file + "." + warning()))
+            (file, written) -> context.say("Saved: " + file + "." + warning()))
         .ask();
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.files.FileNames;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
@@ -46,7 +47,7 @@ public final class RecordScreen extends Page {
     BuildRecord record =
         BuildRecord.of(context.getJob(), context.services().photos())
             .withPlots(RecordPlots.of(context.getJob()));
-    PaperSize size = PaperSize.usual(Locale.getDefault());
+    PaperSize size = PaperSize.usual(HomeCountry.of(Locale.getDefault(), context.state().units()));
     return new PaperScreen(
         context,
         new Paper(

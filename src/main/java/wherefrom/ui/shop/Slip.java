@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
@@ -74,7 +75,7 @@ final class Slip {
   }
 
   private ShopVisit write(Filled filled, Outgoing out) throws IOException {
-    PaperSize paper = PaperSize.usual(Locale.getDefault());
+    PaperSize paper = PaperSize.usual(HomeCountry.of(Locale.getDefault(), context.state().units()));
     context.services().reports().writeSlip(filled.slip(), paper, out);
     return filled.visit();
   }

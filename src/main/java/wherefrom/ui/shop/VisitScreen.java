@@ -66,10 +66,10 @@ public final class VisitScreen extends Page implements Scannable {
   private List<KeyRow.Act> puttingOn() {
     return List.of(
         new KeyRow.Act("Check in", () -> turn(true)),
+        new KeyRow.Act("Crank, block, heads…", () -> WorkAsking.ask(context, this::add)),
         new KeyRow.Act("Tap on the engine", this::tap),
         new KeyRow.Act("Type a code", taking::askCode),
-        new KeyRow.Act("No tag…", () -> WorkAsking.ask(context, this::add)),
-        new KeyRow.Act("Do not lose…", () -> SlipLineAsking.askSmall(context, this::add)),
+        new KeyRow.Act("Small parts…", () -> SlipLineAsking.askSmall(context, this::add)),
         new KeyRow.Act("Print the slip…", slip::print),
         new KeyRow.Act("Slip as PDF…", slip::save));
   }

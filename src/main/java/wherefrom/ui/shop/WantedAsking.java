@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -21,7 +22,7 @@ final class WantedAsking {
     CLEAN("clean", false),
     RESIZE("resize rods", ShopWork.RESIZE, false),
     VALVES("grind the valve face", ShopWork.VALVES, false),
-    FACES("grind the faces", false),
+    FACES("grind the lifter or rocker face", false),
     GUIDES("fit new guides", false),
     POLISH("polish", false),
     BORE("bore and hone to", true),
@@ -61,7 +62,7 @@ final class WantedAsking {
   private void ask() {
     List<Choice<Work>> choices = new ArrayList<>();
     for (Work work : Work.values()) {
-      choices.add(new Choice<>(work, work.words + (work.sized ? "…" : ""), ""));
+      choices.add(new Choice<>(work, Words.capital(work.words) + (work.sized ? "…" : ""), ""));
     }
     context
         .navigator()

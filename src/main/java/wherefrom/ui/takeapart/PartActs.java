@@ -10,6 +10,7 @@ import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -84,7 +85,7 @@ final class PartActs {
                   () ->
                       new ChoiceScreen<>(
                           context,
-                          "Suspect: " + model.name(part).words(),
+                          "What is suspect? " + Words.capital(model.name(part).words()),
                           choices,
                           check -> told(() -> remarks.suspect(part, check))));
         });
@@ -117,8 +118,8 @@ final class PartActs {
             () -> context.navigator().show(ScreenId.BAGS),
             "Bags and big parts",
             "what is off, in which bag"));
-    more.add(new Choice<>(this::pieces, "Pieces", "how many hang on its wire"));
-    more.add(new Choice<>(this::order, "Order", "now " + context.settings().outOrder().words()));
+    more.add(new Choice<>(this::pieces, "Several pieces, one tag", "say how many hang on its wire"));
+    more.add(new Choice<>(this::order, "Change the order", "now: " + context.settings().outOrder().words()));
     context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));
   }
 

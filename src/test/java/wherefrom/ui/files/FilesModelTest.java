@@ -30,4 +30,35 @@ class FilesModelTest {
     FilesModel model = new FilesModel(folder.resolve("gone/too"), List.of());
     assertThat(model.folder()).isEqualTo(folder.toAbsolutePath());
   }
+
+  @Test
+  void aPathCanBeTypedWholeOrFromHere() throws IOException {
+    Path inner = Files.createDirectories(folder.resolve("a/b"));
+    FilesModel model = new FilesModel(folder, List.of());
+    assertThat(model.goTyped("a")).isEmpty();
+    assertThat(model.goTyped(inner.toString())).isEmpty();
+    assertThat(model.folder()).isEqualTo(inner);
+    assertThat(model.goTyped("none")).hasValueSatisfying(
+        fault -> assertThat(fault).startsWith("There is no folder "));
+    assertThat(model.goTyped("\0")).isPresent();
+    assertThat(model.folder()).isEqualTo(inner);
+  }
+
+  @Test
+  void aFolderIsMadeHereAndNowhereElse() {
+    FilesModel model = new FilesModel(folder, List.of());
+    assertThat(model.make("../else")).isPresent();
+    assertThat(model.make(" ")).isPresent();
+    assertThat(model.make("Engine")).isEmpty();
+    assertThat(model.folder()).isEqualTo(folder.resolve("Engine")).isDirectory();
+    model.go(folder);
+    assertThat(model.make("Engine")).contains("There is a folder or file Engine already.");
+  }
+
+  @Test
+  void theFirstQuestionBeginsAtTheDocuments() throws IOException {
+    assertThat(LastPlace.usual(folder)).isEqualTo(folder);
+    Path documents = Files.createDirectory(folder.resolve("Documents"));
+    assertThat(LastPlace.usual(folder)).isEqualTo(documents);
+  }
 }

@@ -53,6 +53,6 @@ class BetweenModelTest {
     assertThat(area(sample, BetweenModel.Kind.MONEY).line()).isEqualTo("no budget yet");
     assertThat(area(sample, BetweenModel.Kind.TORQUE).line()).isEqualTo("no card yet");
     assertThat(area(sample, BetweenModel.Kind.TIMING).line()).isEqualTo("not checked");
-    assertThat(area(sample, BetweenModel.Kind.NUMBERS).line()).isEqualTo("35 workings");
+    assertThat(area(sample, BetweenModel.Kind.NUMBERS).line()).isEqualTo("35 calculations");
   }
 }

@@ -40,7 +40,9 @@ class ReadingsModelTest {
     assertThat(MeasuredLines.of(sample.job, model.result().orElseThrow()))
         .contains(
             new MeasuredLines.Line(
-                "After ±", "the standard uncertainty u; judged with 1.65 u (ISO 14253-1)"));
+                "The figure after ±",
+                "is the standard uncertainty. A limit must be 1.65 times that away (ISO"
+                    + " 14253-1)."));
   }
 
   @Test

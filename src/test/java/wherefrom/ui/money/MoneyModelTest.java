@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Decision;
+import wherefrom.job.decide.Deciding;
 import wherefrom.ui.sample.SampleJob;
 
 class MoneyModelTest {
@@ -16,5 +18,31 @@ class MoneyModelTest {
     assertThat(model.text(model.budget().limit())).isEqualTo("1500.75 EUR");
     model.setCurrency("JPY");
     assertThat(model.text(model.budget().limit())).isEqualTo("1501 JPY");
+  }
+
+  @Test
+  void nothingIsAtLeastOnceAllHasAPrice() {
+    SampleJob sample = SampleJob.apart();
+    MoneyModel money = new MoneyModel(sample.job, Locale.US);
+    money.setBudget("1200");
+    money.unpriced().forEach(item -> money.setPrice(item.what(), "10"));
+    assertThat(money.unpriced()).isEmpty();
+    assertThat(money.sentence()).doesNotContain("at least", "No price yet").contains(" left.");
+  }
+
+  @Test
+  void whatIsDecidedAndHasNoPriceIsNamedBesideTheTotal() {
+    SampleJob sample = SampleJob.apart();
+    MoneyModel money = new MoneyModel(sample.job, Locale.US);
+    assertThat(money.sentence())
+        .startsWith("No amount is noted yet. No price yet: 1 × gasket set");
+    money.setBudget("1200");
+    new Deciding(sample.job).decide(sample.part("lifter@1IN").item(), Decision.REPLACE, "worn");
+    assertThat(money.sentence())
+        .startsWith("Total at least 0.00 USD; at most 1200.00 USD left.")
+        .contains("No price yet: ");
+    assertThat(money.unpriced())
+        .extracting(item -> item.what().words())
+        .contains("lifters");
   }
 }
