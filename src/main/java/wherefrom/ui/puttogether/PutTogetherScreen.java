@@ -44,7 +44,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
         new EnginePages(
             context,
             new WorkIndex(
-                context, () -> model.dueHalves().question(), model::here, this::tap, this::scannedOnPage));
+                context,
+                () -> model.dueHalves().question(),
+                model::here,
+                this::tap,
+                this::scannedOnPage));
     engine = pages.view();
     work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
     right = new RightView(context.touch(), model, new RightKeys(context, this));
