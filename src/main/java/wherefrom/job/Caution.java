@@ -2,6 +2,8 @@ package wherefrom.job;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
+import wherefrom.parts.BigPartKind;
 
 /**
  * What can hurt a person or spoil a part, by the step where it can. The source stands beside each
@@ -42,7 +44,7 @@ public enum Caution {
       "Pull the damper at its hub, never at the ring. Put a bolt in the crank's"
           + " nose for the puller. No jaw on the ring.",
       "common practice, no source",
-      "56"),
+      "456"),
   PINCH(
       "No gloves near turning parts. Keep fingers out of bores and gears.",
       "common practice, no source",
@@ -129,6 +131,31 @@ public enum Caution {
   /** The cautions of a stage of taking apart, as {@link wherefrom.parts.PartKind#stage} counts. */
   public static List<Caution> atStage(int stage) {
     return at(Integer.toString(stage));
+  }
+
+  /** Those of a stage and of a big part that comes off then, each once. */
+  public static List<Caution> atStage(int stage, BigPartKind part) {
+    return Stream.concat(of(part).stream(), atStage(stage).stream()).distinct().toList();
+  }
+
+  /** The cautions of a big part by itself, whenever it is handled. */
+  public static List<Caution> of(BigPartKind part) {
+    return switch (part) {
+      case DAMPER -> List.of(DAMPER);
+      case CRANKSHAFT -> List.of(HOIST);
+      case CAMSHAFT, ROCKER_SHAFT, BRACKET, FLYWHEEL, TIMING_SET, DISTRIBUTOR, OWN -> List.of();
+      case HEAD,
+          EXHAUST,
+          INTAKE,
+          CARBURETOR,
+          FUEL_PUMP,
+          VALVE_COVER,
+          LIFTER_COVER,
+          WATER_PUMP,
+          FRONT_COVER ->
+          List.of(OLD_GASKETS);
+      case PAN, OIL_PUMP, REAR_SEAL -> List.of(OLD_GASKETS, USED_OIL);
+    };
   }
 
   private static List<Caution> at(String step) {

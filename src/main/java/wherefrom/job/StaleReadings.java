@@ -1,8 +1,14 @@
 package wherefrom.job;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.Spots;
+import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.rules.consequence.Change;
@@ -21,7 +27,21 @@ public final class StaleReadings {
       Map.of(
           Feature.BORE, EnumSet.of(ChangeKind.HONED),
           Feature.RINGS, EnumSet.of(ChangeKind.HONED, ChangeKind.BORED, ChangeKind.PISTONS_CHANGED),
-          Feature.CAM_JOURNAL, OTHER_CAM);
+          Feature.CAM_JOURNAL, OTHER_CAM,
+          Feature.VALVE_TIP, tipMoves());
+
+  /** What moves the valve against its rocker or its piston. */
+  private static Set<ChangeKind> tipMoves() {
+    Set<ChangeKind> moves =
+        EnumSet.of(
+            ChangeKind.HEAD_MILLED,
+            ChangeKind.DECK_MILLED,
+            ChangeKind.GASKET_THICKNESS,
+            ChangeKind.VALVE_JOB,
+            ChangeKind.PISTONS_CHANGED);
+    moves.addAll(OTHER_CAM);
+    return moves;
+  }
 
   private final EngineJob job;
 
@@ -46,6 +66,19 @@ public final class StaleReadings {
   }
 
   private boolean reaches(Change change, Subject.AFeature at) {
-    return change.where().isEmpty() || change.where().equals(at.where());
+    return change.where().isEmpty()
+        || change.where().equals(at.where())
+        || Spots.find(at.where()).filter(ValveSpot.class::isInstance).stream()
+            .map(ValveSpot.class::cast)
+            .flatMap(valve -> wheres(valve).stream())
+            .anyMatch(change.where()::equals);
+  }
+
+  /** The bank and the bore of a valve, as changes name them. */
+  private List<String> wheres(ValveSpot valve) {
+    List<String> wheres = new ArrayList<>();
+    job.layout().findBank(valve.cylinder()).map(Bank::name).ifPresent(wheres::add);
+    wheres.add(new BoreSpot(valve.cylinder()).key());
+    return wheres;
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import wherefrom.parts.BigPartKind;
 
 class CautionTest {
   @Test
@@ -28,6 +29,9 @@ class CautionTest {
   @Test
   void theDamperIsPulledAtItsHubBeforeCrankAndCamComeOut() {
     // Common practice, no source.
+    assertThat(Caution.atStage(4, BigPartKind.DAMPER)).contains(Caution.DAMPER).doesNotHaveDuplicates();
+    assertThat(Caution.of(BigPartKind.CRANKSHAFT)).containsExactly(Caution.HOIST);
+    assertThat(Caution.of(BigPartKind.HEAD)).containsExactly(Caution.OLD_GASKETS);
     assertThat(Caution.atStage(5)).contains(Caution.DAMPER);
     assertThat(Caution.atStage(6)).contains(Caution.DAMPER, Caution.HOT_PARTS);
   }
@@ -39,6 +43,8 @@ class CautionTest {
       boolean shown =
           Caution.atOil().contains(caution)
               || Caution.atFirstStart().contains(caution)
+              || Caution.atCastings().contains(caution)
+              || Caution.beforeTeardown().contains(caution)
               || caution == Caution.TORQUE;
       for (int stage = 0; stage <= 6; stage++) {
         shown |= Caution.atStage(stage).contains(caution);

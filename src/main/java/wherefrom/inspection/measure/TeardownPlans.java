@@ -26,12 +26,12 @@ final class TeardownPlans {
           ReadingPlan.of(Feature.COMPRESSION, "leak-down", "Leak-down", Shape.LEAK)
               .at(Station.in(PRESSURE, "supply", "Regulated pressure, such as 80 psi"))
               .at(Station.in(PRESSURE, "held", "Pressure that the cylinder holds"))
-              .how("Top dead center of compression. Hold the crank: it can turn.")
+              .how("Top dead center of compression. Air slowly: the crank can turn. No wrench on it.")
               .between(Unit.PSI, 0, 200)
               .source(Sources.AC_43),
           ReadingPlan.of(Feature.COMPRESSION, "leak-percent", "Leak-down in percent", Shape.VALUE)
               .at(Station.in(UnitChoice.PERCENT, "leak", "What the tester shows"))
-              .how("For a tester that shows percent. Hold the crank: it can turn.")
+              .how("For a tester that shows percent. The crank can turn: no wrench on it.")
               .between(Unit.PERCENT, 0, 100)
               .source(Sources.TM_230),
           oil("oil-cold-idle", "Oil pressure, cold, idle", "Engine cold, at idle"),

@@ -92,7 +92,18 @@ public final class Bags {
     if (filled.bigPart() != 0 && book().findBigPart(filled.bigPart()).isEmpty()) {
       return Optional.of("This job has no big part " + filled.bigPart() + ".");
     }
-    return holeFault(filled.holes());
+    return isRenamedAway(filled)
+        ? Optional.of("It is at the machine shop by this name. Mend it when it is back.")
+        : holeFault(filled.holes());
+  }
+
+  /** The slip goes by its name. */
+  private boolean isRenamedAway(BagFilled filled) {
+    return book()
+        .findBag(filled.number())
+        .filter(bag -> bag.where() == Whereabouts.AT_SHOP)
+        .filter(bag -> !bag.filled().what().equals(filled.what()))
+        .isPresent();
   }
 
   private static Optional<String> holeFault(List<BoltHole> holes) {

@@ -69,8 +69,12 @@ public final class Castings {
 
     /** Whether a test speaks against it and nobody has decided, or a test is left. */
     public boolean isOpen() {
-      boolean doubted = worst().compareTo(Look.PASS) > 0;
-      return countOpen() > 0 || (doubted && decision.isEmpty());
+      return countOpen() > 0 || isDoubted();
+    }
+
+    /** Whether a test speaks against it and nobody has decided since. */
+    public boolean isDoubted() {
+      return worst().compareTo(Look.PASS) > 0 && decision.isEmpty();
     }
   }
 

@@ -13,10 +13,12 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.inspect.Castings;
 import wherefrom.job.inspect.DebrisBook;
 import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Place;
 import wherefrom.rules.debris.ReachedMains;
+import wherefrom.text.Words;
 
 /** What is still to be seen to before the engine is started for the first time. */
 public final class FirstStart {
@@ -59,6 +61,7 @@ public final class FirstStart {
     List<Point> points = new ArrayList<>();
     points.addAll(fittedBut());
     points.addAll(checks());
+    points.addAll(castings());
     if (new DebrisBook(job).map().mains() == ReachedMains.OPEN) {
       points.add(
           new Point(
@@ -81,6 +84,21 @@ public final class FirstStart {
             .map(
                 one ->
                     new Point("Fitted, but", one.place().words() + ": " + one.sentence(), "", true))
+            .toList();
+  }
+
+  /** Block and heads that a test speaks against, and nobody has decided about since. */
+  private List<Point> castings() {
+    return new Castings(job)
+        .list().stream()
+            .filter(Castings.Casting::isDoubted)
+            .map(
+                one ->
+                    new Point(
+                        "Casting not decided",
+                        Words.sentence(one.words() + ": a test says " + one.worst().word()),
+                        Sources.PRACTICE,
+                        true))
             .toList();
   }
 

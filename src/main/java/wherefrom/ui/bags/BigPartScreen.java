@@ -1,5 +1,6 @@
 package wherefrom.ui.bags;
 
+import wherefrom.ui.takeapart.CautionScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Subject;
+import wherefrom.job.Caution;
 import wherefrom.job.bags.Bag;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartRecord;
@@ -191,6 +193,10 @@ public final class BigPartScreen extends Page implements Scannable {
     }
     if (!part.isOn() && part.where() != Whereabouts.LOST) {
       acts.add(act("Lost", () -> move(Whereabouts.LOST)));
+    }
+    List<Caution> cautions = Caution.of(part.part().name().kind());
+    if (!cautions.isEmpty()) {
+      acts.add(act("Care!", () -> open(() -> new CautionScreen(context, cautions))));
     }
     acts.add(act("Torque cards", () -> context.navigator().show(ScreenId.TORQUE)));
     acts.add(

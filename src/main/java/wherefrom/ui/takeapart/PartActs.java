@@ -1,5 +1,6 @@
 package wherefrom.ui.takeapart;
 
+import wherefrom.job.bags.BigPartRecord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,6 +98,11 @@ final class PartActs {
 
   void sources() {
     context.navigator().open(() -> new CautionScreen(context, model.cautions()));
+  }
+
+  /** The cautions while a big part comes off. */
+  void sources(BigPartRecord lead) {
+    context.navigator().open(() -> new CautionScreen(context, model.cautions(lead)));
   }
 
   /** What has no key of its own. */

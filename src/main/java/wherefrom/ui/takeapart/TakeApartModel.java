@@ -1,11 +1,13 @@
 package wherefrom.ui.takeapart;
 
+import wherefrom.parts.BigPartKind;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import wherefrom.job.Caution;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.LogbookException;
@@ -100,6 +102,14 @@ final class TakeApartModel {
   /** What can hurt a person or spoil a part at this step, each with its source. */
   List<Caution> cautions() {
     return next().map(part -> Caution.atStage(part.part().kind().stage())).orElseGet(List::of);
+  }
+
+  /** The same while a big part comes off. */
+  List<Caution> cautions(BigPartRecord lead) {
+    BigPartKind kind = lead.part().name().kind();
+    return next()
+        .map(part -> Caution.atStage(part.part().kind().stage(), kind))
+        .orElseGet(() -> Caution.of(kind));
   }
 
   /** Takes a scanned or typed code and says what to sound. */

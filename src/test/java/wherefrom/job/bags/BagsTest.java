@@ -88,6 +88,17 @@ class BagsTest {
     assertThat(bag(1).where()).isEqualTo(Whereabouts.OUT);
   }
 
+  /** The machine shop's slip goes by the name. */
+  @Test
+  void aBagThatIsAtTheShopKeepsItsName() {
+    bags.fill(headBolts(1, 10));
+    bags.move(1, Whereabouts.AT_SHOP, 0, "");
+    BagFilled other = new BagFilled(1, "studs", 0, "", 10, List.of(), "", AtAssembly.NOT_SAID);
+    assertThat(bags.mend(other)).isInstanceOf(BagOutcome.Refused.class);
+    assertThat(bags.mend(headBolts(1, 9))).isInstanceOf(BagOutcome.Logged.class);
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.AT_SHOP);
+  }
+
   @Test
   void aWordMendedOfABagThatIsUsedUpLeavesItUsedUp() {
     bags.fill(headBolts(1, 10));
@@ -109,7 +120,7 @@ class BagsTest {
     assertThat(book.find(book.bag(7).digits())).isEqualTo(new CodeLookup.ABag(7, Optional.empty()));
     bags.fill(headBolts(7, 10));
     assertThat(
-            new TagBook(job.state(), engine -> Optional.empty()).find(book.bag(7).typed()).words())
+            new TagBook(job.state(), engine -> Optional.empty()).find(book.bag(7).digits()).words())
         .isEqualTo("bag 7: head bolts, long");
     assertThat(BagBook.of(job.state()).nextEmpty()).isEqualTo(8);
   }

@@ -13,6 +13,7 @@ import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigParts;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.SubjectPhotographed;
+import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.record.BuildRecord;
 
 /** Block and heads, from the first test to what becomes of them. */
@@ -96,6 +97,9 @@ class CastingsTest {
     assertThat(find("block@").isOpen()).isTrue();
     assertThat(find("block@").decision()).isEmpty();
     assertThat(find("block@").decided()).isEqualTo("open again, was reuse");
+    assertThat(new FirstStart(bench.job).points())
+        .extracting(FirstStart.Point::words)
+        .contains("Block: a test says fail.");
     castings.decide("block@", Decision.REUSE, "pinned, pressure tested");
     assertThat(find("block@").decision()).contains(Decision.REUSE);
     answer("block-threads", Look.SUSPECT);
