@@ -41,7 +41,7 @@ import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.puttogether.WayOutScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** The screens of the work on the engine, in the states worth looking at. */

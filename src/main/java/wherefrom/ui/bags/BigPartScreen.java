@@ -1,6 +1,6 @@
 package wherefrom.ui.bags;
 
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

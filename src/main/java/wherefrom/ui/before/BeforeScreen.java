@@ -24,7 +24,7 @@ import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.SubjectIndex;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 
 /** The tests of an engine that is still together: each a key, and what they point to. */
 public final class BeforeScreen extends Page {

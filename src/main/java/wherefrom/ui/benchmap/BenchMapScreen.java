@@ -40,7 +40,7 @@ import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.PartIndex;
 import wherefrom.ui.engine.PlaceListScreen;
 import wherefrom.ui.photos.PhotoIndex;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
 

@@ -16,7 +16,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 
 /** The drawn engine with its oil: tap where debris lies; what was found is written there. */
 public final class DebrisScreen extends Page {

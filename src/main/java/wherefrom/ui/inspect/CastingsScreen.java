@@ -18,7 +18,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.photos.PhotoTaking;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 
 /** Block and heads: what is left to test, what was found, what becomes of each. */
 public final class CastingsScreen extends ListPage {

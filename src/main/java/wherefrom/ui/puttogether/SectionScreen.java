@@ -26,7 +26,7 @@ import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 
 /** The open places of a section; it is finished only when each is filled or excused. */
 public final class SectionScreen extends Page {

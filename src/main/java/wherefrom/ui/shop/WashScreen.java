@@ -22,7 +22,7 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.app.CautionScreen;
 
 /** Off for washing in numbered baskets, and back by scan or by count. */
 public final class WashScreen extends Page implements Scannable {

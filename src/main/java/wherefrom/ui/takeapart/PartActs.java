@@ -12,6 +12,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;

@@ -1,11 +1,9 @@
-package wherefrom.ui.takeapart;
+package wherefrom.ui.app;
 
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
-import wherefrom.ui.app.Page;
-import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
