@@ -53,8 +53,7 @@ record Halves(
 
   /** What a tap does now: it fits the part in the hand. */
   String question() {
-    return held
-        .map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
+    return held.map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
         .orElse("Which place?");
   }
 
@@ -68,8 +67,7 @@ record Halves(
         .or(() -> here);
   }
 
-  private static Halves of(
-      Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
+  private static Halves of(Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
     return new Halves(part, place, false, hasPlace, here, Optional.empty(), false);
   }
 
@@ -88,14 +86,14 @@ record Halves(
   static Halves of(OpenJob open, Mode mode, FitOutcome due) {
     EngineJob job = open.state();
     return due.match(
-            judged -> nothing(mode),
-            waiting -> part(open, waiting.part().part()),
-            waiting -> spot(job, waiting.spot()),
-            shown -> nothing(mode),
-            next -> listed(job, next.place()),
-            fitted -> nothing(mode),
-            back -> nothing(mode),
-            said -> nothing(mode));
+        judged -> nothing(mode),
+        waiting -> part(open, waiting.part().part()),
+        waiting -> spot(job, waiting.spot()),
+        shown -> nothing(mode),
+        next -> listed(job, next.place()),
+        fitted -> nothing(mode),
+        back -> nothing(mode),
+        said -> nothing(mode));
   }
 
   /** What cannot go in now is said before its place is looked for. */
@@ -121,8 +119,7 @@ record Halves(
   private static Halves spot(EngineJob job, Spot spot) {
     Lines card = new Lines(spot.brief(), "", "place card");
     List<Place> there =
-        ToFit.inOrder(
-            job.places().stream().filter(place -> place.spot().equals(spot)).toList());
+        ToFit.inOrder(job.places().stream().filter(place -> place.spot().equals(spot)).toList());
     Optional<Place> here =
         there.stream()
             .filter(place -> job.findSeated(place).isEmpty())

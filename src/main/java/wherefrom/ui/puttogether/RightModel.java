@@ -68,8 +68,8 @@ final class RightModel {
 
   /**
    * What the right place says nothing of: that a stop waits, what is still to go in under the part,
-   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It stops
-   * nothing.
+   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It
+   * stops nothing.
    */
   String notice() {
     List<String> said = new ArrayList<>();
