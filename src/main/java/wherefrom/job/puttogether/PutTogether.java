@@ -174,7 +174,7 @@ public final class PutTogether {
   /** The stopped part is laid away; nothing was fitted. */
   public FitOutcome putAway() {
     judging.putAway();
-    return remember(new FitOutcome.Said("Put away. Nothing was fitted."));
+    return remember(new FitOutcome.Said("The part is put away. Nothing was fitted."));
   }
 
   /** The stopped part stays in the hand, and another place is to be named. */

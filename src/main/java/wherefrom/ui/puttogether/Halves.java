@@ -14,6 +14,7 @@ import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.parts.Places;
 import wherefrom.rules.Verdict;
 import wherefrom.text.Words;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -104,9 +105,19 @@ record Halves(
     Lines next =
         against
             .map(verdict -> new Lines(Words.capital(why(verdict)), "", "Its place card says more"))
-            .orElse(new Lines("Now scan the place card", "", "by the hole, or tap the place"));
+            .orElse(new Lines("Now scan the place card", way(job, part), "or tap the place"));
     return new Halves(
         tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent());
+  }
+
+  /** The way round, which is seen to before the part goes in. */
+  private static String way(OpenJob job, Part part) {
+    return switch (Places.orientation(job.state().layout(), part.kind())) {
+      case NONE -> "";
+      case TOP_END -> "top end up";
+      case HALF -> "tang in its notch";
+      case FACING -> "same way round";
+    };
   }
 
   private static String why(Verdict verdict) {

@@ -74,7 +74,7 @@ final class RightModel {
   String notice() {
     List<String> said = new ArrayList<>();
     if (together.waiting() > 0) {
-      said.add("A stop waits: press More.");
+      said.add("A stop waits: Go on shows it.");
     }
     new FirstIn(job.state()).notice(place).ifPresent(said::add);
     if (!isLookedAt()) {
