@@ -176,7 +176,8 @@ class EveryVerdictSaysTest {
     assertThat(words.lines())
         .containsExactly("From: rod 8, lower", "Here: rod 7, lower", "Right part: 0085 49");
     assertThat(words.small()).isEqualTo("Rod shell. The right part is on the bench.");
-    assertThat(words.advice()).isEqualTo("The right part is 0085 49. Or put this one at rod 8, lower: scan that card.");
+    assertThat(words.advice())
+        .isEqualTo("The right part is 0085 49. Or put this one at rod 8, lower: scan that card.");
     assertThat(words.first()).isEqualTo(WayOut.SCAN_RIGHT_PART);
     for (Verdict stop : stops()) {
       VerdictWords said = stop.words(NAMES);

@@ -135,7 +135,8 @@ class WholeRunTest {
 
   private void decide() {
     hand.tally.step("all out: decide on what was found", 1);
-    hand.press("All are out", "Decide", "Next: ", "Reuse", "measured good", "Reuse it all the same");
+    hand.press(
+        "All are out", "Decide", "Next: ", "Reuse", "measured good", "Reuse it all the same");
     assertThat(window.message()).startsWith("1 IN rocker: reuse.");
     hand.tally.step("back to the job's first screen", 1);
     for (int screen = 0; !window.isHome(); screen++) {

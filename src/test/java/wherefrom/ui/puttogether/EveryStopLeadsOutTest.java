@@ -119,7 +119,8 @@ class EveryStopLeadsOutTest {
   static Stream<Row> deeds() {
     return Stream.of(
         pressed("lost", "It is found", false, after((job, item) -> job.lost(item, ""))),
-        pressed("washing", "It is back", true, after((job, item) -> job.offForWashing(item, 2)), "Yes"),
+        pressed(
+            "washing", "It is back", true, after((job, item) -> job.offForWashing(item, 2)), "Yes"),
         pressed("machine shop", "It is back", true, EveryStopLeadsOutTest::atTheShop, "Yes"),
         pressed(
             "not decided",

@@ -76,8 +76,7 @@ class MissingModelTest {
     FitOutcome next = new FitOutcome.Next(cap);
     assertThat(new MissingModel(all.job).words(cap)).startsWith("Part " + typed);
     assertThat(Answers.of(all.job.state(), next).small()).contains(typed);
-    assertThat(Halves.of(all.job, Mode.FOLLOW_THE_LIST, next).part().large())
-        .contains(typed);
+    assertThat(Halves.of(all.job, Mode.FOLLOW_THE_LIST, next).part().large()).contains(typed);
     int named = all.part("rod-cap@R5L").item();
     MissingModel after = new MissingModel(all.job);
     after.replace(after.rightful(cap).orElseThrow(), "worn", NewPart.LIKE_THE_OLD);

@@ -78,7 +78,8 @@ class PutTogetherModelTest {
     assertThat(model.answer().headline()).isEqualTo("Taken back");
     assertThat(model.answer().small())
         .doesNotContain("Taken back")
-        .endsWith("Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
+        .endsWith(
+            "Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
   }
 
   @Test
@@ -92,7 +93,9 @@ class PutTogetherModelTest {
                 + sample.part("pushrod@5EX").code(SampleJob.ENGINE).typed()
                 + " in cylinder 5, exhaust, pushrod.");
     model.act(Action.UNDO);
-    assertThat(model.answer().small()).endsWith("Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
+    assertThat(model.answer().small())
+        .endsWith(
+            "Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
   }
 
   @Test
