@@ -59,7 +59,7 @@ class ArchitectureTest {
           Map.entry("parts", Set.of("engine")),
           Map.entry("drawing", Set.of("engine", "parts")),
           Map.entry("workings", Set.of("quantity")),
-          Map.entry("inspection", Set.of("engine", "quantity", "parts", "workings")),
+          Map.entry("inspection", Set.of("text", "engine", "quantity", "parts", "workings")),
           Map.entry(
               "rules", Set.of("text", "engine", "quantity", "parts", "inspection", "workings")),
           Map.entry(
@@ -80,7 +80,7 @@ class ArchitectureTest {
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),
           Map.entry("sound", Set.of("job")),
           Map.entry("pdf", Set.of("workings", "parts", "drawing", "files", "pictures", "job")),
-          Map.entry("print", Set.of("quantity", "parts", "files", "pdf", "job")),
+          Map.entry("print", Set.of("text", "quantity", "parts", "files", "pdf", "job")),
           Map.entry(
               "report", Set.of("engine", "parts", "drawing", "inspection", "files", "pdf", "job")),
           Map.entry("ui", SCREENS),

@@ -49,7 +49,7 @@ final class CastingCommands {
           one.subject().key(),
           one.countOpen() + " of " + one.cards().size() + " to do",
           one.worst().word(),
-          one.decision().map(Decision::word).orElse("undecided"),
+          one.decided(),
           one.reason());
     }
   }

@@ -94,6 +94,9 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
       String none = Answer.cells(value.key(), value.text(), "no limit");
       lines.add(judgement(value).map(ResultRow::line).orElse(none));
     }
+    for (Judgement judged : result.judgedUnfound()) {
+      lines.add(judged.value().words() + " " + line(judged));
+    }
     clearances().stream().map(Clearance::text).forEach(lines::add);
     return Row.lines(lines);
   }

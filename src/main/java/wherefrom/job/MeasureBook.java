@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.inspection.measure.Results;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Shape;
@@ -209,10 +211,16 @@ public final class MeasureBook {
   }
 
   private List<Judgement> judge(ReadingPlan plan, List<ResultValue> values) {
-    return values.stream()
-        .flatMap(
-            value -> findLimit(plan.key(), value.key()).map(limit -> limit.judge(value)).stream())
-        .toList();
+    Stream<Judgement> found =
+        values.stream()
+            .flatMap(
+                value ->
+                    findLimit(plan.key(), value.key()).map(limit -> limit.judge(value)).stream());
+    Stream<Judgement> lacking =
+        ResultKeys.of(plan).stream()
+            .flatMap(key -> findLimit(plan.key(), key.key()).stream())
+            .flatMap(limit -> Results.judgeLacking(plan, values, limit).stream());
+    return Stream.concat(found, lacking).toList();
   }
 
   /** The readings by station, in the plan's order. */

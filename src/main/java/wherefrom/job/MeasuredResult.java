@@ -81,6 +81,13 @@ public record MeasuredResult(
     return Measured.of(Amount.of(mean, unit), Amount.of(u, unit));
   }
 
+  /** The judgements of results that could not be worked out. */
+  public List<Judgement> judgedUnfound() {
+    return judgements.stream()
+        .filter(one -> findValue(one.value().key()).isEmpty())
+        .toList();
+  }
+
   public Optional<ResultValue> findValue(String key) {
     return values.stream().filter(value -> value.key().equals(key)).findFirst();
   }

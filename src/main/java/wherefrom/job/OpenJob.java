@@ -14,8 +14,8 @@ import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
-import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TakenBack;
 
@@ -214,8 +214,8 @@ public final class OpenJob implements AutoCloseable {
   }
 
   /**
-   * The stop that stands, whatever was logged since but a fit: whoever fitted another part since has
-   * gone on, and that fit is the later step. Empty when none does.
+   * The stop that stands, whatever was logged since but a fit: whoever fitted another part since
+   * has gone on, and that fit is the later step. Empty when none does.
    */
   public Optional<LoggedEntry> findStandingStop() {
     return state

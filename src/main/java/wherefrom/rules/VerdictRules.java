@@ -42,9 +42,7 @@ public final class VerdictRules {
         attempt.isPointedElsewhere()
             ? found.name() != VerdictName.RETIRED
             : attempt.isOfOtherKind() && OF_PLACES.contains(found.name());
-    return other
-        ? WrongKindRule.verdict(bench, attempt)
-        : found;
+    return other ? WrongKindRule.verdict(bench, attempt) : found;
   }
 
   /**

@@ -139,7 +139,7 @@ class FirstMinuteFlowTest {
     assertThat(window.shell.message())
         .isEqualTo("No job here has this tag. Import its job, or begin a new one.");
     scan("rubbish");
-    assertThat(window.shell.message()).contains("none of our tags");
+    assertThat(window.shell.message()).contains("No job here has this tag");
   }
 
   @Test

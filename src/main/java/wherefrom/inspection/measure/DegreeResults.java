@@ -12,6 +12,8 @@ import wherefrom.workings.maths.Parabola;
 
 /** The least of readings that were taken at several crank angles. */
 final class DegreeResults {
+  private static final String LEAST = "least";
+
   private DegreeResults() {}
 
   /** The smallest reading; and what a parabola through all says, where it has its least inside. */
@@ -29,6 +31,31 @@ final class DegreeResults {
               values.add(angle(least, unit, tool));
             });
     return values;
+  }
+
+  /**
+   * What is said of a limit on the least where the curve has none inside: the smallest reading is
+   * the most that it can be. Empty where the least was found.
+   */
+  static Optional<Judgement> judgeUnfound(List<ResultValue> values, Limit limit) {
+    boolean asked = limit.result().equals(LEAST) && values.stream().noneMatch(DegreeResults::isLeast);
+    return values.stream()
+        .filter(value -> asked && value.key().equals("smallest"))
+        .findFirst()
+        .map(
+            low ->
+                limit.judgeAtMost(
+                    new ResultValue(
+                        LEAST,
+                        "least not between the readings, so at most",
+                        low.unit(),
+                        low.value(),
+                        low.standardUncertainty(),
+                        List.of())));
+  }
+
+  private static boolean isLeast(ResultValue value) {
+    return value.key().equals(LEAST);
   }
 
   private static double in(Sample sample, Unit unit) {
@@ -51,12 +78,15 @@ final class DegreeResults {
     return key.startsWith("before") ? -size : size;
   }
 
-  /** What each reading brings of its own averages out; what the tool is off, does not. */
+  /**
+   * What each reading brings of its own averages out; what the tool is off, does not. How far the
+   * readings lie off the curve counts with them, as a lift curve is no parabola.
+   */
   private static ResultValue value(Parabola.Lowest least, Unit unit, Tool tool) {
     double own = own(least, unit, tool) * least.share();
     double all = tool.budget(least.y(), unit).without(Set.of("repeat", "resolution")).combined();
     return new ResultValue(
-        "least", "least, by the curve", unit, least.y(), Math.hypot(own, all), List.of());
+        LEAST, "least, by the curve", unit, least.y(), Math.hypot(own, all), List.of());
   }
 
   private static ResultValue angle(Parabola.Lowest least, Unit unit, Tool tool) {
@@ -70,6 +100,7 @@ final class DegreeResults {
   }
 
   private static double own(Parabola.Lowest least, Unit unit, Tool tool) {
-    return tool.budget(least.y(), unit).without(Set.of("tool", "temperature")).combined();
+    double read = tool.budget(least.y(), unit).without(Set.of("tool", "temperature")).combined();
+    return Math.hypot(read, least.scatter());
   }
 }

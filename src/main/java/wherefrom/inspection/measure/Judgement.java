@@ -7,7 +7,8 @@ import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 /**
  * A result held against its limit.
  *
- * @param probability the chance that the true value lies within the limit, 0 to 1
+ * @param probability the chance that the true value lies within the limit, 0 to 1; 0 where it is
+ *     not known
  */
 public record Judgement(ResultValue value, Limit limit, Ruling decision, double probability) {
 

@@ -6,6 +6,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.accept.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 /**
  * A limit that the person typed for the engine on the bench. None comes with the product.
@@ -24,6 +25,17 @@ public record Limit(
         new Acceptance(
             value.value(), value.standardUncertainty(), end(lower, unit), end(upper, unit));
     return new Judgement(value, this, acceptance.decision(), acceptance.probability());
+  }
+
+  /**
+   * Judges a result that could not be worked out by one that is no better: what fails with that
+   * fails, and all else is undecided.
+   *
+   * @param most stands in the words of the judgement; the result is at most as large
+   */
+  public Judgement judgeAtMost(ResultValue most) {
+    boolean fails = lower.isPresent() && judge(most).decision() == Ruling.REJECT;
+    return new Judgement(most, this, fails ? Ruling.REJECT : Ruling.UNDECIDED, 0);
   }
 
   private static OptionalDouble end(Optional<Amount> limit, Unit unit) {

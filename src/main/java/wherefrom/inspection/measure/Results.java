@@ -63,6 +63,17 @@ public final class Results {
     };
   }
 
+  /**
+   * What a limit says of a result that these values lack though every station was read; empty where
+   * they have it, or nothing can be said.
+   */
+  public static Optional<Judgement> judgeLacking(
+      ReadingPlan plan, List<ResultValue> values, Limit limit) {
+    return plan.shape() == Shape.DEGREES
+        ? DegreeResults.judgeUnfound(values, limit)
+        : Optional.empty();
+  }
+
   private static ResultValue value(String key, String words, Measured measured, double factor) {
     Unit unit = measured.value().unit();
     double u = measured.standardUncertainty().map(amount -> amount.in(unit)).orElse(0.0);

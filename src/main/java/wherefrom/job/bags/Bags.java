@@ -45,7 +45,7 @@ public final class Bags {
     return BagBook.of(job.state());
   }
 
-  /** Says what is in a bag; said again of one that is not used up yet, it mends what was said. */
+  /** Says what is in a bag; of one that is used up, what is in it anew. */
   public BagOutcome fill(BagFilled filled) {
     Optional<String> fault = fault(filled);
     if (fault.isPresent()) {
@@ -54,6 +54,23 @@ public final class Bags {
     job.record(filled);
     return new BagOutcome.Logged(
         "Bag " + filled.number() + " holds " + Words.count(filled.pieces(), "piece") + ".");
+  }
+
+  /**
+   * Mends what was said of a bag, wherever it is: one that is used up stays so, for its fasteners
+   * are in the engine whatever they are called.
+   */
+  public BagOutcome mend(BagFilled mended) {
+    boolean used =
+        book().findBag(mended.number()).filter(bag -> bag.where() == Whereabouts.FITTED).isPresent();
+    return job.asOne(
+        () -> {
+          BagOutcome came = fill(mended);
+          if (used && came instanceof BagOutcome.Logged) {
+            job.record(new BagMoved(mended.number(), Whereabouts.FITTED, 0, "mended"));
+          }
+          return came;
+        });
   }
 
   private Optional<String> fault(BagFilled filled) {

@@ -1,7 +1,9 @@
 package wherefrom.job.inspect;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
@@ -13,6 +15,8 @@ import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.bags.BigParts;
 import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.FeatureDecided;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.JobEntry;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.BigPartKind;
 
@@ -27,12 +31,15 @@ public final class Castings {
    *
    * @param cards its tests, each with its latest answer
    * @param photographs how many there are of it
+   * @param decision what becomes of it; empty as well where a later test speaks against reusing it
+   * @param outweighed the decision that such a test has opened again
    */
   public record Casting(
       Subject.AFeature subject,
       List<CheckCard> cards,
       int photographs,
       Optional<Decision> decision,
+      Optional<Decision> outweighed,
       String reason) {
     public Casting {
       cards = List.copyOf(cards);
@@ -52,6 +59,14 @@ public final class Castings {
       return cards.stream().filter(card -> card.look() == Look.NOT_LOOKED).count();
     }
 
+    /** {@code reuse}, {@code undecided}, {@code open again, was reuse}. */
+    public String decided() {
+      return decision
+          .map(Decision::word)
+          .or(() -> outweighed.map(was -> "open again, was " + was.word()))
+          .orElse("undecided");
+    }
+
     /** Whether a test speaks against it and nobody has decided, or a test is left. */
     public boolean isOpen() {
       boolean doubted = worst().compareTo(Look.PASS) > 0;
@@ -59,7 +74,14 @@ public final class Castings {
     }
   }
 
-  private record Made(Decision decision, String reason) {}
+  /**
+   * @param outweighed whether a test that was done later speaks against it
+   */
+  private record Made(Decision decision, String reason, boolean outweighed) {
+    Made after(Set<String> against) {
+      return new Made(decision, reason, decision == Decision.REUSE && !against.isEmpty());
+    }
+  }
 
   private final OpenJob job;
 
@@ -88,7 +110,8 @@ public final class Castings {
         at,
         inspecting.cards(at),
         Photograph.listOf(job.state(), at).size(),
-        made.map(Made::decision),
+        made.filter(one -> !one.outweighed()).map(Made::decision),
+        made.filter(Made::outweighed).map(Made::decision),
         made.map(Made::reason).orElse(""));
   }
 
@@ -96,23 +119,48 @@ public final class Castings {
   private Optional<Made> made(Subject.AFeature at) {
     int number = bigPart(at).map(BigPartRecord::number).orElse(0);
     Optional<Made> last = Optional.empty();
+    Set<String> against = new HashSet<>();
     for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof FeatureDecided one && one.subject().equals(at.key())) {
-        last = Optional.of(new Made(one.decision(), one.reason()));
-      } else if (logged.entry() instanceof BigPartDecided one && one.number() == number) {
-        last = Optional.of(new Made(one.decision(), one.reason()));
+      Optional<Made> now = made(logged.entry(), at, number);
+      if (now.isPresent()) {
+        last = now;
+        against.clear();
+      } else if (logged.entry() instanceof FeatureLooked look && look.subject().equals(at.key())) {
+        speak(look, against);
       }
     }
-    return last;
+    return last.map(one -> one.after(against));
   }
 
+  private static Optional<Made> made(JobEntry entry, Subject.AFeature at, int number) {
+    if (entry instanceof FeatureDecided one && one.subject().equals(at.key())) {
+      return Optional.of(new Made(one.decision(), one.reason(), false));
+    }
+    return entry instanceof BigPartDecided one && one.number() == number
+        ? Optional.of(new Made(one.decision(), one.reason(), false))
+        : Optional.empty();
+  }
+
+  /** Keeps the tests that speak against the casting by their latest answers. */
+  private static void speak(FeatureLooked look, Set<String> against) {
+    if (look.look().compareTo(Look.PASS) > 0) {
+      against.add(look.check());
+    } else {
+      against.remove(look.check());
+    }
+  }
+
+  /** The head of the bank; where the engine has one head alone, the one that names no bank. */
   private Optional<BigPartRecord> bigPart(Subject.AFeature at) {
+    if (at.feature() != Feature.HEAD) {
+      return Optional.empty();
+    }
     return BagBook.of(job.state()).bigParts().stream()
         .filter(part -> part.part().name().kind() == BigPartKind.HEAD)
         .filter(
             part ->
                 part.part().name().bank().equals(at.where())
-                    || (part.part().name().bank().isEmpty() && !at.where().isEmpty()))
+                    || part.part().name().bank().isEmpty())
         .findFirst();
   }
 

@@ -14,6 +14,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.parts.Part;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
 
@@ -27,11 +28,31 @@ public final class Comparing {
     this.job = job;
   }
 
-  /** The unit in which the job shows what a plan measures. */
+  /**
+   * The unit in which what a plan measured is shown: the job's, but a pressure or a share as it was
+   * worked out, since no gauge reads a pressure in the unit of a modulus.
+   */
   public Unit unit(String plan) {
-    return job.state()
-        .units()
-        .unit(ReadingPlans.find(plan).orElseThrow().stations().get(0).dimension());
+    return sized(plan).stream()
+        .flatMap(result -> result.findSize().stream())
+        .map(ResultValue::unit)
+        .findFirst()
+        .map(unit -> isAsRead(unit) ? unit : job.state().units().unit(unit.dimension()))
+        .orElseGet(
+            () ->
+                job.state()
+                    .units()
+                    .unit(ReadingPlans.find(plan).orElseThrow().stations().get(0).dimension()));
+  }
+
+  private static boolean isAsRead(Unit unit) {
+    return unit.dimension() == Dimension.STRESS || unit.dimension() == Dimension.NUMBER;
+  }
+
+  private List<MeasuredResult> sized(String plan) {
+    return job.state().measures().listResults(plan).stream()
+        .filter(result -> result.findSize().isPresent())
+        .toList();
   }
 
   /**
@@ -39,10 +60,7 @@ public final class Comparing {
    * measured.
    */
   public Optional<OddOneOut> compare(String plan) {
-    List<MeasuredResult> results =
-        job.state().measures().listResults(plan).stream()
-            .filter(result -> result.findSize().isPresent())
-            .toList();
+    List<MeasuredResult> results = sized(plan);
     if (results.isEmpty()) {
       return Optional.empty();
     }

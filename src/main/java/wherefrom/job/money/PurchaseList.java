@@ -1,7 +1,8 @@
 package wherefrom.job.money;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.bags.BagBook;
@@ -18,20 +19,24 @@ public final class PurchaseList {
 
   /** One line for each thing; what is committed or paid is left out. */
   public List<Purchase> lines() {
-    List<Purchase> asked = CostList.standing(job).purchases();
-    return Stream.concat(asked.stream(), gaskets(asked).stream())
-        .filter(thing -> !isOrdered(thing.what()))
-        .toList();
+    Map<Article, Purchase> lines = new LinkedHashMap<>();
+    CostList.standing(job).purchases().forEach(asked -> lines.put(asked.what(), asked));
+    gaskets().forEach(gasket -> lines.merge(gasket.what(), gasket, PurchaseList::both));
+    return lines.values().stream().filter(thing -> !isOrdered(thing.what())).toList();
   }
 
-  /** What is always new, once a person has put it on the list; a rule may ask for it already. */
-  private List<Purchase> gaskets(List<Purchase> asked) {
+  /** The same pieces asked for twice: a rule may ask for fewer than were opened, or for more. */
+  private static Purchase both(Purchase asked, Purchase gasket) {
+    return gasket.pieces() > asked.pieces()
+        ? new Purchase(asked.what(), gasket.pieces(), asked.reason() + "; " + gasket.reason())
+        : asked;
+  }
+
+  /** What is always new, once a person has put it on the list. */
+  private List<Purchase> gaskets() {
     BagBook book = BagBook.of(job);
     List<AlwaysNew> lines = book.areGasketsListed() ? AlwaysNew.of(book) : List.of();
-    return lines.stream()
-        .filter(line -> asked.stream().noneMatch(thing -> thing.what().equals(line.article())))
-        .map(PurchaseList::gasket)
-        .toList();
+    return lines.stream().map(PurchaseList::gasket).toList();
   }
 
   private static Purchase gasket(AlwaysNew line) {

@@ -37,6 +37,7 @@ public final class PutTogether {
 
   /** Whether a part was right until the person said that it is in turned. */
   private boolean saidTurned;
+
   private FitOutcome last = new FitOutcome.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */
@@ -173,7 +174,7 @@ public final class PutTogether {
   /** The stopped part is laid away; nothing was fitted. */
   public FitOutcome putAway() {
     judging.putAway();
-    return remember(new FitOutcome.Said("Put away. Nothing was fitted."));
+    return remember(new FitOutcome.Said("The part is put away. Nothing was fitted."));
   }
 
   /** The stopped part stays in the hand, and another place is to be named. */

@@ -13,6 +13,7 @@ import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.CapInRule;
 import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
@@ -85,7 +86,9 @@ public final class ToFit {
             part ->
                 Objections.of(bench, part, place).stream()
                     .findFirst()
-                    .map(objection -> new Held(place, part, objection.verdict())));
+                    .map(Objection::verdict)
+                    .or(() -> CapInRule.find(bench, part, place))
+                    .map(why -> new Held(place, part, why)));
   }
 
   /** The first of these places whose part can go in; empty where each would be stopped. */

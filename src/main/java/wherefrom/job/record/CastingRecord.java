@@ -2,7 +2,6 @@ package wherefrom.job.record;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.Castings;
@@ -42,7 +41,7 @@ final class CastingRecord {
         List.of(
             one.words(),
             "Decided",
-            one.decision().map(Decision::word).orElse("undecided"),
+            one.decided(),
             photographs + one.reason()),
         one.isOpen());
   }

@@ -2,8 +2,6 @@ package wherefrom.job.shelf;
 
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import wherefrom.job.entry.PartOut;
-import wherefrom.job.entry.PartFitted;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,6 +11,8 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;

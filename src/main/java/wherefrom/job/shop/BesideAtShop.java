@@ -12,6 +12,7 @@ import wherefrom.job.entry.BagMoved;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.shop.MachineShop.Answer;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.consequence.ShopWork;
@@ -49,13 +50,34 @@ public final class BesideAtShop {
     return job.asOne(() -> away(visit, what, wanted), answer -> answer instanceof Answer.Done);
   }
 
+  /** The work that is done on such a big part itself, in the order in which it is offered. */
+  public static List<ShopWork> works(BigPartKind kind) {
+    return switch (kind) {
+      case HEAD -> List.of(ShopWork.MILL_HEAD, ShopWork.VALVES, ShopWork.STUD, ShopWork.CRACK_TEST);
+      case CRANKSHAFT ->
+          List.of(ShopWork.GRIND_RODS, ShopWork.GRIND_MAINS, ShopWork.POLISH, ShopWork.CRACK_TEST);
+      default -> List.of(ShopWork.CRACK_TEST);
+    };
+  }
+
+  /**
+   * The work that comes back as a change with it. What goes along for other work, as the bolts with
+   * their rods, has that in words alone: it is not what is worked on.
+   */
+  private ShopWork work(Subject.Beside what, ShopWork wanted) {
+    boolean own =
+        bigPart(what).filter(part -> works(part.part().name().kind()).contains(wanted)).isPresent();
+    return own || wanted.change().isEmpty() ? wanted : ShopWork.OTHER;
+  }
+
   private Answer away(int visit, Subject.Beside what, ShopOrder wanted) {
+    ShopWork work = work(what, wanted.work());
     Answer answer =
         shop.add(
             visit,
             new ShopOrder(
-                wanted.work(),
-                places(what, wanted.work()),
+                work,
+                places(what, work),
                 words(what),
                 pieces(what),
                 wanted.wanted(),

@@ -23,7 +23,7 @@ final class OilPressureRule implements SignRule {
     String found =
         String.join(" ", Stream.concat(cold.stream(), hot.stream()).map(Running::words).toList());
     Sign sign = Sign.of("oil-low", List.of(), found).from(Sources.TM_272);
-    boolean onlyHot = cold.isEmpty() && COLD.stream().anyMatch(tests.running()::containsKey);
+    boolean onlyHot = cold.isEmpty() && isGood(tests, COLD);
     return List.of(
         onlyHot
             ? sign.pointsTo("Good cold, low hot: worn bearings first.", bearings(tests.layout()))
@@ -34,11 +34,18 @@ final class OilPressureRule implements SignRule {
   }
 
   private static List<Running> low(TestsBefore tests, List<String> plans) {
-    return plans.stream()
-        .filter(tests.running()::containsKey)
-        .map(plan -> tests.running().get(plan))
+    return read(tests, plans)
         .filter(one -> one.limit() == Look.FAIL || one.limit() == Look.SUSPECT)
         .toList();
+  }
+
+  /** Held against a limit and above it; one that nothing was held against says nothing. */
+  private static boolean isGood(TestsBefore tests, List<String> plans) {
+    return read(tests, plans).anyMatch(one -> one.limit() == Look.PASS);
+  }
+
+  private static Stream<Running> read(TestsBefore tests, List<String> plans) {
+    return plans.stream().filter(tests.running()::containsKey).map(tests.running()::get);
   }
 
   private static List<LookAt> bearings(Layout layout) {

@@ -85,6 +85,15 @@ public enum ShopWork {
     return size != Size.NONE;
   }
 
+  /** What is asked of its size; only of work that is sized. */
+  public String sizeQuestion(String unit) {
+    String question =
+        isToDiameter()
+            ? "The diameter wanted, or the step from standard, in " + unit + "."
+            : "How much comes off, in " + unit + "?";
+    return question + " Done alone: not said.";
+  }
+
   /** Every place that such work can name; a single empty one where it is done on all alike. */
   public List<String> listWhere(Layout layout) {
     return change.map(kind -> kind.reach().where(layout)).orElse(List.of(""));

@@ -2,6 +2,7 @@ package wherefrom.ui.bags;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import wherefrom.job.bags.Bag;
 import wherefrom.job.bags.BagBook;
@@ -107,7 +108,8 @@ final class BagFilling {
         pieces ->
             keep(
                 new BagFilled(
-                    number, what, bigPart, where, pieces, List.of(), "", AtAssembly.NOT_SAID)));
+                    number, what, bigPart, where, pieces, List.of(), "", AtAssembly.NOT_SAID),
+                Bags::fill));
   }
 
   private void askCount(String title, String question, Consumer<Integer> done) {
@@ -123,10 +125,14 @@ final class BagFilling {
                     typed -> done.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
   }
 
-  private void keep(BagFilled filled) {
+  private void keep(BagFilled mended) {
+    keep(mended, Bags::mend);
+  }
+
+  private void keep(BagFilled filled, BiFunction<Bags, BagFilled, BagOutcome> deed) {
     context.attempt(
         () -> {
-          BagOutcome came = new Bags(context.getJob()).fill(filled);
+          BagOutcome came = deed.apply(new Bags(context.getJob()), filled);
           context.say(came.sentence());
           if (came instanceof BagOutcome.Logged) {
             show(filled.number());

@@ -177,7 +177,7 @@ public final class HolesScreen extends Page {
             context.attempt(
                 () ->
                     new Bags(context.getJob())
-                        .fill(BagBits.with(one.filled(), change.apply(one.filled().holes())))));
+                        .mend(BagBits.with(one.filled(), change.apply(one.filled().holes())))));
     context.navigator().changed();
   }
 }

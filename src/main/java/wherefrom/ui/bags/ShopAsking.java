@@ -3,16 +3,19 @@ package wherefrom.ui.bags;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.inspection.Subject;
+import wherefrom.job.FigureParser;
 import wherefrom.job.bags.BagOutcome;
 import wherefrom.job.shop.BesideAtShop;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.parts.BigPartKind;
+import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 
@@ -31,7 +34,8 @@ final class ShopAsking {
   /** Asks what is wanted of a big part. */
   void ask(BigPartKind kind) {
     List<Choice<ShopWork>> choices = new ArrayList<>();
-    works(kind).forEach(work -> choices.add(new Choice<>(work, Words.capital(work.words()), "")));
+    BesideAtShop.works(kind)
+        .forEach(work -> choices.add(new Choice<>(work, Words.capital(work.words()), "")));
     choices.add(new Choice<>(ShopWork.OTHER, "Something else…", "in your own words"));
     context
         .navigator()
@@ -45,28 +49,28 @@ final class ShopAsking {
         .open(
             () ->
                 new TextEntryScreen(
-                    context, "What is wanted?", "", words -> send(ShopWork.OTHER, words)));
-  }
-
-  private static List<ShopWork> works(BigPartKind kind) {
-    return switch (kind) {
-      case HEAD -> List.of(ShopWork.MILL_HEAD, ShopWork.VALVES, ShopWork.STUD, ShopWork.CRACK_TEST);
-      case CRANKSHAFT ->
-          List.of(ShopWork.GRIND_RODS, ShopWork.GRIND_MAINS, ShopWork.POLISH, ShopWork.CRACK_TEST);
-      default -> List.of(ShopWork.CRACK_TEST);
-    };
+                    context, "What is wanted?", "", words -> send(ShopWork.OTHER, words, "")));
   }
 
   private void chosen(ShopWork work) {
     if (work == ShopWork.OTHER) {
       askWords();
+    } else if (work.isSized()) {
+      String unit = FigureParser.usual(context.state().units(), Dimension.LENGTH).symbol();
+      String title = Words.capital(work.words());
+      context
+          .navigator()
+          .open(
+              () ->
+                  NumberEntryScreen.size(
+                      context, title, work.sizeQuestion(unit), 9, size -> send(work, "", size)));
     } else {
-      send(work, "");
+      send(work, "", "");
     }
   }
 
-  private void send(ShopWork work, String words) {
-    ShopOrder order = new ShopOrder(work, List.of(), "", 1, words, "", "", true);
+  private void send(ShopWork work, String words, String size) {
+    ShopOrder order = new ShopOrder(work, List.of(), "", 1, words, size, "", true);
     answers.take(none -> came(new BesideAtShop(context.getJob()).send(visit(), what, order)));
   }
 

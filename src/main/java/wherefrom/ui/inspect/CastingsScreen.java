@@ -80,7 +80,7 @@ public final class CastingsScreen extends ListPage {
         one.worst() == Look.NOT_LOOKED
             ? "not tested"
             : one.worst().word() + (one.countOpen() == 0 ? "" : ", " + one.countOpen() + " to do");
-    return tests + "; " + one.decision().map(Decision::word).orElse("undecided");
+    return tests + "; " + one.decided();
   }
 
   private void ask(Castings.Casting one) {

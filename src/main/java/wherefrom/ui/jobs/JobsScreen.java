@@ -3,6 +3,7 @@ package wherefrom.ui.jobs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -37,6 +38,8 @@ public final class JobsScreen implements Screen, Scannable {
   private final StackPane view = Panes.grow(new StackPane());
   private List<JobsModel.Line> jobs = List.of();
   private int asked;
+  private boolean read;
+  private Optional<Scanned> early = Optional.empty();
 
   public JobsScreen(ScreenContext context) {
     this.context = context;
@@ -141,6 +144,7 @@ public final class JobsScreen implements Screen, Scannable {
       return;
     }
     jobs = model.lines(found);
+    read = true;
     if (jobs.isEmpty()) {
       view.getChildren().setAll(new NoJobsView(context.touch(), this::newJob, keys()));
     } else {
@@ -149,6 +153,9 @@ public final class JobsScreen implements Screen, Scannable {
       view.getChildren().setAll(tags);
     }
     context.navigator().changed();
+    Optional<Scanned> waited = early;
+    early = Optional.empty();
+    waited.filter(it -> context.navigator().current() == this).ifPresent(this::scan);
   }
 
   private List<TagPlate> tags() {
@@ -162,14 +169,15 @@ public final class JobsScreen implements Screen, Scannable {
     return tags;
   }
 
-  /** A part's tag opens its page, in its job. */
+  /** A part's tag opens its page, in its job; what is scanned too early is answered later. */
   @Override
   public void scan(Scanned scanned) {
-    scanned
-        .tag()
-        .ifPresentOrElse(
-            this::take,
-            () -> context.say(unknown(scanned.text())));
+    if (!read) {
+      early = Optional.of(scanned);
+      context.say("Still reading the jobs. The tag is kept.");
+      return;
+    }
+    scanned.tag().ifPresentOrElse(this::take, () -> context.say(unknown(scanned.text())));
   }
 
   /** Six figures are not enough to open a job by; which have such a tag is said. */

@@ -42,6 +42,10 @@ final class MeasuredLines {
               .map(judgement -> new Line(name + ": " + word(judgement), told(judgement)))
               .orElse(new Line(name, "no limit typed")));
     }
+    for (Judgement judged : result.judgedUnfound()) {
+      String name = Words.capital(judged.value().words()) + " " + judged.value().text();
+      lines.add(new Line(name + ": " + word(judged), told(judged)));
+    }
     bearing(job, result.subject()).ifPresent(lines::add);
     lines.addAll(pairs(job, result));
     if (result.values().stream().anyMatch(value -> value.text().contains("±"))) {

@@ -21,6 +21,8 @@ import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.puttogether.WhereTo;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.Standing;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
@@ -172,7 +174,13 @@ final class PartModel {
 
   /** Where it is, in few words; where it belongs is said by the title. */
   String where() {
-    return WhereTo.now(state(), part());
+    String stop = state().stops().of(item).isEmpty() ? "" : "A stop waits for it. ";
+    return stop + WhereTo.now(state(), part());
+  }
+
+  /** Whether the job is being put together and the part lies on the bench. */
+  boolean goesBack() {
+    return record().where() == Whereabouts.OUT && Standing.of(job).day() == JobDay.TOGETHER;
   }
 
   /** Its code as on the tag. */

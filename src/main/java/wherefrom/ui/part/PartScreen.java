@@ -2,6 +2,7 @@ package wherefrom.ui.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -74,8 +75,13 @@ public final class PartScreen extends Page implements Scannable {
     view.getChildren().setAll(context.touch().isLarge() ? brief() : told(), keys());
   }
 
+  /** With its place card it goes back; the tag of another part opens that one's page. */
   @Override
   public void scan(Scanned scanned) {
+    if (scanned.getFound() instanceof CodeLookup.ASpot && model.goesBack()) {
+      PuttingBack.go(context, model.part(), Optional.of(scanned));
+      return;
+    }
     if (scanned.getFound() instanceof CodeLookup.APart) {
       context.navigator().back();
     }
@@ -122,6 +128,14 @@ public final class PartScreen extends Page implements Scannable {
     if (deeds.contains(PartModel.Deed.OUT)) {
       TagKey out = context.touch().tag("It is out", "", () -> act(PartModel.Deed.OUT));
       return new Sideways(context.scale(), out, row, KEYS_MM);
+    }
+    if (model.goesBack()) {
+      Runnable back = () -> PuttingBack.go(context, model.part(), Optional.empty());
+      TagKey tag =
+          context
+              .touch()
+              .tag("Put it back", context.touch().brief("then its place card", ""), back);
+      return new Sideways(context.scale(), tag, row, KEYS_MM);
     }
     return model
         .proposal()

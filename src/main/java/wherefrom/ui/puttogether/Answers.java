@@ -8,6 +8,7 @@ import wherefrom.job.JobPartNames;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
 import wherefrom.job.puttogether.FitOutcome;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
@@ -78,12 +79,21 @@ final class Answers {
     return due.lines().isEmpty() ? next : due.saying(next.small());
   }
 
-  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
-  static boolean isAside(FitOutcome step) {
-    return step instanceof FitOutcome.Said
-        || (step instanceof FitOutcome.Judged judged
-            && judged.verdict() instanceof CodeVerdict
-            && judged.verdict().cue() == Cue.ASK);
+  /**
+   * Whether what is due stays as it is: plain words, a code that stands for nothing here, a step
+   * that was taken back while the list is followed.
+   */
+  static boolean leavesDue(FitOutcome step, PutTogether.Mode mode) {
+    return step.match(
+        judged ->
+            judged.verdict() instanceof CodeVerdict && judged.verdict().cue() == Cue.ASK,
+        spot -> false,
+        part -> false,
+        shown -> false,
+        next -> false,
+        fitted -> false,
+        back -> mode == PutTogether.Mode.FOLLOW_THE_LIST,
+        said -> true);
   }
 
   private static String waiting(ScreenAnswer due) {

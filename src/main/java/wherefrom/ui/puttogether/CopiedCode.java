@@ -18,7 +18,8 @@ final class CopiedCode {
     return model.stop().isPresent()
         && found instanceof CodeLookup.APart one
         && model.answer().lines().stream()
-            .anyMatch(line -> line.contains(one.part().part().code(model.state().engine()).typed()));
+            .anyMatch(
+                line -> line.contains(one.part().part().code(model.state().engine()).typed()));
   }
 
   /** Asks whose tag it is; where it hangs on the part in the hand, it counts as typed. */

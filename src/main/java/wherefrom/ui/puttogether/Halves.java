@@ -14,6 +14,7 @@ import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.parts.Places;
 import wherefrom.rules.Verdict;
 import wherefrom.text.Words;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -53,8 +54,7 @@ record Halves(
 
   /** What a tap does now: it fits the part in the hand. */
   String question() {
-    return held
-        .map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
+    return held.map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
         .orElse("Which place?");
   }
 
@@ -68,8 +68,7 @@ record Halves(
         .or(() -> here);
   }
 
-  private static Halves of(
-      Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
+  private static Halves of(Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
     return new Halves(part, place, false, hasPlace, here, Optional.empty(), false);
   }
 
@@ -88,14 +87,14 @@ record Halves(
   static Halves of(OpenJob open, Mode mode, FitOutcome due) {
     EngineJob job = open.state();
     return due.match(
-            judged -> nothing(mode),
-            waiting -> part(open, waiting.part().part()),
-            waiting -> spot(job, waiting.spot()),
-            shown -> nothing(mode),
-            next -> listed(job, next.place()),
-            fitted -> nothing(mode),
-            back -> nothing(mode),
-            said -> nothing(mode));
+        judged -> nothing(mode),
+        waiting -> part(open, waiting.part().part()),
+        waiting -> spot(job, waiting.spot()),
+        shown -> nothing(mode),
+        next -> listed(job, next.place()),
+        fitted -> nothing(mode),
+        back -> nothing(mode),
+        said -> nothing(mode));
   }
 
   /** What cannot go in now is said before its place is looked for. */
@@ -106,9 +105,19 @@ record Halves(
     Lines next =
         against
             .map(verdict -> new Lines(Words.capital(why(verdict)), "", "Its place card says more"))
-            .orElse(new Lines("Now scan the place card", "", "by the hole, or tap the place"));
+            .orElse(new Lines("Now scan the place card", way(job, part), "or tap the place"));
     return new Halves(
         tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent());
+  }
+
+  /** The way round, which is seen to before the part goes in. */
+  private static String way(OpenJob job, Part part) {
+    return switch (Places.orientation(job.state().layout(), part.kind())) {
+      case NONE -> "";
+      case TOP_END -> "top end up";
+      case HALF -> "tang in its notch";
+      case FACING -> "same way round";
+    };
   }
 
   private static String why(Verdict verdict) {
@@ -121,8 +130,7 @@ record Halves(
   private static Halves spot(EngineJob job, Spot spot) {
     Lines card = new Lines(spot.brief(), "", "place card");
     List<Place> there =
-        ToFit.inOrder(
-            job.places().stream().filter(place -> place.spot().equals(spot)).toList());
+        ToFit.inOrder(job.places().stream().filter(place -> place.spot().equals(spot)).toList());
     Optional<Place> here =
         there.stream()
             .filter(place -> job.findSeated(place).isEmpty())

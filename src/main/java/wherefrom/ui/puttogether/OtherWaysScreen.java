@@ -26,7 +26,7 @@ public final class OtherWaysScreen extends Page {
       lines.add(row("Put the part away", "nothing is fitted; the stop is over", putAway));
       lines.add(row("Another place for it", "the part stays in your hand", otherPlace));
     } else {
-      lines.add(row("Put it away", "it is no part of this job", putAway));
+      lines.add(row("Put it away", "this job has no such part", putAway));
     }
     lines.add(
         ListRow.key(

@@ -29,6 +29,11 @@ final class RightModel {
     this.place = place;
   }
 
+  /** Whether nothing is left to fit. */
+  boolean isLast() {
+    return new ToFit(job).places().isEmpty();
+  }
+
   Place place() {
     return place;
   }
@@ -63,13 +68,13 @@ final class RightModel {
 
   /**
    * What the right place says nothing of: that a stop waits, what is still to go in under the part,
-   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It stops
-   * nothing.
+   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It
+   * stops nothing.
    */
   String notice() {
     List<String> said = new ArrayList<>();
     if (together.waiting() > 0) {
-      said.add("A stop waits: press More.");
+      said.add("A stop waits: Go on shows it.");
     }
     new FirstIn(job.state()).notice(place).ifPresent(said::add);
     if (!isLookedAt()) {

@@ -106,7 +106,7 @@ final class RightView extends Region {
     if (!touch.isLarge() && keys.hasPhoto()) {
       made.add(touch.key("Photo before", keys::photo));
     }
-    if (model.missing() == 0) {
+    if (right.isLast()) {
       made.add(touch.key("Finish", keys::finish));
     } else {
       made.add(touch.key(touch.brief("Type code", "Type"), keys::typeCode));

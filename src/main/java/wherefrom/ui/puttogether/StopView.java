@@ -81,7 +81,7 @@ final class StopView extends Region {
         tight && model.reason().isPresent()
             ? Optional.empty()
             : Optional.of(touch.tag(first.words(), more, () -> ways.deed(first)));
-    List<Region> made = keys(model);
+    List<Region> made = new StopKeys(touch, ways, tight).of(model);
     keys =
         made.isEmpty()
             ? Optional.empty()
@@ -134,34 +134,6 @@ final class StopView extends Region {
     getChildren().setAll(shown);
     shown.forEach(Region::applyCss);
     requestLayout();
-  }
-
-  /** What overrules the stop, then what takes out what stands in the way. */
-  private List<Region> keys(PutTogetherModel model) {
-    List<Region> made = new ArrayList<>();
-    boolean fitted = model.stopped().isFittedBut();
-    Optional<String> reason = model.reason().filter(words -> model.canFitOnPurpose());
-    if (reason.isPresent()) {
-      made.add(touch.hold("Hold: " + reason.get(), ways::onPurpose));
-      if (!isTight()) {
-        made.add(touch.key("Other reason", ways::chooseReason));
-      }
-      return made;
-    }
-    if (model.canFitOnPurpose()) {
-      boolean taken = model.stopped().isPlaceTaken();
-      String here = taken ? "Swap it in on purpose" : "Fit it here on purpose";
-      String words = fitted ? "Leave it, with a reason" : here;
-      String brief = fitted ? "Leave it" : "On purpose";
-      made.add(touch.key(touch.brief(words, brief), ways::chooseReason));
-    }
-    if (model.stopped().canTakeOut() && model.stopped().first() != WayOut.TAKE_OUT) {
-      made.add(
-          fitted
-              ? touch.key(touch.brief("Take it out", "Taken out"), ways::tookOut)
-              : touch.hold(touch.brief("Hold: that one is out", "Hold: it is out"), ways::tookOut));
-    }
-    return made;
   }
 
   @Override

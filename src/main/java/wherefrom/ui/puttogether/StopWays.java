@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import wherefrom.job.puttogether.OnPurpose;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.ReasonAsking;
@@ -100,16 +101,19 @@ final class StopWays implements StopView.Ways {
         .open(
             () ->
                 new OtherWaysScreen(
-                    context, model, () -> answer.accept(model.putAway()), this::otherPlace));
+                    context,
+                    model,
+                    () -> answer.accept(model.leave(PutTogether::putAway)),
+                    this::otherPlace));
   }
 
   private void otherPlace() {
-    answer.accept(model.otherPlace());
+    answer.accept(model.leave(PutTogether::otherPlace));
   }
 
   @Override
   public void tookOut() {
-    answer.accept(model.tookOut());
+    answer.accept(model.leave(PutTogether::tookOut));
   }
 
   @Override

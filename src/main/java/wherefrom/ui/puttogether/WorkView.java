@@ -8,11 +8,8 @@ import javafx.scene.layout.Region;
 import wherefrom.drawing.Foot;
 import wherefrom.drawing.Look;
 import wherefrom.engine.Layout;
-import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.parts.Places;
-import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
@@ -42,7 +39,6 @@ final class WorkView extends Region {
   private final EnginePages pages;
   private final EngineView engine;
   private final Wire wire;
-  private final FitText way;
   private List<TouchKey> rowKeys = List.of();
   private List<TouchKey> sideKeys = List.of();
   private Optional<AnswerPanel> card = Optional.empty();
@@ -60,7 +56,6 @@ final class WorkView extends Region {
     this.engine = engine;
     engine.foot(Foot.NONE);
     wire = new Wire(touch.scale());
-    way = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).centred();
     row = tiles(List.of(), 1);
     side = tiles(List.of(), 1);
     Panes.grow(this);
@@ -93,20 +88,10 @@ final class WorkView extends Region {
     Optional<Place> held = model.dueHalves().held().map(Part::home);
     Layout layout = model.state().layout();
     shape = held.map(at -> shape(layout, at));
-    way.setWords(held.map(at -> way(Places.orientation(layout, at.kind()))).orElse(""));
   }
 
   private Region shape(Layout layout, Place at) {
     return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), Look.HERE);
-  }
-
-  private static String way(Orientation binds) {
-    return switch (binds) {
-      case NONE -> "";
-      case TOP_END -> "top end up";
-      case HALF -> "tang in its notch";
-      case FACING -> "same way round";
-    };
   }
 
   /** Whether all keys stand in rows below the drawing. */
@@ -121,7 +106,7 @@ final class WorkView extends Region {
     }
     row = tiles(all, upright ? 3 : Math.max(1, all.size()));
     side = tiles(isStacked() ? List.of() : sideKeys, 1);
-    List<Region> shown = new ArrayList<>(List.of(engine, side, row, way));
+    List<Region> shown = new ArrayList<>(List.of(engine, side, row));
     for (Optional<? extends Region> one : List.of(shape, part, place, card)) {
       one.ifPresent(shown::add);
     }
@@ -199,33 +184,28 @@ final class WorkView extends Region {
 
   private void under(double width, double top, double bottom) {
     boolean beside = !isStacked() && !sideKeys.isEmpty();
-    double wide = beside ? Math.floor(Math.max(touch.scale().px(SIDE_MM), side.minWidth(-1))) : 0;
+    double large = isStacked() ? shape.map(one -> one.prefWidth(-1)).orElse(0.0) : 0;
+    double wide =
+        beside ? Math.floor(Math.max(touch.scale().px(SIDE_MM), side.minWidth(-1))) : large;
     double keysHigh = beside ? Math.ceil(side.minHeight(wide)) : 0;
     put(side, width - wide, bottom - keysHigh, wide, keysHigh);
     double free = bottom - top - (beside ? keysHigh + gap() : 0);
     putShape(width - wide, top, wide, free);
-    double left = width - (beside ? wide + gap() : 0);
+    double left = width - (wide > 0 ? wide + gap() : 0);
     double high = bottom - top;
     double least = Math.max(1, 0.65 * touch.scale().textFactor());
     engine.setVisible(high >= least * touch.scale().px(Scale.KEY_MM));
     put(engine, 0, top, left, high);
   }
 
-  /** The part and which end goes up, where they have room above the keys. */
+  /** The part as it goes in, where it has room: above the keys, else beside the engine. */
   private void putShape(double x, double y, double wide, double high) {
-    double words = wide > 0 && !way.words().isEmpty() ? way.minHeight(wide) : 0;
-    double square = shape.map(large -> large.prefHeight(-1)).orElse(0.0);
-    boolean told = words > 0 && words <= high;
-    boolean drawn = square > 0 && square <= wide && square + words <= high;
-    way.setVisible(told);
-    shape.ifPresent(large -> large.setVisible(drawn));
-    double from = y + Math.max(0, (high - words - (drawn ? square : 0)) / 2);
-    if (drawn) {
-      shape.ifPresent(large -> put(large, x + (wide - square) / 2, from, square, square));
-    }
-    if (told) {
-      put(way, x, from + (drawn ? square : 0), wide, words);
-    }
+    shape.ifPresent(
+        large -> {
+          double square = large.prefHeight(-1);
+          large.setVisible(square <= wide && square <= high);
+          put(large, x + (wide - square) / 2, y + (high - square) / 2, square, square);
+        });
   }
 
   private void putHalves(double width, double high) {

@@ -79,13 +79,9 @@ final class WorkAsking {
       finish(work, where, pieces, "", "");
       return;
     }
-    String question =
-        work.isToDiameter()
-            ? "The diameter wanted, or the step from standard, in " + unit + "."
-            : "How much comes off, in " + unit + "?";
     figure(
         Words.capital(work.words()),
-        question + " Done alone: not said.",
+        work.sizeQuestion(unit),
         size -> {
           if (size.isEmpty()) {
             finish(work, where, pieces, "", "");

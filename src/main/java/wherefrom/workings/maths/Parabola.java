@@ -14,10 +14,12 @@ public final class Parabola {
    * @param y how low
    * @param share by which factor an error that each point has of its own goes into {@code y}
    * @param shift by which factor it goes into {@code x}
+   * @param scatter how far the points lie off the parabola, as a standard deviation
    */
-  public record Lowest(double x, double y, double share, double shift) {}
+  public record Lowest(double x, double y, double share, double shift, double scatter) {}
 
   private final double[] xs;
+  private final double[] ys;
   private final double middle;
   private final double[][] inverse;
   private final double[] moments;
@@ -31,6 +33,7 @@ public final class Parabola {
       throw new IllegalArgumentException("a parabola needs " + FEWEST + " points");
     }
     this.xs = xs.clone();
+    this.ys = ys.clone();
     double sum = 0;
     for (double x : xs) {
       sum += x;
@@ -104,7 +107,21 @@ public final class Parabola {
     // At the lowest point a shift of x changes nothing, so the weights there are those of y.
     double share = length(new double[] {1, t, t * t});
     double shift = length(new double[] {0, 1, 2 * t}) / (2 * bend);
-    return Optional.of(new Lowest(x, y, share, shift));
+    return Optional.of(new Lowest(x, y, share, shift, scatter()));
+  }
+
+  /** Three of the points are used up by the parabola itself. */
+  private double scatter() {
+    double squares = 0;
+    for (int at = 0; at < xs.length; at++) {
+      double[] powers = powers(xs[at]);
+      double off = ys[at];
+      for (int power = 0; power < 3; power++) {
+        off -= coefficient(power) * powers[power];
+      }
+      squares += off * off;
+    }
+    return Math.sqrt(squares / (xs.length - 3));
   }
 
   private double least() {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 /** Piston to valve, degree by degree. */
 class PistonValveTest {
@@ -44,6 +45,32 @@ class PistonValveTest {
     assertThat(get(values, "least").value()).isCloseTo(0.100, within(0.0005));
     assertThat(get(values, "least-at").value()).isCloseTo(8, within(0.1));
     assertThat(get(values, "least").standardUncertainty()).isBetween(0.0005, 0.001);
+  }
+
+  /** Readings that lie 0.010 in off the curve cannot tell its least to a thousandth. */
+  @Test
+  void readingsOffTheCurveMakeItsLeastLessCertain() {
+    List<ResultValue> values = read("0.312", "0.230", "0.158", "0.136", "0.094", "0.112", "0.120");
+    assertThat(get(values, "least").standardUncertainty()).isGreaterThan(0.004);
+    assertThat(limit("0.097").judge(get(values, "least")).decision()).isEqualTo(Ruling.UNDECIDED);
+  }
+
+  private static Limit limit(String lower) {
+    Optional<Amount> least = Optional.of(Amount.of(lower, Unit.INCH));
+    return new Limit("piston-valve", "least", least, Optional.empty(), "Manual, p. 12");
+  }
+
+  @Test
+  void aLimitOnALeastThatIsNotFoundIsUndecidedAndFailsWhereAReadingDoes() {
+    List<ResultValue> values = read("0.200", "0.180", "0.160", "0.140", "0.120", "0.100", "0.080");
+    Judgement open = Results.judgeLacking(PLAN, values, limit("0.060")).orElseThrow();
+    assertThat(open.sentence())
+        .startsWith("least not between the readings, so at most 0.080")
+        .contains("limit at least 0.060 in: undecided.");
+    assertThat(Results.judgeLacking(PLAN, values, limit("0.090")).orElseThrow().decision())
+        .isEqualTo(Ruling.REJECT);
+    List<ResultValue> found = read("0.312", "0.230", "0.168", "0.126", "0.104", "0.102", "0.120");
+    assertThat(Results.judgeLacking(PLAN, found, limit("0.060"))).isEmpty();
   }
 
   @Test

@@ -89,6 +89,21 @@ class BagsTest {
   }
 
   @Test
+  void aWordMendedOfABagThatIsUsedUpLeavesItUsedUp() {
+    bags.fill(headBolts(1, 10));
+    bags.move(1, Whereabouts.FITTED, 10, "");
+    long before = job.sequence();
+    assertThat(bags.mend(headBolts(1, 9))).isInstanceOf(BagOutcome.Logged.class);
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.FITTED);
+    assertThat(bag(1).filled().pieces()).isEqualTo(9);
+    assertThat(BagBook.of(job.state()).openBags()).isEmpty();
+    assertThat(job.sequence()).as("one act").isEqualTo(before + 1);
+    job.undo();
+    assertThat(bag(1).filled().pieces()).isEqualTo(10);
+    assertThat(bag(1).where()).isEqualTo(Whereabouts.FITTED);
+  }
+
+  @Test
   void itsTagIsKnownBeforeAnythingIsInIt() {
     TagBook book = new TagBook(job.state(), engine -> Optional.empty());
     assertThat(book.find(book.bag(7).digits())).isEqualTo(new CodeLookup.ABag(7, Optional.empty()));

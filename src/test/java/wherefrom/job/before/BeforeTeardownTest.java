@@ -10,11 +10,15 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BenchJob;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.measure.Comparing;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.measure.SetPictures;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitChoice;
 import wherefrom.rules.before.Sign;
 
@@ -226,6 +230,40 @@ class BeforeTeardownTest {
     assertThat(came).isInstanceOf(Measuring.Answer.Questioned.class);
   }
 
+  @Test
+  void aColdPressureThatNoLimitIsKnownForIsNotGood() {
+    oil("oil-cold-idle", "50", "800");
+    oil("oil-hot-idle", "6", "700");
+    limit("oil-hot-idle", "value", "10", "");
+    assertThat(places("oil-low")).startsWith("oil-pump@");
+    limit("oil-cold-idle", "value", "20", "");
+    assertThat(places("oil-low")).contains("main-journal@M3").doesNotContain("oil-pump@");
+  }
+
+  /** Read as two pressures, worked out as a share. */
+  @Test
+  void leakDownsAreComparedInPercent() {
+    for (int cylinder = 1; cylinder <= 3; cylinder++) {
+      Map<String, List<String>> read =
+          Map.of("supply", List.of("80"), "held", List.of("" + (80 - 4 * cylinder)));
+      take(BeforeTeardown.cylinder(cylinder), "leak-down", "gauge", read);
+    }
+    Comparing comparing = new Comparing(bench.job);
+    assertThat(comparing.unit("leak-down")).isEqualTo(Unit.PERCENT);
+    assertThat(comparing.compare("leak-down").orElseThrow().median()).isCloseTo(10, within(1e-6));
+    SetPictures pictures =
+        new SetPictures(bench.job, ReadingPlans.find("leak-down").orElseThrow());
+    assertThat(pictures.list().get(0).sentence()).contains("10.00 %");
+  }
+
+  /** A gauge in kPa is not held against others in MPa without a decimal. */
+  @Test
+  void aPressureIsComparedInTheUnitThatItWasReadIn() {
+    dry(1, "1000 kPa");
+    dry(2, "900 kPa");
+    assertThat(new Comparing(bench.job).unit("compression-dry")).isEqualTo(Unit.KILOPASCAL);
+  }
+
   /** Of both ways the later one counts, and a gauge in kPa says what one in psi says. */
   @Test
   void theLaterLeakDownCountsAndUnitsMayDiffer() {
@@ -260,6 +298,7 @@ class BeforeTeardownTest {
     limit("oil-hot-idle", "value", "10", "");
     assertThat(before.signs().get(0).found())
         .isEqualTo("Oil pressure, hot, idle: 6.0 psi ± 1.3 psi at 700 rpm.");
+    limit("oil-cold-idle", "value", "20", "");
     assertThat(places("oil-low")).contains("main-journal@M3").doesNotContain("oil-pump@");
     limit("oil-cold-idle", "value", "60", "");
     assertThat(places("oil-low")).startsWith("oil-pump@");

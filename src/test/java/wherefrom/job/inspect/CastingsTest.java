@@ -70,6 +70,40 @@ class CastingsTest {
     assertThat(find("head@right").decision()).isEmpty();
   }
 
+  /** With one head alone its big part names no bank, as the block names no place. */
+  @Test
+  void theBlockOfAnInlineEngineIsNotDecidedWithItsHead() {
+    BenchJob inline = BenchJob.inline4();
+    new BigParts(inline.job).nameUsual();
+    Castings all = new Castings(inline.job);
+    String head = all.list().get(1).subject().key();
+    all.decide("block@", Decision.REPLACE, "cracked");
+    assertThat(all.find("block@").orElseThrow().decision()).contains(Decision.REPLACE);
+    assertThat(all.find(head).orElseThrow().decision()).isEmpty();
+    all.decide(head, Decision.REUSE, "");
+    assertThat(all.find("block@").orElseThrow().decision()).contains(Decision.REPLACE);
+    assertThat(
+            BagBook.of(inline.job.state()).bigParts().stream()
+                .flatMap(part -> part.decision().stream()))
+        .containsExactly(Decision.REUSE);
+  }
+
+  @Test
+  void aTestThatFailsLaterOpensWhatWasToBeReused() {
+    find("block@").cards().forEach(card -> answer(card.check().key(), Look.PASS));
+    castings.decide("block@", Decision.REUSE, "sound");
+    answer("block-crack", Look.FAIL);
+    assertThat(find("block@").isOpen()).isTrue();
+    assertThat(find("block@").decision()).isEmpty();
+    assertThat(find("block@").decided()).isEqualTo("open again, was reuse");
+    castings.decide("block@", Decision.REUSE, "pinned, pressure tested");
+    assertThat(find("block@").decision()).contains(Decision.REUSE);
+    answer("block-threads", Look.SUSPECT);
+    assertThat(find("block@").isOpen()).isTrue();
+    answer("block-threads", Look.PASS);
+    assertThat(find("block@").decision()).contains(Decision.REUSE);
+  }
+
   private Object last() {
     List<?> standing = bench.job.state().standing().stream().map(one -> one.entry()).toList();
     return standing.get(standing.size() - 1);

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.BenchJob;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigParts;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.ChangeMade;
@@ -18,6 +20,7 @@ import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.record.RecordTables;
+import wherefrom.parts.BigPartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Money;
 import wherefrom.quantity.Unit;
@@ -202,6 +205,28 @@ class OneCostListTest {
     assertThat(new Deciding(bench.job).findCost(gaskets)).isEmpty();
     money.setPrice(Article.read("head gaskets"), "46");
     assertThat(new Deciding(bench.job).findCost(gaskets)).contains(Money.ofCents(9200));
+  }
+
+  /** One head is milled and asks for its gasket; both heads are off. */
+  @Test
+  void bothHeadsThatAreOffWantAGasketThoughARuleAsksForOne() {
+    bench.record(new ChangeMade(0, Change.at(ChangeKind.HEAD_MILLED, "left")));
+    BigParts parts = new BigParts(bench.job);
+    parts.nameUsual();
+    BagBook.of(bench.job.state()).bigParts().stream()
+        .filter(part -> part.part().name().kind() == BigPartKind.HEAD)
+        .forEach(head -> parts.off(head.number(), "all are off"));
+    assertThat(gaskets()).isEqualTo(1);
+    parts.listGaskets(true);
+    assertThat(gaskets()).isEqualTo(2);
+  }
+
+  private int gaskets() {
+    return new PurchaseList(bench.job.state())
+        .lines().stream()
+            .filter(thing -> thing.what().id().equals("head gaskets"))
+            .mapToInt(Purchase::pieces)
+            .sum();
   }
 
   @Test

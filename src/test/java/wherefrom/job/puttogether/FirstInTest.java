@@ -50,6 +50,18 @@ class FirstInTest {
     assertThat(notice("pushrod@4EX")).isEmpty();
   }
 
+  /** Nothing goes in under a cap that is fitted: it is no part to offer. */
+  @Test
+  void whatLiesUnderAFittedCapIsHeld() {
+    ToFit missing = new ToFit(all.job);
+    assertThat(missing.findHeld(at("rod-shell@R4L"))).isEmpty();
+    fit("rod-cap@R4L");
+    assertThat(missing.findHeld(at("rod-shell@R4L")).orElseThrow().why().word())
+        .isEqualTo("not cleared");
+    assertThat(missing.findFree(List.of(at("rod-shell@R4L"), at("piston@B4")))).isEmpty();
+    assertThat(missing.findHeld(at("rod-shell@R5L"))).isEmpty();
+  }
+
   @Test
   void aCapWantsBothShellsItsRodAndPiston() {
     assertThat(notice("rod-cap@R4L"))

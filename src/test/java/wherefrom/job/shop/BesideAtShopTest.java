@@ -7,6 +7,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Subject;
 import wherefrom.job.BenchJob;
+import wherefrom.job.MadeChanges;
 import wherefrom.job.OpenJob;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.Bags;
@@ -15,6 +16,7 @@ import wherefrom.job.entry.AtAssembly;
 import wherefrom.job.entry.BagFilled;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
 
 /** A bag or a big part is away with its line of the slip, and back with it. */
@@ -69,6 +71,34 @@ class BesideAtShopTest {
     assertThat(bag()).isEqualTo(Whereabouts.AT_SHOP);
     away.backByCount(2, 1, 1, "", "");
     assertThat(bag()).isEqualTo(Whereabouts.OUT);
+  }
+
+  /** The bolts go along with their rods; what makes caps and rods pairs is done on those. */
+  @Test
+  void aBagOrAnotherBigPartBringsNoChangeBack() {
+    Subject.Beside cover = new Subject.Beside(TagType.BIG_PART, 8);
+    new BigParts(job).off(8, "for the test");
+    assertThat(away.send(1, BAG, wanted(ShopWork.RESIZE, "")))
+        .isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(away.send(1, cover, wanted(ShopWork.MILL_HEAD, "")))
+        .isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(new MachineShop(job).findVisit(1).orElseThrow().lines())
+        .extracting(line -> line.line().wanted())
+        .containsExactly("resize rods", "mill a head");
+    away.back(BAG);
+    away.back(cover);
+    assertThat(bag()).isEqualTo(Whereabouts.OUT);
+    assertThat(atShop()).isEmpty();
+    away.send(2, HEAD, wanted(ShopWork.MILL_HEAD, ""));
+    away.back(HEAD);
+    assertThat(atShop()).containsExactly(ChangeKind.HEAD_MILLED);
+  }
+
+  private List<ChangeKind> atShop() {
+    return MadeChanges.of(job.state()).stream()
+        .map(made -> made.change().kind())
+        .filter(kind -> kind == ChangeKind.ROD_RESIZED || kind == ChangeKind.HEAD_MILLED)
+        .toList();
   }
 
   @Test

@@ -65,4 +65,14 @@ class PartModelTest {
     PartModel other = new PartModel(sample.job, SampleJob.CLOCK, sample.part("rocker@3IN").item());
     assertThat(other.first()).extracting(PartModel.Line::heading).doesNotContain("No longer mated");
   }
+
+  @Test
+  void atPuttingTogetherAPartOnTheBenchGoesBackAndItsStopIsNamed() {
+    assertThat(model.goesBack()).isTrue();
+    new Fitting(sample.job).fit(sample.part("pushrod@3EX"), sample.spot("5EX"), false);
+    assertThat(model.where()).startsWith("A stop waits for it. ");
+    model.wash("4");
+    assertThat(model.goesBack()).isFalse();
+    assertThat(model.where()).doesNotContain("A stop waits");
+  }
 }

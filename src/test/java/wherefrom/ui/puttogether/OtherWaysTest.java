@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.ui.sample.SampleJob;
@@ -26,7 +27,7 @@ class OtherWaysTest {
   void thePartIsPutAwayAndNothingStands() {
     scan("pushrod@3EX", "5EX");
     assertThat(model.stop()).isPresent();
-    model.putAway();
+    model.leave(PutTogether::putAway);
     assertThat(model.stop()).isEmpty();
     assertThat(sample.job.state().stops().waiting()).isEmpty();
     assertThat(fitted("pushrod@3EX")).isEmpty();
@@ -37,7 +38,7 @@ class OtherWaysTest {
   @Test
   void thePartStaysInTheHandForAnotherPlace() {
     scan("pushrod@3EX", "5EX");
-    model.otherPlace();
+    model.leave(PutTogether::otherPlace);
     assertThat(model.stop()).isEmpty();
     assertThat(model.asksForPlace()).isTrue();
     assertThat(model.here()).contains(Place.find("pushrod@3EX").orElseThrow());

@@ -16,6 +16,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -178,7 +179,7 @@ class WayOutTest {
   void aFittedPartThatSomethingStandsAgainstIsTakenOut() {
     fittedBut();
     int before = sample.job.history().size();
-    model.tookOut();
+    model.leave(PutTogether::tookOut);
     assertThat(sample.job.history()).hasSize(before + 1);
     assertThat(state()).isEqualTo(PlaceState.OUT);
     assertThat(model.stop()).isEmpty();
