@@ -166,7 +166,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              paper(window, "Nudge");
+              paper(window, "Move print");
             }));
     shots.add(
         shot(
@@ -213,7 +213,7 @@ final class WorkShots {
     window.layOut();
     paper(window, "Start");
     window.press(Integer.toString(start));
-    paper(window, "Nudge");
+    paper(window, "Move print");
     for (int step = 0; step < steps; step++) {
       window.press("Right");
       window.press("Down");
