@@ -7,12 +7,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.quantity.HomeCountry;
 import wherefrom.files.TableFile;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.MoneyCsv;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
@@ -61,8 +61,7 @@ final class MoneyCommands {
     String amount = call.get(AMOUNT);
     String note = call.text("--note");
     return said(
-        book.begin(
-            here(bench), () -> book.note(line, what, about, state, amount, plan, note)));
+        book.begin(here(bench), () -> book.note(line, what, about, state, amount, plan, note)));
   }
 
   private static Locale here(OpenedJob bench) {
@@ -129,9 +128,7 @@ final class MoneyCommands {
     if (what.isPresent()) {
       String amount = call.get(AMOUNT);
       return answer.only(
-          said(
-              book.begin(
-                  here(bench), () -> book.setPrice(Article.read(what.get()), amount))));
+          said(book.begin(here(bench), () -> book.setPrice(Article.read(what.get()), amount))));
     }
     JobCurrency tender = book.tender(here(bench));
     book.prices()

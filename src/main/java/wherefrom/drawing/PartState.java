@@ -20,7 +20,8 @@ public record PartState(Look look, Sign sign, String words) {
   public static final PartState NOT_CLEARED = new PartState(Look.OUT, Sign.AGAINST, "not cleared");
   public static final PartState FITTED_BUT =
       new PartState(Look.FITTED, Sign.AGAINST, "fitted, not cleared");
-  public static final PartState IN_BUT = new PartState(Look.IN, Sign.AGAINST, "in the engine, not cleared");
+  public static final PartState IN_BUT =
+      new PartState(Look.IN, Sign.AGAINST, "in the engine, not cleared");
   public static final PartState LEFT_EMPTY = new PartState(Look.OUT, Sign.EMPTY, "left empty");
   public static final PartState NEW_FITTED =
       new PartState(Look.FITTED, Sign.NEW, "a new part is fitted");

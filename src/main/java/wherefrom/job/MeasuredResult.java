@@ -83,9 +83,7 @@ public record MeasuredResult(
 
   /** The judgements of results that could not be worked out. */
   public List<Judgement> judgedUnfound() {
-    return judgements.stream()
-        .filter(one -> findValue(one.value().key()).isEmpty())
-        .toList();
+    return judgements.stream().filter(one -> findValue(one.value().key()).isEmpty()).toList();
   }
 
   public Optional<ResultValue> findValue(String key) {

@@ -142,7 +142,7 @@ class DemoFlowTest {
 
   /** Until now only a plan; from now on it binds. */
   private void theCamIsBought() {
-    between("Plan");
+    between("Changes");
     press("Plan 1: new flat-tappet cam");
     shows("16 lifters", "It is done");
     press("It is done");
@@ -151,7 +151,7 @@ class DemoFlowTest {
 
   /** What holds parts is answered; what holds a section stays open until the first start. */
   private void checks() {
-    between("Plan");
+    between("Changes");
     press("Open checks");
     while (window.has("Open: check before fitting") || window.has("Down")) {
       if (window.has("Open: check before fitting")) {

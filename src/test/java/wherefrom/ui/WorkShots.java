@@ -166,7 +166,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              paper(window, "Nudge");
+              paper(window, "Move print");
             }));
     shots.add(
         shot(
@@ -202,7 +202,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              paper(window, "Start");
+              paper(window, "First label");
             }));
     return shots;
   }
@@ -211,9 +211,9 @@ final class WorkShots {
   private static void preview(SampleWindow window, int start, int steps) {
     window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
     window.layOut();
-    paper(window, "Start");
+    paper(window, "First label");
     window.press(Integer.toString(start));
-    paper(window, "Nudge");
+    paper(window, "Move print");
     for (int step = 0; step < steps; step++) {
       window.press("Right");
       window.press("Down");

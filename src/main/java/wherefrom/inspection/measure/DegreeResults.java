@@ -38,7 +38,8 @@ final class DegreeResults {
    * the most that it can be. Empty where the least was found.
    */
   static Optional<Judgement> judgeUnfound(List<ResultValue> values, Limit limit) {
-    boolean asked = limit.result().equals(LEAST) && values.stream().noneMatch(DegreeResults::isLeast);
+    boolean asked =
+        limit.result().equals(LEAST) && values.stream().noneMatch(DegreeResults::isLeast);
     return values.stream()
         .filter(value -> asked && value.key().equals("smallest"))
         .findFirst()

@@ -62,7 +62,10 @@ public final class Bags {
    */
   public BagOutcome mend(BagFilled mended) {
     boolean used =
-        book().findBag(mended.number()).filter(bag -> bag.where() == Whereabouts.FITTED).isPresent();
+        book()
+            .findBag(mended.number())
+            .filter(bag -> bag.where() == Whereabouts.FITTED)
+            .isPresent();
     return job.asOne(
         () -> {
           BagOutcome came = fill(mended);

@@ -163,8 +163,7 @@ public final class Castings {
         .filter(part -> part.part().name().kind() == BigPartKind.HEAD)
         .filter(
             part ->
-                part.part().name().bank().equals(at.where())
-                    || part.part().name().bank().isEmpty())
+                part.part().name().bank().equals(at.where()) || part.part().name().bank().isEmpty())
         .findFirst();
   }
 

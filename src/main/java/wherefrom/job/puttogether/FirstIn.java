@@ -37,7 +37,7 @@ public final class FirstIn {
    */
   public List<Place> under(Place place) {
     return state.places().stream()
-        .filter(other -> Over.isOver(/* over= */ place, /* place= */ other))
+        .filter(other -> Over.isOver(/* upper= */ place, /* lower= */ other))
         .filter(other -> state.findSeated(other).isEmpty())
         .filter(other -> state.findExcuse(other).isEmpty())
         .sorted(Comparator.comparing(Place::kind, Comparator.reverseOrder()))

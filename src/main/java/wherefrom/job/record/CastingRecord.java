@@ -38,11 +38,6 @@ final class CastingRecord {
   private static RecordSection.Row decision(Castings.Casting one) {
     String photographs = one.photographs() == 0 ? "" : one.photographs() + " photographed; ";
     return new RecordSection.Row(
-        List.of(
-            one.words(),
-            "Decided",
-            one.decided(),
-            photographs + one.reason()),
-        one.isOpen());
+        List.of(one.words(), "Decided", one.decided(), photographs + one.reason()), one.isOpen());
   }
 }

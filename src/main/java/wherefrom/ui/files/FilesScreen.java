@@ -61,11 +61,16 @@ public final class FilesScreen extends Page {
     open(
         () ->
             new TextEntryScreen(
-                context, "Which folder?", model.folder().toString(), typed -> went(model.goTyped(typed))));
+                context,
+                "Which folder?",
+                model.folder().toString(),
+                typed -> went(model.goTyped(typed))));
   }
 
   private void newFolder() {
-    open(() -> new TextEntryScreen(context, "Name of the folder", "", name -> went(model.make(name))));
+    open(
+        () ->
+            new TextEntryScreen(context, "Name of the folder", "", name -> went(model.make(name))));
   }
 
   private void went(Optional<String> fault) {

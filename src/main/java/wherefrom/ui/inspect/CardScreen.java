@@ -197,6 +197,7 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private void answer(Look look) {
+    Subject before = model.subject();
     String cause = model.title() + ": " + look.word();
     context.attempt(
         () -> {
@@ -204,7 +205,8 @@ public final class CardScreen extends Page implements Scannable {
           boolean more = model.goOn();
           String last = "That was the last test of " + model.title() + ". Scan the next part.";
           String said = more ? model.said() : last;
-          context.say(refused.isEmpty() ? said : refused);
+          boolean told = !model.followed().isEmpty() && model.subject().equals(before);
+          context.say(refused.isEmpty() ? (told ? "" : said) : refused);
         });
     context.navigator().changed();
     List<StandingRule> followed = model.followed();

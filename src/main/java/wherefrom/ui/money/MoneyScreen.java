@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.quantity.HomeCountry;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.files.TableFile;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyCsv;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -35,7 +35,9 @@ public final class MoneyScreen extends Page {
 
   public MoneyScreen(ScreenContext context) {
     super(context, "Money");
-    model = new MoneyModel(context.getJob(), HomeCountry.of(Locale.getDefault(), context.state().units()));
+    model =
+        new MoneyModel(
+            context.getJob(), HomeCountry.of(Locale.getDefault(), context.state().units()));
     asking = new CostLineAsking(context, model);
     total = touch().heading("");
     rows = Pager.list(context.touch(), row -> row);

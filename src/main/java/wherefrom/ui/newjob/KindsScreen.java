@@ -28,7 +28,7 @@ public final class KindsScreen extends Page {
   KindsScreen(ScreenContext context, NewJobModel model) {
     super(context, "Parts to track", false);
     this.model = model;
-    total = context.touch().small("").within(2);
+    total = context.touch().small("").within(3);
     list = Pager.list(context.touch(), this::row);
     KeyRow keys =
         KeyRow.of(

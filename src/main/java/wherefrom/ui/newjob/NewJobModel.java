@@ -99,7 +99,7 @@ final class NewJobModel {
             .toList();
     return left.isEmpty()
         ? ""
-        : "No tag yet, but must go back where they were: " + String.join(", ", left) + ".";
+        : "No tag yet: " + String.join(", ", left) + ". They must go back where they were.";
   }
 
   /** How many parts of a kind the layout has. */

@@ -28,7 +28,10 @@ public final class NumbersScreen extends Page {
     lay(
         Panes.column(
             context.scale(),
-            touch.tag("The plan", "how it is now, and up to three ideas", () -> open(() -> new PlanScreen(context))),
+            touch.tag(
+                "The plan",
+                "how it is now, and up to three ideas",
+                () -> open(() -> new PlanScreen(context))),
             touch.small("Single workings"),
             workings));
   }

@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.scene.layout.Region;
-import wherefrom.quantity.HomeCountry;
 import wherefrom.files.FileNames;
 import wherefrom.job.print.Nudge;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.TagChoice;
+import wherefrom.quantity.HomeCountry;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -63,7 +63,10 @@ public final class PrintTagsScreen extends Page {
     Touch touch = context.touch();
     model =
         new PrintTagsModel(
-            context.getJob(), context.services().printer(), choice, HomeCountry.of(Locale.getDefault(), context.state().units()));
+            context.getJob(),
+            context.services().printer(),
+            choice,
+            HomeCountry.of(Locale.getDefault(), context.state().units()));
     choices = new PrintChoices(context, model, this::shown);
     what = AskKey.key(touch, "What", choices::what);
     stock = AskKey.key(touch, "Stock", choices::stock);

@@ -84,13 +84,16 @@ final class Answers {
    * that was taken back while the list is followed.
    */
   static boolean leavesDue(FitOutcome step, PutTogether.Mode mode) {
-    boolean asks =
-        step instanceof FitOutcome.Judged judged
-            && judged.verdict() instanceof CodeVerdict
-            && judged.verdict().cue() == Cue.ASK;
-    boolean listed =
-        step instanceof FitOutcome.TookBack && mode == PutTogether.Mode.FOLLOW_THE_LIST;
-    return asks || listed || step instanceof FitOutcome.Said;
+    return step.match(
+        judged ->
+            judged.verdict() instanceof CodeVerdict && judged.verdict().cue() == Cue.ASK,
+        spot -> false,
+        part -> false,
+        shown -> false,
+        next -> false,
+        fitted -> false,
+        back -> mode == PutTogether.Mode.FOLLOW_THE_LIST,
+        said -> true);
   }
 
   private static String waiting(ScreenAnswer due) {

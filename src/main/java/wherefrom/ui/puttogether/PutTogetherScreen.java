@@ -4,8 +4,6 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.LoggedEntry;
-import wherefrom.job.bags.BigPartRecord;
-import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
@@ -14,7 +12,6 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
 import wherefrom.ui.app.WholeGlass;
@@ -50,7 +47,12 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
                 this::tap,
                 this::scannedOnPage));
     engine = pages.view();
-    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
+    work =
+        new WorkView(
+            context.touch(),
+            pages,
+            new WorkKeys(context.touch(), new WorkDeeds(context, model, beside, this)),
+            engine);
     right = new RightView(context.touch(), model, new RightKeys(context, this));
     ways = new StopWays(context, model, this::answer, this::typeCode);
     stop = new StopView(context.touch(), ways, context.corner());
@@ -193,7 +195,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   /** Sounds and shows what came of a deed. */
-  private void answer(Optional<Cue> cue) {
+  void answer(Optional<Cue> cue) {
     sound(cue);
     context.navigator().changed();
   }
@@ -237,84 +239,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
         .filter(place -> PhotosOf.isAny(context.state(), place));
   }
 
-  void photo() {
-    photographed().ifPresent(place -> PhotosOf.open(context, place));
+  void turnOver() {
+    engine.turnOver();
   }
 
-  private final class Deeds implements WorkKeys.Deeds {
-    @Override
-    public void choose(Mode mode) {
-      answer(model.choose(mode));
-    }
-
-    @Override
-    public void typeCode() {
-      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
-    }
-
-    @Override
-    public void missing() {
-      context.navigator().open(() -> new MissingScreen(context));
-    }
-
-    @Override
-    public int held() {
-      return new ToFit(context.getJob()).held().size();
-    }
-
-    @Override
-    public void showHeld() {
-      context.navigator().open(() -> new HeldScreen(context));
-    }
-
-    @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
-    }
-
-    @Override
-    public void turnOver() {
-      engine.turnOver();
-    }
-
-    @Override
-    public boolean hasPhoto() {
-      return photographed().isPresent();
-    }
-
-    @Override
-    public void photo() {
-      PutTogetherScreen.this.photo();
-    }
-
-    @Override
-    public void ways() {
-      MoreWays.open(context, this);
-    }
-
-    @Override
-    public Optional<BigPartRecord> bigPart() {
-      return beside.next();
-    }
-
-    @Override
-    public void show(BigPartRecord part) {
-      context.navigator().show(ScreenId.BIG_PART, part.number());
-    }
-
-    @Override
-    public void print() {
-      context.navigator().show(ScreenId.PRINT_TAGS);
-    }
-
-    @Override
-    public void stop() {
-      moveOn();
-    }
-
-    @Override
-    public void decide() {
-      context.navigator().show(ScreenId.DECIDE);
-    }
+  void photo() {
+    photographed().ifPresent(place -> PhotosOf.open(context, place));
   }
 }

@@ -83,7 +83,7 @@ final class RightView extends Region {
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(right.leftWords());
     notice.setWords(right.notice());
-    made = keys(model, right);
+    made = keys(right);
     fill();
   }
 
@@ -98,7 +98,7 @@ final class RightView extends Region {
     return upright || touch.isLarge();
   }
 
-  private List<TouchKey> keys(PutTogetherModel model, RightModel right) {
+  private List<TouchKey> keys(RightModel right) {
     List<TouchKey> made = new ArrayList<>();
     if (right.canBeTurned()) {
       made.add(touch.key(touch.brief(right.turnedWords(), "Turned"), keys::turned));

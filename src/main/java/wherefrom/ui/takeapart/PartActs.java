@@ -125,8 +125,11 @@ final class PartActs {
             () -> context.navigator().show(ScreenId.BAGS),
             "Bags and big parts",
             "what is off, in which bag"));
-    more.add(new Choice<>(this::pieces, "Several pieces, one tag", "say how many hang on its wire"));
-    more.add(new Choice<>(this::order, "Change the order", "now: " + context.settings().outOrder().words()));
+    more.add(
+        new Choice<>(this::pieces, "Several pieces, one tag", "say how many hang on its wire"));
+    more.add(
+        new Choice<>(
+            this::order, "Change the order", "now: " + context.settings().outOrder().words()));
     context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));
   }
 

@@ -38,8 +38,8 @@ class FilesModelTest {
     assertThat(model.goTyped("a")).isEmpty();
     assertThat(model.goTyped(inner.toString())).isEmpty();
     assertThat(model.folder()).isEqualTo(inner);
-    assertThat(model.goTyped("none")).hasValueSatisfying(
-        fault -> assertThat(fault).startsWith("There is no folder "));
+    assertThat(model.goTyped("none"))
+        .hasValueSatisfying(fault -> assertThat(fault).startsWith("There is no folder "));
     assertThat(model.goTyped("\0")).isPresent();
     assertThat(model.folder()).isEqualTo(inner);
   }

@@ -39,7 +39,7 @@ final class Fingers extends Hand {
       if (step > MOST_STEPS) {
         throw new AssertionError("no key leads to " + window.look(() -> window.words(target)));
       }
-      toward(target);
+      toward(target, step == 0);
     }
     window.act(() -> window.pass(READING_NANOS));
     enter();
@@ -50,10 +50,10 @@ final class Fingers extends Hand {
   }
 
   /** From the tag Tab leads to the keys; else an arrow where it comes nearer, else Tab. */
-  private void toward(Node target) {
+  private void toward(Node target, boolean first) {
     double before = far(target);
     Node from = ringed().orElse(target);
-    if (from instanceof TagKey) {
+    if (first && from instanceof TagKey) {
       tab(false);
       return;
     }

@@ -34,15 +34,12 @@ class MoneyModelTest {
   void whatIsDecidedAndHasNoPriceIsNamedBesideTheTotal() {
     SampleJob sample = SampleJob.apart();
     MoneyModel money = new MoneyModel(sample.job, Locale.US);
-    assertThat(money.sentence())
-        .startsWith("No amount is noted yet. No price yet: 1 × gasket set");
+    assertThat(money.sentence()).startsWith("No amount is noted yet. No price yet: 1 × gasket set");
     money.setBudget("1200");
     new Deciding(sample.job).decide(sample.part("lifter@1IN").item(), Decision.REPLACE, "worn");
     assertThat(money.sentence())
         .startsWith("Total at least 0.00 USD; at most 1200.00 USD left.")
         .contains("No price yet: ");
-    assertThat(money.unpriced())
-        .extracting(item -> item.what().words())
-        .contains("lifters");
+    assertThat(money.unpriced()).extracting(item -> item.what().words()).contains("lifters");
   }
 }

@@ -14,7 +14,7 @@ class NewJobModelTest {
   @Test
   void whatMustGoBackAndHasNoTagIsNamedUntilItHasOne() {
     assertThat(model.untagged())
-        .startsWith("No tag yet, but must go back where they were: ")
+        .startsWith("No tag yet: ")
         .contains("rod caps", "main caps", "valves", "pistons")
         .doesNotContain("pushrods", "keeper");
     model.trackAll(PartKind.recommended());
@@ -22,7 +22,7 @@ class NewJobModelTest {
     assertThat(model.tracks(PartKind.ROD_CAP)).isTrue();
     model.track(PartKind.ROD_CAP, false);
     assertThat(model.untagged())
-        .isEqualTo("No tag yet, but must go back where they were: rod caps.");
+        .isEqualTo("No tag yet: rod caps. They must go back where they were.");
   }
 
   @Test

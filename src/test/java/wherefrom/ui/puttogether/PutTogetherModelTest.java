@@ -105,7 +105,7 @@ class PutTogetherModelTest {
     assertThat(model.canFitOnPurpose()).isTrue();
     model.act(Action.YES);
     assertThat(model.stop()).isPresent();
-    assertThat(model.trouble()).contains("Choose a reason");
+    assertThat(model.trouble()).contains("choose a reason");
     model.chooseReason("matched pair");
     model.act(Action.YES);
     assertThat(model.stop()).isEmpty();
