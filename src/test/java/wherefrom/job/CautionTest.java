@@ -29,7 +29,9 @@ class CautionTest {
   @Test
   void theDamperIsPulledAtItsHubBeforeCrankAndCamComeOut() {
     // Common practice, no source.
-    assertThat(Caution.atStage(4, BigPartKind.DAMPER)).contains(Caution.DAMPER).doesNotHaveDuplicates();
+    assertThat(Caution.atStage(4, BigPartKind.DAMPER))
+        .contains(Caution.DAMPER)
+        .doesNotHaveDuplicates();
     assertThat(Caution.of(BigPartKind.CRANKSHAFT)).containsExactly(Caution.HOIST);
     assertThat(Caution.of(BigPartKind.HEAD)).containsExactly(Caution.OLD_GASKETS);
     assertThat(Caution.atStage(5)).contains(Caution.DAMPER);

@@ -30,8 +30,7 @@ class StaleReadingsTest {
   }
 
   private boolean isStale() {
-    MeasuredResult lash =
-        bench.job.state().measures().findResult(TIP, "lash-cold").orElseThrow();
+    MeasuredResult lash = bench.job.state().measures().findResult(TIP, "lash-cold").orElseThrow();
     return new StaleReadings(bench.job.state()).isStale(lash);
   }
 

@@ -25,6 +25,7 @@ import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -41,7 +42,6 @@ import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.puttogether.WayOutScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
-import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** The screens of the work on the engine, in the states worth looking at. */

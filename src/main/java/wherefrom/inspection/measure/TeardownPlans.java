@@ -26,7 +26,8 @@ final class TeardownPlans {
           ReadingPlan.of(Feature.COMPRESSION, "leak-down", "Leak-down", Shape.LEAK)
               .at(Station.in(PRESSURE, "supply", "Regulated pressure, such as 80 psi"))
               .at(Station.in(PRESSURE, "held", "Pressure that the cylinder holds"))
-              .how("Top dead center of compression. Air slowly: the crank can turn. No wrench on it.")
+              .how(
+                  "Top dead center of compression. Air slowly: the crank can turn. No wrench on it.")
               .between(Unit.PSI, 0, 200)
               .source(Sources.AC_43),
           ReadingPlan.of(Feature.COMPRESSION, "leak-percent", "Leak-down in percent", Shape.VALUE)

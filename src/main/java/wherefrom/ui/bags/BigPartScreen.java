@@ -1,6 +1,5 @@
 package wherefrom.ui.bags;
 
-import wherefrom.ui.app.CautionScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +20,7 @@ import wherefrom.job.torque.KeptCard;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.inspection.Subject;
 import wherefrom.job.Caution;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -24,7 +25,6 @@ import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.SubjectIndex;
-import wherefrom.ui.app.CautionScreen;
 
 /** The tests of an engine that is still together: each a key, and what they point to. */
 public final class BeforeScreen extends Page {

@@ -15,6 +15,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.KeyRow;
@@ -40,7 +41,6 @@ import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.PartIndex;
 import wherefrom.ui.engine.PlaceListScreen;
 import wherefrom.ui.photos.PhotoIndex;
-import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
 

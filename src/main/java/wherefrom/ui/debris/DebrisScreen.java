@@ -8,6 +8,7 @@ import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -16,7 +17,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
-import wherefrom.ui.app.CautionScreen;
 
 /** The drawn engine with its oil: tap where debris lies; what was found is written there. */
 public final class DebrisScreen extends Page {

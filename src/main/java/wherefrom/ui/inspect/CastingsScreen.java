@@ -9,6 +9,7 @@ import wherefrom.inspection.Look;
 import wherefrom.job.Caution;
 import wherefrom.job.inspect.Castings;
 import wherefrom.text.Words;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -18,7 +19,6 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.photos.PhotoTaking;
-import wherefrom.ui.app.CautionScreen;
 
 /** Block and heads: what is left to test, what was found, what becomes of each. */
 public final class CastingsScreen extends ListPage {

@@ -85,8 +85,7 @@ final class Answers {
    */
   static boolean leavesDue(FitOutcome step, PutTogether.Mode mode) {
     return step.match(
-        judged ->
-            judged.verdict() instanceof CodeVerdict && judged.verdict().cue() == Cue.ASK,
+        judged -> judged.verdict() instanceof CodeVerdict && judged.verdict().cue() == Cue.ASK,
         spot -> false,
         part -> false,
         shown -> false,

@@ -12,6 +12,7 @@ import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Page;
@@ -26,7 +27,6 @@ import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.app.CautionScreen;
 
 /** The open places of a section; it is finished only when each is filled or excused. */
 public final class SectionScreen extends Page {

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
 import wherefrom.job.shop.Washing;
+import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -22,7 +23,6 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.app.CautionScreen;
 
 /** Off for washing in numbered baskets, and back by scan or by count. */
 public final class WashScreen extends Page implements Scannable {

@@ -1,12 +1,12 @@
 package wherefrom.ui.takeapart;
 
-import wherefrom.job.bags.BigPartRecord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import wherefrom.inspection.Check;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;

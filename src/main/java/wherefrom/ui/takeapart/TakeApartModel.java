@@ -1,24 +1,24 @@
 package wherefrom.ui.takeapart;
 
-import wherefrom.parts.BigPartKind;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import wherefrom.job.Caution;
-import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OffFirst;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Action;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
