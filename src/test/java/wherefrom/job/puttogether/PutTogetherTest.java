@@ -117,7 +117,8 @@ class PutTogetherTest {
     together.scan(read(card(job, "5EX")));
     assertThat(together.scan(read(Action.YES.code().digits())))
         .isInstanceOfSatisfying(
-            FitOutcome.Said.class, said -> assertThat(said.sentence()).contains("First choose a reason"));
+            FitOutcome.Said.class,
+            said -> assertThat(said.sentence()).contains("First choose a reason"));
     assertThat(job.state().fitted()).isEmpty();
     together.scan(read(Action.NEXT.code().digits()));
     together.scan(read(Action.NEXT.code().digits()));
