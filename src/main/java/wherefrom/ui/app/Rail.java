@@ -77,6 +77,15 @@ final class Rail extends Region {
     return touch.scale().px(factor >= 2 ? WIDEST_MM : factor > 1 ? WIDER_MM : WIDE_MM);
   }
 
+  /**
+   * The width of a key, in pixels: in a row they become narrower where two and UNDO, the least that
+   * there is, would not stand side by side.
+   */
+  private double keyWide() {
+    double apart = touch.scale().px(APART_MM) + touch.scale().gap();
+    return upright ? Math.min(wide(), Math.floor((getWidth() - apart) / 3)) : wide();
+  }
+
   /** The height of the rail as a row, in pixels. */
   double high() {
     return Math.ceil(undo.minHeight(wide()));
@@ -121,9 +130,9 @@ final class Rail extends Region {
 
   private int fitting() {
     double gap = touch.scale().gap();
-    double each = (upright ? wide() : high()) + gap;
+    double each = (upright ? keyWide() : high()) + gap;
     double all = upright ? getWidth() : getHeight();
-    double forUndo = (upright ? wide() : high()) + touch.scale().px(APART_MM) + each;
+    double forUndo = (upright ? keyWide() : high()) + touch.scale().px(APART_MM) + each;
     return Math.max(1, (int) ((all - forUndo + gap) / each));
   }
 
@@ -159,7 +168,7 @@ final class Rail extends Region {
       fill(most);
     }
     double gap = touch.scale().gap();
-    double wide = wide();
+    double wide = keyWide();
     double high = high();
     for (int at = 0; at < shown.size(); at++) {
       double from = at * ((upright ? wide : high) + gap);
