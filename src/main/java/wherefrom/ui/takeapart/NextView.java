@@ -3,6 +3,7 @@ package wherefrom.ui.takeapart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
@@ -121,6 +122,11 @@ final class NextView extends Region {
   }
 
   @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
   protected double computeMinWidth(double height) {
     double least = Math.max(plain.minWidth(-1), tag.minWidth(-1));
     return Math.max(least, touch.scale().px(NARROW_MM));
@@ -151,7 +157,7 @@ final class NextView extends Region {
     Tiles keys = keys(width, tagHigh);
     double low = keys.minHeight(width);
     double rest = low + gap + (isStacked() ? tagHigh + gap : 0) + engine.minHeight(width) + gap;
-    double head = Math.max(leastHead(width), Math.min(headHeight(), getHeight() - rest));
+    double head = headHigh(width, getHeight() - rest);
     head(isStacked() ? width : width - tagWide - gap, head);
     double top = head > 0 ? head + gap : 0;
     if (isStacked()) {
@@ -166,15 +172,23 @@ final class NextView extends Region {
 
   /** The keys with the part's name, where they and the drawing have room. */
   private Tiles keys(double width, double tagHigh) {
-    double most = plain.minHeight(width) + touch.scale().px(NAMED_MM);
-    double others =
-        headHeight() + (isStacked() ? tagHigh + gap : 0) + engine.minHeight(width) + 2 * gap;
+    double low = plain.minHeight(width);
     double high = named.minHeight(width);
+    double others = headHeight() + (isStacked() ? tagHigh + gap : 0) + 2 * gap;
+    double rest = getHeight() - others;
     boolean any = !named.getChildrenUnmodifiable().isEmpty();
-    boolean room = any && high <= most && others + high <= getHeight();
-    named.setVisible(room);
-    plain.setVisible(!room);
-    return room ? named : plain;
+    boolean near = high <= low + touch.scale().px(NAMED_MM);
+    boolean room = any && near && engine.minHeight(width) + high <= rest;
+    // The names are worth less than the drawing.
+    boolean names = room && (isDrawn(rest - high) || !isDrawn(rest - low));
+    named.setVisible(names);
+    plain.setVisible(!names);
+    return names ? named : plain;
+  }
+
+  private boolean isDrawn(double high) {
+    double side = isStacked() ? 0 : touch.scale().px(SIDE_MM) + gap;
+    return engine.hasRoom(getWidth() - side, high);
   }
 
   /** With the largest text the tag names the part, and nothing else does. */
@@ -186,6 +200,12 @@ final class NextView extends Region {
   private double headHeight() {
     double beside = isStacked() ? 0 : tag.minHeight(touch.scale().px(TAG_MM));
     return isNamedOnTag(touch) && !out ? 0 : Math.max(beside, touch.scale().px(HEAD_MM));
+  }
+
+  /** The name leaves where it lacks room beside large letters: the tag says it as well. */
+  private double headHigh(double width, double room) {
+    double high = Math.max(leastHead(width), Math.min(headHeight(), room));
+    return touch.isLarge() && !out && high < place.minHeight(-1) ? 0 : high;
   }
 
   private void head(double width, double high) {
