@@ -56,7 +56,7 @@ says "rocker-faces: pass"
 run 0 inspect --job "$demo" "$rocker" --check rocker-cracks --answer suspect --note "a line"
 run 0 decide propose --job "$demo" "$rocker"
 says "no proposal"
-says "Any crack? rocker: suspect."
+says "Rocker: Any crack? suspect."
 run 2 inspect --job "$demo" "$rocker" --check lobe-look --answer pass
 says "Use one of: rocker-faces, rocker-cracks."
 run 0 inspect --job "$demo" lobe@2IN --check lobe-look --answer fail --note "pitted"
