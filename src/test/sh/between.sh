@@ -106,7 +106,7 @@ run 1 compare --job "$demo" --plan spring-free
 says "4 EX${t}1.9760"
 run 1 compare --job "$demo" --plan stud-height --bank left
 lines 1 suspect
-says "3 IN${t}+0.2794 mm${t}suspect"
+says "3 IN${t}+0.0110 in${t}suspect"
 run 0 compare --job "$demo" --plan pushrod-length
 
 # ---- decide: asked for every part, who is not decided about is not cleared
