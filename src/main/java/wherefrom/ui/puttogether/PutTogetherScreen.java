@@ -117,6 +117,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   @Override
+  public void shrunk() {
+    draw();
+  }
+
+  @Override
   public Help help() {
     return new TogetherHelp(model, context.scale()).help();
   }
