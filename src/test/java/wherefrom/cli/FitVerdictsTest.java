@@ -82,7 +82,7 @@ class FitVerdictsTest {
                 + tag(PUSHROD).substring(8, 12)
                 + " "
                 + tag(PUSHROD).substring(14)
-                + ".");
+                + ". Or put this one at 5 EX: scan that card.");
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
   }
 

@@ -253,7 +253,7 @@ class NumberCommandsTest {
         "manual, page 6-12");
     shop.right("money", "price", "--job", job, "--what", "lifters", "--amount", "12,50");
     assertThat(shop.right("money", "effect", "--job", job, "--change", "new-flat-cam").out())
-        .contains("+16 lifters, +1 cam (no price typed)", "Total at least 230.00 EUR");
+        .contains("+16 lifters, +1 cam (no price typed)", "Total at least 230.00 USD");
     assertThat(
             shop.run("money", "price", "--job", job, "--what", "cam", "--amount", "1,234.50")
                 .status())

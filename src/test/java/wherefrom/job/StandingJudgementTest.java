@@ -42,7 +42,7 @@ class StandingJudgementTest {
 
   /** Fits every part where it belongs. */
   private void fitAll() {
-    for (Place place : List.copyOf(job.state().places())) {
+    for (Place place : missing.places()) {
       Part part = job.state().bench().findRightful(place).orElseThrow();
       assertThat(fitting.fit(part, place.spot(), false).word())
           .as(place.key())
@@ -52,6 +52,11 @@ class StandingJudgementTest {
 
   private Verdict at(String partFrom, String spot) {
     return fitting.judge(bench.part(partFrom), Spots.find(spot).orElseThrow(), false);
+  }
+
+  private void fit(String atHome) {
+    Place home = place(atHome);
+    assertThat(fitting.fit(bench.part(atHome), home.spot(), false).stops()).isFalse();
   }
 
   private void onPurpose(String partFrom, String spot) {
@@ -158,10 +163,12 @@ class StandingJudgementTest {
 
   @Test
   void theLowerShellFollowsItsMainCap() {
+    fit("main-shell@M4U");
+    fit("main-shell@M4L");
+    assertThat(fittedBut()).isEmpty();
     onPurpose("main-cap@M2L", "M4L");
-    assertThat(at("main-shell@M2L", "M4L").word()).isEqualTo("right place");
-    assertThat(at("main-shell@M4L", "M4L").word()).isEqualTo("wrong mate");
-    assertThat(at("main-shell@M4U", "M4U").word()).isEqualTo("right place");
+    assertThat(fittedBut()).containsExactly("main-shell@M4L");
+    assertThat(at("main-shell@M2L", "M4L").word()).isEqualTo("place taken");
   }
 
   @Test

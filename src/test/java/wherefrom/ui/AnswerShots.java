@@ -13,6 +13,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.CodeScreen;
 import wherefrom.ui.app.HelpScreen;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.RefusedScreen;
@@ -20,6 +21,8 @@ import wherefrom.ui.app.RestOfRailScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TypedCode;
+import wherefrom.ui.app.WhoseCodeScreen;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.puttogether.PutTogetherScreen;
@@ -55,6 +58,8 @@ final class AnswerShots {
               say(window, LONG);
               window.pressRail("Help");
             }),
+        shot("answer-code", CodeScreen.class, (window, sample) -> type(window, "12")),
+        shot("answer-whose-code", WhoseCodeScreen.class, AnswerShots::otherEnginesToo),
         new Shot("rail-rest", RestOfRailScreen.class, AnswerShots::restOfRail),
         stop("answer-stop-lost", AnswerShots::lost),
         stop("answer-stop-decide", AnswerShots::doubt),
@@ -140,6 +145,21 @@ final class AnswerShots {
     window.layOut();
     window.shell.context().say(sentence);
     window.layOut();
+  }
+
+  private static void type(SampleWindow window, String digits) {
+    TypedCode.ask(window.shell.context(), scanned -> {});
+    window.layOut();
+    digits.chars().forEach(digit -> window.pressExactly(Character.toString(digit)));
+  }
+
+  /** Six digits that the tag of another job has as well. */
+  private static void otherEnginesToo(SampleWindow window, SampleJob sample) {
+    TagCode tag = TagCode.find(sample.tag("pushrod@3EX")).orElseThrow();
+    String typed = tag.typed().replace(" ", "");
+    window.services.shelf.put("launch", sample.job).share("Grey six", typed);
+    type(window, typed);
+    window.press("Done");
   }
 
   private static void lost(SampleWindow window, SampleJob sample) {

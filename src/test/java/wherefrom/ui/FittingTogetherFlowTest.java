@@ -63,6 +63,8 @@ class FittingTogetherFlowTest {
           read("0.8432", "0.8432", "0.8431", "0.8431");
           window.pressRail("Back");
           press("Next");
+          press("Choose the tool");
+          press("MIC reads");
           read("0.8413", "0.8413", "0.8413", "0.8413");
           window.pressRail("Back");
           press("Type the limit");

@@ -119,7 +119,7 @@ class SavingFlowTest {
   @Test
   void aTableThatIsThereIsReplacedOnlyWhereThePersonSaysSo() throws IOException {
     in(() -> window.shell.context().navigator().show(ScreenId.MONEY));
-    press("Export table", "papers (folder)", "Choose this folder");
+    press("Export table", "papers /", "Choose this folder");
     assertThat(onlyName()).isEqualTo("launch-v8-money.csv");
     Path table = papers.resolve(onlyName());
     Files.writeString(table, "annotated", StandardCharsets.UTF_8);
@@ -149,7 +149,7 @@ class SavingFlowTest {
   @Test
   void aCopyOnTheSameDiskIsWarnedOf() throws IOException {
     sameDisk = true;
-    press("More", "Copy to USB drive", "Another folder", "papers (folder)", "Choose this folder");
+    press("More", "Copy to USB drive", "Another folder", "papers /", "Choose this folder");
     assertThat(words()).contains("That is the job's own disk: both are lost with it");
     assertThat(exported).isEmpty();
     press("Choose another place", stick.toString(), "Copy there all the same");

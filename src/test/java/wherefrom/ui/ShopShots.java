@@ -46,7 +46,7 @@ final class ShopShots {
               window.pressOnSomePage("Visit 1");
               window.pressBelow("Add more");
               window.press("What is wanted?");
-              window.press("measure run-out");
+              window.press("Measure run-out");
               scan(window, sample.tag("pushrod@5EX"));
             }));
     shots.add(
@@ -55,7 +55,7 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               window.press("New visit");
-              window.pressBelow("No tag");
+              window.pressBelow("Crank, block");
             }));
     shots.add(
         shot(
@@ -63,7 +63,7 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               window.press("New visit");
-              window.pressBelow("No tag");
+              window.pressBelow("Crank, block");
               window.pressOnSomePage("Bore");
             }));
     shots.add(

@@ -23,7 +23,7 @@ class ShopWorkFlowTest {
     window.shell.context().navigator().show(ScreenId.MACHINE_SHOP);
     window.layOut();
     window.press("New visit");
-    window.pressBelow("No tag");
+    window.press("Crank, block");
     return window;
   }
 

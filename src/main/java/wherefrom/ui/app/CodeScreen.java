@@ -4,7 +4,7 @@ import java.util.function.Consumer;
 import wherefrom.ui.controls.Keypad;
 
 /** Asks for the six digits of a tag; whoever can scan it after all is understood, too. */
-final class CodeScreen extends NumberEntryScreen implements Scannable {
+public final class CodeScreen extends NumberEntryScreen implements Scannable {
   private static final int DIGITS = 6;
 
   private final Consumer<Scanned> taker;

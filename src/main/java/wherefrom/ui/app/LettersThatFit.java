@@ -51,6 +51,7 @@ final class LettersThatFit {
       remake.run();
     } else {
       path.shrink();
+      path.current().shrunk();
       dress.frame().layAllOut();
       fit();
     }

@@ -80,4 +80,9 @@ public abstract class Page implements Screen {
   public void changed() {
     refresh();
   }
+
+  @Override
+  public void shrunk() {
+    refresh();
+  }
 }

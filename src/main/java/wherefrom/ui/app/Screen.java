@@ -65,6 +65,9 @@ public interface Screen {
   /** The job has changed under the screen, as by an undo. */
   default void changed() {}
 
+  /** Its letters became smaller where it stands: how much it says may go by their size. */
+  default void shrunk() {}
+
   /** A job was copied to the second folder, or could not be. */
   default void copied() {}
 

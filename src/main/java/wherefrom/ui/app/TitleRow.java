@@ -111,7 +111,8 @@ final class TitleRow extends StackPane {
   /** How far long work is, in the place of the words beside the title. */
   void work(Optional<LongWork> work) {
     present(progress, work.isPresent());
-    present(aside, work.isEmpty());
+    // Whether it shows is for the layout alone to say: it may have no room.
+    aside.setManaged(work.isEmpty());
     bar.show(work.map(LongWork::part).orElse(0.0));
     far.setWords(work.map(LongWork::words).orElse(""));
   }
@@ -120,7 +121,7 @@ final class TitleRow extends StackPane {
   @Override
   protected void layoutChildren() {
     double needed = title.leastLineWidth() + touch.scale().gap() + aside.leastLineWidth();
-    boolean room = needed <= getWidth();
+    boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
     aside.setMinWidth(room ? aside.leastLineWidth() : 0);
     aside.setMaxWidth(room ? Double.MAX_VALUE : 0);

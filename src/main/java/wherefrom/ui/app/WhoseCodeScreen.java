@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** Asks whether a typed code is this engine's; scanning the tag itself answers that. */
-final class WhoseCodeScreen extends ChoiceScreen<String> implements Scannable {
+public final class WhoseCodeScreen extends ChoiceScreen<String> implements Scannable {
   private final Consumer<Scanned> taker;
 
   /**

@@ -57,7 +57,7 @@ final class BottomEndSketches {
         .hollow(box(17, 46, 10, 3))
         .look(kind + "-face", 60, 14, 9, "face, inside")
         .look(kind + "-back", 60, 4, 8, "back, outside")
-        .look(kind + "-back", 27, 18, 8, "");
+        .look(kind + "-back", 27, 18, 8, "toward the edge");
   }
 
   private static Sketch cap(String kind, String check, String words) {

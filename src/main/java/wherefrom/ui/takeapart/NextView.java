@@ -182,8 +182,10 @@ final class NextView extends Region {
     return touch.scale().textFactor() >= 2;
   }
 
+  /** Beside the name stands the tag, whose words may need more. */
   private double headHeight() {
-    return isNamedOnTag(touch) && !out ? 0 : touch.scale().px(HEAD_MM);
+    double beside = isStacked() ? 0 : tag.minHeight(touch.scale().px(TAG_MM));
+    return isNamedOnTag(touch) && !out ? 0 : Math.max(beside, touch.scale().px(HEAD_MM));
   }
 
   private void head(double width, double high) {

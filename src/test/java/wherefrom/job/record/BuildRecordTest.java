@@ -129,8 +129,8 @@ class BuildRecordTest {
         .extracting(row -> row.cells().get(0))
         .containsExactly(
             "opened for debris, All bearings: pass",
-            "Did it reach the bearings? Look at every journal (rule 22, debris in the oil): pass",
-            "Did it reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder"
+            "Did grit reach the bearings? Look at every journal (rule 22, debris in the oil): pass",
+            "Did grit reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder"
                 + " 6, exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
     assertThat(section("Changes and checks").rows())
         .extracting(RecordSection.Row::open)

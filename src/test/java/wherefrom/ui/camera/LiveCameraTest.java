@@ -141,9 +141,9 @@ class LiveCameraTest {
     open(FfmpegCameras.clip(clip), ScreenId.PUT_TOGETHER, job);
     List<Noted> noted = camera.toItsEnd();
 
-    int hand = shown(noted, 0, three, "top end up 3 EX pushrod");
+    int hand = shown(noted, 0, three, inHand(three, "3 EX pushrod"));
     int right = shown(noted, hand, card(job, "3EX"), "RIGHT PLACE 3 EX pushrod");
-    int next = shown(noted, right, five, "top end up 5 EX pushrod");
+    int next = shown(noted, right, five, inHand(five, "5 EX pushrod"));
     int stop = shown(noted, next, card(job, "7EX"), "STOP");
     assertThat(noted.get(stop).screen()).contains("From: 5 EX", "Here: 7 EX");
     int solved = shown(noted, stop, seven, "RIGHT PLACE 7 EX pushrod");
@@ -154,6 +154,11 @@ class LiveCameraTest {
     assertThat(job.job.state().fitted().keySet())
         .extracting(Place::key)
         .containsExactlyInAnyOrder("pushrod@3EX", "pushrod@7EX");
+  }
+
+  /** What stands on the screen while a part waits for its place. */
+  private static String inHand(TagCode tag, String part) {
+    return part + " " + tag.typed() + " Now scan the place card";
   }
 
   @Test
@@ -172,7 +177,7 @@ class LiveCameraTest {
     int asked = first(noted, 4, "Not read yet 2 tags are in view. Cover all but one.");
     assertThat(asked).isBetween(4 + Hints.SEVERAL_STAY - 1, 4 + Hints.SEVERAL_STAY + MOST_BEHIND);
     assertThat(noted.get(noted.size() - 1).screen())
-        .contains("top end up 3 EX pushrod")
+        .contains(inHand(three, "3 EX pushrod"), "top end up")
         .doesNotContain("Not read yet");
   }
 

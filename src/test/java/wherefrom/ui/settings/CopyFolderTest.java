@@ -48,7 +48,7 @@ class CopyFolderTest {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     Path stick = Files.createDirectories(folder.resolve("stick"));
     SampleWindow window = settings(shop);
-    press(window, "Copy each job", "Another folder", "stick (folder)", "Choose this folder");
+    press(window, "Copy each job", "Another folder", "stick /", "Choose this folder");
     assertThat(window.services.settings.secondCopy()).contains(stick);
     String words = Toolkit.on(window::words);
     assertThat(words).contains(stick.toString());
@@ -60,7 +60,7 @@ class CopyFolderTest {
   void theShopItselfIsNoPlaceForCopies() throws IOException {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     SampleWindow window = settings(shop);
-    press(window, "Copy each job", "Another folder", "shop (folder)", "Choose this folder");
+    press(window, "Copy each job", "Another folder", "shop /", "Choose this folder");
     assertThat(window.services.settings.secondCopy()).isEmpty();
     assertThat(window.shell.message()).contains("inside the jobs folder");
   }
