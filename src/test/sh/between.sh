@@ -56,7 +56,7 @@ says "rocker-faces: pass"
 run 0 inspect --job "$demo" "$rocker" --check rocker-cracks --answer suspect --note "a line"
 run 0 decide propose --job "$demo" "$rocker"
 says "no proposal"
-says "Any crack? rocker: suspect."
+says "Rocker: Any crack? suspect."
 run 2 inspect --job "$demo" "$rocker" --check lobe-look --answer pass
 says "Use one of: rocker-faces, rocker-cracks."
 run 0 inspect --job "$demo" lobe@2IN --check lobe-look --answer fail --note "pitted"
@@ -106,7 +106,7 @@ run 1 compare --job "$demo" --plan spring-free
 says "4 EX${t}1.9760"
 run 1 compare --job "$demo" --plan stud-height --bank left
 lines 1 suspect
-says "3 IN${t}+0.2794 mm${t}suspect"
+says "3 IN${t}+0.0110 in${t}suspect"
 run 0 compare --job "$demo" --plan pushrod-length
 
 # ---- decide: asked for every part, who is not decided about is not cleared

@@ -80,10 +80,8 @@ final class RecordPaper implements AutoCloseable {
     }
     pieces.add(() -> flow.begin("Work, money and figures", ""));
     pieces.add(() -> flow.enter("Work, money and figures"));
-    for (RecordSection section : record.sections()) {
-      if (!isSaidElsewhere(section)) {
-        pieces.add(() -> new TablePages(flow).table(section));
-      }
+    for (RecordSection section : JoinedTables.of(ownTables())) {
+      pieces.add(() -> new TablePages(flow).table(section));
     }
     pieces.add(plots::rest);
     pieces.add(this::otherPictures);
@@ -99,6 +97,10 @@ final class RecordPaper implements AutoCloseable {
       flow.enter("Photographs");
       new PictureRows(flow).draw(left);
     }
+  }
+
+  private List<RecordSection> ownTables() {
+    return record.sections().stream().filter(section -> !isSaidElsewhere(section)).toList();
   }
 
   private boolean isSaidElsewhere(RecordSection section) {

@@ -14,21 +14,20 @@ final class TablePages {
   private static final double MARK = 3.6;
   private static final double GAP = 2.2;
 
+  /** Between two tables. */
+  private static final double AIR = 4;
+
   private final Flow flow;
 
   TablePages(Flow flow) {
     this.flow = flow;
   }
 
+  /** A table with at least one row, under its title. */
   void table(RecordSection section) throws IOException {
     flow.need(22);
     flow.page().words(Flow.LEFT, flow.y() + 3.6, section.title(), 4.2, true);
     flow.down(5.6);
-    if (section.rows().isEmpty()) {
-      flow.paragraph(section.empty(), SIZE, Ink.DARK);
-      flow.down(3);
-      return;
-    }
     double[] columns = flow.page().columns(section, SIZE, GAP, Flow.WIDE - MARK);
     head(section, columns);
     for (RecordSection.Row row : section.rows()) {
@@ -39,7 +38,7 @@ final class TablePages {
       }
       row(cells, columns, row.open());
     }
-    flow.down(5);
+    flow.down(AIR);
   }
 
   private void head(RecordSection section, double[] columns) throws IOException {

@@ -65,8 +65,8 @@ final class Judging {
   }
 
   /** Logs a tag that stands for no part of the job; nothing where places are only shown. */
-  FitOutcome refuse(Verdict verdict, PutTogether.Mode mode) {
-    if (mode != PutTogether.Mode.WHERE_DOES_THIS_GO && fitting.refuse(verdict, hand.spot())) {
+  FitOutcome refuse(Verdict verdict, FitMode mode) {
+    if (mode != FitMode.WHERE_DOES_THIS_GO && fitting.refuse(verdict, hand.spot())) {
       hand = hand.refusedBy(verdict);
     }
     return new FitOutcome.Judged(verdict);

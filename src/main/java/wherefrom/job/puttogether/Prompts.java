@@ -16,7 +16,7 @@ import wherefrom.text.Words;
  * @param never why the stop that stands cannot be overruled; empty where it can, or none stands
  */
 record Prompts(
-    PutTogether.Mode mode, InHand hand, Optional<Place> target, int held, Optional<String> never) {
+    FitMode mode, InHand hand, Optional<Place> target, int held, Optional<String> never) {
   /** What is said where a stop is to be overruled that speaks of no part at a spot. */
   static final String NO_PART = "There is no part here to fit on purpose.";
 

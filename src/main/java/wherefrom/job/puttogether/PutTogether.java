@@ -19,20 +19,10 @@ import wherefrom.rules.Verdict;
  */
 public final class PutTogether {
 
-  /** How the two halves of a fit are named. */
-  public enum Mode {
-    /** The next place is named; the part is scanned. */
-    FOLLOW_THE_LIST,
-    /** Part and place card, in either order. */
-    SCAN_BOTH,
-    /** Only shows where a part goes; nothing is logged. */
-    WHERE_DOES_THIS_GO
-  }
-
   private final OpenJob job;
   private final Judging judging;
   private final FollowedList list;
-  private Mode mode = Mode.SCAN_BOTH;
+  private FitMode mode = FitMode.SCAN_BOTH;
   private Optional<Place> pointed = Optional.empty();
 
   /** Whether a part was right until the person said that it is in turned. */
@@ -48,12 +38,12 @@ public final class PutTogether {
     resumeWaiting();
   }
 
-  public Mode mode() {
+  public FitMode mode() {
     return mode;
   }
 
   /** Changes the mode; a half that waits is dropped, a stop stands on. */
-  public FitOutcome choose(Mode chosen) {
+  public FitOutcome choose(FitMode chosen) {
     mode = chosen;
     if (hand().stop().isEmpty()) {
       judging.drop();
@@ -118,12 +108,12 @@ public final class PutTogether {
   }
 
   private FitOutcome takePart(PartRecord scanned) {
-    if (mode == Mode.WHERE_DOES_THIS_GO) {
+    if (mode == FitMode.WHERE_DOES_THIS_GO) {
       return new FitOutcome.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
     }
     boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
     judging.take(scanned.part());
-    if (hand().spot().isEmpty() && mode == Mode.FOLLOW_THE_LIST) {
+    if (hand().spot().isEmpty() && mode == FitMode.FOLLOW_THE_LIST) {
       target().ifPresent(place -> judging.take(place.spot()));
     }
     if (hand().spot().isPresent()) {
@@ -134,7 +124,7 @@ public final class PutTogether {
   }
 
   private FitOutcome takeSpot(Spot scanned) {
-    if (mode == Mode.WHERE_DOES_THIS_GO) {
+    if (mode == FitMode.WHERE_DOES_THIS_GO) {
       return last instanceof FitOutcome.Shown shown
           ? judging.tried(shown.part(), scanned)
           : new FitOutcome.Said(WhereTo.words(job.state(), scanned));
@@ -155,7 +145,7 @@ public final class PutTogether {
 
   /** Where a place was tapped or the list names the spot, that names the kind, too. */
   private Wanted wanted() {
-    boolean listed = mode == Mode.FOLLOW_THE_LIST;
+    boolean listed = mode == FitMode.FOLLOW_THE_LIST;
     return Wanted.at(hand().spot(), pointed, listed ? target() : Optional.empty());
   }
 
@@ -183,10 +173,7 @@ public final class PutTogether {
     return remember(prompts().due(job.state()));
   }
 
-  /**
-   * The person has taken out what stands in the way of the stopped part: the part that fills the
-   * place, or the part itself where it was fitted before. Then it is judged anew.
-   */
+  /** What fills the place, or the part where it was fitted before, was taken out: judged anew. */
   public FitOutcome tookOut() {
     return remember(
         judging.tookOut().orElseGet(() -> new FitOutcome.Said("Nothing stands in the way here.")));
@@ -213,20 +200,11 @@ public final class PutTogether {
 
   /** Chooses why a part is fitted against the stop. */
   public FitOutcome chooseReason(int index) {
-    if (hand().stop().isEmpty()) {
-      return remember(new FitOutcome.Said("Nothing is stopped."));
-    }
-    if (!canFitOnPurpose()) {
-      return new FitOutcome.Said(prompts().neverOnPurpose());
-    }
-    judging.chooseReason(index);
-    return new FitOutcome.Said(Prompts.reason(hand().findReason().orElseThrow(), unmates()));
+    FitOutcome chosen = overruling().choose(index);
+    return hand().stop().isEmpty() ? remember(chosen) : chosen;
   }
 
-  /**
-   * Whether the stop can be overruled: never by a part of another kind, by one that is retired or
-   * that must be new, nor where nothing stands against it any more.
-   */
+  /** Whether a reason can overrule the stop; {@link NeverOnPurpose} has those that none can. */
   public boolean canFitOnPurpose() {
     return judging.canFitOnPurpose();
   }
@@ -238,16 +216,13 @@ public final class PutTogether {
 
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
   public FitOutcome fitOnPurpose(String words) {
-    if (!hand().isStopped()) {
-      return remember(new FitOutcome.Said(Prompts.NO_PART));
-    }
-    if (!canFitOnPurpose()) {
-      return new FitOutcome.Said(prompts().neverOnPurpose());
-    }
-    Place place = hand().place();
-    String told = prompts().onPurpose(words, unmates());
-    judging.fitOnPurpose(words);
-    return remember(new FitOutcome.FittedOnPurpose(place, told));
+    boolean never = hand().isStopped() && !canFitOnPurpose();
+    FitOutcome fitted = overruling().fit(words);
+    return never ? fitted : remember(fitted);
+  }
+
+  private Overruling overruling() {
+    return new Overruling(judging, prompts());
   }
 
   /** Does what an action card says. */
@@ -300,7 +275,7 @@ public final class PutTogether {
   }
 
   private FitOutcome skip() {
-    if (mode == Mode.FOLLOW_THE_LIST && hand().stop().isEmpty()) {
+    if (mode == FitMode.FOLLOW_THE_LIST && hand().stop().isEmpty()) {
       list.skip();
     }
     return prompts().next();

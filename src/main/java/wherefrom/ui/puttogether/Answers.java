@@ -7,8 +7,8 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
-import wherefrom.job.puttogether.PutTogether;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
@@ -83,7 +83,7 @@ final class Answers {
    * Whether what is due stays as it is: plain words, a code that stands for nothing here, a step
    * that was taken back while the list is followed.
    */
-  static boolean leavesDue(FitOutcome step, PutTogether.Mode mode) {
+  static boolean leavesDue(FitOutcome step, FitMode mode) {
     return step.match(
         judged -> judged.verdict() instanceof CodeVerdict && judged.verdict().cue() == Cue.ASK,
         spot -> false,
@@ -91,7 +91,7 @@ final class Answers {
         shown -> false,
         next -> false,
         fitted -> false,
-        back -> mode == PutTogether.Mode.FOLLOW_THE_LIST,
+        back -> mode == FitMode.FOLLOW_THE_LIST,
         said -> true);
   }
 

@@ -6,10 +6,10 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -59,8 +59,8 @@ record Halves(
   }
 
   /** Where a part was shown to go without being fitted, else what this is about. */
-  Optional<Place> here(ScreenAnswer answer, Mode mode) {
-    boolean shown = mode == Mode.WHERE_DOES_THIS_GO && answer.cue().isEmpty();
+  Optional<Place> here(ScreenAnswer answer, FitMode mode) {
+    boolean shown = mode == FitMode.WHERE_DOES_THIS_GO && answer.cue().isEmpty();
     return answer
         .kind()
         .filter(it -> shown)
@@ -73,8 +73,8 @@ record Halves(
   }
 
   /** What stands while nothing is known yet. */
-  private static Halves nothing(Mode mode) {
-    boolean shows = mode == Mode.WHERE_DOES_THIS_GO;
+  private static Halves nothing(FitMode mode) {
+    boolean shows = mode == FitMode.WHERE_DOES_THIS_GO;
     String place = shows ? "Its place is ringed" : "and its place card";
     return of(Lines.asked("Scan a part"), Lines.asked(place), false, Optional.empty());
   }
@@ -84,7 +84,7 @@ record Halves(
     return of(open, together.mode(), together.due());
   }
 
-  static Halves of(OpenJob open, Mode mode, FitOutcome due) {
+  static Halves of(OpenJob open, FitMode mode, FitOutcome due) {
     EngineJob job = open.state();
     return due.match(
         judged -> nothing(mode),

@@ -2,7 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenContext;
@@ -16,9 +16,9 @@ final class MoreWays {
     List<Choice<Runnable>> all =
         new ArrayList<>(
             List.of(
-                new Choice<>(() -> deeds.choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-                new Choice<>(() -> deeds.choose(Mode.SCAN_BOTH), "Scan both", ""),
-                new Choice<>(() -> deeds.choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+                new Choice<>(() -> deeds.choose(FitMode.FOLLOW_THE_LIST), "Follow list", ""),
+                new Choice<>(() -> deeds.choose(FitMode.SCAN_BOTH), "Scan both", ""),
+                new Choice<>(() -> deeds.choose(FitMode.WHERE_DOES_THIS_GO), "Where to?", ""),
                 new Choice<>(deeds::typeCode, "Type code", ""),
                 new Choice<>(deeds::missing, "Missing", ""),
                 new Choice<>(

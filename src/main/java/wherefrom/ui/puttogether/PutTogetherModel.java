@@ -5,9 +5,9 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
@@ -18,13 +18,11 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
-import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.takeapart.PartName;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
-
   private static final ScreenAnswer PLAIN = ScreenAnswer.said("", "");
 
   private final OpenJob job;
@@ -55,7 +53,7 @@ final class PutTogetherModel {
     return job.state();
   }
 
-  PutTogether.Mode mode() {
+  FitMode mode() {
     return together.mode();
   }
 
@@ -98,7 +96,7 @@ final class PutTogetherModel {
     return told.answer().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
   }
 
-  Optional<Cue> choose(PutTogether.Mode mode) {
+  Optional<Cue> choose(FitMode mode) {
     if (stop().isEmpty()) {
       told = ToldFit.words(PLAIN);
     }
@@ -131,15 +129,11 @@ final class PutTogetherModel {
   }
 
   Optional<Cue> act(Action action) {
-    return act(action, () -> together.act(action));
-  }
-
-  private Optional<Cue> act(Action action, Supplier<FitOutcome> deed) {
     boolean own = action == Action.YES && stop().isPresent() && !ownReason.isEmpty();
     if (action == Action.NEXT) {
       ownReason = "";
     }
-    Optional<Cue> cue = take(own ? () -> together.fitOnPurpose(ownReason) : deed);
+    Optional<Cue> cue = take(() -> own ? together.fitOnPurpose(ownReason) : together.act(action));
     if (action == Action.NEXT && together.unmates().isPresent()) {
       // The key says the reason, the card what comes of it: no need to say it below as well.
       trouble = "";
@@ -225,13 +219,6 @@ final class PutTogetherModel {
                     .map(place -> new RightModel(job, together, verdict, place)));
   }
 
-  /** Whether the next thing to name is a place: its part is in the hand, or its place was taken. */
-  boolean asksForPlace() {
-    return stop().isPresent()
-        ? stopped().first().isPlace()
-        : halves().filter(Halves::hasPart).isPresent();
-  }
-
   /** The place that is ringed. */
   Optional<Place> here() {
     return dueHalves().here(standing().answer(), mode());
@@ -306,15 +293,8 @@ final class PutTogetherModel {
     return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
   }
 
-  /** The step that UNDO takes back; a stop or a half that stands on the screen is none. */
-  Optional<LoggedEntry> undone() {
-    return stop().isPresent() ? Optional.empty() : together.findUndone();
-  }
-
-  /** What UNDO would take back, in few words. */
-  String undoes() {
-    return together.isHalf()
-        ? "the half that waits: " + String.join(", ", due().lines())
-        : UndoWords.of(state(), together.findUndone());
+  /** What UNDO takes back here. */
+  UndoneHere undone() {
+    return new UndoneHere(state(), together);
   }
 }

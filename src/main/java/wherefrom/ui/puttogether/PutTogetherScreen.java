@@ -138,7 +138,14 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public boolean expects(TagType type) {
-    return type == TagType.PLACE_CARD && model.asksForPlace();
+    return type == TagType.PLACE_CARD && asksForPlace();
+  }
+
+  /** Whether the next thing to name is a place: its part is in the hand, or its place was taken. */
+  private boolean asksForPlace() {
+    return model.stop().isPresent()
+        ? model.stopped().first().isPlace()
+        : model.halves().filter(Halves::hasPart).isPresent();
   }
 
   @Override
@@ -165,12 +172,12 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
 
   @Override
   public Optional<LoggedEntry> undone(ScreenContext over) {
-    return model.undone();
+    return model.undone().step();
   }
 
   @Override
   public String undoes(ScreenContext over) {
-    return model.undoes();
+    return model.undone().words();
   }
 
   @Override

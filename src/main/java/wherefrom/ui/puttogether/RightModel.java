@@ -7,6 +7,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.puttogether.FirstIn;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Orientation;
@@ -53,7 +54,7 @@ final class RightModel {
   /** What is left: the list's next place, else how many of the kind. */
   String leftWords() {
     List<Place> left = new ToFit(job).places();
-    if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
+    if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       return together
           .target()
           .map(next -> "Next: " + next.brief() + " " + next.kind().word())
@@ -80,7 +81,7 @@ final class RightModel {
     if (!isLookedAt()) {
       said.add("Not looked at.");
     }
-    if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
+    if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       said.add("No card scanned.");
     }
     return String.join(" ", said);

@@ -1,6 +1,6 @@
 package wherefrom.ui.puttogether;
 
-import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.parts.Action;
 
 /** Which action cards are about the parts here; the others work the keys. */
@@ -12,7 +12,7 @@ final class TakenCards {
     boolean reasons = stopped && model.canFitOnPurpose();
     return switch (card) {
       case UNDO, REPEAT -> true;
-      case SKIP -> stopped || model.mode() == PutTogether.Mode.FOLLOW_THE_LIST;
+      case SKIP -> stopped || model.mode() == FitMode.FOLLOW_THE_LIST;
       case NEXT -> reasons;
       case YES -> reasons && (model.reason().isPresent() || model.stopped().first().isScan());
       case HELP -> false;

@@ -2,7 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.Optional;
 import wherefrom.job.bags.BigPartRecord;
-import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.ui.app.ScreenContext;
@@ -27,7 +27,7 @@ final class WorkDeeds implements WorkKeys.Deeds {
   }
 
   @Override
-  public void choose(Mode mode) {
+  public void choose(FitMode mode) {
     screen.answer(model.choose(mode));
   }
 

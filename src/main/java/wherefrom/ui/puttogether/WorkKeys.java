@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.bags.BigPartRecord;
-import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.Touch;
@@ -15,7 +15,7 @@ final class WorkKeys {
 
   /** What they do. */
   interface Deeds {
-    void choose(Mode mode);
+    void choose(FitMode mode);
 
     void typeCode();
 
@@ -74,14 +74,14 @@ final class WorkKeys {
     }
     String last = ToFit.isNothing(model.state()) ? "Finish" : "Missing";
     return List.of(
-        mode(model, Mode.FOLLOW_THE_LIST, touch.brief("Follow list", "List")),
-        mode(model, Mode.SCAN_BOTH, touch.brief("Scan both", "Both")),
-        mode(model, Mode.WHERE_DOES_THIS_GO, touch.brief("Where to?", "Where")),
+        mode(model, FitMode.FOLLOW_THE_LIST, touch.brief("Follow list", "List")),
+        mode(model, FitMode.SCAN_BOTH, touch.brief("Scan both", "Both")),
+        mode(model, FitMode.WHERE_DOES_THIS_GO, touch.brief("Where to?", "Where")),
         touch.key(touch.brief("Type code", "Type"), deeds::typeCode),
         touch.key(last, deeds::missing));
   }
 
-  private TouchKey mode(PutTogetherModel model, Mode mode, String words) {
+  private TouchKey mode(PutTogetherModel model, FitMode mode, String words) {
     return touch.key(words, () -> deeds.choose(mode)).select(mode == model.mode());
   }
 
@@ -92,7 +92,7 @@ final class WorkKeys {
   /** What is to do just now, and the other side of the engine. */
   List<TouchKey> side(PutTogetherModel model) {
     List<TouchKey> made = new ArrayList<>();
-    if (model.mode() == Mode.FOLLOW_THE_LIST) {
+    if (model.mode() == FitMode.FOLLOW_THE_LIST) {
       made.add(touch.key("Skip", deeds::skip));
       int held = deeds.held();
       if (held > 0) {

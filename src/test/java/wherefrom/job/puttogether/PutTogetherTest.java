@@ -16,7 +16,6 @@ import wherefrom.job.Undone;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.TagReissued;
-import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
@@ -130,7 +129,7 @@ class PutTogetherTest {
 
   @Test
   void followingTheListTakesTheScannedPartForTheNamedPlace() {
-    together.choose(Mode.FOLLOW_THE_LIST);
+    together.choose(FitMode.FOLLOW_THE_LIST);
     assertThat(together.target()).contains(place("main-shell@M1U"));
     assertThat(word(together.scan(read(tag(job, "main-shell@M1U"))))).isEqualTo("right place");
     assertThat(together.target()).contains(place("main-shell@M1L"));
@@ -140,7 +139,7 @@ class PutTogetherTest {
 
   @Test
   void skippingLeavesAPlaceForLater() {
-    together.choose(Mode.FOLLOW_THE_LIST);
+    together.choose(FitMode.FOLLOW_THE_LIST);
     together.scan(read(Action.SKIP.code().digits()));
     assertThat(together.target()).contains(place("main-shell@M1L"));
     assertThat(new ToFit(job).places()).hasSize(74);
@@ -148,7 +147,7 @@ class PutTogetherTest {
 
   @Test
   void askingWhereAPartGoesWritesNothing() {
-    together.choose(Mode.WHERE_DOES_THIS_GO);
+    together.choose(FitMode.WHERE_DOES_THIS_GO);
     int before = job.history().size();
     assertThat(together.scan(read(tag(job, "lifter@7IN"))))
         .isInstanceOfSatisfying(

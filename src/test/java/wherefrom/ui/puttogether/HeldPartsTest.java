@@ -9,6 +9,7 @@ import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.shelf.NextDeed;
@@ -40,7 +41,7 @@ class HeldPartsTest {
   @Test
   void theListPassesAPartThatWouldBeStoppedAndSaysWhy() {
     PutTogether together = new PutTogether(sample.job);
-    together.choose(PutTogether.Mode.FOLLOW_THE_LIST);
+    together.choose(FitMode.FOLLOW_THE_LIST);
     Place first = together.target().orElseThrow();
     Part part = sample.job.state().findOwner(first).orElseThrow();
     fail(first.key());
@@ -67,7 +68,7 @@ class HeldPartsTest {
     assertThat(next().kind()).isEqualTo(NextDeed.Kind.HELD);
     assertThat(next().words()).isEqualTo("not cleared");
     PutTogether together = new PutTogether(sample.job);
-    together.choose(PutTogether.Mode.FOLLOW_THE_LIST);
+    together.choose(FitMode.FOLLOW_THE_LIST);
     assertThat(together.target()).isEmpty();
   }
 

@@ -11,7 +11,7 @@ import wherefrom.job.PlaceState;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
-import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
@@ -204,7 +204,7 @@ class PutTogetherModelTest {
 
   @Test
   void whatCannotBeWrittenLeavesNoRightPlaceStanding() {
-    model.choose(Mode.FOLLOW_THE_LIST);
+    model.choose(FitMode.FOLLOW_THE_LIST);
     model.scan(sample.read(sample.tag("main-shell@M1U")));
     assertThat(model.right()).isPresent();
     sample.logbook.fail("The disk is full. Make room, then scan again.");
@@ -252,17 +252,17 @@ class PutTogetherModelTest {
 
   @Test
   void undoSaysWhatItWouldTakeBack() {
-    assertThat(model.undoes()).isEqualTo("M5 LO main shell came out");
+    assertThat(model.undone().words()).isEqualTo("M5 LO main shell came out");
     model.scan(sample.read(sample.tag("lifter@3EX")));
-    assertThat(model.undoes()).isEqualTo("the half that waits: 3 EX lifter");
+    assertThat(model.undone().words()).isEqualTo("the half that waits: 3 EX lifter");
     model.scan(sample.read(sample.card("3EX")));
-    assertThat(model.undoes()).isEqualTo("3 EX lifter fitted at 3 EX");
+    assertThat(model.undone().words()).isEqualTo("3 EX lifter fitted at 3 EX");
     model.scan(sample.read(sample.tag("pushrod@5EX")));
     model.scan(sample.read(sample.card("3EX")));
-    assertThat(model.undoes()).startsWith("5 EX pushrod: ");
+    assertThat(model.undone().words()).startsWith("5 EX pushrod: ");
     model.act(Action.UNDO);
     assertThat(model.answer().headline()).isEqualTo("Taken back");
-    assertThat(model.undoes()).isEqualTo("3 EX lifter fitted at 3 EX");
+    assertThat(model.undone().words()).isEqualTo("3 EX lifter fitted at 3 EX");
   }
 
   @Test
@@ -286,7 +286,7 @@ class PutTogetherModelTest {
 
   @Test
   void followTheListNamesTheNextPlaceBottomEndFirst() {
-    model.choose(Mode.FOLLOW_THE_LIST);
+    model.choose(FitMode.FOLLOW_THE_LIST);
     assertThat(model.answer().headline()).isEqualTo("Next place");
     assertThat(model.answer().lines()).containsExactly("M1 UP main shell");
     assertThat(model.scan(sample.read(sample.tag("main-shell@M1U")))).contains(Cue.RIGHT);
@@ -295,14 +295,14 @@ class PutTogetherModelTest {
   @Test
   void askingWhereAPartGoesLogsNothing() {
     int before = sample.job.history().size();
-    model.choose(Mode.WHERE_DOES_THIS_GO);
+    model.choose(FitMode.WHERE_DOES_THIS_GO);
     model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
     assertThat(model.here()).as("its place is ringed").contains(place("pushrod@3EX"));
     assertThat(model.tap(place("pushrod@5EX"))).contains(Cue.STOP);
     assertThat(model.stop()).as("nothing waits").isEmpty();
     assertThat(model.answer().lines()).contains("From: 3 EX");
-    model.choose(Mode.WHERE_DOES_THIS_GO);
+    model.choose(FitMode.WHERE_DOES_THIS_GO);
     model.tap(place("pushrod@5EX"));
     assertThat(model.answer().small()).contains("cylinder 5, exhaust, pushrod");
     assertThat(sample.job.history()).hasSize(before);

@@ -1,0 +1,58 @@
+package wherefrom.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.pages.RecordSection;
+
+class JoinedTablesTest {
+  private static RecordSection.Row row(boolean open, String... cells) {
+    return new RecordSection.Row(List.of(cells), open);
+  }
+
+  private static RecordSection table(String title, String empty, RecordSection.Row... rows) {
+    return new RecordSection(title, List.of("what", "found", "card"), List.of(rows), empty);
+  }
+
+  @Test
+  void whatIsEmptyIsOneRowEachBelowTheOthers() {
+    RecordSection money = table("Money", "", row(false, "oil", "46.50 EUR", ""));
+    List<RecordSection> joined =
+        JoinedTables.of(
+            List.of(
+                table("Weights", "Nothing was weighed."),
+                money,
+                table("Ring filing", "No ring gap was typed: NOT CHECKED here.")));
+    assertThat(joined).hasSize(2).first().isEqualTo(money);
+    assertThat(joined.get(1).rows())
+        .containsExactly(
+            row(false, "Weights", "Nothing was weighed."),
+            row(true, "Ring filing", "No ring gap was typed: NOT CHECKED here."));
+  }
+
+  @Test
+  void aTableOfNothingButNotCheckedIsOneRowThatStandsOut() {
+    RecordSection timing =
+        table(
+            "Timing",
+            "",
+            row(true, "chain", "NOT CHECKED", ""),
+            row(true, "slack", "NOT CHECKED", ""));
+    assertThat(JoinedTables.of(List.of(timing)))
+        .singleElement()
+        .satisfies(
+            one ->
+                assertThat(one.rows())
+                    .containsExactly(row(true, "Timing", "chain; slack: NOT CHECKED")));
+  }
+
+  @Test
+  void aTableThatSaysMoreStaysWhole() {
+    RecordSection begun =
+        table(
+            "Timing", "", row(true, "chain", "NOT CHECKED", ""), row(false, "slack", "6 deg", ""));
+    RecordSection tools = table("Tools", "", row(true, "dial", "0.001 in", "NOT CHECKED"));
+    assertThat(JoinedTables.of(List.of(begun, tools))).containsExactly(begun, tools);
+  }
+}
