@@ -3,7 +3,9 @@ package wherefrom.ui.record;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.scene.image.Image;
@@ -36,6 +38,7 @@ public final class PaperScreen extends Page {
   private final TouchKey before;
   private final TouchKey next;
   private final FitText count;
+  private final Set<Path> printing = new HashSet<>();
   private Optional<Path> pdf = Optional.empty();
   private int at = 1;
   private int pages;
@@ -125,11 +128,22 @@ public final class PaperScreen extends Page {
       return;
     }
     Path file = pdf.get();
+    printing.add(file);
     String title = context.state().name() + ": " + paper.title();
     context.longWork(
         "Printing",
         () -> context.services().printer().printFile(file, title),
-        outcome -> context.say(said(outcome) + warning()));
+        outcome -> {
+          printed(file);
+          context.say(said(outcome) + warning());
+        });
+  }
+
+  private void printed(Path file) {
+    printing.remove(file);
+    if (pdf.filter(file::equals).isEmpty()) {
+      delete(file);
+    }
   }
 
   private static String said(PrintOutcome outcome) {
@@ -162,9 +176,9 @@ public final class PaperScreen extends Page {
     forget();
   }
 
-  /** The pages on the disk are for this screen alone. */
+  /** The pages on the disk are for this screen alone, and for the printer until it has them. */
   private void forget() {
-    pdf.ifPresent(PaperScreen::delete);
+    pdf.filter(file -> !printing.contains(file)).ifPresent(PaperScreen::delete);
     pdf = Optional.empty();
   }
 

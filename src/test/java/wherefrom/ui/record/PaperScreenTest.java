@@ -109,6 +109,17 @@ class PaperScreenTest {
   }
 
   @Test
+  void thePrinterHasThePagesUntilItIsDone() {
+    show();
+    in(() -> window.workers = held::add);
+    in(() -> window.press("Print"));
+    back();
+    assertThat(drawn.get(0)).exists();
+    goOn();
+    assertThat(drawn.get(0)).doesNotExist();
+  }
+
+  @Test
   void whatCannotBeDrawnLeavesNothing() {
     full.set(true);
     show();
