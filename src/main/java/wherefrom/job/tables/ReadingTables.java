@@ -56,27 +56,51 @@ final class ReadingTables {
     for (MeasuredResult result : job.measures().all()) {
       result.values().forEach(value -> table.result(result, value));
     }
-    for (BearingClearance bearing : new OilClearances(job).list()) {
-      bearing.range().ifPresent(range -> table.clearance(bearing, range.smallest(), "least"));
-      bearing.range().ifPresent(range -> table.clearance(bearing, range.largest(), "most"));
-    }
-    for (PairClearance pair : new PairClearances(job).measured()) {
-      for (PairClearance.At at : pair.facings()) {
-        table.facing(pair, at.least(), at.facing().key() + "-least");
-        table.facing(pair, at.most(), at.facing().key() + "-most");
-      }
-    }
+    new OilClearances(job).list().forEach(table::oil);
+    new PairClearances(job).measured().forEach(table::pair);
     return table.rows.table();
   }
 
+  /** Of the range the worse end is judged; the verdict stands with both. */
+  private void oil(BearingClearance bearing) {
+    Feature feature = bearing.journal().feature();
+    Clearance clearance =
+        new Clearance(
+            feature.key(),
+            bearing.journal().where(),
+            bearing.words(),
+            "oil-clearance",
+            bearing.judgement());
+    bearing.range().ifPresent(range -> clearance(clearance, range.smallest(), "least"));
+    bearing.range().ifPresent(range -> clearance(clearance, range.largest(), "most"));
+  }
+
   /** A row a facing and end; the verdict is of the pair at its place. */
-  private void facing(PairClearance pair, ResultValue value, String result) {
-    Optional<Judgement> judged = pair.judgement();
+  private void pair(PairClearance pair) {
+    Clearance clearance =
+        new Clearance(
+            pair.pair().around().of(),
+            pair.where(),
+            pair.words(),
+            pair.pair().key(),
+            pair.judgement());
+    for (PairClearance.At at : pair.facings()) {
+      clearance(clearance, at.least(), at.facing().key() + "-least");
+      clearance(clearance, at.most(), at.facing().key() + "-most");
+    }
+  }
+
+  /** What is worked out of two readings: what it is of, and how it was judged. */
+  private record Clearance(
+      String kind, String where, String words, String plan, Optional<Judgement> judged) {}
+
+  private void clearance(Clearance of, ResultValue value, String result) {
+    Optional<Judgement> judged = of.judged();
     rows.add(
-        TidyCell.of(pair.pair().around().of()),
-        TidyCell.of(pair.where()),
-        TidyCell.of(pair.words()),
-        TidyCell.of(pair.pair().key()),
+        TidyCell.of(of.kind()),
+        TidyCell.of(of.where()),
+        TidyCell.of(of.words()),
+        TidyCell.of(of.plan()),
         TidyCell.of(result),
         TidyCell.of(value.value()),
         TidyCell.of(value.unit().symbol()),
@@ -113,28 +137,6 @@ final class ReadingTables {
         TidyCell.of(result.tool().name()),
         TidyCell.of(result.zero().orElse("")),
         TidyCell.of(result.time()));
-  }
-
-  /** Of the range the worse end is judged; the verdict stands with both. */
-  private void clearance(BearingClearance bearing, ResultValue value, String end) {
-    Optional<Judgement> judged = bearing.judgement();
-    rows.add(
-        TidyCell.of(bearing.journal().feature().key()),
-        TidyCell.of(bearing.journal().where()),
-        TidyCell.of(bearing.words()),
-        TidyCell.of("oil-clearance"),
-        TidyCell.of(end),
-        TidyCell.of(value.value()),
-        TidyCell.of(value.unit().symbol()),
-        TidyCell.of(value.standardUncertainty()),
-        end(judged.flatMap(one -> one.limit().lower()), value),
-        end(judged.flatMap(one -> one.limit().upper()), value),
-        TidyCell.of(judged.map(Judgement::limit).map(Limit::source).orElse("")),
-        TidyCell.of(judged.map(ReadingTables::verdict).orElse("")),
-        TidyCell.NONE,
-        TidyCell.of("worked out"),
-        TidyCell.NONE,
-        TidyCell.NONE);
   }
 
   private static String verdict(Judgement judgement) {
