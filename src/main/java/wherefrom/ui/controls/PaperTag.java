@@ -35,14 +35,19 @@ public final class PaperTag extends Region {
 
   @Override
   protected double computePrefHeight(double width) {
-    double inner = width < 0 ? -1 : Math.max(0, width - left(0) - padding - frame);
-    return content.prefHeight(inner) + 2 * (padding + frame);
+    double flat = content.prefHeight(inner(width, 0)) + 2 * (padding + frame);
+    return content.prefHeight(inner(width, flat)) + 2 * (padding + frame);
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double inner = width < 0 ? -1 : Math.max(0, width - left(0) - padding - frame);
-    return content.minHeight(inner) + 2 * (padding + frame);
+    double flat = content.minHeight(inner(width, 0)) + 2 * (padding + frame);
+    return content.minHeight(inner(width, flat)) + 2 * (padding + frame);
+  }
+
+  /** What the cut corners of a tag of this height leave. */
+  private double inner(double width, double height) {
+    return width < 0 ? -1 : Math.max(0, width - left(height) - padding - frame);
   }
 
   @Override

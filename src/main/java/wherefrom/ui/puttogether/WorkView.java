@@ -49,6 +49,9 @@ final class WorkView extends Region {
   private Tiles side;
   private boolean upright;
 
+  /** At this height and below, the keys that were shown last had no room beside the drawing. */
+  private double tooLow;
+
   WorkView(Touch touch, EnginePages pages, WorkKeys keys, EngineView engine) {
     this.touch = touch;
     this.keys = keys;
@@ -72,6 +75,7 @@ final class WorkView extends Region {
     card = halves.isPresent() ? Optional.empty() : answered(model);
     rowKeys = keys.row(model);
     sideKeys = keys.side(model);
+    tooLow = 0;
     look(model);
     fill();
   }
@@ -128,7 +132,7 @@ final class WorkView extends Region {
   }
 
   private double half(double width) {
-    return (width - touch.scale().px(BETWEEN_MM)) / 2;
+    return Math.floor((width - touch.scale().px(BETWEEN_MM)) / 2);
   }
 
   /** Whether the halves have no room side by side. */
@@ -142,7 +146,8 @@ final class WorkView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return leastHead(width) + row.minHeight(width) + gap();
+    double beside = isBeside() ? Math.ceil(side.minHeight(sideWide())) + gap() : 0;
+    return leastHead(width) + beside + row.minHeight(width) + gap();
   }
 
   private double leastHead(double width) {
@@ -164,11 +169,7 @@ final class WorkView extends Region {
 
   @Override
   protected void layoutChildren() {
-    boolean stands = getHeight() > NARROW * getWidth();
-    if (stands != upright) {
-      upright = stands;
-      fill();
-    }
+    stand(getWidth(), getHeight());
     double width = getWidth();
     double rows = Math.ceil(row.minHeight(width));
     put(row, 0, getHeight() - rows, width, rows);
@@ -182,11 +183,33 @@ final class WorkView extends Region {
     under(width, head + gap(), room);
   }
 
+  /** All keys go in rows where the view is narrow, or too low for keys beside the drawing. */
+  private void stand(double width, double height) {
+    boolean stands = height > NARROW * width || height <= tooLow;
+    if (stands == upright) {
+      return;
+    }
+    upright = stands;
+    fill();
+    if (!upright && minHeight(width) > height) {
+      tooLow = height;
+      upright = true;
+      fill();
+    }
+  }
+
+  private boolean isBeside() {
+    return !isStacked() && !sideKeys.isEmpty();
+  }
+
+  private double sideWide() {
+    return Math.floor(Math.max(touch.scale().px(SIDE_MM), side.minWidth(-1)));
+  }
+
   private void under(double width, double top, double bottom) {
-    boolean beside = !isStacked() && !sideKeys.isEmpty();
+    boolean beside = isBeside();
     double large = isStacked() ? shape.map(one -> one.prefWidth(-1)).orElse(0.0) : 0;
-    double wide =
-        beside ? Math.floor(Math.max(touch.scale().px(SIDE_MM), side.minWidth(-1))) : large;
+    double wide = beside ? sideWide() : large;
     double keysHigh = beside ? Math.ceil(side.minHeight(wide)) : 0;
     put(side, width - wide, bottom - keysHigh, wide, keysHigh);
     double free = bottom - top - (beside ? keysHigh + gap() : 0);
