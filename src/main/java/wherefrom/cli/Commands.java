@@ -48,6 +48,7 @@ final class Commands {
           "weight",
           "before",
           "casting",
+          "start",
           "plan",
           "debris",
           "decide",
@@ -124,6 +125,7 @@ final class Commands {
       case "weight" -> WeightCommands.all();
       case "before" -> BeforeCommands.all();
       case "casting" -> CastingCommands.all();
+      case "start" -> StartCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

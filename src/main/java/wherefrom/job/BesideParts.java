@@ -11,6 +11,7 @@ import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
+import wherefrom.job.entry.StartTicked;
 import wherefrom.job.entry.StopGiven;
 
 /** The kinds of entries that change nothing of what rules, looks and readings say of parts. */
@@ -29,7 +30,8 @@ final class BesideParts {
               BigPartMarked.class,
               BigPartDecided.class,
               GasketsListed.class,
-              FeatureDecided.class));
+              FeatureDecided.class,
+              StartTicked.class));
 
   private BesideParts() {}
 }

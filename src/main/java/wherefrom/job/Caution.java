@@ -67,6 +67,14 @@ public enum Caution {
       "First start: fire extinguisher in reach. Look for fuel leaks before and while it runs.",
       "common practice, no source",
       "s"),
+  EXHAUST(
+      "Start it in the open, or lead the exhaust out. Its gas kills without a smell.",
+      "common practice, no source",
+      "s"),
+  ENGINE_OUTRANKS(
+      "Your engine's service information outranks this list. So does the cam maker's sheet.",
+      "common practice, no source",
+      "s"),
   FAN_AND_BELTS(
       "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "sb"),
   CRANKING(

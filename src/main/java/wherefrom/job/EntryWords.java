@@ -27,6 +27,7 @@ import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.SetDecided;
+import wherefrom.job.entry.StartTicked;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
@@ -45,6 +46,7 @@ public final class EntryWords {
           .on(TagsPrinted.class, (words, printed) -> printed(printed))
           .on(PlaceExcused.class, EntryWords::excused)
           .on(SectionClosed.class, (words, closed) -> "section finished: " + closed.section())
+          .on(StartTicked.class, (words, ticked) -> ticked(ticked))
           .on(DecisionsAsked.class, (words, asked) -> asked(asked))
           .on(StopGiven.class, EntryWords::stop)
           .on(SentToShop.class, (words, sent) -> sent(sent))
@@ -111,6 +113,13 @@ public final class EntryWords {
   private String excused(PlaceExcused excused) {
     String how = job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
     return excused.place().words() + how + excused.reason();
+  }
+
+  private static String ticked(StartTicked ticked) {
+    return "before the first start, "
+        + ticked.point()
+        + (ticked.done() ? ": done" : ": open again")
+        + (ticked.words().isEmpty() ? "" : " (" + ticked.words() + ")");
   }
 
   private static String asked(DecisionsAsked asked) {

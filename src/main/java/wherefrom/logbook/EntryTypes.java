@@ -54,6 +54,7 @@ import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.SlotUnknown;
+import wherefrom.job.entry.StartTicked;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagReissued;
@@ -134,6 +135,7 @@ final class EntryTypes {
     name("big-part-marked", BigPartMarked.class);
     name("big-part-decided", BigPartDecided.class);
     name("feature-decided", FeatureDecided.class);
+    name("start-ticked", StartTicked.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

@@ -255,6 +255,8 @@ class OneEntryTest {
     call(0, "before list");
     call(0, "before signs");
     call(0, "casting list");
+    call(0, "start list");
+    call(1, "start tick", "--point", "oil", "--words", "30, zinc additive");
     call(1, "casting decide", "--of", "block@", "--as", "reuse");
     call(0, "weight list");
     call(0, "weight bob");

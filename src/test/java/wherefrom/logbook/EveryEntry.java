@@ -73,6 +73,7 @@ import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.SlotUnknown;
+import wherefrom.job.entry.StartTicked;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagReissued;
@@ -251,7 +252,8 @@ final class EveryEntry {
         new BigPartMarked(1, "cast 1234, a punch mark at the front"),
         new BigPartDecided(1, Decision.MACHINE, "warped"),
         new GasketsListed(true),
-        new FeatureDecided("block@", Decision.REUSE, "no crack found"));
+        new FeatureDecided("block@", Decision.REUSE, "no crack found"),
+        new StartTicked("oil", "30, with a zinc additive", true));
   }
 
   private static JobOpened opened() {

@@ -7,10 +7,12 @@ import org.junit.jupiter.api.Test;
 import wherefrom.engine.Section;
 import wherefrom.job.change.Planning;
 import wherefrom.job.puttogether.FirstStart;
+import wherefrom.job.puttogether.StartList;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.puttogether.FirstStartScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -66,9 +68,42 @@ class FirstStartFlowTest {
           window.press("Pass");
           window.press("Back");
           assertThat(window.words()).contains("Before the first start");
-          assertThat(new FirstStart(sample.job).points()).noneMatch(FirstStart.Point::open);
+          assertThat(new FirstStart(sample.job).points())
+              .filteredOn(FirstStart.Point::open)
+              .allMatch(point -> point.heading().equals("Casting not tested"));
           assertThat(window.words()).doesNotContain("Open check ", "R29. ", "Open: check");
           return window;
         });
+  }
+
+  @Test
+  void aLineOfTheListIsTickedWithWordsAndARockerAtOnce() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.shell.context().navigator().open(() -> new FirstStartScreen(window.shell.context()));
+          window.layOut();
+          StartList list = new StartList(sample.job);
+          turnTo(window, "Second person");
+          window.press("Second person");
+          window.press("Done");
+          assertThat(list.find("second").orElseThrow().ticked()).isTrue();
+          window.press("Up");
+          turnTo(window, "Oil at rocker");
+          int open = list.countOpen();
+          window.press("Oil at rocker");
+          assertThat(list.countOpen()).isEqualTo(open - 1);
+          return window;
+        });
+  }
+
+  private static void turnTo(SampleWindow window, String words) {
+    for (int page = 0; page < 30 && !window.words().contains(words); page++) {
+      window.press("Down");
+    }
+    for (int page = 0; page < 30 && !window.words().contains(words); page++) {
+      window.press("Up");
+    }
+    assertThat(window.words()).contains(words);
   }
 }

@@ -61,6 +61,7 @@ public sealed interface JobEntry
         BigPartMarked,
         BigPartDecided,
         FeatureDecided,
+        StartTicked,
         GasketsListed,
         TakenBack,
         Act {

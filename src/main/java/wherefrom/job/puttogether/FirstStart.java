@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wherefrom.inspection.Look;
 import wherefrom.inspection.Sources;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
@@ -30,23 +31,10 @@ public final class FirstStart {
    */
   public record Point(String heading, String words, String source, boolean open) {}
 
-  /** Done by hand on every engine (common practice, no source). */
-  private static final List<Point> ALWAYS =
-      List.of(
-          always("Prime the oil", "Drive the oil pump until oil runs at every rocker."),
-          always("Turn it by hand", "Two full turns, plugs out. Nothing may touch or bind."),
-          always(
-              "Fill and look",
-              "Oil, coolant and fuel lines are tight. No tool is left on the engine."));
-
   private final OpenJob job;
 
   public FirstStart(OpenJob job) {
     this.job = job;
-  }
-
-  private static Point always(String heading, String words) {
-    return new Point(heading, words, Sources.PRACTICE, false);
   }
 
   /** Whether every section that holds a tracked place is closed. */
@@ -59,6 +47,7 @@ public final class FirstStart {
   /** What the job shows as open, then what is always done. */
   public List<Point> points() {
     List<Point> points = new ArrayList<>();
+    points.addAll(unfinished());
     points.addAll(fittedBut());
     points.addAll(checks());
     points.addAll(castings());
@@ -74,7 +63,7 @@ public final class FirstStart {
       points.add(new Point("Torque card open", open + ".", Sources.PRACTICE, true));
     }
     points.addAll(forAReason());
-    points.addAll(ALWAYS);
+    points.addAll(new StartList(job).points());
     return points;
   }
 
@@ -87,19 +76,43 @@ public final class FirstStart {
             .toList();
   }
 
-  /** Block and heads that a test speaks against, and nobody has decided about since. */
+  /** Places that are empty, and stops that nobody solved. */
+  private List<Point> unfinished() {
+    List<Point> points = new ArrayList<>();
+    int places = new ToFit(job).places().size();
+    if (places > 0) {
+      points.add(new Point("Still to fit", Words.count(places, "part") + ".", "", true));
+    }
+    int stops = job.state().stops().waiting().size();
+    if (stops > 0) {
+      points.add(new Point("Stops wait", Words.count(stops, "stop") + " to solve.", "", true));
+    }
+    return points;
+  }
+
+  /**
+   * Block and heads that nobody tested, and those that a test speaks against; not where somebody
+   * has decided since.
+   */
   private List<Point> castings() {
-    return new Castings(job)
-        .list().stream()
-            .filter(Castings.Casting::isDoubted)
-            .map(
-                one ->
-                    new Point(
-                        "Casting not decided",
-                        Words.sentence(one.words() + ": a test says " + one.worst().word()),
-                        Sources.PRACTICE,
-                        true))
-            .toList();
+    return new Castings(job).list().stream().flatMap(one -> casting(one).stream()).toList();
+  }
+
+  private static Optional<Point> casting(Castings.Casting one) {
+    if (one.isDoubted()) {
+      String words = one.words() + ": a test says " + one.worst().word();
+      return Optional.of(
+          new Point("Casting not decided", Words.sentence(words), Sources.PRACTICE, true));
+    }
+    boolean untouched = one.worst() == Look.NOT_LOOKED && one.decision().isEmpty();
+    return untouched
+        ? Optional.of(
+            new Point(
+                "Casting not tested",
+                Words.sentence(one.words() + ": nobody tested it or decided about it"),
+                Sources.PRACTICE,
+                true))
+        : Optional.empty();
   }
 
   /** Each open check once, with the places that it is open at. */

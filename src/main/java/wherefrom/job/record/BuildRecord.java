@@ -111,6 +111,7 @@ public record BuildRecord(
             WeightRecord.section(job),
             BeforeRecord.section(job),
             CastingRecord.section(job),
+            StartRecord.section(job),
             RecordTables.tools(job),
             TorqueRecord.section(job),
             TimingRecord.section(job),

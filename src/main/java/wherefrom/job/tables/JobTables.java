@@ -24,7 +24,8 @@ public final class JobTables {
           "signs",
           "bags",
           "big-parts",
-          "castings");
+          "castings",
+          "start");
 
   private JobTables() {}
 
@@ -46,6 +47,7 @@ public final class JobTables {
         BeforeTables.signs(job),
         BagTables.bags(job.state()),
         BagTables.bigParts(job.state()),
-        CastingTables.castings(job));
+        CastingTables.castings(job),
+        StartTables.start(job));
   }
 }

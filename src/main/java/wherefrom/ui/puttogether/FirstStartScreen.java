@@ -3,47 +3,65 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.ui.app.Page;
+import wherefrom.job.puttogether.StartList;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.changes.StandingScreen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
 
-/** Every section is finished: cautions of the first start, and what is to be seen to before it. */
-public final class FirstStartScreen extends Page {
-  private final Pager<Region> rows;
-  private final VBox view;
+/** Cautions of the first start, what the job shows as open, and the list that is ticked. */
+public final class FirstStartScreen extends ListPage {
+  private final StartList list;
 
   public FirstStartScreen(ScreenContext context) {
     super(context, "Before the first start");
-    rows = Pager.list(context.touch(), row -> row);
-    view =
-        Panes.column(context.scale(), rows, context.touch().tag("Open checks", "", this::checks));
-    lay(view);
+    list = new StartList(context.getJob());
+    layOut(touch().tag("Open checks", "", () -> open(() -> StandingScreen.openChecks(context))));
   }
 
   @Override
-  protected void refresh() {
-    List<Region> lines = new ArrayList<>();
+  public String aside() {
+    return list.countOpen() + " to tick";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
     for (Caution caution : Caution.atFirstStart()) {
-      lines.add(row("Caution", caution.sentence(), caution.source()));
+      rows.add(row("Caution", caution.sentence(), caution.source()));
     }
     for (FirstStart.Point point : new FirstStart(context.getJob()).points()) {
-      lines.add(row(point.heading(), point.words(), point.source()));
+      if (point.open()) {
+        rows.add(row(point.heading(), point.words(), point.source()));
+      }
     }
-    rows.refill(lines);
+    list.lines().forEach(line -> rows.add(line(line)));
+    return rows;
   }
 
   private Region row(String heading, String words, String source) {
-    String from = source.isEmpty() ? "" : "Source: " + source + ".";
-    return ListRow.plain(context.touch(), heading, List.of(words, from));
+    return told(heading, words, source.isEmpty() ? "" : "Source: " + source + ".");
   }
 
-  private void checks() {
-    context.navigator().open(() -> StandingScreen.openChecks(context));
+  private Region line(StartList.Line line) {
+    String state = line.ticked() ? "Done. " + line.words() : "To do. " + line.how();
+    return key(line.title(), state.strip(), () -> press(line));
+  }
+
+  /** A rocker is ticked at once; a line that is done is open again. */
+  private void press(StartList.Line line) {
+    if (line.ticked() || line.isRocker()) {
+      keep(line, "", !line.ticked());
+    } else {
+      String ask = line.title() + ": which, or what was seen";
+      open(() -> new TextEntryScreen(context, ask, "", words -> keep(line, words, true)));
+    }
+  }
+
+  private void keep(StartList.Line line, String words, boolean done) {
+    context.attempt(() -> list.tick(line.key(), words, done));
+    context.navigator().changed();
   }
 }
