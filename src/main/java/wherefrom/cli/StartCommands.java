@@ -37,10 +37,14 @@ final class StartCommands {
     @Override
     public Map<String, Object> fields() {
       return Json.object(
-          "point", "",
-          "title", point.heading(),
-          "state", "open in the job",
-          "words", point.words());
+          "point",
+          "",
+          "title",
+          point.heading(),
+          "state",
+          "open in the job",
+          "words",
+          point.words());
     }
 
     @Override

@@ -81,7 +81,11 @@ class FirstStartFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open();
-          window.shell.context().navigator().open(() -> new FirstStartScreen(window.shell.context()));
+          window
+              .shell
+              .context()
+              .navigator()
+              .open(() -> new FirstStartScreen(window.shell.context()));
           window.layOut();
           StartList list = new StartList(sample.job);
           turnTo(window, "Second person");

@@ -81,11 +81,14 @@ public final class FirstStart {
     List<Point> points = new ArrayList<>();
     int places = new ToFit(job).places().size();
     if (places > 0) {
-      points.add(new Point("Still to fit", Words.count(places, "part") + ".", "", true));
+      points.add(
+          new Point("Still to fit", Words.count(places, "part") + ".", Sources.PRACTICE, true));
     }
     int stops = job.state().stops().waiting().size();
     if (stops > 0) {
-      points.add(new Point("Stops wait", Words.count(stops, "stop") + " to solve.", "", true));
+      points.add(
+          new Point(
+              "Stops wait", Words.count(stops, "stop") + " to solve.", Sources.PRACTICE, true));
     }
     return points;
   }

@@ -59,11 +59,9 @@ public final class StartList {
     return ticks;
   }
 
-  private static Line line(
-      String key, String title, String how, Map<String, StartTicked> ticks) {
+  private static Line line(String key, String title, String how, Map<String, StartTicked> ticks) {
     Optional<StartTicked> tick = Optional.ofNullable(ticks.get(key)).filter(StartTicked::done);
-    return new Line(
-        key, title, how, tick.isPresent(), tick.map(StartTicked::words).orElse(""));
+    return new Line(key, title, how, tick.isPresent(), tick.map(StartTicked::words).orElse(""));
   }
 
   private Map<String, String> rockers() {
