@@ -201,6 +201,9 @@ class OneEntryTest {
     call(1, "money price", "--what", "lifters", "--amount", "12.50");
     call(1, "money budget", "--amount", "1500", "--currency", "EUR");
     call(0, "money list");
+    call(1, "buy offer", "--supplier", "Northside", "--what", "lifters", "--amount", "80");
+    call(0, "buy list");
+    call(0, "buy compare");
     call(0, "money effect", "--change", "new-flat-cam");
     String table = shop.path("costs.csv");
     call(0, "money export", "--out", table);
