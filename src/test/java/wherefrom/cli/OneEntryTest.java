@@ -308,6 +308,9 @@ class OneEntryTest {
     call(1, "decide", "--as", "reuse", "--reason", "good", tag3);
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
     call(0, "decide buy");
+    call(1, "decide set", "lifter", "--as", "replace", "--reason", "worn");
+    call(1, "buy arrived", "--what", "lifters", "--pieces", "16", "--right", "yes");
+    call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
   }
 
   private void putTogether() {
