@@ -121,7 +121,9 @@ public final class EntryWords {
   }
 
   private String stop(StopGiven stop) {
-    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word().word() + (stop.item() > 0 ? at(stop) : "");
+    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ")
+        + stop.word().word()
+        + (stop.item() > 0 ? at(stop) : "");
   }
 
   private static String at(StopGiven stop) {

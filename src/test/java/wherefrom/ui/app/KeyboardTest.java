@@ -214,7 +214,9 @@ class KeyboardTest {
         () -> {
           SampleWindow window = open();
           List<Choice<Integer>> many =
-              IntStream.rangeClosed(1, 60).mapToObj(at -> new Choice<>(at, "Row " + at, "")).toList();
+              IntStream.rangeClosed(1, 60)
+                  .mapToObj(at -> new Choice<>(at, "Row " + at, ""))
+                  .toList();
           ScreenContext context = window.shell.context();
           context.navigator().open(() -> new ChoiceScreen<>(context, "Which?", many, at -> {}));
           window.layOut();

@@ -161,7 +161,8 @@ class MessageTest {
               .open(() -> new TextEntryScreen(window.shell.context(), "Note", "worn", words -> {}));
           window.layOut();
           say(window, "This screen takes no tag. Home, Bench, Apart and Together do.");
-          assertThat(seen(window)).contains("This screen takes no tag. Home, Bench, Apart and Together do.");
+          assertThat(seen(window))
+              .contains("This screen takes no tag. Home, Bench, Apart and Together do.");
           window.nanos.addAndGet(LATER_NANOS);
           window.press("a");
           assertThat(seen(window)).contains("Note: worna").doesNotContain("takes no tag");
