@@ -164,7 +164,18 @@ final class WorkView extends Region {
   private double head(double width, double most) {
     double least = leastHead(width);
     double wanted = card.map(one -> one.prefHeight(width)).orElse(touch.scale().px(HALF_MM));
-    return Math.max(least, Math.min(wanted, 0.5 * most));
+    double usual = Math.max(least, Math.min(wanted, 0.5 * most));
+    boolean drawn = card.isPresent() || engine.hasRoom(width, most - usual - gap());
+    return drawn ? usual : Math.max(usual, Math.min(wholeHead(width), most));
+  }
+
+  /** What the halves need for all that stands on them. */
+  private double wholeHead(double width) {
+    boolean tall = isTall(width);
+    double wide = tall ? width : half(width);
+    double one = part.map(tag -> tag.prefHeight(wide)).orElse(0.0);
+    double other = place.map(tag -> tag.prefHeight(wide)).orElse(0.0);
+    return tall ? 2 * Math.max(one, other) + gap() : Math.max(one, other);
   }
 
   @Override

@@ -239,7 +239,7 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void drawNext(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
-      next.showNothing("Every part is out. Look at each of them next.");
+      next.showNothing("Every part came out. Look at each of them next.");
     } else {
       Part part = coming.get().part();
       next.show(
