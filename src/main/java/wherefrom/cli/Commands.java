@@ -33,6 +33,7 @@ final class Commands {
           "big",
           "retag",
           "money",
+          "buy",
           "record",
           "inspect",
           "photo",
@@ -101,6 +102,7 @@ final class Commands {
       case "big" -> BigPartCommands.all();
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
+      case "buy" -> BuyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());
       case "photos" -> List.of(PhotosCommand.of());
       case "paper" -> PaperCommands.all();

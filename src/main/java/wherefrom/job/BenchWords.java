@@ -18,6 +18,8 @@ import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.job.entry.OfferTyped;
+import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.Reidentified;
 import wherefrom.job.entry.ShopLineAdded;
@@ -60,7 +62,9 @@ final class BenchWords {
           .on(CostNoted.class, (words, cost) -> cost(cost))
           .on(CostDropped.class, (words, it) -> "cost line " + it.line() + " struck out")
           .on(BudgetSet.class, (words, budget) -> budget(budget))
-          .on(PriceNoted.class, (words, price) -> price(price));
+          .on(PriceNoted.class, (words, price) -> price(price))
+          .on(OfferTyped.class, (words, offer) -> offer(offer))
+          .on(GoodsArrived.class, (words, goods) -> arrived(goods));
 
   /** The kinds of entries that are said here. */
   static final EntryRows<EntryWords, String> ROWS = LOOKS.and(READINGS).and(SHOP_AND_MONEY);
@@ -138,6 +142,17 @@ final class BenchWords {
 
   private static String price(PriceNoted price) {
     return "price of " + price.what().words() + ": " + Money.ofCents(price.cents()).text();
+  }
+
+  private static String offer(OfferTyped offer) {
+    String price = Money.ofCents(offer.cents()).text();
+    return offer.supplier() + " asks " + price + " for " + offer.holds() + " " + offer.what().words();
+  }
+
+  private static String arrived(GoodsArrived goods) {
+    String size = goods.size().isEmpty() ? "" : ", " + goods.size();
+    String right = goods.right() ? "" : ": the wrong size";
+    return goods.pieces() + " " + goods.what().words() + size + " arrived" + right;
   }
 
   /** What was looked at or measured, by its key. */

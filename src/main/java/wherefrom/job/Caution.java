@@ -19,6 +19,14 @@ public enum Caution {
       "EPA, Preventing Asbestos Exposure Among Brake and Clutch Repair Workers, 2007;"
           + " 29 CFR 1910.1001 App. F",
       "13"),
+  COLD_AND_DRY(
+      "Engine cold. Battery off, minus first. Drain coolant and fuel away from flames.",
+      "common practice, no source",
+      "1"),
+  ROCKER_LOAD(
+      "Rockers over open valves are under load. Loosen their nuts in small steps.",
+      "common practice, no source",
+      "1"),
   LIFTER_RISES(
       "A stuck lifter may come up with its pushrod. Look before you pull.",
       "common practice, no source",

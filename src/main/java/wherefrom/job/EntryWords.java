@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import wherefrom.engine.Spots;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
@@ -120,7 +121,13 @@ public final class EntryWords {
   }
 
   private String stop(StopGiven stop) {
-    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word().word();
+    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ")
+        + stop.word().word()
+        + (stop.item() > 0 ? at(stop) : "");
+  }
+
+  private static String at(StopGiven stop) {
+    return Spots.find(stop.spot()).map(spot -> ", at " + spot.brief()).orElse("");
   }
 
   private static String sent(SentToShop sent) {

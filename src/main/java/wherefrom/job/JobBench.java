@@ -68,11 +68,6 @@ final class JobBench implements JobFacts {
   }
 
   @Override
-  public Optional<Part> findOwner(Place place) {
-    return parts.findOwner(place);
-  }
-
-  @Override
   public Optional<Part> findRightful(Place place) {
     return pairs.findRightful(place);
   }

@@ -45,6 +45,8 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.job.entry.OfferTyped;
+import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.Reidentified;
 import wherefrom.job.entry.SectionClosed;
@@ -115,6 +117,8 @@ final class EntryTypes {
     name("cost-dropped", CostDropped.class);
     name("budget-set", BudgetSet.class);
     name("price-noted", PriceNoted.class);
+    name("offer-typed", OfferTyped.class);
+    name("goods-arrived", GoodsArrived.class);
     name("figures-kept", FiguresKept.class);
     name("torque-card-begun", TorqueCardBegun.class);
     name("bolt-tightened", BoltTightened.class);

@@ -1,9 +1,7 @@
 package wherefrom.parts;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.engine.RockerMount;
@@ -44,11 +42,6 @@ public enum BigPartKind {
 
   BigPartKind(String word) {
     this.word = word;
-  }
-
-  /** The kind with this {@link #key()}. */
-  public static Optional<BigPartKind> find(String key) {
-    return Arrays.stream(values()).filter(kind -> kind.key().equals(key)).findFirst();
   }
 
   /** The name in files and on the command line, such as {@code front-cover}. Never changes. */

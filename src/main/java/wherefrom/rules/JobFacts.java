@@ -33,9 +33,6 @@ public interface JobFacts {
   /** The place that a part sits at: fitted there, or never taken out. */
   Optional<Place> findSeat(int item);
 
-  /** The part that belongs at a place: the one that came out of it, or its replacement. */
-  Optional<Part> findOwner(Place place);
-
   /**
    * The part that belongs at a place as things sit now: the mate of what sits there, else owner.
    */

@@ -201,6 +201,9 @@ class OneEntryTest {
     call(1, "money price", "--what", "lifters", "--amount", "12.50");
     call(1, "money budget", "--amount", "1500", "--currency", "EUR");
     call(0, "money list");
+    call(1, "buy offer", "--supplier", "Northside", "--what", "lifters", "--amount", "80");
+    call(0, "buy list");
+    call(0, "buy compare");
     call(0, "money effect", "--change", "new-flat-cam");
     String table = shop.path("costs.csv");
     call(0, "money export", "--out", table);
@@ -305,6 +308,9 @@ class OneEntryTest {
     call(1, "decide", "--as", "reuse", "--reason", "good", tag3);
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
     call(0, "decide buy");
+    call(1, "decide set", "lifter", "--as", "replace", "--reason", "worn");
+    call(1, "buy arrived", "--what", "lifters", "--pieces", "16", "--right", "yes");
+    call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
   }
 
   private void putTogether() {

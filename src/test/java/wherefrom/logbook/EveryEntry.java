@@ -45,6 +45,7 @@ import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.GasketsListed;
+import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -64,6 +65,7 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.job.entry.OfferTyped;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.Reidentified;
 import wherefrom.job.entry.SectionClosed;
@@ -251,7 +253,10 @@ final class EveryEntry {
         new BigPartMarked(1, "cast 1234, a punch mark at the front"),
         new BigPartDecided(1, Decision.MACHINE, "warped"),
         new GasketsListed(true),
-        new FeatureDecided("block@", Decision.REUSE, "no crack found"));
+        new FeatureDecided("block@", Decision.REUSE, "no crack found"),
+        new OfferTyped("Northside", Article.read("lifters"), 16, 8_050),
+        new GoodsArrived(
+            Article.read("rod shells"), "0.010 in under (ten under)", 16, "ten under", true));
   }
 
   private static JobOpened opened() {

@@ -7,8 +7,11 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.money.Buying;
+import wherefrom.job.money.MoneyBook;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
+import wherefrom.rules.consequence.Article;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -17,6 +20,8 @@ import wherefrom.ui.decide.BuyScreen;
 import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.decide.DecideScreen;
 import wherefrom.ui.decide.DecideSetScreen;
+import wherefrom.ui.decide.GoodsScreen;
+import wherefrom.ui.decide.OffersScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -60,7 +65,30 @@ final class DecideShots {
                     .context()
                     .navigator()
                     .open(() -> new BuyScreen(window.shell.context()))),
-        shot("decide-buy-line", BuyLineScreen.class, DecideShots::line));
+        shot("decide-buy-line", BuyLineScreen.class, DecideShots::line),
+        shot("decide-goods", GoodsScreen.class, DecideShots::goods),
+        shot("decide-offers", OffersScreen.class, DecideShots::offers));
+  }
+
+  private static void goods(SampleWindow window, SampleJob sample) {
+    offered(sample);
+    line(window, sample);
+    window.pressOnSomePage("buy 1 × a set of 16");
+  }
+
+  private static void offers(SampleWindow window, SampleJob sample) {
+    offered(sample);
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new BuyScreen(context));
+    window.layOut();
+    window.press("Compare offers");
+  }
+
+  private static void offered(SampleJob sample) {
+    new MoneyBook(sample.job).setBudget("1500", 15, "EUR");
+    Buying.offer(sample.job, "Northside", Article.read("rod shells"), 16, "85");
+    Buying.offer(sample.job, "Harbor", Article.read("rod shells"), 2, "12.50");
+    Buying.offer(sample.job, "Harbor", Article.read("lifters"), 1, "6");
   }
 
   private static void line(SampleWindow window, SampleJob sample) {

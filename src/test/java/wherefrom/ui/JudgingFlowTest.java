@@ -56,7 +56,7 @@ class JudgingFlowTest {
           assertThat(window.words()).contains("Is it straight?");
           press(window, "Suspect", "Measure", "List a tool", "D", "i", "Done");
           gauge(window, "0.0001in");
-          press(window, "One step", "One step");
+          press(window, "One step");
           gauge(window, "0.0010in");
           press(window, "Type a limit", "Upper limit");
           gauge(window, "0.002in");
@@ -138,7 +138,7 @@ class JudgingFlowTest {
         () -> {
           press(window, "Pushrod length", "List a tool", "C", "Done");
           gauge(window, "0.01mm");
-          press(window, "Two steps", "One step");
+          press(window, "Two steps");
           gauge(window, "197.97mm");
           return 0;
         });

@@ -1,6 +1,5 @@
 package wherefrom.job.bags;
 
-import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -247,10 +246,5 @@ public final class BigParts {
         .findBigPart(number)
         .map(deed)
         .orElseGet(() -> new BagOutcome.Refused("This job has no big part " + number + "."));
-  }
-
-  /** The big parts that are off, to be fitted again. */
-  public static Collection<BigPartRecord> listToFit(BagBook book) {
-    return book.bigParts().stream().filter(record -> !record.isOn()).toList();
   }
 }

@@ -43,6 +43,8 @@ public sealed interface JobEntry
         CostDropped,
         BudgetSet,
         PriceNoted,
+        OfferTyped,
+        GoodsArrived,
         FiguresKept,
         TorqueCardBegun,
         BoltTightened,

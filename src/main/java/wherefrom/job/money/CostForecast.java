@@ -39,7 +39,7 @@ final class CostForecast {
     CostList list = CostList.standing(job.state());
     new Planning(job).plans().forEach(plan -> list.with(plan.consequences()));
     Set<Article> spokenOf = spokenOf(line -> line.state() != CostState.AVOIDED);
-    return list.with(more).items(prices).stream()
+    return list.with(more).withGaskets().items(prices).stream()
         .filter(item -> !isAmong(spokenOf, item.what(), item.thing()))
         .toList();
   }

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import wherefrom.job.EngineJob;
+import wherefrom.job.bags.AlwaysNew;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.change.Bought;
@@ -85,6 +87,29 @@ public final class CostList {
       for (Wanted wanted : one.wanted()) {
         Piece piece = new Piece(wanted.thing(), wanted.at(), coming(one, wanted));
         put(one.effect().isCheck() ? perhaps : asks, piece, ask(one, wanted));
+      }
+    }
+    return this;
+  }
+
+  /**
+   * Adds the gaskets and seals that a person put on the list, those that nothing above asks for:
+   * last, so that a change that asks for the same ones does not count them twice.
+   */
+  CostList withGaskets() {
+    BagBook book = BagBook.of(job);
+    for (AlwaysNew line : book.areGasketsListed() ? AlwaysNew.of(book) : List.<AlwaysNew>of()) {
+      int asked =
+          asks.values().stream()
+              .filter(ask -> ask.what().equals(line.article()))
+              .mapToInt(Ask::pieces)
+              .sum();
+      if (asked < line.pieces()) {
+        Goods thing = line.article().findGoods().orElse(Goods.GASKET_SET);
+        Ask rest =
+            new Ask(
+                line.article(), "", line.pieces() - asked, false, false, Set.of(), "always new");
+        asks.put(new Piece(thing, line.what(), 1), rest);
       }
     }
     return this;

@@ -19,10 +19,15 @@ public final class PurchaseList {
 
   /** One line for each thing; what is committed or paid is left out. */
   public List<Purchase> lines() {
+    return all().stream().filter(thing -> !isOrdered(thing.what())).toList();
+  }
+
+  /** The same with what is committed or paid. */
+  List<Purchase> all() {
     Map<Article, Purchase> lines = new LinkedHashMap<>();
     CostList.standing(job).purchases().forEach(asked -> lines.put(asked.what(), asked));
     gaskets().forEach(gasket -> lines.merge(gasket.what(), gasket, PurchaseList::both));
-    return lines.values().stream().filter(thing -> !isOrdered(thing.what())).toList();
+    return List.copyOf(lines.values());
   }
 
   /** The same pieces asked for twice: a rule may ask for fewer than were opened, or for more. */
@@ -44,7 +49,8 @@ public final class PurchaseList {
         line.article(), line.pieces(), "always new, opened: " + String.join(", ", line.because()));
   }
 
-  private boolean isOrdered(Article what) {
+  /** Whether a cost line says that it is committed or paid. */
+  boolean isOrdered(Article what) {
     return new MoneyEntries(job)
         .lines().stream()
             .filter(line -> Article.read(line.what()).equals(what))

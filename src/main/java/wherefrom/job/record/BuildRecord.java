@@ -102,6 +102,7 @@ public record BuildRecord(
             RecordTables.debris(job),
             RecordTables.visits(job),
             RecordTables.money(job),
+            RecordBuying.of(job),
             new RecordSeen(job).section(),
             new RecordParts(job).section(),
             RecordTables.measurements(job),

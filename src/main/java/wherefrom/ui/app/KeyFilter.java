@@ -33,6 +33,8 @@ public final class KeyFilter {
   /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
   private static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
 
+  private static final Pattern FIGURE = Pattern.compile("[0-9]+([.,][0-9]+)?");
+
   private final ScreenContext context;
   private final Supplier<Screen> current;
   private final Scans scans;
@@ -190,9 +192,28 @@ public final class KeyFilter {
       }
     } else if (CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
       code(typed.strip(), ends(typed));
-    } else if (ends(typed)) {
+    } else if (current.get() instanceof OpensPad asks && FIGURE.matcher(typed.strip()).matches()) {
+      figure(asks, typed);
+    } else if (ends(typed) && typed.isBlank()) {
       walk.enter();
+    } else if (!typed.isBlank()) {
+      context.say(nowhere());
     }
+  }
+
+  /** A figure that is typed where one is asked for on a pad stands in that pad. */
+  private void figure(OpensPad asks, String typed) {
+    asks.openPad();
+    typed.strip().codePoints().forEach(each -> typable(pad -> pad.type(Character.toString(each))));
+    if (ends(typed)) {
+      typable(Typable::enter);
+    }
+  }
+
+  private String nowhere() {
+    return current.get() instanceof Scannable
+        ? "Nothing to type here but the six digits of a tag."
+        : "Nothing to type here. Press a key first.";
   }
 
   /** Digits that nobody asked for are a code; one that is not whole goes on in its own pad. */

@@ -42,7 +42,7 @@ final class Scans {
     if (current.get() instanceof Scannable screen) {
       TypedCode.settle(context, scanned, screen::scan);
     } else {
-      context.say("A tag was scanned, but this screen takes none.");
+      context.say("This screen takes no tag. Home, Bench, Apart and Together do.");
     }
   }
 

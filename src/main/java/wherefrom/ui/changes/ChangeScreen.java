@@ -16,6 +16,8 @@ import wherefrom.ui.controls.TagKey;
 
 /** One change with all that follows from it, before anything is recorded, planned, or done. */
 public final class ChangeScreen extends ListPage {
+  private static final String FRESH = "not recorded yet";
+
   private final Change change;
   private final ChangesModel model;
   private final String standing;
@@ -30,7 +32,7 @@ public final class ChangeScreen extends ListPage {
 
   /** A change that nothing is recorded of yet. */
   public static ChangeScreen fresh(ScreenContext context, Change change) {
-    ChangeScreen screen = new ChangeScreen(context, change, "not recorded yet");
+    ChangeScreen screen = new ChangeScreen(context, change, FRESH);
     if (ChangesModel.isFinding(change)) {
       screen.offer("Record it", "this then follows", model -> model.make(change));
     } else {
@@ -76,6 +78,15 @@ public final class ChangeScreen extends ListPage {
       context.navigator().back();
     }
     context.navigator().changed();
+  }
+
+  /** Leaving writes nothing down, which is said. */
+  @Override
+  public boolean escape() {
+    if (standing.equals(FRESH)) {
+      context.say("Not recorded: " + Words.small(title()) + ".");
+    }
+    return false;
   }
 
   @Override

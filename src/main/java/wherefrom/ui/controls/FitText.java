@@ -16,6 +16,7 @@ import javafx.scene.text.TextBoundsType;
  */
 public final class FitText extends Region {
   private static final int STEPS = 6;
+  private static final double MEASURED_PX = 100;
   private static final String ELLIPSIS = " …";
 
   /** A width is asked for with fractions of a pixel and given in whole ones. */
@@ -30,6 +31,7 @@ public final class FitText extends Region {
   private Wrapping wrapping;
   private int lines;
   private boolean tight;
+  private double ink;
   private double cap = Double.MAX_VALUE;
 
   /**
@@ -75,7 +77,7 @@ public final class FitText extends Region {
     return this;
   }
 
-  /** Takes no more height than its capitals: for a line of few words that have no descenders. */
+  /** Takes no more height than its letters have: for a line of few words. */
   public FitText tight() {
     tight = true;
     shown.setBoundsType(TextBoundsType.VISUAL);
@@ -114,6 +116,7 @@ public final class FitText extends Region {
   public void setWords(String newWords) {
     if (!newWords.equals(words)) {
       words = newWords;
+      ink = 0;
       wrapping = new Wrapping(newWords, bold);
       requestLayout();
     }
@@ -177,7 +180,18 @@ public final class FitText extends Region {
   /** The height of the words at a size; without a width in one line each. */
   private double height(double size, double width) {
     int lines = wrapping.count(size, width <= 0 ? Double.MAX_VALUE : width - ROUNDING);
-    return tight ? size * Scale.CAPITAL : lines * Wrapping.lineHeight(size);
+    return tight ? size * inkHigh() : lines * Wrapping.lineHeight(size);
+  }
+
+  /** The height of the letters as a part of their size: some stand out above the capitals. */
+  private double inkHigh() {
+    if (ink == 0) {
+      Text measured = new Text(words);
+      measured.setFont(Fonts.of(MEASURED_PX, bold));
+      measured.setBoundsType(TextBoundsType.VISUAL);
+      ink = Math.max(Scale.CAPITAL, measured.getLayoutBounds().getHeight() / MEASURED_PX);
+    }
+    return ink;
   }
 
   /** The size of letters that a room of this size has. */

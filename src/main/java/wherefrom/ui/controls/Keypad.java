@@ -128,6 +128,8 @@ public final class Keypad extends VBox implements FigurePad {
     }
     boolean mark = character.equals(".") || character.equals(",");
     if (mark && !decimalMark.isEmpty() && typed.indexOf(decimalMark) < 0) {
+      // A machinist types .0015; what is kept and shown everywhere is 0.0015.
+      add(typed.length() == 0 || typed.toString().equals("-") ? "0" : "");
       add(decimalMark);
     } else if (character.matches("[0-9]")) {
       add(character);
@@ -135,7 +137,7 @@ public final class Keypad extends VBox implements FigurePad {
   }
 
   private void add(String character) {
-    if (typed.length() < most) {
+    if (!character.isEmpty() && typed.length() < most) {
       typed.append(character);
       show();
     }

@@ -12,7 +12,7 @@ import javafx.scene.layout.Region;
  * their own.
  */
 public final class LetterBoard extends Region {
-  private static final String WIDE = "1234567890qwertyuiopasdfghjkl-zxcvbnm,./";
+  private static final String WIDE = "1234567890qwertyuiopasdfghjkl-zxcvbnm,./'()&#";
   private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
   private static final String SIGNS = "1234567890-.,/+()&'#:;=%*\"";
   private static final int WIDE_COLUMNS = 10;
@@ -62,7 +62,7 @@ public final class LetterBoard extends Region {
     space.draw(Icon.SPACE.draw(touch.scale().px(7)));
     space.setAccessibleText("Space");
     erase = touch.padKey("Erase", this::erase);
-    tiles = Tiles.row(touch.scale());
+    tiles = Tiles.row(touch.scale()).endToEnd();
     getChildren().addAll(field, erase, tiles);
     capitals = initial.isEmpty();
     show();
@@ -203,9 +203,6 @@ public final class LetterBoard extends Region {
       keys.add(page);
     }
     keys.add(space);
-    while (wide && keys.size() % WIDE_COLUMNS != 0) {
-      keys.add(new Region());
-    }
     tiles.setCells(keys, wanted);
     capitals(capitals);
     keys.forEach(Node::applyCss);

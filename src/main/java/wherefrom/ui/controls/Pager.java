@@ -75,6 +75,37 @@ public final class Pager<T> extends Region {
     return starts.get(starts.size() - 1);
   }
 
+  /** The ways that the keys of a keyboard turn a list. */
+  public enum Turn {
+    BACK,
+    ON,
+    FIRST,
+    LAST
+  }
+
+  /** Turns to another page; where there is none that way it stays. */
+  public void turn(Turn way) {
+    switch (way) {
+      case BACK -> turnBack();
+      case ON -> turnOn();
+      case FIRST -> {
+        starts.subList(1, starts.size()).clear();
+        requestLayout();
+      }
+      case LAST -> turnToEnd();
+    }
+  }
+
+  private void turnToEnd() {
+    int before = -1;
+    while (before != start()) {
+      before = start();
+      turnOn();
+      // How many rows stand on a page is known once they are laid out.
+      layout();
+    }
+  }
+
   private void turnBack() {
     if (starts.size() > 1) {
       starts.remove(starts.size() - 1);

@@ -11,6 +11,7 @@ import javafx.scene.layout.Region;
 public final class Tiles extends Region {
   private final double gap;
   private int mostColumns;
+  private boolean endToEnd;
 
   /**
    * @param gapMm between cells, in mm
@@ -28,6 +29,12 @@ public final class Tiles extends Region {
   /** A row of equal cells. */
   public static Tiles row(Scale scale, Node... cells) {
     return of(scale, cells.length, cells);
+  }
+
+  /** The last cell takes what its row has left. */
+  Tiles endToEnd() {
+    endToEnd = true;
+    return this;
   }
 
   public void setCells(List<? extends Node> cells) {
@@ -61,7 +68,7 @@ public final class Tiles extends Region {
       columns--;
     }
     int rows = Math.max(1, rows(columns));
-    return Math.max(1, (cells().size() + rows - 1) / rows);
+    return endToEnd ? columns : Math.max(1, (cells().size() + rows - 1) / rows);
   }
 
   private double cellWidth(double width, int columns) {
@@ -122,7 +129,9 @@ public final class Tiles extends Region {
     for (Node cell : cells()) {
       int column = at % columns;
       int row = at / columns;
-      cell.resizeRelocate(column * (width + gap), row * (height + gap), width, height);
+      boolean last = endToEnd && at == cells().size() - 1;
+      double wide = last ? getWidth() - column * (width + gap) : width;
+      cell.resizeRelocate(column * (width + gap), row * (height + gap), Math.floor(wide), height);
       at++;
     }
   }

@@ -3,6 +3,7 @@ package wherefrom.ui.decide;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.job.money.Buying;
 import wherefrom.job.money.Replacement;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -37,6 +38,15 @@ public final class BuyLineScreen extends ListPage {
     List<Region> rows = new ArrayList<>(said("Size", line.size() + "."));
     rows.addAll(said("For", DecideModel.places(line.places()) + "."));
     rows.addAll(said("Because", line.reason()));
+    new Buying(context.state())
+        .find(line)
+        .ifPresent(
+            goods ->
+                rows.add(
+                    key(
+                        goods.orderWords(),
+                        goods.arrivedWords() + ": offers, and what came",
+                        () -> open(() -> new GoodsScreen(context, goods)))));
     return rows;
   }
 

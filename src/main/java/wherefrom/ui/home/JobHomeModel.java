@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wherefrom.demo.DemoJob;
 import wherefrom.drawing.Sign;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
@@ -130,9 +131,8 @@ final class JobHomeModel {
   private String stop(StopGiven stop) {
     return state()
         .findPart(stop.item())
-        .map(part -> PartName.of(standing.layout(), part.part()).inLine())
-        .filter(name -> !brief)
-        .map(name -> stop.word().word() + ": " + name + at(stop))
+        .map(part -> PartName.of(standing.layout(), part.part()))
+        .map(name -> stop.word().word() + ": " + (brief ? name.brief() : name.inLine() + at(stop)))
         .orElse(stop.word().word());
   }
 
@@ -176,6 +176,10 @@ final class JobHomeModel {
 
   /** When it was last worked on where that is a day ago or more, else how far it is. */
   String aside(Clock clock) {
+    if (state().engine() == DemoJob.ENGINE) {
+      // Its days are invented as well.
+      return "demo · " + DayWords.sofar(standing);
+    }
     return Dates.daysAgo(state().lastTouched(), clock) > 0
         ? "last work " + Dates.brief(state().lastTouched(), clock)
         : DayWords.sofar(standing);

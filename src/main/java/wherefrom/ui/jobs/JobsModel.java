@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.demo.DemoJob;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.job.shelf.Standing;
@@ -78,8 +79,15 @@ final class JobsModel {
         entry.resume().map(Resume::sequence).orElse(0L),
         standing,
         entry.trouble().isEmpty() ? standing.map(DayWords::sofar).orElse("") : entry.trouble(),
-        entry.resume().map(resume -> Dates.brief(resume.lastTouched(), clock)).orElse(""),
+        entry.resume().map(this::when).orElse(""),
         lines);
+  }
+
+  /** The days of the demo are invented as well. */
+  private String when(Resume resume) {
+    return resume.standing().engine() == DemoJob.ENGINE
+        ? "demo"
+        : Dates.brief(resume.lastTouched(), clock);
   }
 
   private List<String> resume(Resume resume) {

@@ -19,11 +19,6 @@ final class EntryUnit {
     return unit;
   }
 
-  /** Whether there is another to turn to. */
-  boolean canTurn() {
-    return offered.offered().size() > 1;
-  }
-
   void turn() {
     unit = offered.after(unit);
   }

@@ -88,6 +88,12 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         : standard.all();
   }
 
+  /** What was read is not kept; the reading is taken again. */
+  @Override
+  public boolean escape() {
+    return !model.questions().isEmpty() && again();
+  }
+
   /** A question that stands is taken back first: what was kept before it is not asked about. */
   @Override
   public void undo(ScreenContext over) {
@@ -231,10 +237,11 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     return card;
   }
 
-  private void again() {
+  private boolean again() {
     model.drop();
     pad.clear();
     context.navigator().changed();
+    return true;
   }
 
   private SizePad padFor(UnitChoice shown) {

@@ -73,44 +73,36 @@ final class ToolFlow {
                     this::error));
   }
 
+  /** One answer does for both, error and repeat, unless they are typed. */
   private void error(String step) {
-    ask(
-        "How far may " + name + " be off, either way?",
-        step,
-        "as the tool's card or its calibration says",
-        off -> repeat(step, off));
-  }
-
-  private void repeat(String step, String off) {
-    ask(
-        "How far do its repeats differ, either way?",
-        step,
-        "measure one part five times and see",
-        again -> keep(step, off, again));
-  }
-
-  /** One or two steps of the tool, or a figure of the person's own. */
-  private void ask(String title, String step, String own, Consumer<String> done) {
     List<Choice<String>> choices = new ArrayList<>();
-    choices.add(new Choice<>(TYPED, "Type it", own));
-    choices.add(new Choice<>(step, "One step: ±" + step, "common practice, no source"));
+    choices.add(new Choice<>(TYPED, "Type both", "error as its card says, repeat as you find it"));
+    choices.add(new Choice<>(step, "One step: ±" + step, "each; common practice, no source"));
     twice(step)
-        .ifPresent(two -> choices.add(new Choice<>(two, "Two steps: ±" + two, "to be safe")));
+        .ifPresent(two -> choices.add(new Choice<>(two, "Two steps: ±" + two, "each, to be safe")));
     context
         .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
                     context,
-                    title,
+                    "How far may " + name + " be off, and its repeats differ?",
                     choices,
-                    chosen -> {
-                      if (chosen.equals(TYPED)) {
-                        type(title, done);
-                      } else {
-                        done.accept(chosen);
-                      }
-                    }));
+                    chosen -> chosen(step, chosen)));
+  }
+
+  private void chosen(String step, String chosen) {
+    if (chosen.equals(TYPED)) {
+      type("How far may " + name + " be off, either way?", off -> repeat(step, off));
+    } else {
+      keep(step, chosen, chosen);
+    }
+  }
+
+  private void repeat(String step, String off) {
+    type(
+        "Measure one part five times. How far do the readings differ, either way?",
+        again -> keep(step, off, again));
   }
 
   private static Optional<String> twice(String step) {

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import wherefrom.job.money.Budget;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.OpensPad;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
@@ -12,7 +13,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 
 /** What may be spent, what is set aside for what is found later, and the currency. */
-public final class BudgetScreen extends Page {
+public final class BudgetScreen extends Page implements OpensPad {
   private final MoneyModel model;
   private final TouchKey limit;
   private final TouchKey contingency;
@@ -46,6 +47,11 @@ public final class BudgetScreen extends Page {
                 "Many lay by 15 to 20 % (no published source). Is the total above"
                     + " a good used engine's price? Think again first.",
                 "Many lay by 15 to 20 % (no published source)."));
+  }
+
+  @Override
+  public void openPad() {
+    askLimit();
   }
 
   private void askLimit() {

@@ -67,11 +67,6 @@ final class OfferModel {
     return files.size();
   }
 
-  /** How many were filed. */
-  int count() {
-    return filed.stream().mapToInt(one -> one.names().size()).sum();
-  }
-
   /** Asks about the next one; this one stays where it is. */
   void skip() {
     at = Math.min(at + 1, files.size());

@@ -105,7 +105,9 @@ record Halves(
     Lines next =
         against
             .map(verdict -> new Lines(Words.capital(why(verdict)), "", "Its place card says more"))
-            .orElse(new Lines("Now scan the place card", way(job, part), "or tap the place"));
+            .orElse(
+                new Lines(
+                    "Now scan the place card", way(job, part), "by its hole; or tap the place"));
     return new Halves(
         tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent());
   }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Foot;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.BelowPanRail;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -57,7 +57,7 @@ final class WorkView extends Region {
     this.keys = keys;
     this.pages = pages;
     this.engine = engine;
-    engine.foot(Foot.NONE);
+    engine.foot(BelowPanRail.NONE);
     wire = new Wire(touch.scale());
     row = tiles(List.of(), 1);
     side = tiles(List.of(), 1);
@@ -95,7 +95,7 @@ final class WorkView extends Region {
   }
 
   private Region shape(Layout layout, Place at) {
-    return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), Look.HERE);
+    return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), DrawnAs.HERE);
   }
 
   /** Whether all keys stand in rows below the drawing. */
@@ -164,7 +164,18 @@ final class WorkView extends Region {
   private double head(double width, double most) {
     double least = leastHead(width);
     double wanted = card.map(one -> one.prefHeight(width)).orElse(touch.scale().px(HALF_MM));
-    return Math.max(least, Math.min(wanted, 0.5 * most));
+    double usual = Math.max(least, Math.min(wanted, 0.5 * most));
+    boolean drawn = card.isPresent() || engine.hasRoom(width, most - usual - gap());
+    return drawn ? usual : Math.max(usual, Math.min(wholeHead(width), most));
+  }
+
+  /** What the halves need for all that stands on them. */
+  private double wholeHead(double width) {
+    boolean tall = isTall(width);
+    double wide = tall ? width : half(width);
+    double one = part.map(tag -> tag.prefHeight(wide)).orElse(0.0);
+    double other = place.map(tag -> tag.prefHeight(wide)).orElse(0.0);
+    return tall ? 2 * Math.max(one, other) + gap() : Math.max(one, other);
   }
 
   @Override

@@ -43,7 +43,7 @@ final class PartActs {
     model
         .subject()
         .ifPresentOrElse(
-            deed, () -> context.say("Every part is out. Scan the part that you mean first."));
+            deed, () -> context.say("Every part came out. Scan the part that you mean first."));
   }
 
   private void told(Supplier<String> deed) {

@@ -92,7 +92,10 @@ final class TakeApartModel {
     long inside =
         state().parts().stream().filter(part -> part.where() == Whereabouts.IN_ENGINE).count();
     int places = state().places().size();
-    return places - inside + " of " + places + " out";
+    long fitted =
+        state().parts().stream().filter(part -> part.where() == Whereabouts.FITTED).count();
+    String out = places - inside - fitted + " of " + places + " out";
+    return fitted == 0 ? out : out + ", " + fitted + " fitted";
   }
 
   PartName name(Part part) {

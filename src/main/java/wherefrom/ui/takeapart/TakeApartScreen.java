@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.tags.CodeLookup;
@@ -239,7 +239,7 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void drawNext(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
-      next.showNothing("Every part is out. Look at each of them next.");
+      next.showNothing("Every part came out. Look at each of them next.");
     } else {
       Part part = coming.get().part();
       next.show(
@@ -257,7 +257,11 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private Region shape(Part part, double mm) {
     return new PartShape(
-        context.scale(), context.state().layout(), part.home(), context.scale().px(mm), Look.HERE);
+        context.scale(),
+        context.state().layout(),
+        part.home(),
+        context.scale().px(mm),
+        DrawnAs.HERE);
   }
 
   /** A question or a verdict over all: what to answer it with. */

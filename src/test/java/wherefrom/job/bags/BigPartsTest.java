@@ -130,7 +130,7 @@ class BigPartsTest {
     BigParts parts = new BigParts(job);
     List<String> on = new ArrayList<>();
     for (int round = 0; round < 30; round++) {
-      for (BigPartRecord record : BigParts.listToFit(BagBook.of(job.state()))) {
+      for (BigPartRecord record : BagBook.of(job.state()).bigPartsOff()) {
         BigPartOrder order = new BigPartOrder(job.state(), BagBook.of(job.state()));
         if (order.under(record.part().name()).isEmpty()) {
           parts.on(record.number(), "the tagged parts are looked at elsewhere");

@@ -12,15 +12,22 @@ final class Damage {
   static Damage of(Family family, int grade, SplittableRandom random) {
     Damage damage = new Damage();
     double severity = grade / (double) Family.GRADES;
-    if (family != Family.MIXED) {
-      damage.severities.put(family, severity);
-      return damage;
-    }
-    while (damage.severities.size() < 3) {
-      Family one = Family.values()[random.nextInt(Family.MIXED.ordinal())];
-      damage.severities.put(one, 0.1 + 0.45 * severity);
+    switch (family) {
+      case MIXED -> damage.three(Family.MIXED.ordinal(), 0.1 + 0.45 * severity, random);
+      case HEAVY -> damage.three(Family.HEAVY.ordinal(), 0.25 + 0.5 * severity, random);
+      default -> damage.severities.put(family, severity);
     }
     return damage;
+  }
+
+  /** Three kinds out of so many first ones. */
+  private void three(int of, double severity, SplittableRandom random) {
+    while (severities.size() < 3) {
+      Family one = Family.values()[random.nextInt(of)];
+      if (one != Family.MIXED) {
+        severities.put(one, severity);
+      }
+    }
   }
 
   static Damage none() {

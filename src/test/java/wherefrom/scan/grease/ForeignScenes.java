@@ -86,7 +86,7 @@ final class ForeignScenes {
   }
 
   private static Damage damage(SplittableRandom random) {
-    Family family = Family.values()[random.nextInt(Family.values().length)];
+    Family family = Family.FIRST.get(random.nextInt(Family.FIRST.size()));
     return Damage.of(family, 1 + random.nextInt(Family.GRADES), random);
   }
 

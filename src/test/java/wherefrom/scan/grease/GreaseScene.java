@@ -84,6 +84,22 @@ final class GreaseScene {
     if (damage.has(Family.TORN)) {
       Stains.torn(art, cover, damage.of(Family.TORN), random);
     }
+    wear(art, random);
+  }
+
+  private void wear(Plane art, SplittableRandom random) {
+    if (damage.has(Family.THERMAL)) {
+      Wear.thermal(art, damage.of(Family.THERMAL), random);
+    }
+    if (damage.has(Family.HANDWRITING)) {
+      Wear.handwriting(art, damage.of(Family.HANDWRITING), random);
+    }
+    if (damage.has(Family.SOAKED)) {
+      Wear.soaked(art, damage.of(Family.SOAKED), random);
+    }
+    if (damage.has(Family.WRINKLED)) {
+      Wear.wrinkled(art, damage.of(Family.WRINKLED), random);
+    }
   }
 
   /** The next frame; each is a little elsewhere. */
@@ -91,12 +107,34 @@ final class GreaseScene {
     View view = view();
     Plane frame = bench.copy();
     Shot.place(frame, paper, view);
+    between(frame, view);
     light(frame, view);
-    Plane seen = focus(frame);
+    Between.Shear shear =
+        damage.has(Family.ROLLING)
+            ? Between.shear(block, height, damage.of(Family.ROLLING), hand)
+            : Between.NO_SHEAR;
+    Plane seen = focus(shear.of(frame));
     Shot.noise(seen, damage.has(Family.NOISE) ? 6 + 50 * damage.of(Family.NOISE) : 2.5, hand);
+    GreyImage image = Lens.jpeg(seen.toGrey(), quality());
+    return new GreaseFrame(image, text, corners(view).stream().map(shear::of).toList());
+  }
+
+  private double quality() {
     double quality = damage.has(Family.NOISE) ? 0.75 - 0.6 * damage.of(Family.NOISE) : 0.85;
-    GreyImage image = Lens.jpeg(seen.toGrey(), quality);
-    return new GreaseFrame(image, text, corners(view));
+    return damage.has(Family.JPEG)
+        ? Math.min(quality, 0.45 - 0.3 * damage.of(Family.JPEG))
+        : quality;
+  }
+
+  /** What lies between the label and the camera. */
+  private void between(Plane frame, View view) {
+    double[] centre = view.project(0, 0);
+    if (damage.has(Family.FINGER)) {
+      Between.finger(frame, centre, block, damage.of(Family.FINGER), hand);
+    }
+    if (damage.has(Family.BAG)) {
+      Between.bag(frame, centre, block, damage.of(Family.BAG), hand);
+    }
   }
 
   private View view() {
@@ -157,6 +195,10 @@ final class GreaseScene {
         Lens.motion(clipped, unit * (2 + 12 * severity), 2 * Math.PI * hand.nextDouble());
         Lens.defocus(clipped, unit * 0.8 * severity);
       }
+    }
+    if (damage.has(Family.MOTION)) {
+      double length = unit * (3 + 12 * damage.of(Family.MOTION));
+      Lens.motion(clipped, length, 2 * Math.PI * hand.nextDouble());
     }
     return clipped;
   }

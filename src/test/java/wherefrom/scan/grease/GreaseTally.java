@@ -1,6 +1,7 @@
 package wherefrom.scan.grease;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -32,9 +33,13 @@ final class GreaseTally {
     return wrong;
   }
 
-  double percent() {
-    int all = shown.values().stream().mapToInt(GreaseTally::sum).sum();
-    int right = read.values().stream().mapToInt(GreaseTally::sum).sum();
+  double percent(Collection<Family> families) {
+    int all = 0;
+    int right = 0;
+    for (Family family : families) {
+      all += sum(shown.getOrDefault(family, new int[1]));
+      right += sum(read.getOrDefault(family, new int[1]));
+    }
     return 100.0 * right / Math.max(1, all);
   }
 
@@ -73,9 +78,10 @@ final class GreaseTally {
     row.append(
         String.format(
             Locale.ROOT,
-            "| %s | %.1f | %d | %.0f / %.0f |",
+            "| %s | %.1f | %.1f | %d | %.0f / %.0f |",
             name,
-            percent(),
+            percent(Family.FIRST),
+            percent(Family.LATER),
             wrong,
             quantile(0.5),
             quantile(0.95)));

@@ -176,11 +176,13 @@ final class Stains {
     }
   }
 
-  private interface Drawing {
+  /** Strokes and shapes, in pixels from the corner of the printed block. */
+  interface Drawing {
     void on(Graphics2D graphics);
   }
 
-  private static void overlay(Plane paper, float colour, double opacity, Drawing drawing) {
+  /** Lays a drawing of one grey over the paper. */
+  static void overlay(Plane paper, float colour, double opacity, Drawing drawing) {
     BufferedImage mask = new BufferedImage(paper.width, paper.height, BufferedImage.TYPE_BYTE_GRAY);
     Graphics2D graphics = mask.createGraphics();
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -38,7 +38,7 @@ class StreamBench {
 
   @Test
   void streamsOfDamagedTagsAreRead() {
-    for (Family family : Family.values()) {
+    for (Family family : Family.FIRST) {
       for (int grade = 1; grade <= Family.GRADES; grade++) {
         for (int seed = FIRST; seed < FIRST + SEEDS; seed++) {
           show(family, grade, seed);

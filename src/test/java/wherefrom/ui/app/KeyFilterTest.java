@@ -216,7 +216,7 @@ class KeyFilterTest {
               type(window, tag + "\r", SCANNER_NANOS);
               return window.shell.message();
             });
-    assertThat(said).contains("this screen takes none");
+    assertThat(said).contains("This screen takes no tag");
   }
 
   @Test

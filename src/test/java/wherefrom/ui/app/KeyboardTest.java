@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.scene.input.KeyCode;
@@ -171,6 +172,63 @@ class KeyboardTest {
           }
           key(window, KeyCode.ENTER, "\r", PERSON_NANOS);
           assertThat(scans).containsExactly("000588");
+          return 0;
+        });
+  }
+
+  @Test
+  void lettersThatNothingTakesAreAnswered() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          key(window, KeyCode.A, "a", PERSON_NANOS);
+          key(window, KeyCode.ENTER, "\r", PERSON_NANOS);
+          assertThat(window.shell.message()).startsWith("Nothing to type here");
+          assertThat(pressed).isEmpty();
+          return 0;
+        });
+  }
+
+  @Test
+  void aFigureTypedOnTheBudgetStandsInItsPad() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.shell.context().navigator().show(ScreenId.MONEY);
+          window.layOut();
+          window.press("Budget");
+          window.layOut();
+          for (char digit : "1200".toCharArray()) {
+            key(window, KeyCode.UNDEFINED, Character.toString(digit), PERSON_NANOS);
+          }
+          key(window, KeyCode.ENTER, "\r", PERSON_NANOS);
+          assertThat(window.words()).contains("1200.00");
+          return 0;
+        });
+  }
+
+  /** Whole pages, and the first and the last at once; further than that there is nothing. */
+  @Test
+  void homeEndAndThePageKeysTurnAList() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          List<Choice<Integer>> many =
+              IntStream.rangeClosed(1, 60)
+                  .mapToObj(at -> new Choice<>(at, "Row " + at, ""))
+                  .toList();
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> new ChoiceScreen<>(context, "Which?", many, at -> {}));
+          window.layOut();
+          person(window, KeyCode.END, "");
+          assertThat(window.words()).contains("Row 60").doesNotContain("Row 1\n");
+          person(window, KeyCode.PAGE_UP, "");
+          assertThat(window.words()).doesNotContain("Row 60");
+          person(window, KeyCode.PAGE_DOWN, "");
+          person(window, KeyCode.PAGE_DOWN, "");
+          assertThat(window.words()).contains("Row 60");
+          person(window, KeyCode.HOME, "");
+          assertThat(window.words()).contains("Row 2").doesNotContain("Row 60");
           return 0;
         });
   }

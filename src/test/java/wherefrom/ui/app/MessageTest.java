@@ -160,11 +160,12 @@ class MessageTest {
               .navigator()
               .open(() -> new TextEntryScreen(window.shell.context(), "Note", "worn", words -> {}));
           window.layOut();
-          say(window, "A tag was scanned, but this screen takes none.");
-          assertThat(seen(window)).contains("A tag was scanned, but this screen takes none.");
+          say(window, "This screen takes no tag. Home, Bench, Apart and Together do.");
+          assertThat(seen(window))
+              .contains("This screen takes no tag. Home, Bench, Apart and Together do.");
           window.nanos.addAndGet(LATER_NANOS);
           window.press("a");
-          assertThat(seen(window)).contains("Note: worna").doesNotContain("takes none");
+          assertThat(seen(window)).contains("Note: worna").doesNotContain("takes no tag");
           return 0;
         });
   }

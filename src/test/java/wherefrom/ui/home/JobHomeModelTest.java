@@ -63,7 +63,8 @@ class JobHomeModelTest {
     assertThat(model.deed().more()).endsWith(": 3 EX pushrod, at 5 EX");
     assertThat(model.counts().get(0).words()).isEqualTo("stopped");
     assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().more())
-        .doesNotContain("3 EX");
+        .as("in few words it still says which")
+        .isEqualTo("wrong place: 3 EX pushrod");
   }
 
   @Test

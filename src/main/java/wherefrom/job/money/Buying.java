@@ -1,0 +1,166 @@
+package wherefrom.job.money;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.GoodsArrived;
+import wherefrom.job.entry.OfferTyped;
+import wherefrom.quantity.JobCurrency;
+import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Goods;
+
+/** The buying list as it is really bought: in sets, with spares, by supplier, checked in. */
+public final class Buying {
+  private static final int MOST = 999;
+
+  private static final Set<Goods> APART =
+      EnumSet.of(Goods.VALVES, Goods.VALVE_SPRINGS, Goods.RETAINERS, Goods.STEM_SEALS);
+
+  private static final EntryFold<Buying> READS =
+      EntryFold.<Buying>none()
+          .on(OfferTyped.class, Buying::take)
+          .on(GoodsArrived.class, (buying, it) -> buying.arrivals.add(it));
+
+  private final EngineJob job;
+  private final Map<String, Map<Article, SupplierOffer.Package>> offers =
+      new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+  private final List<GoodsArrived> arrivals = new ArrayList<>();
+
+  public Buying(EngineJob job) {
+    this.job = job;
+    job.standing().forEach(logged -> READS.take(this, logged));
+  }
+
+  private void take(OfferTyped offer) {
+    offers
+        .computeIfAbsent(offer.supplier(), name -> new TreeMap<>())
+        .put(
+            offer.what(),
+            new SupplierOffer.Package(offer.holds(), Money.ofCents(offer.cents())));
+  }
+
+  /** All that is wanted: parts with tags by size, then things without; ordered ones among them. */
+  public List<BuyLine> lines() {
+    List<BuyLine> lines = new ArrayList<>();
+    for (Replacement one : new ReplacementList(job).lines()) {
+      Article what = new Article.Known(Goods.of(one.kind()));
+      boolean sized = one.step().isPresent();
+      String reason = sized ? one.reason() : one.reason() + "; size " + one.size();
+      lines.add(line(what, size(one), one.pieces(), reason));
+    }
+    PurchaseList besides = new PurchaseList(job);
+    besides.all().forEach(one -> lines.add(line(one.what(), "", one.pieces(), one.reason())));
+    keepers(lines).ifPresent(lines::add);
+    return List.copyOf(lines);
+  }
+
+  /** What a size is checked in under; none where it is a hint how to find one. */
+  private static String size(Replacement one) {
+    return one.step().isPresent() ? one.size() : "";
+  }
+
+  /** The line of parts to replace. */
+  public Optional<BuyLine> find(Replacement one) {
+    Article what = new Article.Known(Goods.of(one.kind()));
+    return find(what, Optional.of(size(one))).stream().findFirst();
+  }
+
+  /** Valve locks fly off and are lost whenever a valve comes apart. */
+  private Optional<BuyLine> keepers(List<BuyLine> lines) {
+    Article keepers = new Article.Known(Goods.KEEPER_PAIRS);
+    boolean apart =
+        lines.stream().anyMatch(one -> one.what().findGoods().filter(APART::contains).isPresent());
+    boolean listed = lines.stream().anyMatch(one -> one.what().equals(keepers));
+    return apart && !listed
+        ? Optional.of(line(keepers, "", 0, "spare: some are always lost"))
+        : Optional.empty();
+  }
+
+  private BuyLine line(Article what, String size, int pieces, String reason) {
+    int arrived =
+        arrivals.stream()
+            .filter(one -> one.right() && one.what().equals(what) && one.size().equals(size))
+            .mapToInt(GoodsArrived::pieces)
+            .sum();
+    boolean ordered = new PurchaseList(job).isOrdered(what);
+    return new BuyLine(what, size, pieces, SoldAs.of(job, what, pieces), ordered, arrived, reason);
+  }
+
+  /** Each supplier's offer for what is still to come, by name. */
+  public List<SupplierOffer> offers() {
+    List<BuyLine> lines = lines();
+    return offers.entrySet().stream()
+        .map(one -> SupplierOffer.of(one.getKey(), one.getValue(), lines))
+        .toList();
+  }
+
+  /** What came, in the order in which it came; what was wrong among it. */
+  public List<GoodsArrived> arrivals() {
+    return List.copyOf(arrivals);
+  }
+
+  /** The lines of a thing; of one size where it is said. */
+  public List<BuyLine> find(Article what, Optional<String> size) {
+    return lines().stream()
+        .filter(line -> line.what().equals(what))
+        .filter(line -> size.map(line.size()::equalsIgnoreCase).orElse(true))
+        .toList();
+  }
+
+  /** Keeps a supplier's price. */
+  public static MoneyBook.Answer offer(
+      OpenJob job, String supplier, Article what, int holds, String price) {
+    Optional<JobCurrency> tender = new MoneyBook(job).findTender();
+    Optional<Money> money = tender.map(one -> one.read(price)).orElseGet(() -> Money.find(price));
+    if (supplier.isBlank() || what.words().isBlank()) {
+      return new MoneyBook.Answer.Refused("Say who offers it, and what.");
+    }
+    if (holds < 1 || holds > MOST) {
+      return new MoneyBook.Answer.Refused("One package holds 1 to " + MOST + " pieces.");
+    }
+    if (money.isEmpty()) {
+      String example = tender.map(JobCurrency::example).orElse("12.50");
+      return new MoneyBook.Answer.Refused(
+          "\"" + price + "\" is not an amount. Type it like " + example + ".");
+    }
+    job.record(new OfferTyped(supplier.strip(), what, holds, money.get().cents()));
+    return new MoneyBook.Answer.Kept(new MoneyBook(job).budget());
+  }
+
+  /** Checks in what came for a line; the sentence says what is wrong, empty where it is kept. */
+  public static Optional<String> arrive(
+      OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
+    if (pieces < 1 || pieces > MOST) {
+      return Optional.of("Say how many came: 1 to " + MOST + ".");
+    }
+    if (!line.size().isEmpty() && measured.isBlank()) {
+      return Optional.of("Measure one of them, or read its size off the box. Type that size.");
+    }
+    job.record(new GoodsArrived(line.what(), line.size(), pieces, measured.strip(), right));
+    return Optional.empty();
+  }
+
+  /** {@code 8 of 18 here}; or what to do with what is wrong. */
+  public String told(BuyLine before, boolean right) {
+    if (!right) {
+      return "Wrong size: not counted. Send it back.";
+    }
+    return find(before.what(), Optional.of(before.size())).stream()
+        .findFirst()
+        .map(line -> line.words() + ": " + line.arrivedWords() + ".")
+        .orElse("Checked in.");
+  }
+
+  /** Suppliers as keys for the window. */
+  public List<String> suppliers() {
+    return List.copyOf(offers.keySet());
+  }
+}

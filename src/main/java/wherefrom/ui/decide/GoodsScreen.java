@@ -1,0 +1,60 @@
+package wherefrom.ui.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.money.BuyLine;
+import wherefrom.job.money.Buying;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.SupplierOffer;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.TagKey;
+
+/** One line of the list as it is bought: the set, the spares, the offers, what is here. */
+public final class GoodsScreen extends ListPage {
+  private final BuyLine first;
+
+  GoodsScreen(ScreenContext context, BuyLine line) {
+    super(context, line.words());
+    first = line;
+    TagKey tag = tag(() -> new BuyAsking(context, now()).askArrived());
+    tag.setWords("Check in what came", touch().brief("count, then measure one", ""));
+    layOut(tag);
+  }
+
+  /** As it is now; as it was where it has left the list. */
+  private BuyLine now() {
+    return new Buying(context.state())
+        .lines().stream()
+            .filter(line -> line.what().equals(first.what()) && line.size().equals(first.size()))
+            .findFirst()
+            .orElse(first);
+  }
+
+  @Override
+  public String aside() {
+    return now().arrivedWords();
+  }
+
+  @Override
+  protected List<Region> rows() {
+    BuyLine line = now();
+    List<Region> rows = new ArrayList<>(said("Buy", line.orderWords() + "."));
+    rows.addAll(
+        said("Sold", line.soldAs().words() + " (common practice, no source). Ask the supplier."));
+    rows.addAll(said("Because", line.reason() + "."));
+    rows.add(key("Type an offer", "who, how many, how much", this::offer));
+    MoneyBook book = new MoneyBook(context.getJob());
+    for (SupplierOffer offer : new Buying(context.state()).offers()) {
+      offer
+          .find(line)
+          .ifPresent(one -> rows.add(told(offer.supplier(), OffersScreen.words(one, book))));
+    }
+    return rows;
+  }
+
+  private void offer() {
+    new BuyAsking(context, now()).askOffer();
+  }
+}

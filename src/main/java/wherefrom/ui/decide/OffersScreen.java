@@ -1,0 +1,90 @@
+package wherefrom.ui.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
+import wherefrom.job.money.BuyLine;
+import wherefrom.job.money.Buying;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.SupplierOffer;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.FitText;
+
+/** Two offers side by side: line by line, their sums, and what each lacks. */
+public final class OffersScreen extends ListPage {
+  private static final double WORDS = 40;
+  private static final double OFFER = 30;
+
+  private final String left;
+  private final String right;
+
+  OffersScreen(ScreenContext context, String left, String right) {
+    super(context, "Two offers");
+    this.left = left;
+    this.right = right;
+    layOut(List.of(), List.of());
+  }
+
+  /** {@code 1 × 16 at 85.00: 85.00 EUR}. */
+  static String words(SupplierOffer.Priced one, MoneyBook book) {
+    String packed = one.holds() == 1 ? "" + one.packages() : one.packages() + " × " + one.holds();
+    return packed + " at " + one.price().text() + ": " + book.budget().text(one.amount());
+  }
+
+  private List<SupplierOffer> both(Buying buying) {
+    List<SupplierOffer> both = new ArrayList<>();
+    for (String name : List.of(left, right)) {
+      buying.offers().stream().filter(one -> one.supplier().equals(name)).forEach(both::add);
+    }
+    return both;
+  }
+
+  @Override
+  protected List<Region> rows() {
+    Buying buying = new Buying(context.state());
+    MoneyBook book = new MoneyBook(context.getJob());
+    List<SupplierOffer> both = both(buying);
+    List<Region> rows = new ArrayList<>();
+    rows.add(row("", both, SupplierOffer::supplier));
+    rows.add(row("Sum", both, one -> book.budget().text(one.sum())));
+    rows.add(row("Lacks", both, one -> one.lacks().size() + (one.lacks().size() == 1 ? " line" : " lines")));
+    for (BuyLine line : buying.lines()) {
+      if (line.open() > 0) {
+        rows.add(
+            row(
+                line.words(),
+                both,
+                one -> one.find(line).map(item -> words(item, book)).orElse("lacks it")));
+      }
+    }
+    return rows;
+  }
+
+  private Region row(
+      String words, List<SupplierOffer> both, Function<SupplierOffer, String> cell) {
+    GridPane row = new GridPane();
+    row.getColumnConstraints().add(column(WORDS));
+    row.addColumn(0, text(words));
+    for (int at = 0; at < both.size(); at++) {
+      row.getColumnConstraints().add(column(OFFER));
+      row.addColumn(at + 1, text(cell.apply(both.get(at))));
+    }
+    return row;
+  }
+
+  private FitText text(String words) {
+    FitText text = touch().text("");
+    text.setWords(words);
+    return text;
+  }
+
+  private static ColumnConstraints column(double percent) {
+    ColumnConstraints column = new ColumnConstraints();
+    column.setPercentWidth(percent);
+    return column;
+  }
+}
