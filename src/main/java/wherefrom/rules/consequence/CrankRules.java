@@ -53,10 +53,10 @@ final class CrankRules {
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
               .first("journals", ALL, SHELLS, "Did grit reach the bearings? Look at every journal.")
               .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
-              .after("pump", "Open and look at the oil pump and its pickup.")
               .after(
-                  "cooler", "Oil cooler and its lines: have them flushed and tested, or fit new.")
-              .after("hydraulic", "Hydraulic lifters: open and wash each in turn, or fit new.")
+                  "pump",
+                  "Open the oil pump and its pickup. Flush oil cooler, lines and hydraulic"
+                      + " lifters.")
               .after(KnownCheck.FILTER_CUT.id(), "Cut the filter open; fit a new one."),
           Rule.of(
                   "R23",

@@ -116,8 +116,11 @@ final class LifterRules {
                   BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
               .buy("cam", PlaceScope.ALL, Count.ONE, Goods.CAM)
               .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
-              .after(
+              .know(
                   "which-cam",
+                  WARN,
+                  ALL,
+                  LIFTERS,
                   "Say under Changes which cam goes in. Springs, break-in and degrees follow.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE));
 
