@@ -1,10 +1,13 @@
 package wherefrom.ui.inspect;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.drawing.PartState;
-import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -12,7 +15,6 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.parts.PartKind;
-import wherefrom.text.Words;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -108,7 +110,16 @@ final class InspectModel {
         .toList();
   }
 
-  static String titles(List<Check> checks) {
-    return Words.count(checks.size(), "test");
+  /** These under the words of their groups, in the order of the groups; none is left out. */
+  Map<String, List<Subject>> grouped(List<Inspecting.Unlooked> list) {
+    Set<Subject> open = list.stream().map(Inspecting.Unlooked::subject).collect(Collectors.toSet());
+    Map<String, List<Subject>> grouped = new LinkedHashMap<>();
+    for (Group group : groups()) {
+      List<Subject> left = group.subjects().stream().filter(open::contains).toList();
+      if (!left.isEmpty()) {
+        grouped.put(group.words(), left);
+      }
+    }
+    return grouped;
   }
 }

@@ -115,15 +115,18 @@ public final class InspectScreen extends Page implements Scannable {
   }
 
   private void open(Group group) {
-    List<Subject> all = group.subjects();
+    open(group.words(), group.subjects());
+  }
+
+  private void open(String words, List<Subject> all) {
     if (all.size() == 1) {
       card(all.get(0), List.of());
       return;
     }
-    SubjectIndex.of(context, group.words(), all, model::standing, one -> card(one, all))
+    SubjectIndex.of(context, words, all, model::standing, one -> card(one, all))
         .ifPresentOrElse(
             index -> new EnginePages(context, index).open(),
-            () -> list(group.words(), "", false, group::subjects));
+            () -> list(words, "", false, () -> all));
   }
 
   private void list(String title, String none, boolean mixed, Supplier<List<Subject>> subjects) {
@@ -155,16 +158,15 @@ public final class InspectScreen extends Page implements Scannable {
     open(() -> new GridScreen(context, title, none, () -> waiting(list.get())));
   }
 
+  /** One cell for each kind or feature with some left; it opens them on the drawn engine. */
   private List<Cell> waiting(List<Unlooked> list) {
-    List<Subject> round = list.stream().map(Unlooked::subject).toList();
-    return list.stream()
-        .map(
-            one ->
-                new Cell(
-                    Named.title(context.state(), one.subject()),
-                    InspectModel.titles(one.checks()),
-                    () -> card(one.subject(), round)))
-        .toList();
+    List<Cell> cells = new ArrayList<>();
+    model
+        .grouped(list)
+        .forEach(
+            (words, left) ->
+                cells.add(new Cell(words, left.size() + " to look at", () -> open(words, left))));
+    return cells;
   }
 
   private void doubtful() {

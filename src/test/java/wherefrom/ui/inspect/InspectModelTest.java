@@ -1,0 +1,37 @@
+package wherefrom.ui.inspect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Subject;
+import wherefrom.job.inspect.Inspecting.Unlooked;
+import wherefrom.ui.sample.SampleJob;
+
+/** What is left to look at is found by its kind, and none of it is lost on the way. */
+class InspectModelTest {
+  private final InspectModel model = new InspectModel(SampleJob.apart().job);
+
+  @Test
+  void everythingLeftStandsInOneGroup() {
+    List<Subject> left = model.unlooked().stream().map(Unlooked::subject).toList();
+
+    assertThat(model.grouped(model.unlooked()).values().stream().flatMap(List::stream))
+        .isNotEmpty()
+        .containsExactlyInAnyOrderElementsOf(left);
+  }
+
+  @Test
+  void whatIsLookedAtBeforeWashingStandsInOneGroupToo() {
+    List<Subject> left = model.beforeWashing().stream().map(Unlooked::subject).toList();
+
+    assertThat(model.grouped(model.beforeWashing()).values().stream().flatMap(List::stream))
+        .isNotEmpty()
+        .containsExactlyInAnyOrderElementsOf(left);
+  }
+
+  @Test
+  void aGroupWithNothingLeftIsNotShown() {
+    assertThat(model.grouped(List.of())).isEmpty();
+  }
+}
