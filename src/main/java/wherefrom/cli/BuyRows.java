@@ -66,8 +66,7 @@ final class BuyRows {
     }
 
     private String lacks() {
-      String lacks =
-          offer.lacks().stream().map(BuyLine::words).collect(Collectors.joining("; "));
+      String lacks = offer.lacks().stream().map(BuyLine::words).collect(Collectors.joining("; "));
       return lacks.isEmpty() ? "nothing" : lacks;
     }
 

@@ -15,11 +15,11 @@ import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
+import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.LimitTyped;
+import wherefrom.job.entry.OfferTyped;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
-import wherefrom.job.entry.OfferTyped;
-import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.Reidentified;
 import wherefrom.job.entry.ShopLineAdded;
@@ -146,7 +146,13 @@ final class BenchWords {
 
   private static String offer(OfferTyped offer) {
     String price = Money.ofCents(offer.cents()).text();
-    return offer.supplier() + " asks " + price + " for " + offer.holds() + " " + offer.what().words();
+    return offer.supplier()
+        + " asks "
+        + price
+        + " for "
+        + offer.holds()
+        + " "
+        + offer.what().words();
   }
 
   private static String arrived(GoodsArrived goods) {

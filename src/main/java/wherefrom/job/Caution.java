@@ -37,6 +37,10 @@ public enum Caution {
       "Valve springs are loaded and keepers fly. Wear eye protection.",
       "TM 5-1940-322-24, WP 0160-4",
       "3"),
+  RIDGE(
+      "A ridge at the top of the bore? Have it cut before a piston is pushed up.",
+      "common practice, no source",
+      "4"),
   ROD_BOLTS(
       "Put sleeves on the rod bolts: they scratch the crank. Refit each cap at once.",
       "common practice, no source",
@@ -62,7 +66,8 @@ public enum Caution {
       "common practice, no source",
       "46"),
   USED_FILTER(
-      "Punch the old filter and let it drain hot. Hand in oil and filter for recycling.",
+      "Hot oil burns: wear gloves. Let a punched spin-on filter drain, then cut it open."
+          + " Hand in oil and filter.",
       "40 CFR 279; 40 CFR 261.4(b)(13)",
       "o"),
   TORQUE(
@@ -109,6 +114,15 @@ public enum Caution {
       "Compressed air: under 30 psi, with a chip guard and eye protection. Never at skin.",
       "29 CFR 1910.242(b)",
       "0c"),
+  CLUTCH_DUST(
+      "Clutch dust may hold asbestos. Wipe wet. Never blow or brush dry.",
+      "EPA, Preventing Asbestos Exposure Among Brake and Clutch Repair Workers, 2007;"
+          + " 29 CFR 1910.1001 App. F",
+      ""),
+  HEAVY(
+      "It is heavy: two people or a hoist. Hold it while the last bolt comes out.",
+      "common practice, no source",
+      ""),
   HOT_TANK(
       "Hot tank: lye burns skin and attacks aluminum.",
       "from memory, unverified; limit in 29 CFR 1910.1000 Table Z-1",
@@ -159,16 +173,10 @@ public enum Caution {
     return switch (part) {
       case DAMPER -> List.of(DAMPER);
       case CRANKSHAFT -> List.of(HOIST);
-      case CAMSHAFT, ROCKER_SHAFT, BRACKET, FLYWHEEL, TIMING_SET, DISTRIBUTOR, OWN -> List.of();
-      case HEAD,
-          EXHAUST,
-          INTAKE,
-          CARBURETOR,
-          FUEL_PUMP,
-          VALVE_COVER,
-          LIFTER_COVER,
-          WATER_PUMP,
-          FRONT_COVER ->
+      case CAMSHAFT, ROCKER_SHAFT, BRACKET, TIMING_SET, DISTRIBUTOR, OWN -> List.of();
+      case FLYWHEEL -> List.of(CLUTCH_DUST, HEAVY);
+      case HEAD, EXHAUST, INTAKE -> List.of(OLD_GASKETS, HEAVY);
+      case CARBURETOR, FUEL_PUMP, VALVE_COVER, LIFTER_COVER, WATER_PUMP, FRONT_COVER ->
           List.of(OLD_GASKETS);
       case PAN, OIL_PUMP, REAR_SEAL -> List.of(OLD_GASKETS, USED_OIL);
     };

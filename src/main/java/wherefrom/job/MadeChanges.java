@@ -46,21 +46,26 @@ public final class MadeChanges {
 
   /** A failed answer to these checks is a finding that has rules of its own. */
   private static final Map<String, ChangeKind> FAILED =
-      Map.of(
-          "rod-shell-face", ChangeKind.BEARING_FAILED,
-          "main-shell-face", ChangeKind.BEARING_FAILED,
-          "pushrod-roll", ChangeKind.PUSHROD_BENT,
-          "lobe-look", ChangeKind.LOBE_FAILED,
-          "lifter-foot", ChangeKind.FOOT_WORN,
-          "stud-line", ChangeKind.STUD_MOVED,
-          "gear-teeth", ChangeKind.PLASTIC_GEAR_BROKEN,
-          "rod-cap-mark", ChangeKind.CAP_LOST,
-          "rod-mark", ChangeKind.CAP_LOST,
-          "main-cap-mark", ChangeKind.CAP_LOST);
+      Map.ofEntries(
+          Map.entry("rod-shell-face", ChangeKind.BEARING_FAILED),
+          Map.entry("main-shell-face", ChangeKind.BEARING_FAILED),
+          Map.entry("pushrod-roll", ChangeKind.PUSHROD_BENT),
+          Map.entry("lobe-look", ChangeKind.LOBE_FAILED),
+          Map.entry("lifter-foot", ChangeKind.FOOT_WORN),
+          Map.entry("lifter-wheel", ChangeKind.ROLLER_WORN),
+          Map.entry("stud-line", ChangeKind.STUD_MOVED),
+          Map.entry("gear-teeth", ChangeKind.PLASTIC_GEAR_BROKEN),
+          Map.entry("rod-cap-mark", ChangeKind.CAP_LOST),
+          Map.entry("rod-mark", ChangeKind.CAP_LOST),
+          Map.entry("main-cap-mark", ChangeKind.CAP_LOST));
 
   /** Found on one part, they say nothing of another that may sit in its place. */
   private static final Set<ChangeKind> OF_ONE_PART =
-      EnumSet.of(ChangeKind.FOOT_WORN, ChangeKind.PUSHROD_BENT, ChangeKind.SLOT_UNKNOWN);
+      EnumSet.of(
+          ChangeKind.FOOT_WORN,
+          ChangeKind.ROLLER_WORN,
+          ChangeKind.PUSHROD_BENT,
+          ChangeKind.SLOT_UNKNOWN);
 
   private static final Set<ChangeKind> CAPS =
       EnumSet.of(ChangeKind.CAP_LOST, ChangeKind.CAP_REPLACED);

@@ -33,7 +33,9 @@ class CautionTest {
         .contains(Caution.DAMPER)
         .doesNotHaveDuplicates();
     assertThat(Caution.of(BigPartKind.CRANKSHAFT)).containsExactly(Caution.HOIST);
-    assertThat(Caution.of(BigPartKind.HEAD)).containsExactly(Caution.OLD_GASKETS);
+    assertThat(Caution.of(BigPartKind.HEAD)).containsExactly(Caution.OLD_GASKETS, Caution.HEAVY);
+    assertThat(Caution.of(BigPartKind.FLYWHEEL))
+        .containsExactly(Caution.CLUTCH_DUST, Caution.HEAVY);
     assertThat(Caution.atStage(5)).contains(Caution.DAMPER);
     assertThat(Caution.atStage(6)).contains(Caution.DAMPER, Caution.HOT_PARTS);
   }
@@ -50,6 +52,9 @@ class CautionTest {
               || caution == Caution.TORQUE;
       for (int stage = 0; stage <= 6; stage++) {
         shown |= Caution.atStage(stage).contains(caution);
+      }
+      for (BigPartKind part : BigPartKind.values()) {
+        shown |= Caution.of(part).contains(caution);
       }
       assertThat(shown).as(caution.name()).isTrue();
     }

@@ -28,7 +28,7 @@ final class BottomEndPlans {
               .source(Sources.FAA_32),
           ReadingPlan.of(
                   PartKind.PISTON, "piston-diameter", "Piston at the skirt", Derivation.VALUE)
-              .at("skirt", "At the skirt, square to the pin")
+              .at("skirt", "Skirt, square to the pin, at the height the maker gives")
               .between(40, 200)
               .source(Sources.TM_653),
           ReadingPlan.of(Feature.RINGS, "ring-gap", "Ring gap", Derivation.EACH)

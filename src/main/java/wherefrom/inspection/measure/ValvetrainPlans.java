@@ -14,8 +14,8 @@ final class ValvetrainPlans {
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-runout", "Pushrod runout", Derivation.VALUE)
               .at("middle", "Middle of the pushrod: dial or feeler, pushrod turned once")
               .how(
-                  "Roll it on a plate. Take the largest feeler that goes under, or the dial's"
-                      + " swing.")
+                  "Roll it on a plate: the largest feeler that goes under its middle. Between"
+                      + " centers: half of the dial's swing.")
               .between(0, 3)
               .source(Sources.OVERHAUL_MANUAL),
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-length", "Pushrod length", Derivation.VALUE)
@@ -95,7 +95,9 @@ final class ValvetrainPlans {
               .at("after-5", "5° after top dead center")
               .at("after-10", "10° after top dead center")
               .at("after-15", "15° after top dead center")
-              .how("Light checking springs. Push the valve down to the piston, read the dial.")
+              .how(
+                  "Checking springs, head torqued on its gasket. A solid lifter where it is"
+                      + " hydraulic. Push the valve down to the piston, read the dial.")
               .between(0, 20),
           ReadingPlan.of(Feature.VALVE_TIP, "lifter-preload", "Lifter preload", Derivation.VALUE)
               .at("preload", "From zero lash down: how far the plunger went")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Bank;
+import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
@@ -73,7 +74,8 @@ public final class Comparing {
       u = Math.max(u, Amount.of(size.standardUncertainty(), size.unit()).in(unit));
     }
     List<String> names = results.stream().map(result -> name(result.subject())).toList();
-    return Optional.of(OddOneOut.of(names, values, u));
+    List<String> sides = results.stream().map(result -> side(result.subject())).toList();
+    return Optional.of(OddOneOut.of(names, sides, values, u));
   }
 
   /**
@@ -112,6 +114,20 @@ public final class Comparing {
 
   private static double[] array(List<Double> values) {
     return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Intake and exhaust differ by design; what belongs to no valve has no side. */
+  private String side(Subject subject) {
+    Optional<Spot> spot =
+        subject.match(
+            part -> Optional.of(job.state().getPart(part.item()).part().home().spot()),
+            feature -> feature.site().findSpot(),
+            beside -> Optional.empty());
+    return spot.map(
+            at ->
+                at.match(
+                    valve -> valve.side().word(), bore -> "", rod -> "", main -> "", cam -> ""))
+        .orElse("");
   }
 
   private String name(Subject subject) {

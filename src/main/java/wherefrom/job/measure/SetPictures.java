@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wherefrom.engine.Bank;
 import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
@@ -115,6 +116,7 @@ public final class SetPictures {
   private SetPicture set(OddOneOut set) {
     Unit in = new Comparing(job).unit(plan.key());
     double u = band();
+    String all = set.middles().size() > 1 ? "its side" : "the set";
     List<SetDot> dots =
         set.members().stream()
             .map(
@@ -122,8 +124,8 @@ public final class SetPictures {
                     new SetDot(member.name(), member.distance(), 2 * u, member.odd() ? "odd" : ""))
             .toList();
     return new SetPicture(
-        plan.title() + ": each against the middle of the set",
-        "middle of the set",
+        plan.title() + ": each against the middle of " + all,
+        "middle of " + all,
         odd(set, in),
         dots,
         in.symbol());
@@ -144,7 +146,7 @@ public final class SetPictures {
   }
 
   private String odd(OddOneOut set, Unit in) {
-    String middle = "Middle of the set " + number(set.median(), in);
+    String middle = middles(set, in);
     if (set.isTooFew()) {
       return middle + ". Needs at least " + OddOneOut.FEWEST + " to name an odd one.";
     }
@@ -160,6 +162,16 @@ public final class SetPictures {
               + (member.distance() > 0 ? " above" : " below"));
     }
     return "Odd one out: " + String.join("; ", said) + ". " + middle + ".";
+  }
+
+  private static String middles(OddOneOut set, Unit in) {
+    if (set.middles().size() == 1) {
+      return "Middle of the set " + number(set.middles().get(0).median(), in);
+    }
+    return "Middle of "
+        + set.middles().stream()
+            .map(one -> one.side() + " " + number(one.median(), in))
+            .collect(Collectors.joining(", of "));
   }
 
   private static String number(double value, Unit in) {

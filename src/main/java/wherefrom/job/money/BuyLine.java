@@ -36,8 +36,7 @@ public record BuyLine(
 
   /** {@code 1 set of 16}, {@code 3, 2 of them spare}: what to ask for at the counter. */
   public String orderWords() {
-    String count =
-        soldAs.holds() == 1 ? open() + "" : packages() + " × a set of " + soldAs.holds();
+    String count = soldAs.holds() == 1 ? open() + "" : packages() + " × a set of " + soldAs.holds();
     return open() == 0 ? "all here" : "buy " + count + spareWords();
   }
 

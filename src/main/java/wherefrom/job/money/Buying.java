@@ -42,9 +42,7 @@ public final class Buying {
   private void take(OfferTyped offer) {
     offers
         .computeIfAbsent(offer.supplier(), name -> new TreeMap<>())
-        .put(
-            offer.what(),
-            new SupplierOffer.Package(offer.holds(), Money.ofCents(offer.cents())));
+        .put(offer.what(), new SupplierOffer.Package(offer.holds(), Money.ofCents(offer.cents())));
   }
 
   /** All that is wanted: parts with tags by size, then things without; ordered ones among them. */

@@ -33,8 +33,7 @@ public record SupplierOffer(String supplier, List<Priced> items, Money sum, List
             .map(line -> priced(line, asked.get(line.what())))
             .toList();
     Money sum = items.stream().map(Priced::amount).reduce(Money.ZERO, Money::plus);
-    List<BuyLine> lacks =
-        open.stream().filter(line -> !asked.containsKey(line.what())).toList();
+    List<BuyLine> lacks = open.stream().filter(line -> !asked.containsKey(line.what())).toList();
     return new SupplierOffer(supplier, items, sum, lacks);
   }
 

@@ -75,7 +75,7 @@ public record RingGapRow(
       case TO_MEASURE -> "Square the ring in its bore and measure the gap.";
       case TO_FILE -> "File off " + toFileText() + ", then measure again.";
       case NEAR -> "At the wanted gap, as near as the readings tell.";
-      case WIDE_ENOUGH -> "Wide enough: do not file it.";
+      case WIDE_ENOUGH -> "Wide enough: do not file it. Much wider? Wrong ring or worn bore: ask.";
       case DONE -> "Done.";
     };
   }

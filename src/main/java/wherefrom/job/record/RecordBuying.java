@@ -1,6 +1,5 @@
 package wherefrom.job.record;
 
-import wherefrom.job.pages.RecordSection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -11,8 +10,12 @@ import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
+import wherefrom.job.pages.RecordSection;
 
-/** What is bought: the list with what is here of it, the offers, and what was checked in. */
+/**
+ * What is bought: the list with what is here of it, the offers, and what was checked in. Before the
+ * first of these it says no more than the list of costs does, and stays away.
+ */
 final class RecordBuying {
   private RecordBuying() {}
 
@@ -20,8 +23,10 @@ final class RecordBuying {
     Buying buying = new Buying(job.state());
     Budget budget = new MoneyBook(job).budget();
     List<RecordSection.Row> rows = new ArrayList<>();
-    for (BuyLine line : buying.lines()) {
-      rows.add(row(false, line.words(), line.orderWords(), line.arrivedWords(), line.reason()));
+    if (!buying.offers().isEmpty() || !buying.arrivals().isEmpty()) {
+      for (BuyLine line : buying.lines()) {
+        rows.add(row(false, line.words(), line.orderWords(), line.arrivedWords(), line.reason()));
+      }
     }
     for (SupplierOffer offer : buying.offers()) {
       rows.add(
@@ -33,7 +38,10 @@ final class RecordBuying {
       rows.add(row(!came.right(), what, "came", came.right() ? "right" : "WRONG", size));
     }
     return new RecordSection(
-        "Buying", List.of("what", "to buy", "here", "note"), rows, "Nothing is to buy.");
+        "Buying",
+        List.of("what", "to buy", "here", "note"),
+        rows,
+        "No offer and no arrival was noted.");
   }
 
   private static String lacks(SupplierOffer offer) {

@@ -1,13 +1,13 @@
 package wherefrom.job.tables;
 
-import wherefrom.job.pages.TidyCell;
-import wherefrom.job.pages.TidyTable;
 import java.math.BigDecimal;
 import wherefrom.job.OpenJob;
 import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
+import wherefrom.job.pages.TidyCell;
+import wherefrom.job.pages.TidyTable;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
 
@@ -21,15 +21,7 @@ final class BuyingTables {
   static TidyTable buying(OpenJob job) {
     Rows rows =
         new Rows(
-            "buying",
-            "what",
-            "size",
-            "pieces",
-            "set",
-            "spares",
-            "ordered",
-            "arrived",
-            "open",
+            "buying", "what", "size", "pieces", "set", "spares", "ordered", "arrived", "open",
             "reason");
     for (BuyLine line : new Buying(job.state()).lines()) {
       rows.add(

@@ -28,7 +28,9 @@ final class AllLowRule implements SignRule {
                     LookAt.all(tests.layout(), Feature.BORE),
                     LookAt.all(tests.layout(), Feature.RINGS)))
             : sign.pointsTo(
-                "Throttle closed, weak battery, or late cam timing. Test again first.",
+                wet.isEmpty()
+                    ? "Throttle open? Battery full? High altitude? Then read them wet."
+                    : "Throttle closed, weak battery, or late cam timing. Test again first.",
                 Together.of(
                     LookAt.all(tests.layout(), Feature.TIMING),
                     LookAt.all(tests.layout(), Feature.CAMSHAFT))));

@@ -24,7 +24,7 @@ final class LowAloneRule implements SignRule {
       case REJECT ->
           start("low-valves", one)
               .pointsTo(
-                  "Oil does not lift it: a valve, its lobe, or the gasket.",
+                  "Oil does not lift it: a valve, its lobe, the gasket, or a holed piston.",
                   Together.of(
                       LookAt.valves(one.number()), LookAt.gasket(tests.layout(), one.number())));
       case UNDECIDED ->

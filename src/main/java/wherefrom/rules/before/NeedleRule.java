@@ -70,7 +70,7 @@ final class NeedleRule implements SignRule {
   private static Symptom low(TestsBefore tests, Running vacuum) {
     return Symptom.of("vacuum-low", List.of(), vacuum.words())
         .pointsTo(
-            "Rings, valve or ignition timing, or a leak. See what the needle does.",
+            "Rings, timing, or a leak; or altitude: about 1 inHg for each 1000 ft.",
             LookAt.all(tests.layout(), Feature.TIMING))
         .from(Sources.TM_677);
   }

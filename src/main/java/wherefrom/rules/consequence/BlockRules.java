@@ -26,6 +26,7 @@ final class BlockRules {
               .ofSort(Goods.OVERSIZE_RING_SETS)
               .first("piston-clearance", ALL, PISTONS, "Measure piston to bore for each bore.")
               .after("ring-gap", "Set every ring gap in its own bore.")
+              .after("gasket-hole", "See that the head gasket's hole clears the new bore.")
               .after("balance", "Check the balance with the new pistons.")
               .after(
                   "compression-ratio", "Work out the compression ratio again: the bore is larger."),

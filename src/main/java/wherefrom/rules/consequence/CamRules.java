@@ -78,12 +78,18 @@ final class CamRules {
                   BLOCK,
                   ALL,
                   PUSHRODS,
-                  "Roller lifters stand taller. Fit new, shorter pushrods.")
+                  "Fit new pushrods, usually shorter. Measure with a checking pushrod before you"
+                      + " buy.")
               .because(Renewal.SORT)
               .first("springs", ALL, SPRINGS, "Check that the springs suit the roller cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
-              .after("thrust-button", "Fit and check the cam's thrust button.")
+              .after("thrust-button", "Check what holds the cam from walking: plate or button.")
               .after("guides", "Check the guides that keep the lifters from turning.")
+              .first(
+                  "lifter-bores",
+                  ALL,
+                  LIFTERS,
+                  "Try one roller lifter over its travel: its oil band stays in the bore.")
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R34", "Flat-tappet cam where the lifters are rollers", NEW_FLAT_CAM)
               .only(Setting::isRoller)
@@ -108,7 +114,8 @@ final class CamRules {
                   BLOCK,
                   ALL,
                   PUSHRODS,
-                  "Flat lifters stand lower. Fit new, longer pushrods.")
+                  "Fit new pushrods, usually longer. Measure with a checking pushrod before you"
+                      + " buy.")
               .because(Renewal.SORT)
               .first(
                   "lifter-bores",
@@ -154,8 +161,7 @@ final class CamRules {
                       + " long enough.")
               .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
-              .after(
-                  "piston-valve", "Lift or duration up: check piston to valve with clay or dial.")
+              .after("piston-valve", "Another cam or cam position: check piston to valve, always.")
               .after("degree", "Degree the cam. Check it against its card with wheel and dial."),
           Rule.of("R36", "Another cam for roller lifters", NEW_ROLLER_CAM)
               .only(Setting::isRoller)

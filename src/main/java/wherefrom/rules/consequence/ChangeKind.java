@@ -47,6 +47,7 @@ public enum ChangeKind {
 
   LOBE_FAILED("cam lobe failed", Reach.VALVE, Origin.FINDING),
   FOOT_WORN("foot of a lifter worn", Reach.VALVE, Origin.FINDING),
+  ROLLER_WORN("roller of a lifter worn", Reach.VALVE, Origin.FINDING),
   BEARING_FAILED("rod or main bearing failed", Reach.ROD_OR_MAIN, Origin.FINDING),
   CAP_LOST("cap lost or mixed up", Reach.ROD_OR_MAIN, Origin.FINDING),
   PLASTIC_GEAR_BROKEN("plastic cam gear broken", Reach.WHOLE, Origin.FINDING),

@@ -43,7 +43,8 @@ final class CrankRules {
               .after("line-clearance", "Check the oil clearance of each main bearing.")
               .after("line-end-play", "Check the crank's end play at the thrust bearing.")
               .after("free-turn", "Torque the main caps: the crank must turn freely by hand.")
-              .after("chain", "Check the chain slack. Crank and cam are closer now."),
+              .after("deck", "Measure the deck clearance: the crank sits higher now.")
+              .after("chain", "Check chain slack or gear backlash. Crank and cam are closer."),
           Rule.of("R22", "One rod or main bearing failed", ChangeKind.BEARING_FAILED)
               .mustBeNew(
                   BLOCK, ALL, SHELLS, "One bearing has failed. Replace all rod and main bearings.")
@@ -52,7 +53,10 @@ final class CrankRules {
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
               .first("journals", ALL, SHELLS, "Did grit reach the bearings? Look at every journal.")
               .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
-              .after("pump", "Open and look at the oil pump and its pickup.")
+              .after(
+                  "pump",
+                  "Open the oil pump and its pickup. Flush oil cooler, lines and hydraulic"
+                      + " lifters.")
               .after(KnownCheck.FILTER_CUT.id(), "Cut the filter open; fit a new one."),
           Rule.of(
                   "R23",

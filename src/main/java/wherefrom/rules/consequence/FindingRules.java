@@ -12,7 +12,7 @@ import wherefrom.parts.PartKind;
 final class FindingRules {
   static final List<Rule> ROWS =
       List.of(
-          Rule.of("R24", "Plastic cam gear broken", ChangeKind.PLASTIC_GEAR_BROKEN)
+          Rule.of("R24", "Cam gear broken", ChangeKind.PLASTIC_GEAR_BROKEN)
               .buy("chain-and-gears", Count.ONE, Goods.CHAIN_AND_GEARS)
               .after("pan", "Pan and pickup off. Find every crumb.")
               .first(

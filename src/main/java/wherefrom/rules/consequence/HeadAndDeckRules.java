@@ -39,7 +39,7 @@ final class HeadAndDeckRules {
     return fit(rule, ratioSource)
         .know("equal-cut", WARN, ALL, Set.of(), alike)
         .onlyFor(Setting::isSeveralBanks)
-        .after("intake-faces", "Correct the intake faces, or the manifold will not fit.")
+        .after("intake-faces", "Try the manifold. A larger cut wants the intake faces or it cut.")
         .onlyFor(Setting::isV)
         .work("intake", Count.PER_BANK, Goods.INTAKE_CUT)
         .onlyFor(Setting::isV)

@@ -5,6 +5,7 @@ import static wherefrom.rules.consequence.ChangeKind.GEOMETRY_CHANGED;
 import static wherefrom.rules.consequence.ChangeKind.LIFTER_REPLACED;
 import static wherefrom.rules.consequence.ChangeKind.LIFTER_REUSED;
 import static wherefrom.rules.consequence.ChangeKind.LOBE_FAILED;
+import static wherefrom.rules.consequence.ChangeKind.ROLLER_WORN;
 import static wherefrom.rules.consequence.ChangeKind.SLOT_UNKNOWN;
 import static wherefrom.rules.consequence.PlaceScope.ALL;
 import static wherefrom.rules.consequence.PlaceScope.HERE;
@@ -55,6 +56,16 @@ final class LifterRules {
                       + " be new.")
               .from(Sources.OVERHAUL_MANUAL)
               .after("worn-foot-lobe", "Look at the lobe that the worn lifter ran on."),
+          Rule.of("R2", "Roller of a lifter worn", ROLLER_WORN)
+              .only(Setting::isRoller)
+              .mustBeNew(
+                  "roller-new",
+                  BLOCK,
+                  HERE,
+                  LIFTERS,
+                  "The roller of this lifter is worn. It would ruin any lobe. It must be new.")
+              .after("worn-roller-lobe", "Look at the lobe that the worn roller ran on.")
+              .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R3", "Slot of a flat lifter unknown", SLOT_UNKNOWN)
               .only(Setting::isFlat)
               .forbid(
@@ -82,19 +93,35 @@ final class LifterRules {
                   WARN,
                   HERE,
                   LIFTERS,
-                  "Fit a new lifter only where lobe taper and lift are good.")
+                  "A new flat lifter wants a lobe with taper and full lift.")
+              .onlyFor(Setting::isFlat)
+              .know(
+                  "used-lobe-roller",
+                  WARN,
+                  HERE,
+                  LIFTERS,
+                  "A new roller lifter wants a smooth lobe with full lift.")
+              .onlyFor(Setting::isRoller)
               .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first.")
               .first(
                   "pushrod-ends",
                   HERE,
                   Set.of(PartKind.PUSHROD),
                   "Look at the old pushrod's lower end. A worn ball ruins a new lifter.")
+              .after("break-in", "Run the new flat lifter in: paste, oil, first start.")
+              .onlyFor(Setting::isFlat)
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
               .mustBeNew(
                   BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
               .buy("cam", PlaceScope.ALL, Count.ONE, Goods.CAM)
               .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
+              .know(
+                  "which-cam",
+                  WARN,
+                  ALL,
+                  LIFTERS,
+                  "Say under Changes which cam goes in. Springs, break-in and degrees follow.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE));
 
   private LifterRules() {}

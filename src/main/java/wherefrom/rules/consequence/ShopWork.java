@@ -28,7 +28,7 @@ public enum ShopWork {
   MILL_DECK("mill a deck", "block", ChangeKind.DECK_MILLED, Size.TAKEN_OFF),
   VALVES("valve work", "cylinder heads", ChangeKind.VALVE_JOB, Size.NONE),
   CRACK_TEST("check for cracks", ""),
-  STUD("straighten or replace a stud", "cylinder heads"),
+  STUD("replace a stud", "cylinder heads"),
   OTHER("other", "");
 
   /** What the size of a line means. */

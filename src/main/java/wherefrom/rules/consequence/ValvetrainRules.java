@@ -61,6 +61,9 @@ final class ValvetrainRules {
                   HERE,
                   PIVOTS,
                   "Rocker and pivot are a pair. A new rocker takes a new pivot.")
+              .onlyFor(Setting::isStudded)
+              .first("bushing", HERE, ROCKERS, "Measure the new rocker's bushing and the shaft.")
+              .onlyFor(setting -> !setting.isStudded())
               .first("ratio", HERE, ROCKERS, "Check that the new rocker has the same ratio.")
               .first("oil-hole", HERE, ROCKERS, "Check the rocker's oil hole.")
               .first(
@@ -96,8 +99,8 @@ final class ValvetrainRules {
                   WARN,
                   HERE,
                   ROCKERS,
-                  "A pressed-in stud has moved. Fit an oversize stud, or ream and tap for"
-                      + " screw-in.")
+                  "A pressed-in stud has moved. Ream the hole and press in an oversize stud."
+                      + " Or have it tapped for a screw-in stud.")
               .from(Sources.OVERHAUL_MANUAL)
               .buy("new-stud", Count.PER_VALVE, Goods.STUDS)
               .work("stud-work", Count.PER_VALVE, Goods.STUD_WORK)
@@ -118,6 +121,7 @@ final class ValvetrainRules {
                   ALL,
                   PIVOTS,
                   "Rocker and pivot are a pair. New rockers take new pivots.")
+              .onlyFor(Setting::isStudded)
               .first(
                   "true-ratio",
                   ALL,
@@ -157,6 +161,11 @@ final class ValvetrainRules {
                   BANK,
                   PUSHRODS,
                   "Guide plates under the studs? Then only hardened pushrods may rub on them.")
+              .first(
+                  "rail-rockers",
+                  BANK,
+                  ROCKERS,
+                  "Rockers with rails on the valve tip never run with guide plates.")
               .after("sealer", "Seal every stud that ends in a water jacket or a port.")
               .after("sweep-again", "See that each rocker stands square over its valve tip.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED));

@@ -127,8 +127,6 @@ final class BuyAsking {
   private void number(String question, java.util.function.Consumer<String> then) {
     context
         .navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(context, line.what().words(), question, DIGITS, then));
+        .open(() -> NumberEntryScreen.digits(context, line.what().words(), question, DIGITS, then));
   }
 }

@@ -51,7 +51,11 @@ public final class OffersScreen extends ListPage {
     List<Region> rows = new ArrayList<>();
     rows.add(row("", both, SupplierOffer::supplier));
     rows.add(row("Sum", both, one -> book.budget().text(one.sum())));
-    rows.add(row("Lacks", both, one -> one.lacks().size() + (one.lacks().size() == 1 ? " line" : " lines")));
+    rows.add(
+        row(
+            "Lacks",
+            both,
+            one -> one.lacks().size() + (one.lacks().size() == 1 ? " line" : " lines")));
     for (BuyLine line : buying.lines()) {
       if (line.open() > 0) {
         rows.add(
@@ -64,8 +68,7 @@ public final class OffersScreen extends ListPage {
     return rows;
   }
 
-  private Region row(
-      String words, List<SupplierOffer> both, Function<SupplierOffer, String> cell) {
+  private Region row(String words, List<SupplierOffer> both, Function<SupplierOffer, String> cell) {
     GridPane row = new GridPane();
     row.getColumnConstraints().add(column(WORDS));
     row.addColumn(0, text(words));

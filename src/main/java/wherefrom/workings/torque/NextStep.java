@@ -29,10 +29,17 @@ public sealed interface NextStep {
   }
 
   /** Every bolt is done; a second person goes over them. */
-  record SecondCheck(Bolt bolt) implements NextStep {
+  record SecondCheck(Bolt bolt, Stage last) implements NextStep {
     @Override
     public String sentence() {
-      return "A second person checks bolt " + bolt.number() + ".";
+      return "A second person checks bolt " + bolt.number() + ". " + how();
+    }
+
+    /** A wrench would turn on a bolt that was tightened by its angle. */
+    private String how() {
+      return last.match(
+          torque -> "Wrench at " + torque.amount().text() + ": it clicks, nothing turns.",
+          angle -> "Look at its paint mark. Put no wrench on it.");
     }
   }
 

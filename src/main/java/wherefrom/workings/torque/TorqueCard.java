@@ -40,7 +40,7 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
         if (!isTicked(stage, bolt)) {
           return stage < checkStage()
               ? new NextStep.Tighten(stage, spec.stages().get(stage - 1), bolt)
-              : new NextStep.SecondCheck(bolt);
+              : new NextStep.SecondCheck(bolt, spec.stages().get(spec.stages().size() - 1));
         }
       }
     }

@@ -250,7 +250,8 @@ class BeforeTeardownTest {
     }
     Comparing comparing = new Comparing(bench.job);
     assertThat(comparing.unit("leak-down")).isEqualTo(Unit.PERCENT);
-    assertThat(comparing.compare("leak-down").orElseThrow().median()).isCloseTo(10, within(1e-6));
+    assertThat(comparing.compare("leak-down").orElseThrow().middles().get(0).median())
+        .isCloseTo(10, within(1e-6));
     SetPictures pictures = new SetPictures(bench.job, ReadingPlans.find("leak-down").orElseThrow());
     assertThat(pictures.list().get(0).sentence()).contains("10.00 %");
   }

@@ -31,7 +31,7 @@ public final class DeckCut implements Working {
           Source.workedOut("the definition of the compression ratio"),
           List.of(
               "A negative cut means that the ratio is above the wanted one already.",
-              "A deck cut also moves the timing cover and the intake faces."));
+              "A deck cut also leaves the timing cover standing above the deck, and on a V moves the intake faces."));
 
   @Override
   public WorkingCard card() {
