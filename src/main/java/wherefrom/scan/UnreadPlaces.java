@@ -24,6 +24,8 @@ final class UnreadPlaces {
   private UnreadPlaces() {}
 
   /**
+   * Lists them.
+   *
    * @param readings all places that were looked at
    * @param sightings what was read on the same picture: what lies on it is no other tag
    * @return the best fitting place of each tag, with a cause

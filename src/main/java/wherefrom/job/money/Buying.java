@@ -30,7 +30,7 @@ public final class Buying {
           .on(GoodsArrived.class, (buying, it) -> buying.arrivals.add(it));
 
   private final EngineJob job;
-  private final Map<String, Map<Article, SupplierOffer.Package>> offers =
+  private final Map<String, Map<Article, SupplierOffer.PackPrice>> offers =
       new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
   private final List<GoodsArrived> arrivals = new ArrayList<>();
 
@@ -42,7 +42,8 @@ public final class Buying {
   private void take(OfferTyped offer) {
     offers
         .computeIfAbsent(offer.supplier(), name -> new TreeMap<>())
-        .put(offer.what(), new SupplierOffer.Package(offer.holds(), Money.ofCents(offer.cents())));
+        .put(
+            offer.what(), new SupplierOffer.PackPrice(offer.holds(), Money.ofCents(offer.cents())));
   }
 
   /** All that is wanted: parts with tags by size, then things without; ordered ones among them. */

@@ -15,7 +15,7 @@ import wherefrom.rules.consequence.Article;
 public record SupplierOffer(String supplier, List<Priced> items, Money sum, List<BuyLine> lacks) {
 
   /** A package as it was typed. */
-  record Package(int holds, Money price) {}
+  record PackPrice(int holds, Money price) {}
 
   /** A line at this supplier's price: whole packages. */
   public record Priced(BuyLine line, int packages, int holds, Money price, Money amount) {}
@@ -25,19 +25,21 @@ public record SupplierOffer(String supplier, List<Priced> items, Money sum, List
     lacks = List.copyOf(lacks);
   }
 
-  static SupplierOffer of(String supplier, Map<Article, Package> asked, List<BuyLine> lines) {
+  static SupplierOffer of(String supplier, Map<Article, PackPrice> asked, List<BuyLine> lines) {
     List<BuyLine> open = lines.stream().filter(line -> line.open() > 0).toList();
     List<Priced> items =
         open.stream()
-            .filter(line -> asked.containsKey(line.what()))
-            .map(line -> priced(line, asked.get(line.what())))
+            .flatMap(
+                line ->
+                    Optional.ofNullable(asked.get(line.what())).stream()
+                        .map(one -> priced(line, one)))
             .toList();
     Money sum = items.stream().map(Priced::amount).reduce(Money.ZERO, Money::plus);
     List<BuyLine> lacks = open.stream().filter(line -> !asked.containsKey(line.what())).toList();
     return new SupplierOffer(supplier, items, sum, lacks);
   }
 
-  private static Priced priced(BuyLine line, Package one) {
+  private static Priced priced(BuyLine line, PackPrice one) {
     int packages = new SoldAs(one.holds(), 0).packages(line.open());
     Money amount = Money.ofCents(Math.multiplyExact(one.price().cents(), (long) packages));
     return new Priced(line, packages, one.holds(), one.price(), amount);
