@@ -2,9 +2,15 @@ package wherefrom.job.puttogether;
 
 /** What is seen to by hand before every first start (common practice, no source). */
 public enum StartPoint {
-  OIL("oil", "Oil and additive", "Fresh oil is in. Write which, and which additive."),
+  OIL(
+      "oil",
+      "Oil and additive",
+      "A new filter and fresh oil are in. Write which, and which additive."),
   TURN("turn", "Turn it by hand", "Two full turns, plugs out. Nothing may touch or bind."),
-  PRIME("prime", "Prime the oil", "Drive the oil pump until oil runs at every rocker."),
+  PRIME(
+      "prime",
+      "Prime the oil",
+      "Drive the oil pump, or push oil in from a pressure tank. Turn the crank now and then until oil runs at every rocker. Set the distributor after that."),
   PRESSURE("pressure", "Oil pressure seen", "The gauge showed pressure while the pump was driven."),
   TIMING("timing", "Static timing set", "Write the degrees. Cylinder 1 is on its firing stroke."),
   FUEL("fuel", "Fuel", "Fresh fuel is in. Lines are tight, bowl full."),

@@ -85,10 +85,8 @@ final class CamRules {
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
               .after("thrust-button", "Check what holds the cam from walking: plate or button.")
               .after("guides", "Check the guides that keep the lifters from turning.")
-              .first(
+              .after(
                   "lifter-bores",
-                  ALL,
-                  LIFTERS,
                   "Try one roller lifter over its travel: its oil band stays in the bore.")
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R34", "Flat-tappet cam where the lifters are rollers", NEW_FLAT_CAM)

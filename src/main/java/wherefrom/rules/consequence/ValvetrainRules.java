@@ -62,7 +62,7 @@ final class ValvetrainRules {
                   PIVOTS,
                   "Rocker and pivot are a pair. A new rocker takes a new pivot.")
               .onlyFor(Setting::isStudded)
-              .first("bushing", HERE, ROCKERS, "Measure the new rocker's bushing and the shaft.")
+              .after("bushing", "Measure the new rocker's bushing and the shaft.")
               .onlyFor(setting -> !setting.isStudded())
               .first("ratio", HERE, ROCKERS, "Check that the new rocker has the same ratio.")
               .first("oil-hole", HERE, ROCKERS, "Check the rocker's oil hole.")
@@ -161,10 +161,8 @@ final class ValvetrainRules {
                   BANK,
                   PUSHRODS,
                   "Guide plates under the studs? Then only hardened pushrods may rub on them.")
-              .first(
+              .after(
                   "rail-rockers",
-                  BANK,
-                  ROCKERS,
                   "Rockers with rails on the valve tip never run with guide plates.")
               .after("sealer", "Seal every stud that ends in a water jacket or a port.")
               .after("sweep-again", "See that each rocker stands square over its valve tip.")

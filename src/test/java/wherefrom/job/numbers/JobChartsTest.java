@@ -40,7 +40,7 @@ class JobChartsTest {
             "Oil clearance of the rod bearings",
             "Shape of cylinder 1, cylinder bore",
             "Straightedge over the stud tops, left bank",
-            "Pushrod length: each against the middle of the set");
+            "Pushrod length: each against the middle of its side");
     assertThat(RecordPlots.of(SampleJob.apart().job)).isEmpty();
   }
 
@@ -155,7 +155,7 @@ class JobChartsTest {
               assertThat(column.place()).isEqualTo(6);
               assertThat(column.verdict()).isEqualTo("fail");
             });
-    RecordPlot rods = find(plots, "Pushrod length: each against the middle of the set");
+    RecordPlot rods = find(plots, "Pushrod length: each against the middle of its side");
     assertThat(rods.chart().across().ticks()).hasSize(16);
     assertThat(rods.sentence()).startsWith("Odd one out: 5 EX, 0.0082 in below");
   }
