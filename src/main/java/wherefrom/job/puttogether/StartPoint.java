@@ -10,7 +10,8 @@ public enum StartPoint {
   PRIME(
       "prime",
       "Prime the oil",
-      "Drive the oil pump, or push oil in from a pressure tank. Turn the crank now and then until oil runs at every rocker. Set the distributor after that."),
+      "Drive the oil pump, or push oil in from a pressure tank. Turn the crank now and then"
+          + " until oil runs at every rocker. Set the distributor after that."),
   PRESSURE("pressure", "Oil pressure seen", "The gauge showed pressure while the pump was driven."),
   TIMING("timing", "Static timing set", "Write the degrees. Cylinder 1 is on its firing stroke."),
   FUEL("fuel", "Fuel", "Fresh fuel is in. Lines are tight, bowl full."),

@@ -157,7 +157,7 @@ class JobChartsTest {
             });
     RecordPlot rods = find(plots, "Pushrod length: each against the middle of its side");
     assertThat(rods.chart().across().ticks()).hasSize(16);
-    assertThat(rods.sentence()).startsWith("Odd one out: 5 EX, 0.0082 in below");
+    assertThat(rods.sentence()).startsWith("Odd one out: 5 EX, 0.0081 in below");
   }
 
   @Test
