@@ -3,6 +3,9 @@ package wherefrom.inspection.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -85,5 +88,32 @@ class CompareTest {
     assertThat(StraightLine.of(names(8), positions, heights, 0.005).proud())
         .extracting(StraightLine.Point::name)
         .containsExactly("4", "5");
+  }
+
+  /** A cam with more lift on one side: pooled, the lobe scores 3.44 and passes for sound. */
+  @Test
+  void aWornIntakeLobeIsOddAmongIntakesThoughTheExhaustsLiftMore() {
+    List<String> sides = new ArrayList<>(Collections.nCopies(8, "exhaust"));
+    sides.addAll(Collections.nCopies(8, "intake"));
+    double[] lifts = new double[16];
+    Arrays.fill(lifts, 0, 8, 0.3035);
+    Arrays.fill(lifts, 8, 15, 0.2935);
+    lifts[15] = 0.2730;
+
+    assertThat(OddOneOut.of(names(16), lifts, 0.0002).odd()).isEmpty();
+    OddOneOut bySide = OddOneOut.of(names(16), sides, lifts, 0.0002);
+    assertThat(bySide.odd()).extracting(OddOneOut.Member::name).containsExactly("16");
+    assertThat(bySide.odd().get(0).distance()).isCloseTo(-0.0205, within(1e-9));
+    assertThat(bySide.middles())
+        .extracting(OddOneOut.Middle::median)
+        .containsExactly(0.3035, 0.2935);
+  }
+
+  @Test
+  void ofASideOfTwoNothingIsSaid() {
+    List<String> sides = List.of("intake", "intake", "exhaust", "exhaust");
+    OddOneOut few = OddOneOut.of(names(4), sides, new double[] {1, 1, 1, 9}, 0);
+    assertThat(few.odd()).isEmpty();
+    assertThat(few.isTooFew()).isTrue();
   }
 }
