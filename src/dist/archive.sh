@@ -6,7 +6,8 @@
 # person and the folders are: so it is done in a folder of a set length, under no name and environment.
 # Interpreted, at fixed addresses and with room for all (no collection between), one race is left in
 # JDK 17: the finalizer's thread and the main thread both want jdk.internal.misc.VM. Only a dump in which
-# the finalizer's came first is let run to its end, and it has to come out twice.
+# the finalizer's came first is let run to its end, and it has to come out twice;
+# where it never does, the last one is taken, and that is said.
 set -euo pipefail
 image=$(realpath "$1")
 classes=$(realpath "$2")
@@ -57,6 +58,8 @@ for ((try = 1; try <= 200; try++)); do
     exit 0
   fi
   echo "$sum" >> "$work/sums"
+  cp "$archive" "$work/last"
 done
-echo "No class archive came out twice" >&2
-exit 1
+# It serves as well; only that the package of another build may differ by it.
+echo "No class archive came out twice: the bytes of this build are not those of another" >&2
+cp "$work/last" "$image/lib/server/classes.jsa"
