@@ -1,6 +1,10 @@
 package wherefrom.job.money;
 
+import java.util.Optional;
+import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Goods;
+import wherefrom.text.Words;
 
 /**
  * A line of the buying list, with what came of it.
@@ -31,7 +35,15 @@ public record BuyLine(
 
   /** {@code 16 rod shells, 0.010 in under}. */
   public String words() {
-    return pieces + " " + what.words() + (size.isEmpty() ? "" : ", " + size);
+    return counted() + (size.isEmpty() ? "" : ", " + size);
+  }
+
+  /** Parts are counted; of things that are words in the plural anyhow it is said how many times. */
+  private String counted() {
+    Optional<PartKind> kind =
+        what.findGoods().flatMap(Goods::findKind).filter(one -> one.plural().equals(what.words()));
+    return kind.map(one -> Words.count(pieces, one.word(), one.plural()))
+        .orElseGet(() -> pieces + " × " + what.words());
   }
 
   /** {@code 1 set of 16}, {@code 3, 2 of them spare}: what to ask for at the counter. */

@@ -16,6 +16,7 @@ import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.text.Words;
 
 /** The buying list as it is really bought: in sets, with spares, by supplier, checked in. */
 public final class Buying {
@@ -52,7 +53,8 @@ public final class Buying {
     for (Replacement one : new ReplacementList(job).lines()) {
       Article what = new Article.Known(Goods.of(one.kind()));
       boolean sized = one.step().isPresent();
-      String reason = sized ? one.reason() : one.reason() + "; size " + one.size();
+      String reason =
+          sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
       lines.add(line(what, size(one), one.pieces(), reason));
     }
     PurchaseList besides = new PurchaseList(job);
@@ -150,7 +152,7 @@ public final class Buying {
   /** {@code 8 of 18 here}; or what to do with what is wrong. */
   public String told(BuyLine before, boolean right) {
     if (!right) {
-      return "Wrong size: not counted. Send it back.";
+      return "Wrong: not counted. Send it back.";
     }
     return find(before.what(), Optional.of(before.size())).stream()
         .findFirst()

@@ -7,6 +7,7 @@ import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
+import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
@@ -40,10 +41,12 @@ public final class GoodsScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     BuyLine line = now();
-    List<Region> rows = new ArrayList<>(said("Buy", line.orderWords() + "."));
+    List<Region> rows = new ArrayList<>(said("At the counter", line.orderWords() + "."));
     rows.addAll(
-        said("Sold", line.soldAs().words() + " (common practice, no source). Ask the supplier."));
-    rows.addAll(said("Because", line.reason() + "."));
+        said(
+            "Usual package",
+            line.soldAs().words() + " (common practice, no source). Ask the supplier."));
+    rows.addAll(said("Because", Words.withStop(line.reason())));
     rows.add(key("Type an offer", "who, how many, how much", this::offer));
     MoneyBook book = new MoneyBook(context.getJob());
     for (SupplierOffer offer : new Buying(context.state()).offers()) {
