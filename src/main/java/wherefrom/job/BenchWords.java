@@ -157,7 +157,7 @@ final class BenchWords {
 
   private static String arrived(GoodsArrived goods) {
     String size = goods.size().isEmpty() ? "" : ", " + goods.size();
-    String right = goods.right() ? "" : ": the wrong size";
+    String right = goods.right() ? "" : ": wrong";
     return goods.pieces() + " " + goods.what().words() + size + " arrived" + right;
   }
 

@@ -1,7 +1,10 @@
 package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
@@ -9,10 +12,14 @@ import wherefrom.job.puttogether.StartList;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.changes.StandingScreen;
 
 /** Cautions of the first start, what the job shows as open, and the list that is ticked. */
 public final class FirstStartScreen extends ListPage {
+  /** So many points of one kind stand on the screen itself. */
+  private static final int FEW = 3;
+
   private final StartList list;
 
   public FirstStartScreen(ScreenContext context) {
@@ -32,17 +39,40 @@ public final class FirstStartScreen extends ListPage {
     for (Caution caution : Caution.atFirstStart()) {
       rows.add(row("Caution", caution.sentence(), caution.source()));
     }
-    for (FirstStart.Point point : new FirstStart(context.getJob()).points()) {
-      if (point.open()) {
-        rows.add(row(point.heading(), point.words(), point.source()));
-      }
-    }
+    openByHeading().forEach((heading, points) -> rows.addAll(open(heading, points)));
     list.lines().forEach(line -> rows.add(line(line)));
     return rows;
   }
 
+  private Map<String, List<FirstStart.Point>> openByHeading() {
+    return new FirstStart(context.getJob())
+        .points().stream()
+            .filter(FirstStart.Point::open)
+            .collect(
+                Collectors.groupingBy(
+                    FirstStart.Point::heading, LinkedHashMap::new, Collectors.toList()));
+  }
+
+  /** Many of one kind are one row that opens them, so that the list to tick is not behind them. */
+  private List<Region> open(String heading, List<FirstStart.Point> points) {
+    if (points.size() <= FEW) {
+      return points.stream().map(one -> row(heading, one.words(), one.source())).toList();
+    }
+    List<WordsScreen.Line> lines =
+        points.stream().map(one -> new WordsScreen.Line(one.words(), from(one.source()))).toList();
+    return List.of(
+        key(
+            heading,
+            points.size() + " points: press to see them",
+            () -> open(() -> new WordsScreen(context, heading, lines))));
+  }
+
+  private static String from(String source) {
+    return source.isEmpty() ? "" : "Source: " + source + ".";
+  }
+
   private Region row(String heading, String words, String source) {
-    return told(heading, words, source.isEmpty() ? "" : "Source: " + source + ".");
+    return told(heading, words, from(source));
   }
 
   private Region line(StartList.Line line) {
