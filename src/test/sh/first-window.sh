@@ -6,7 +6,7 @@
 # process, then the time that passed, up to the second pulse with the window on the glass; at the end
 # least and median of both and their ratios. The two take turns, so that other load falls on both.
 # With JOB that job lies on the shelf. PULSES=30 measures half a second on, when what waited for the
-# first picture is done too. Wants Xvfb; WITH="-Xlog..." adds options to both.
+# first picture is done too. Wants Xvfb and xdotool; WITH="-Xlog..." adds options to both.
 set -euo pipefail
 dist=$(realpath "$1")
 pairs=${2:-15}
@@ -48,9 +48,13 @@ up() {
 empty() { up "$work/image" empty empty.EmptyWindow; }
 whole() { up "$whole" wherefrom wherefrom.Main; }
 
-# Its archive, trained on itself.
-WITH="-XX:DumpLoadedClassList=$work/classes.lst" empty > /dev/null
-grep -v StartProbe "$work/classes.lst" > "$work/wanted.lst"
+# Its archive, trained as the package's is: started by itself, without the probe, and shown for a while.
+"$work/image/bin/java" "-Duser.home=$work" "-XX:DumpLoadedClassList=$work/wanted.lst" -m empty/empty.EmptyWindow &
+trained=$!
+timeout 60 xdotool search --sync --onlyvisible --name '^Wherefrom$' > /dev/null
+sleep 3
+kill "$trained"
+wait "$trained" || true
 setarch -R "$work/image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC -Xmx512m \
   "-XX:SharedClassListFile=$work/wanted.lst" "-XX:SharedArchiveFile=$work/image/lib/server/classes.jsa" \
   -m empty/empty.EmptyWindow > /dev/null 2>&1

@@ -7,8 +7,6 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.logging.Logger;
@@ -40,7 +38,7 @@ public final class Main {
     HomeFolders folders = Wiring.folders();
     Caches.in(folders.cache());
     RunLog.begin(folders.settings());
-    Services services = Wiring.services(Clock.system(ZoneId.systemDefault()));
+    Services services = Wiring.services(new LocalClock());
     List<String> words = List.of(arguments);
     if (words.stream().allMatch(ExportedJobs::isNamed)) {
       openWindow(services, words.stream().map(Path::of).toList());

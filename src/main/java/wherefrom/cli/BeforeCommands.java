@@ -5,7 +5,7 @@ import java.util.Map;
 import wherefrom.job.Caution;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.rules.before.LookAt;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 import wherefrom.rules.before.TestsBefore;
 import wherefrom.workings.ResultValue;
 
@@ -55,7 +55,7 @@ final class BeforeCommands {
     }
   }
 
-  private record SignRow(Sign sign) implements Row {
+  private record SignRow(Symptom sign) implements Row {
     private List<String> places() {
       return sign.lookAt().stream().map(LookAt::key).toList();
     }

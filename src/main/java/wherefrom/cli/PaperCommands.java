@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.ports.Reports;
 
 /** Sheets for the bench: plans to lay parts on, and the list of what is still to fit. */
@@ -15,7 +15,7 @@ final class PaperCommands {
   /** Writes one of the sheets. */
   @FunctionalInterface
   private interface Writing {
-    void write(Reports reports, ToFit plan, PaperSize paper, Outgoing out) throws IOException;
+    void write(Reports reports, ToFitSheet plan, PaperSize paper, Outgoing out) throws IOException;
   }
 
   private PaperCommands() {}
@@ -52,7 +52,7 @@ final class PaperCommands {
       throws BadInput, IOException {
     PaperSize paper = PaperOption.BENCH.get(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
-    ToFit plan = ToFit.of(bench.state());
+    ToFitSheet plan = ToFitSheet.of(bench.state());
     writing.write(call.services().reports(), plan, paper, outlet.out());
     return answer.only(new Sheet(outlet.name(), plan.places().size()));
   }

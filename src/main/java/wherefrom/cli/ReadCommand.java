@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -30,7 +31,8 @@ final class ReadCommand {
         .takes("FILE|FOLDER…")
         .noting(
             "One line per code: file, what it says, meaning. What cannot be read is said"
-                + " on standard error.",
+                + " on standard error, each place once; with --json also as an element without"
+                + " \"code\": \"unread\" says why, \"outline\" its corners in pixels.",
             "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture, or one"
                 + " that the call names could not be read; the others are read all the same.")
         .does(ReadCommand::run);
@@ -113,11 +115,23 @@ final class ReadCommand {
     }
     for (Unread unread : reading.unread()) {
       answer.say(file + ": a tag that cannot be read. " + unread.cause().hint());
+      answer.row(unread(file, unread));
     }
     if (tags == 0 && reading.unread().isEmpty()) {
       answer.say(file + ": no tag was found.");
     }
     return tags;
+  }
+
+  /** What was found and not read; as text it is said on standard error only. */
+  private static Row unread(Path file, Unread unread) {
+    return new Row.Told(
+        "",
+        Json.object(
+            "file", file.toString(),
+            "unread", unread.cause().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+            "hint", unread.cause().hint(),
+            "outline", unread.outline()));
   }
 
   private static void list(Path file, Sighting sighting, Optional<OpenedJob> bench, Answer answer) {

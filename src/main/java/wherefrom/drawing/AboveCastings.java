@@ -9,19 +9,19 @@ import wherefrom.engine.ValveSpot;
 final class AboveCastings {
   private static final int FINS = 6;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final EngineGeometry at;
   private final double pitch;
   private final Outward places;
 
-  private AboveCastings(Sketch out, EngineGeometry at) {
+  private AboveCastings(ShapeCollector out, EngineGeometry at) {
     this.out = out;
     this.at = at;
     this.pitch = at.pitch();
     this.places = at.outward();
   }
 
-  static void draw(Sketch out, EngineGeometry at) {
+  static void draw(ShapeCollector out, EngineGeometry at) {
     AboveCastings castings = new AboveCastings(out, at);
     double half = at.isOpposed() ? 0.56 : 0.66;
     FrontAndRear.draw(out, at, at.isTwo() ? half : 0.46);

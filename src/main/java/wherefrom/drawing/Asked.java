@@ -38,10 +38,10 @@ public record Asked(Set<PartKind> tracked, Optional<PartKind> chosen) {
   }
 
   /** How a part of a kind is drawn. */
-  public Look look(PartKind kind, PartState state) {
+  public DrawnAs look(PartKind kind, PartState state) {
     if (isMeant(kind)) {
       return state.look();
     }
-    return isTracked(kind) && state.look() == Look.OUT ? Look.ABSENT : Look.FAINT;
+    return isTracked(kind) && state.look() == DrawnAs.OUT ? DrawnAs.ABSENT : DrawnAs.FAINT;
   }
 }

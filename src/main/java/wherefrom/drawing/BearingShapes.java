@@ -15,9 +15,9 @@ final class BearingShapes {
   private static final double ROD_HALF = 1.28;
   private static final double MAIN_HALF = 1.22;
 
-  private final Sketch out;
+  private final ShapeCollector out;
 
-  BearingShapes(Sketch out) {
+  BearingShapes(ShapeCollector out) {
     this.out = out;
   }
 

@@ -5,17 +5,17 @@ final class BelowCastings {
   private static final double EDGE = EngineGeometry.RAIL_EDGE;
   private static final double RAIL = 0.06;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final EngineGeometry at;
   private final double pitch;
 
-  private BelowCastings(Sketch out, EngineGeometry at) {
+  private BelowCastings(ShapeCollector out, EngineGeometry at) {
     this.out = out;
     this.at = at;
     this.pitch = at.pitch();
   }
 
-  static void draw(Sketch out, EngineGeometry at) {
+  static void draw(ShapeCollector out, EngineGeometry at) {
     BelowCastings castings = new BelowCastings(out, at);
     FrontAndRear.draw(out, at, 0.74);
     if (at.layout().mainCaps()) {

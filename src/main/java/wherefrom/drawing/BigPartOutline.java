@@ -15,12 +15,12 @@ public final class BigPartOutline {
   /** How high it is, of its width. */
   public static final double HIGH = 0.6;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final Bounds room;
 
   private BigPartOutline(Bounds room, Glass glass) {
     this.room = room;
-    this.out = new Sketch(glass);
+    this.out = new ShapeCollector(glass);
   }
 
   /**

@@ -52,7 +52,7 @@ final class BottomColumn {
         out -> new BottomEndShapes(out).rod(beam));
   }
 
-  private void part(Place place, double down, java.util.function.Consumer<Sketch> draw) {
+  private void part(Place place, double down, java.util.function.Consumer<ShapeCollector> draw) {
     at.part(place, new Point(x, at.y(down)), ASIDE * at.width(), draw);
   }
 

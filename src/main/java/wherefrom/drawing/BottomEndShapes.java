@@ -7,9 +7,9 @@ final class BottomEndShapes {
 
   private static final double MAIN_BORE = 0.33;
 
-  private final Sketch out;
+  private final ShapeCollector out;
 
-  BottomEndShapes(Sketch out) {
+  BottomEndShapes(ShapeCollector out) {
     this.out = out;
   }
 

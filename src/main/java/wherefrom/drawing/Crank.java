@@ -8,17 +8,17 @@ final class Crank {
   /** Pins nearer than this, in pitches, are one pin. */
   private static final double SAME = 0.008;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final EngineGeometry at;
   private final double pitch;
 
-  private Crank(Sketch out, EngineGeometry at) {
+  private Crank(ShapeCollector out, EngineGeometry at) {
     this.out = out;
     this.at = at;
     this.pitch = at.pitch();
   }
 
-  static void draw(Sketch out, EngineGeometry at) {
+  static void draw(ShapeCollector out, EngineGeometry at) {
     Crank crank = new Crank(out, at);
     double length = at.rear() - at.front() + 0.04 * at.pitch();
     out.slab(

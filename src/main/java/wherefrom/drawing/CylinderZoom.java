@@ -122,7 +122,7 @@ public final class CylinderZoom {
         && asked.isTracked(wherefrom.parts.PartKind.ROCKER)
         && Letters.width("rocker", size, false) <= room) {
       double y = column.y(0) - glass.px(HEADING) * growth;
-      Sketch out = column.words();
+      ShapeCollector out = column.words();
       out.words(
           right,
           y + baseline - size * Letters.CAPITAL / 2,

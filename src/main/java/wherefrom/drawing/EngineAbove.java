@@ -32,7 +32,7 @@ public final class EngineAbove {
   private final double pitch;
   private final Outward places;
   private final List<PartFigure> parts = new ArrayList<>();
-  private final Sketch numbers;
+  private final ShapeCollector numbers;
   private final List<Anchor> anchors = new ArrayList<>();
 
   private EngineAbove(EngineGeometry at, Asked asked) {
@@ -40,12 +40,12 @@ public final class EngineAbove {
     this.chosen = asked.chosen();
     this.pitch = at.pitch();
     this.places = at.outward();
-    this.numbers = new Sketch(at.glass());
+    this.numbers = new ShapeCollector(at.glass());
   }
 
   public static Drawing of(EngineGeometry at, Asked asked) {
     EngineAbove engine = new EngineAbove(at, asked);
-    Sketch ground = new Sketch(at.glass());
+    ShapeCollector ground = new ShapeCollector(at.glass());
     AboveCastings.draw(ground, at);
     at.cylinders().forEach(engine::cylinder);
     if (asked.isChosen(PartKind.CAM_BEARING)) {
@@ -90,7 +90,7 @@ public final class EngineAbove {
 
   private void part(PartKind kind, ValveSpot valve) {
     ValveRow row = at.row(valve);
-    Sketch out = new Sketch(at.glass());
+    ShapeCollector out = new ShapeCollector(at.glass());
     PlanShapes plan = new PlanShapes(out, pitch);
     switch (kind) {
       case SPRING -> plan.spring(row, places.valve());
@@ -146,7 +146,7 @@ public final class EngineAbove {
     double x = at.front() + 0.12 * pitch + along;
     double y = at.axis() - (at.isTwo() ? 0 : places.lifter() * pitch);
     double wide = Math.min(0.12 * pitch, 0.8 * step);
-    Sketch out = new Sketch(at.glass());
+    ShapeCollector out = new ShapeCollector(at.glass());
     double high = 0.26 * pitch;
     out.slab(x - wide / 2, y - high / 2, wide, high, wide / 4, Role.BODY);
     Point middle = new Point(x, y);

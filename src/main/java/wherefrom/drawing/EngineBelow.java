@@ -21,8 +21,8 @@ public final class EngineBelow {
   private final boolean pistons;
   private final boolean rods;
   private final double pitch;
-  private final Sketch ground;
-  private final Sketch words;
+  private final ShapeCollector ground;
+  private final ShapeCollector words;
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
 
@@ -31,8 +31,8 @@ public final class EngineBelow {
     this.pistons = asked.isChosen(PartKind.PISTON);
     this.rods = asked.isTracked(PartKind.ROD);
     this.pitch = at.pitch();
-    this.ground = new Sketch(at.glass());
-    this.words = new Sketch(at.glass());
+    this.ground = new ShapeCollector(at.glass());
+    this.words = new ShapeCollector(at.glass());
   }
 
   public static Drawing of(EngineGeometry at, Asked asked) {
@@ -106,7 +106,7 @@ public final class EngineBelow {
   }
 
   private void figure(Place place, Point end, Consumer<BearingShapes> draw) {
-    Sketch out = new Sketch(at.glass());
+    ShapeCollector out = new ShapeCollector(at.glass());
     draw.accept(new BearingShapes(out));
     double ring = Math.max(at.glass().px(27), 0.27 * pitch);
     parts.add(new PartFigure(place, out.shapes(), Pointer.ring(end, ring)));
@@ -123,7 +123,7 @@ public final class EngineBelow {
   }
 
   private void piston(int cylinder, Point end) {
-    Sketch out = new Sketch(at.glass());
+    ShapeCollector out = new ShapeCollector(at.glass());
     double wide = 0.44 * pitch;
     double high = 0.36 * pitch;
     Bounds box = new Bounds(end.x() - wide / 2, end.y() - high / 2, wide, high);

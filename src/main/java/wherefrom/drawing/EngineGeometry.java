@@ -34,18 +34,18 @@ public final class EngineGeometry {
   private final Layout layout;
   private final View view;
   private final Glass glass;
-  private final Foot foot;
+  private final BelowPanRail foot;
   private final double pitch;
   private final boolean numbersOutside;
   private final double left;
   private final double top;
   private final MainRow mains;
 
-  private EngineGeometry(Layout layout, View view, Bounds room, Glass glass, Foot foot) {
+  private EngineGeometry(Layout layout, View view, Bounds room, Glass glass, BelowPanRail foot) {
     this.layout = layout;
     this.view = view;
     this.glass = glass;
-    this.foot = view == View.BELOW ? foot : Foot.NONE;
+    this.foot = view == View.BELOW ? foot : BelowPanRail.NONE;
     double free = pitchFor(room, 0);
     this.numbersOutside = NumberFit.isTight(layout, view, free, glass);
     this.pitch = numbersOutside ? pitchFor(room, 2 * numberRow()) : free;
@@ -61,7 +61,8 @@ public final class EngineGeometry {
    * @param layout a sound one
    * @param foot what stands below the pan rail; nothing does from above
    */
-  public static EngineGeometry of(Layout layout, View view, Bounds room, Glass glass, Foot foot) {
+  public static EngineGeometry of(
+      Layout layout, View view, Bounds room, Glass glass, BelowPanRail foot) {
     return new EngineGeometry(layout, view, room, glass, foot);
   }
 
@@ -110,7 +111,7 @@ public final class EngineGeometry {
     return glass;
   }
 
-  Foot foot() {
+  BelowPanRail foot() {
     return foot;
   }
 

@@ -25,7 +25,7 @@ final class EngineZones {
    * all of it is one, as the mains would have none.
    */
   static List<Zone> below(EngineGeometry at) {
-    if (at.foot() != Foot.KEYS) {
+    if (at.foot() != BelowPanRail.KEYS) {
       return List.of(whole(at, at.bounds().y(), rail(at)));
     }
     List<Zone> zones = new ArrayList<>(zones(at, at.bounds().y(), rail(at)));

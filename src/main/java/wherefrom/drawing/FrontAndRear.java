@@ -4,11 +4,11 @@ package wherefrom.drawing;
 final class FrontAndRear {
   private static final int TEETH = 15;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final EngineGeometry at;
   private final double pitch;
 
-  private FrontAndRear(Sketch out, EngineGeometry at) {
+  private FrontAndRear(ShapeCollector out, EngineGeometry at) {
     this.out = out;
     this.at = at;
     this.pitch = at.pitch();
@@ -19,7 +19,7 @@ final class FrontAndRear {
    *
    * @param half half the height of the flange, in pitches
    */
-  static void draw(Sketch out, EngineGeometry at, double half) {
+  static void draw(ShapeCollector out, EngineGeometry at, double half) {
     FrontAndRear ends = new FrontAndRear(out, at);
     ends.damper();
     ends.cover();

@@ -12,12 +12,12 @@ public final class HolderShapes {
 
   public static final double HIGH = 98;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final double unit;
 
   private HolderShapes(double unit) {
     this.unit = unit;
-    this.out = new Sketch(unit / 0.66);
+    this.out = new ShapeCollector(unit / 0.66);
   }
 
   /**

@@ -10,7 +10,7 @@ import wherefrom.parts.PartKind;
 public final class KindOutline {
   private static final int COILS = 4;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final Bounds square;
   private final Layout layout;
   private final Glass glass;
@@ -19,7 +19,7 @@ public final class KindOutline {
     this.layout = layout;
     this.square = square;
     this.glass = glass;
-    this.out = new Sketch(glass);
+    this.out = new ShapeCollector(glass);
   }
 
   /** Its shapes; caps and shells bear an R or an M, as those of rods and mains are alike. */

@@ -32,12 +32,12 @@ public final class KindPair {
 
   private final Layout layout;
   private final Glass glass;
-  private final Sketch out;
+  private final ShapeCollector out;
 
   private KindPair(Layout layout, Glass glass) {
     this.layout = layout;
     this.glass = glass;
-    this.out = new Sketch(glass);
+    this.out = new ShapeCollector(glass);
   }
 
   /** Draws them; there is nothing to touch. */

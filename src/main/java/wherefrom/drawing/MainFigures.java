@@ -12,12 +12,12 @@ import wherefrom.parts.Place;
 final class MainFigures {
   private final EngineGeometry at;
   private final double pitch;
-  private final Sketch ground;
-  private final Sketch words;
+  private final ShapeCollector ground;
+  private final ShapeCollector words;
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
 
-  MainFigures(EngineGeometry at, Sketch ground, Sketch words) {
+  MainFigures(EngineGeometry at, ShapeCollector ground, ShapeCollector words) {
     this.at = at;
     this.pitch = at.mains().drawnPitch();
     this.ground = ground;
@@ -94,7 +94,7 @@ final class MainFigures {
   }
 
   private void figure(Place place, Point middle, Consumer<BearingShapes> draw) {
-    Sketch out = new Sketch(at.glass());
+    ShapeCollector out = new ShapeCollector(at.glass());
     draw.accept(new BearingShapes(out));
     double ring = Math.max(at.glass().px(27), 0.22 * pitch);
     parts.add(new PartFigure(place, out.shapes(), Pointer.ring(middle, ring)));
@@ -105,7 +105,8 @@ final class MainFigures {
     double x = at.mains().x(main);
     double rail = EngineZones.rail(at);
     switch (at.foot()) {
-      case NAMES -> name(main, x, rail + Foot.NAMES.height(at.glass()) / 2 + at.glass().px(3));
+      case NAMES ->
+          name(main, x, rail + BelowPanRail.NAMES.height(at.glass()) / 2 + at.glass().px(3));
       case KEYS -> {
         if (EngineZones.hasKeyForEachMain(at)) {
           ground.line(x, rail, x, at.bounds().bottom() - at.glass().key(), Role.RULE);

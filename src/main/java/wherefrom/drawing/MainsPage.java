@@ -36,8 +36,8 @@ public final class MainsPage {
   private final double column;
   private final double wide;
   private final double r;
-  private final Sketch ground;
-  private final Sketch words;
+  private final ShapeCollector ground;
+  private final ShapeCollector words;
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
   private final List<Zone> zones = new ArrayList<>();
@@ -53,8 +53,8 @@ public final class MainsPage {
     this.column = room.width() / count;
     this.wide = Math.min(WIDE * column, WIDEST * k);
     this.r = BottomEndShapes.BORE * wide;
-    this.ground = new Sketch(glass);
-    this.words = new Sketch(glass);
+    this.ground = new ShapeCollector(glass);
+    this.words = new ShapeCollector(glass);
   }
 
   /** How many mains fit a page side by side, each a key; at least one. */
@@ -134,7 +134,7 @@ public final class MainsPage {
     }
   }
 
-  private void shell(Sketch out, int main, double x, double begin, boolean upper) {
+  private void shell(ShapeCollector out, int main, double x, double begin, boolean upper) {
     Bounds box = new Bounds(x - r, begin, 2 * r, r);
     new BottomEndShapes(out).shell(box, upper, glass.px(3));
     if (layout.thrustMain() == main) {
@@ -155,8 +155,8 @@ public final class MainsPage {
     part(place, mark, tip, out -> new BottomEndShapes(out).mainCap(box));
   }
 
-  private void part(Place place, Point mark, Point tip, Consumer<Sketch> draw) {
-    Sketch out = new Sketch(glass);
+  private void part(Place place, Point mark, Point tip, Consumer<ShapeCollector> draw) {
+    ShapeCollector out = new ShapeCollector(glass);
     draw.accept(out);
     double side = ZoomColumn.mark(glass);
     double length = Math.min(glass.px(68), column / 2 - (tip.x() - mark.x()));

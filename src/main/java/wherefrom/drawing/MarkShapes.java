@@ -19,7 +19,7 @@ public final class MarkShapes {
   private final double side;
   private final double r;
   private final Glass glass;
-  private final Sketch out;
+  private final ShapeCollector out;
   private final double line;
 
   private MarkShapes(Point at, double side, Glass glass) {
@@ -28,7 +28,7 @@ public final class MarkShapes {
     this.side = side;
     this.r = side / 2;
     this.glass = glass;
-    this.out = new Sketch(glass);
+    this.out = new ShapeCollector(glass);
     this.line = Math.max(1.6 * glass.unit(), LINE * side);
   }
 
@@ -156,7 +156,7 @@ public final class MarkShapes {
   }
 
   private void octagon() {
-    List<Point> corners = Sketch.corners(8, x, y, 1.04 * r, Math.PI / 8);
+    List<Point> corners = ShapeCollector.corners(8, x, y, 1.04 * r, Math.PI / 8);
     out.outline(Pen.round(corners), Role.STOP, line);
     out.slab(x - 0.55 * r, y - 0.14 * r, 1.1 * r, 0.28 * r, Role.WHITE);
   }

@@ -23,7 +23,7 @@ public final class OneBearing {
   private final Glass glass;
   private final Point at;
   private final double r;
-  private final Sketch ground;
+  private final ShapeCollector ground;
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
 
@@ -32,7 +32,7 @@ public final class OneBearing {
     this.glass = glass;
     this.at = new Point(room.middleX(), room.middleY());
     this.r = Math.min(room.height() / HIGH, room.width() / WIDE);
-    this.ground = new Sketch(glass);
+    this.ground = new ShapeCollector(glass);
   }
 
   /**
@@ -49,7 +49,7 @@ public final class OneBearing {
             rod -> bearing.rod(rod.cylinder()),
             main -> bearing.main(layout, main.number()),
             OneBearing::hasNoHalves);
-    Sketch words = new Sketch(glass);
+    ShapeCollector words = new ShapeCollector(glass);
     double size = Math.max(glass.letter(), Math.min(glass.px(51), 0.55 * bearing.r));
     words.words(bearing.at.x(), bearing.at.y(), name, size, Role.NUMBER);
     return new Drawing(
@@ -89,7 +89,7 @@ public final class OneBearing {
     if (layout.mainCaps()) {
       part(new Place(PartKind.MAIN_CAP, lower), 1, out -> out.mainCap(at, r, GAP));
     } else {
-      Sketch flipped = new Sketch(glass);
+      ShapeCollector flipped = new ShapeCollector(glass);
       new BearingShapes(flipped).caseHalf(at, r, GAP, Role.CAST);
       ground.addAll(flipped.shapes());
     }
@@ -99,7 +99,7 @@ public final class OneBearing {
   }
 
   private void part(Place place, int side, Consumer<BearingShapes> draw) {
-    Sketch out = new Sketch(glass);
+    ShapeCollector out = new ShapeCollector(glass);
     draw.accept(new BearingShapes(out));
     Point middle = new Point(at.x(), at.y() + side * 1.10 * r);
     parts.add(new PartFigure(place, out.shapes(), Pointer.ring(middle, 0.5 * r)));

@@ -4,10 +4,10 @@ import wherefrom.parts.PartKind;
 
 /** The parts of the valvetrain seen from above. All measures are in bore pitches. */
 final class PlanShapes {
-  private final Sketch out;
+  private final ShapeCollector out;
   private final double pitch;
 
-  PlanShapes(Sketch out, double pitch) {
+  PlanShapes(ShapeCollector out, double pitch) {
     this.out = out;
     this.pitch = pitch;
   }

@@ -20,7 +20,7 @@ public final class Pointing {
   }
 
   private static List<Shape> ring(Point at, double radius, Glass glass, Role role) {
-    Sketch out = new Sketch(glass);
+    ShapeCollector out = new ShapeCollector(glass);
     out.disc(at, radius, Role.HALO);
     out.disc(at, radius, role);
     return out.shapes();
@@ -52,7 +52,7 @@ public final class Pointing {
               tip.x() + along * Math.cos(from) - across * Math.sin(from),
               tip.y() + along * Math.sin(from) + across * Math.cos(from)));
     }
-    Sketch out = new Sketch(glass);
+    ShapeCollector out = new ShapeCollector(glass);
     out.outline(Pen.round(points), Role.INK);
     return out.shapes();
   }

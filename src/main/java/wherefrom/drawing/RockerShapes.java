@@ -8,13 +8,13 @@ final class RockerShapes {
   static final double PIVOT = 0.42;
   static final double TIP = 0.93;
 
-  private final Sketch out;
+  private final ShapeCollector out;
   private final Bounds box;
   private final double w;
   private final double h;
   private final double middle;
 
-  RockerShapes(Sketch out, Bounds box) {
+  RockerShapes(ShapeCollector out, Bounds box) {
     this.out = out;
     this.box = box;
     this.w = box.width();

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Something to draw. Lengths are in the drawing's unit. The line's width of a part's shapes is that
- * of a part that is in the engine; {@link Look} says by how much it differs else.
+ * of a part that is in the engine; {@link DrawnAs} says by how much it differs else.
  */
 public sealed interface Shape {
 

@@ -2,10 +2,10 @@ package wherefrom.drawing;
 
 /** Pushrods, lifters and pivots seen from the side, each in a box. */
 final class TopEndShapes {
-  private final Sketch out;
+  private final ShapeCollector out;
   private final double unit;
 
-  TopEndShapes(Sketch out, double unit) {
+  TopEndShapes(ShapeCollector out, double unit) {
     this.out = out;
     this.unit = unit;
   }

@@ -53,7 +53,7 @@ final class ValveColumn {
     return new Place(kind, valve);
   }
 
-  private void part(PartKind kind, Point spot, java.util.function.Consumer<Sketch> draw) {
+  private void part(PartKind kind, Point spot, java.util.function.Consumer<ShapeCollector> draw) {
     at.part(place(kind), spot, ASIDE * c, draw);
   }
 

@@ -2,10 +2,10 @@ package wherefrom.drawing;
 
 /** Springs, retainers, keepers and valves seen from the side, each in a box. */
 final class ValveShapes {
-  private final Sketch out;
+  private final ShapeCollector out;
   private final double unit;
 
-  ValveShapes(Sketch out, double unit) {
+  ValveShapes(ShapeCollector out, double unit) {
     this.out = out;
     this.unit = unit;
   }

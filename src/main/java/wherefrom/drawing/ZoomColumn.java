@@ -23,8 +23,8 @@ final class ZoomColumn {
   private final Asked asked;
   private final Glass glass;
   private final boolean named;
-  private final Sketch ground;
-  private final Sketch words;
+  private final ShapeCollector ground;
+  private final ShapeCollector words;
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
 
@@ -39,8 +39,8 @@ final class ZoomColumn {
     this.asked = asked;
     this.glass = glass;
     this.named = named;
-    this.ground = new Sketch(glass);
-    this.words = new Sketch(glass);
+    this.ground = new ShapeCollector(glass);
+    this.words = new ShapeCollector(glass);
   }
 
   Glass glass() {
@@ -78,11 +78,11 @@ final class ZoomColumn {
     return top + share * height();
   }
 
-  Sketch ground() {
+  ShapeCollector ground() {
     return ground;
   }
 
-  Sketch words() {
+  ShapeCollector words() {
     return words;
   }
 
@@ -100,8 +100,8 @@ final class ZoomColumn {
    * @param spot where its mark sits
    * @param aside from there to the middle of the arrow that points at it
    */
-  void part(Place place, Point spot, double aside, Consumer<Sketch> draw) {
-    Sketch out = new Sketch(glass);
+  void part(Place place, Point spot, double aside, Consumer<ShapeCollector> draw) {
+    ShapeCollector out = new ShapeCollector(glass);
     draw.accept(out);
     double length = glass.px(ARROW);
     Point tip = new Point(spot.x() + aside - length / 2, spot.y());

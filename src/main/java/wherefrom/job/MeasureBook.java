@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Derivation;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -15,7 +16,6 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.inspection.measure.Results;
 import wherefrom.inspection.measure.Sample;
-import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.entry.LimitTyped;
@@ -205,7 +205,7 @@ public final class MeasureBook {
     if (samples.size() == plan.stations().size()) {
       return values;
     }
-    return plan.shape() == Shape.EACH
+    return plan.shape() == Derivation.EACH
         ? values.stream().filter(value -> plan.findStation(value.key()).isPresent()).toList()
         : List.of();
   }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Derivation;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Sample;
-import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Measured;
@@ -55,7 +55,7 @@ public record MeasuredResult(
    * come: each reading is then judged alone.
    */
   public boolean isEach() {
-    return plan.shape() == Shape.EACH && !samples.isEmpty();
+    return plan.shape() == Derivation.EACH && !samples.isEmpty();
   }
 
   /** Whether every station was read. What is not whole is judged only where {@link #isEach}. */

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Shape;
 import wherefrom.job.pages.RecordPicture;
@@ -237,7 +237,7 @@ public final class PaperPage {
   }
 
   /** Shapes made for {@link Book#GLASS}; those of a part as in this look. */
-  public void shapes(List<Shape> shapes, Look look) throws IOException {
+  public void shapes(List<Shape> shapes, DrawnAs look) throws IOException {
     pencil().draw(shapes, look);
   }
 

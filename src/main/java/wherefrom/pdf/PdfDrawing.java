@@ -9,8 +9,8 @@ import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Glass;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
@@ -65,17 +65,17 @@ final class PdfDrawing {
     out.saveGraphicsState();
     out.setLineJoinStyle(1);
     for (Shape shape : drawing.ground()) {
-      draw(shape, Look.IN);
+      draw(shape, DrawnAs.IN);
     }
     for (PartFigure figure : drawing.parts()) {
       Place place = figure.place();
-      Look look = asked.look(place.kind(), states.apply(place));
+      DrawnAs look = asked.look(place.kind(), states.apply(place));
       for (Shape shape : figure.shapes()) {
         draw(shape, look);
       }
     }
     for (Shape shape : drawing.words()) {
-      draw(shape, Look.IN);
+      draw(shape, DrawnAs.IN);
     }
     if (marks) {
       marks(drawing, asked, states);
@@ -84,7 +84,7 @@ final class PdfDrawing {
   }
 
   /** Draws shapes; those of a part as in this look. */
-  void draw(List<Shape> shapes, Look look) throws IOException {
+  void draw(List<Shape> shapes, DrawnAs look) throws IOException {
     out.saveGraphicsState();
     out.setLineJoinStyle(1);
     for (Shape shape : shapes) {
@@ -98,13 +98,13 @@ final class PdfDrawing {
     for (Anchor anchor : drawing.anchors()) {
       for (PlacedMark mark : MarkPlan.of(anchor, asked, states, Set.of(), drawing.glass())) {
         for (Shape shape : mark.shapes()) {
-          draw(shape, Look.IN);
+          draw(shape, DrawnAs.IN);
         }
       }
     }
   }
 
-  private void draw(Shape shape, Look look) throws IOException {
+  private void draw(Shape shape, DrawnAs look) throws IOException {
     if (shape.role().isOfPart() && !look.shows(shape.role())) {
       return;
     }
@@ -120,7 +120,7 @@ final class PdfDrawing {
       return;
     }
     if (stroked) {
-      pen(width, part && look == Look.OUT ? OUT_DASHES : shape.role().dashes(), ink);
+      pen(width, part && look == DrawnAs.OUT ? OUT_DASHES : shape.role().dashes(), ink);
     }
     shape.draw(path);
     paint(ink, stroked);

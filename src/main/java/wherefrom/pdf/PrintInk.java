@@ -3,7 +3,7 @@ package wherefrom.pdf;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Role;
 
 /** With what a shape is filled and lined on paper. */
@@ -41,11 +41,11 @@ record PrintInk(Optional<PDColor> filled, Optional<PDColor> lined) {
   }
 
   /** The ink of a shape; of a part's in a look. Nothing is "here" on paper. */
-  static PrintInk of(Role role, Look look) {
+  static PrintInk of(Role role, DrawnAs look) {
     return role.isOfPart() ? part(role, look) : other(role);
   }
 
-  private static PrintInk part(Role role, Look look) {
+  private static PrintInk part(Role role, DrawnAs look) {
     if (role == Role.BAND) {
       return filled(BLACK);
     }

@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.EngineAbove;
 import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.KindOutline;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
@@ -65,7 +65,7 @@ final class EngineArt {
     return Looks.of(engine, place);
   }
 
-  private EngineGeometry geometry(View view, Bounds room, Foot foot) {
+  private EngineGeometry geometry(View view, Bounds room, BelowPanRail foot) {
     return EngineGeometry.of(engine.layout(), view, room, Book.GLASS, foot);
   }
 
@@ -98,14 +98,14 @@ final class EngineArt {
 
   private double side(PaperPage page, View view, Bounds box, boolean marks) throws IOException {
     double top = box.y() + CAPTION + 1.4;
-    Foot foot = view == View.ABOVE ? Foot.NONE : Foot.NAMES;
+    BelowPanRail foot = view == View.ABOVE ? BelowPanRail.NONE : BelowPanRail.NAMES;
     EngineGeometry size =
         geometry(view, PaperPage.room(box.x(), top, box.width(), box.height()), foot);
     double drawn = PaperPage.mm(size.height());
     EngineGeometry at = geometry(view, PaperPage.room(box.x(), top, box.width(), drawn), foot);
     captions(page, view, at.bounds(), box);
     page.drawing(drawing(at), asked, this::state, marks);
-    page.shapes(WorkRings.of(at, worked), Look.IN);
+    page.shapes(WorkRings.of(at, worked), DrawnAs.IN);
     return top + drawn;
   }
 
@@ -135,7 +135,7 @@ final class EngineArt {
   /** The engine small, from above, with a frame round one cylinder. */
   void small(PaperPage page, int cylinder, double x, double y, double wide, double high)
       throws IOException {
-    EngineGeometry at = geometry(View.ABOVE, PaperPage.room(x, y, wide, high), Foot.NONE);
+    EngineGeometry at = geometry(View.ABOVE, PaperPage.room(x, y, wide, high), BelowPanRail.NONE);
     Drawing drawn = drawing(at);
     page.drawing(
         new Drawing(

@@ -10,7 +10,7 @@ import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopSlip;
@@ -58,17 +58,17 @@ public final class FileReports implements Reports {
   }
 
   @Override
-  public void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
+  public void writeBenchPlan(ToFitSheet plan, PaperSize paper, Outgoing pdf) throws IOException {
     PlanPaper.bench(plan, paper, pdf);
   }
 
   @Override
-  public void writeRackPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
+  public void writeRackPlan(ToFitSheet plan, PaperSize paper, Outgoing pdf) throws IOException {
     PlanPaper.rack(plan, paper, pdf);
   }
 
   @Override
-  public void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
+  public void writeToFit(ToFitSheet plan, PaperSize paper, Outgoing pdf) throws IOException {
     ToFitPaper.write(plan, paper, pdf);
   }
 }

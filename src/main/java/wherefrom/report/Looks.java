@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.MarkShapes;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Point;
@@ -62,7 +63,6 @@ final class Looks {
   static void mark(PaperPage page, Sign sign, double x, double y, double side) throws IOException {
     double unit = Book.GLASS.unit() * wherefrom.drawing.Glass.UNITS_PER_MM;
     Point at = new Point(x * unit, y * unit);
-    page.shapes(
-        MarkShapes.of(sign, at, side * unit, Book.GLASS).shapes(), wherefrom.drawing.Look.IN);
+    page.shapes(MarkShapes.of(sign, at, side * unit, Book.GLASS).shapes(), DrawnAs.IN);
   }
 }

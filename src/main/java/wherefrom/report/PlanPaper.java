@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.KindOutline;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.View;
 import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
@@ -16,7 +16,7 @@ import wherefrom.files.Outgoing;
 import wherefrom.job.PlaceState;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordEngine;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.pdf.Book;
@@ -33,18 +33,18 @@ final class PlanPaper {
   /** The least field that a part is laid into. */
   private static final double LEAST = 16;
 
-  private final ToFit plan;
+  private final ToFitSheet plan;
   private final PaperSize size;
   private final Book book;
 
-  private PlanPaper(ToFit plan, PaperSize size, Book book) {
+  private PlanPaper(ToFitSheet plan, PaperSize size, Book book) {
     this.plan = plan;
     this.size = size;
     this.book = book;
   }
 
   /** A sheet for each side of the engine, its places empty. */
-  static void bench(ToFit plan, PaperSize size, Outgoing pdf) throws IOException {
+  static void bench(ToFitSheet plan, PaperSize size, Outgoing pdf) throws IOException {
     try (Book book = new Book("Bench plan: " + plan.job())) {
       PlanPaper paper = new PlanPaper(plan, size, book);
       paper.side(View.ABOVE);
@@ -80,7 +80,7 @@ final class PlanPaper {
   }
 
   /** Fields for each kind that is tracked, in rows as the engine stands. */
-  static void rack(ToFit plan, PaperSize size, Outgoing pdf) throws IOException {
+  static void rack(ToFitSheet plan, PaperSize size, Outgoing pdf) throws IOException {
     try (Book book = new Book("Rack plan: " + plan.job())) {
       new PlanPaper(plan, size, book).racks();
       Feet.write(book, plan.job());
@@ -148,7 +148,7 @@ final class PlanPaper {
     double side = Math.min(wide, high - 6) - 2;
     Bounds square = PaperPage.room(x + (wide - side) / 2, y + 6, side, side);
     page.shapes(
-        KindOutline.of(place.kind(), plan.engine().layout(), square, Book.GLASS), Look.FAINT);
+        KindOutline.of(place.kind(), plan.engine().layout(), square, Book.GLASS), DrawnAs.FAINT);
     page.words(
         x + wide / 2,
         y + 4.6,

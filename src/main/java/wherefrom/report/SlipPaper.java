@@ -2,8 +2,8 @@ package wherefrom.report;
 
 import java.io.IOException;
 import java.util.List;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.KindOutline;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.View;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
@@ -167,7 +167,7 @@ final class SlipPaper {
                   slip.engine().layout(),
                   PaperPage.room(Flow.LEFT + WHAT - 1, y, SYMBOL, SYMBOL),
                   Book.GLASS),
-              Look.IN);
+              DrawnAs.IN);
     }
   }
 

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.pdf.Book;
 import wherefrom.pdf.Ink;
 import wherefrom.pdf.PaperPage;
@@ -22,7 +22,7 @@ final class ToFitPaper {
   private static final double TEXT = 3.1;
   private static final int COLUMNS = 2;
 
-  private final ToFit plan;
+  private final ToFitSheet plan;
   private final PaperSize size;
   private final Book book;
   private final double row;
@@ -30,7 +30,7 @@ final class ToFitPaper {
   private int column;
   private double y = TOP;
 
-  private ToFitPaper(ToFit plan, PaperSize size, Book book) throws IOException {
+  private ToFitPaper(ToFitSheet plan, PaperSize size, Book book) throws IOException {
     this.plan = plan;
     this.size = size;
     this.book = book;
@@ -38,7 +38,7 @@ final class ToFitPaper {
     this.page = begin();
   }
 
-  static void write(ToFit plan, PaperSize size, Outgoing pdf) throws IOException {
+  static void write(ToFitSheet plan, PaperSize size, Outgoing pdf) throws IOException {
     try (Book book = new Book("Still to fit: " + plan.job())) {
       new ToFitPaper(plan, size, book).list();
       Feet.write(book, plan.job());
@@ -60,16 +60,16 @@ final class ToFitPaper {
     if (plan.places().isEmpty()) {
       page.words(Flow.LEFT, y + 4, "Every place is filled.", 4, false);
     }
-    Map<String, List<ToFit.Open>> sections =
+    Map<String, List<ToFitSheet.Open>> sections =
         plan.places().stream()
             .collect(
                 Collectors.groupingBy(
-                    ToFit.Open::section, LinkedHashMap::new, Collectors.toList()));
-    for (Map.Entry<String, List<ToFit.Open>> section : sections.entrySet()) {
+                    ToFitSheet.Open::section, LinkedHashMap::new, Collectors.toList()));
+    for (Map.Entry<String, List<ToFitSheet.Open>> section : sections.entrySet()) {
       need(3 * row);
       page.words(x(), y + 4, section.getKey(), 4, true);
       y += row + 1;
-      for (ToFit.Open open : section.getValue()) {
+      for (ToFitSheet.Open open : section.getValue()) {
         need(row);
         row(open.place().words(), open.tag(), open.onBench() ? "" : open.is());
       }
@@ -81,7 +81,7 @@ final class ToFitPaper {
   /** Big parts, bags and gaskets, each group under its name. */
   private void beside() throws IOException {
     String group = "";
-    for (ToFit.Beside one : plan.beside()) {
+    for (ToFitSheet.Beside one : plan.beside()) {
       if (!one.group().equals(group)) {
         need(3 * row);
         y += group.isEmpty() ? 0 : 3;

@@ -3,6 +3,7 @@ package wherefrom.scan;
 import com.google.zxing.Binarizer;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
+import com.google.zxing.LuminanceSource;
 import com.google.zxing.NotFoundException;
 import com.google.zxing.PlanarYUVLuminanceSource;
 import com.google.zxing.ReaderException;
@@ -39,6 +40,12 @@ final class ForeignCodes {
             picture.width(),
             picture.height(),
             false);
+    List<Sighting> found = onPaper(source);
+    // Light on dark, as lasered into metal: a second search, only where the first found nothing.
+    return found.isEmpty() ? onPaper(source.invert()) : found;
+  }
+
+  private static List<Sighting> onPaper(LuminanceSource source) {
     Map<String, Sighting> byText = new LinkedHashMap<>();
     for (Binarizer binarizer :
         List.of(new HybridBinarizer(source), new GlobalHistogramBinarizer(source))) {

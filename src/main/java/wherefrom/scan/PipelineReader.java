@@ -4,17 +4,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import wherefrom.job.image.GreyImage;
-import wherefrom.job.reader.Corner;
 import wherefrom.job.reader.LiveReader;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.TagReader;
-import wherefrom.job.reader.Unread;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.find.Threshold;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
-import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.grey.Pyramid;
 import wherefrom.scan.match.IssuedSymbols;
 
@@ -40,9 +37,6 @@ public final class PipelineReader implements TagReader {
   /** Candidates of each cut on a photograph of a whole tray. */
   private static final int TRAYFUL = 400;
 
-  /** Fit of the pattern above which a place that was not read is shown to the person. */
-  private static final double LOOKS_LIKE_A_TAG = 0.55;
-
   private final LabelPattern pattern;
   private volatile Issued last = new Issued(List.of(), new IssuedSymbols(List.of()));
 
@@ -66,7 +60,6 @@ public final class PipelineReader implements TagReader {
     CameraModel camera = CameraModel.of(picture.width(), picture.height());
     PictureScan scan = new PictureScan(pattern, camera, symbols(issued));
     List<Sighting> sightings = new ArrayList<>();
-    List<Unread> unread = new ArrayList<>();
     Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings =
         scan.scan(pyramid, cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
@@ -83,13 +76,7 @@ public final class PipelineReader implements TagReader {
           .map(text -> Sightings.of(reading.pose(), text, camera))
           .ifPresent(sightings::add);
     }
-    for (PoseReading reading : readings) {
-      if (reading.pattern() > LOOKS_LIKE_A_TAG && isApart(reading.pose(), sightings)) {
-        Unread.Cause cause = Causes.of(picture, reading.pose(), camera);
-        unread.add(new Unread(cause, reading.pose().corners(camera)));
-      }
-    }
-    return new Reading(sightings, unread);
+    return new Reading(sightings, UnreadPlaces.list(picture, camera, readings, sightings));
   }
 
   private IssuedSymbols symbols(Collection<TagCode> tags) {
@@ -109,16 +96,6 @@ public final class PipelineReader implements TagReader {
 
   private static boolean isLarge(GreyImage picture) {
     return (long) picture.width() * picture.height() > LARGE;
-  }
-
-  private static boolean isApart(Pose pose, List<Sighting> sightings) {
-    return sightings.stream()
-        .noneMatch(
-            seen -> {
-              double x = seen.corners().stream().mapToDouble(Corner::x).average().orElse(0);
-              double y = seen.corners().stream().mapToDouble(Corner::y).average().orElse(0);
-              return Math.hypot(pose.centreX() - x, pose.centreY() - y) < 14 * pose.module();
-            });
   }
 
   @Override

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.DraftFiles;
 import wherefrom.files.Incoming;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.settings.WindowPlace;
@@ -155,8 +155,8 @@ public final class FileSettings implements SettingsStore {
         .findFirst();
   }
 
-  private static Optional<Look> look(String word) {
-    return Stream.of(Look.values())
+  private static Optional<Appearance> look(String word) {
+    return Stream.of(Appearance.values())
         .filter(look -> look.name().toLowerCase(Locale.ROOT).equals(word))
         .findFirst();
   }

@@ -3,6 +3,10 @@ package wherefrom.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -141,6 +145,31 @@ class ReadBadPicturesTest {
   void aFolderWithoutFilesIsSaid() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
     isASentence(shop.run("read", empty.toString()));
+  }
+
+  @Test
+  void aTagThatWasFoundAndNotReadIsAnElementOfItsOwn() throws IOException {
+    BufferedImage image = ImageIO.read(good.toFile());
+    Graphics2D pen = image.createGraphics();
+    pen.setColor(Color.GRAY);
+    int third = image.getWidth() / 3;
+    pen.fillRect(third, third, third, third);
+    pen.dispose();
+    ImageIO.write(image, "png", good.toFile());
+
+    Shop.Outcome outcome = shop.run("read", "--json", good.toString());
+
+    assertThat(outcome.status()).isEqualTo(1);
+    JsonNode read = new ObjectMapper().readTree(outcome.out());
+    assertThat(read).hasSize(1);
+    assertThat(read.get(0).has("code")).isFalse();
+    assertThat(read.get(0).path("unread").asText()).isEqualTo("dirty");
+    assertThat(read.get(0).path("outline")).hasSize(4);
+    double side = image.getWidth();
+    for (JsonNode corner : read.get(0).path("outline")) {
+      assertThat(corner.path("x").asDouble()).isBetween(0.0, side);
+      assertThat(corner.path("y").asDouble()).isBetween(0.0, side);
+    }
   }
 
   @Test

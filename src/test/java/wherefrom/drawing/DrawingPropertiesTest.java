@@ -66,7 +66,7 @@ class DrawingPropertiesTest {
   }
 
   private static void engines(Layout layout, Bounds room, Glass glass, List<Case> cases) {
-    for (Foot foot : Foot.values()) {
+    for (BelowPanRail foot : BelowPanRail.values()) {
       EngineGeometry below = EngineGeometry.of(layout, View.BELOW, room, glass, foot);
       Set<PartKind> kinds =
           EnumSet.of(
@@ -78,7 +78,7 @@ class DrawingPropertiesTest {
       Drawing drawing = EngineBelow.of(below, Asked.of(ALL));
       cases.add(new Case("below, " + foot, layout, drawing, places(layout, kinds)));
     }
-    EngineGeometry above = EngineGeometry.of(layout, View.ABOVE, room, glass, Foot.NONE);
+    EngineGeometry above = EngineGeometry.of(layout, View.ABOVE, room, glass, BelowPanRail.NONE);
     Set<PartKind> always =
         EnumSet.of(PartKind.ROCKER, PartKind.PUSHROD, PartKind.LIFTER, PartKind.SPRING);
     cases.add(
@@ -246,7 +246,7 @@ class DrawingPropertiesTest {
     for (Layout layout : ReadyLayouts.all()) {
       Glass glass = Glass.screen(Glass.UNITS_PER_MM, 1);
       Bounds room = new Bounds(0, 0, 1000, 600);
-      EngineGeometry at = EngineGeometry.of(layout, View.ABOVE, room, glass, Foot.NONE);
+      EngineGeometry at = EngineGeometry.of(layout, View.ABOVE, room, glass, BelowPanRail.NONE);
       Set<String> seen = new HashSet<>();
       for (PartKind kind : List.of(PartKind.PIVOT, PartKind.VALVE, PartKind.RETAINER)) {
         seen.add(first(EngineAbove.of(at, Asked.of(ALL, kind)), kind));

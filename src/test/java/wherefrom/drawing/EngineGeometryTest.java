@@ -18,7 +18,7 @@ class EngineGeometryTest {
   private static final Offset<Double> NEAR = within(1e-9);
 
   private static EngineGeometry geometry(Layout layout, View view) {
-    return EngineGeometry.of(layout, view, new Bounds(0, 0, 4000, 4000), GLASS, Foot.NONE);
+    return EngineGeometry.of(layout, view, new Bounds(0, 0, 4000, 4000), GLASS, BelowPanRail.NONE);
   }
 
   private static EngineGeometry below(String name) {
@@ -41,7 +41,7 @@ class EngineGeometryTest {
   void theHeightMayBeWhatBindsAndLeavesRoomForTheNames() {
     Layout v8 = SampleLayouts.ready("v8-odd-even");
     Bounds low = new Bounds(0, 0, 4000, 642);
-    EngineGeometry at = EngineGeometry.of(v8, View.BELOW, low, GLASS, Foot.NAMES);
+    EngineGeometry at = EngineGeometry.of(v8, View.BELOW, low, GLASS, BelowPanRail.NAMES);
     assertThat(at.pitch()).isCloseTo(600 / 2.04, NEAR);
     assertThat(at.bounds().height()).isCloseTo(642, NEAR);
     assertThat(at.bounds().middleX()).isCloseTo(2000, NEAR);

@@ -77,7 +77,7 @@ class GoldenShapesTest {
     double high = name.startsWith("inline") ? 346 : 626;
     View view = name.endsWith("above") ? View.ABOVE : View.BELOW;
     Bounds room = new Bounds(24, 74, 1232, high);
-    EngineGeometry at = EngineGeometry.of(layout, view, room, GLASS, Foot.NAMES);
+    EngineGeometry at = EngineGeometry.of(layout, view, room, GLASS, BelowPanRail.NAMES);
     return view == View.ABOVE ? EngineAbove.of(at, most) : EngineBelow.of(at, most);
   }
 

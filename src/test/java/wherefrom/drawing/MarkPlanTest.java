@@ -23,7 +23,7 @@ class MarkPlanTest {
   private static final Set<PartKind> TOP =
       EnumSet.of(PartKind.ROCKER, PartKind.PUSHROD, PartKind.LIFTER, PartKind.SPRING);
   private static final EngineGeometry ABOVE =
-      EngineGeometry.of(V8, View.ABOVE, ROOM, GLASS, Foot.NONE);
+      EngineGeometry.of(V8, View.ABOVE, ROOM, GLASS, BelowPanRail.NONE);
 
   private static Place place(String key) {
     return Place.find(key).orElseThrow();
@@ -178,10 +178,10 @@ class MarkPlanTest {
   @Test
   void untrackedKindsAreThinAndOthersThanTheChosenAreNotDrawnWhereTheyAreOut() {
     Asked asked = Asked.of(TOP, PartKind.ROCKER);
-    assertThat(asked.look(PartKind.ROCKER, PartState.OUT)).isEqualTo(Look.OUT);
-    assertThat(asked.look(PartKind.SPRING, PartState.OUT)).isEqualTo(Look.ABSENT);
-    assertThat(asked.look(PartKind.SPRING, PartState.FITTED)).isEqualTo(Look.FAINT);
-    assertThat(asked.look(PartKind.VALVE, PartState.OUT)).isEqualTo(Look.FAINT);
+    assertThat(asked.look(PartKind.ROCKER, PartState.OUT)).isEqualTo(DrawnAs.OUT);
+    assertThat(asked.look(PartKind.SPRING, PartState.OUT)).isEqualTo(DrawnAs.ABSENT);
+    assertThat(asked.look(PartKind.SPRING, PartState.FITTED)).isEqualTo(DrawnAs.FAINT);
+    assertThat(asked.look(PartKind.VALVE, PartState.OUT)).isEqualTo(DrawnAs.FAINT);
   }
 
   @Test

@@ -20,13 +20,13 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.CylinderZoom;
 import wherefrom.drawing.Drawing;
 import wherefrom.drawing.EngineAbove;
 import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
@@ -53,7 +53,8 @@ class PdfDrawingTest {
 
   private PDDocument document = new PDDocument();
   private final EngineGeometry above =
-      EngineGeometry.of(V8, View.ABOVE, new Bounds(0, 0, 480, 240), PdfDrawing.GLASS, Foot.NONE);
+      EngineGeometry.of(
+          V8, View.ABOVE, new Bounds(0, 0, 480, 240), PdfDrawing.GLASS, BelowPanRail.NONE);
   private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
 
   private static PartState state(Place place) {
@@ -73,7 +74,7 @@ class PdfDrawingTest {
     PageLetters bold = PageLetters.bold(document);
     EngineGeometry below =
         EngineGeometry.of(
-            V8, View.BELOW, new Bounds(0, 240, 480, 240), PdfDrawing.GLASS, Foot.NAMES);
+            V8, View.BELOW, new Bounds(0, 240, 480, 240), PdfDrawing.GLASS, BelowPanRail.NAMES);
     Drawing zoom = CylinderZoom.of(V8, 3, new Bounds(0, 490, 480, 230), ASKED, PdfDrawing.GLASS);
     try (PDPageContentStream out = new PDPageContentStream(document, page)) {
       PdfDrawing pdf = new PdfDrawing(out, regular, bold, LEFT, TOP);

@@ -23,7 +23,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopSlip;
 import wherefrom.parts.Place;
@@ -98,7 +98,7 @@ class BenchPaperTest {
   @EnumSource(PaperSize.class)
   void theBenchPlanHasItsPapersSizeAndARuleOf100Mm(PaperSize paper) throws IOException {
     Path pdf = folder.resolve("bench.pdf");
-    reports.writeBenchPlan(ToFit.of(bench.job.state()), paper, Outgoing.to(pdf));
+    reports.writeBenchPlan(ToFitSheet.of(bench.job.state()), paper, Outgoing.to(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       assertThat(document.getNumberOfPages()).isEqualTo(2);
       double wide = document.getPage(0).getMediaBox().getWidth() / MM;
@@ -122,7 +122,7 @@ class BenchPaperTest {
   @EnumSource(PaperSize.class)
   void theRackHasAFieldForEveryPlace(PaperSize paper) throws IOException {
     Path pdf = folder.resolve("rack.pdf");
-    ToFit plan = ToFit.of(bench.job.state());
+    ToFitSheet plan = ToFitSheet.of(bench.job.state());
     reports.writeRackPlan(plan, paper, Outgoing.to(pdf));
     String text = text(pdf);
     plan.engine().states().keySet().forEach(place -> assertThat(text).contains(place.figures()));
@@ -133,7 +133,7 @@ class BenchPaperTest {
   void whatIsFittedIsNoMoreOnTheSheet() throws IOException {
     Place place = Place.find("pushrod@3EX").orElseThrow();
     bench.record(new PartFitted(bench.item("pushrod@3EX"), place, "", Optional.empty()));
-    ToFit plan = ToFit.of(bench.job.state());
+    ToFitSheet plan = ToFitSheet.of(bench.job.state());
     int all = bench.job.state().places().size();
     assertThat(plan.places()).noneMatch(open -> open.place().equals(place));
     Path pdf = folder.resolve("fit.pdf");

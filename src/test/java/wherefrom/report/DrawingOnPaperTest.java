@@ -19,14 +19,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.EngineAbove;
 import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.Glass;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PathStep;
 import wherefrom.drawing.Point;
@@ -66,7 +66,7 @@ class DrawingOnPaperTest {
     Layout layout = ReadyLayouts.find(name).orElseThrow();
     Set<PartKind> kinds = PartKind.alwaysOn();
     Path pdf = print(layout, kinds, view);
-    Foot foot = view == View.ABOVE ? Foot.NONE : Foot.NAMES;
+    BelowPanRail foot = view == View.ABOVE ? BelowPanRail.NONE : BelowPanRail.NAMES;
     EngineGeometry glass =
         EngineGeometry.of(
             layout, view, new Bounds(31, 17, 1100, 520), Glass.screen(TABLET, 1), foot);
@@ -78,7 +78,7 @@ class DrawingOnPaperTest {
     List<Point> wanted = new ArrayList<>();
     for (PartFigure figure : window.parts()) {
       figure.shapes().stream()
-          .filter(shape -> Look.IN.shows(shape.role()))
+          .filter(shape -> DrawnAs.IN.shows(shape.role()))
           .forEach(shape -> wanted.addAll(points(shape)));
     }
     assertThat(wanted).hasSizeGreaterThan(100);
@@ -97,7 +97,7 @@ class DrawingOnPaperTest {
   }
 
   /** As the page has it: as high as it comes out, below its captions. */
-  private static EngineGeometry paper(Layout layout, View view, Foot foot) {
+  private static EngineGeometry paper(Layout layout, View view, BelowPanRail foot) {
     double mm = 72 / 25.4;
     double top = 30 + 3.4 + 1.4;
     Bounds room = new Bounds(25 * mm, top * mm, 160 * mm, 110 * mm);

@@ -19,7 +19,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopSlip;
@@ -35,10 +35,10 @@ class LongNamesTest {
   @TempDir Path folder;
 
   private final FileReports reports = new FileReports();
-  private final ToFit plan = named(ToFit.of(BenchJob.v8().job.state()));
+  private final ToFitSheet plan = named(ToFitSheet.of(BenchJob.v8().job.state()));
 
-  private static ToFit named(ToFit plan) {
-    return new ToFit(NAME.substring(0, JobOpened.MOST_LETTERS), plan.engine(), plan.places());
+  private static ToFitSheet named(ToFitSheet plan) {
+    return new ToFitSheet(NAME.substring(0, JobOpened.MOST_LETTERS), plan.engine(), plan.places());
   }
 
   @ParameterizedTest

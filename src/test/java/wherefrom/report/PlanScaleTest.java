@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import wherefrom.files.Outgoing;
 import wherefrom.job.BenchJob;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 
 /** A known length of the bench plan, in the points of its PDF: 72 to the inch of 25.4 mm. */
 class PlanScaleTest {
@@ -24,7 +24,7 @@ class PlanScaleTest {
 
   private Strokes page(PaperSize paper, int page) throws IOException {
     Path pdf = folder.resolve("bench.pdf");
-    ToFit plan = ToFit.of(BenchJob.v8().job.state());
+    ToFitSheet plan = ToFitSheet.of(BenchJob.v8().job.state());
     new FileReports().writeBenchPlan(plan, paper, Outgoing.replacing(pdf));
     return Strokes.of(pdf, page);
   }

@@ -18,9 +18,9 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.EngineGeometry;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.View;
 import wherefrom.files.Outgoing;
 import wherefrom.inspection.Decision;
@@ -165,9 +165,11 @@ class RecordPaperTest {
     double mm = 72 / 25.4;
     Bounds room = new Bounds(25 * mm, 53.8 * mm, 172 * mm, 62 * mm);
     EngineGeometry first =
-        EngineGeometry.of(bench.job.state().layout(), View.ABOVE, room, Book.GLASS, Foot.NONE);
+        EngineGeometry.of(
+            bench.job.state().layout(), View.ABOVE, room, Book.GLASS, BelowPanRail.NONE);
     Bounds exact = new Bounds(25 * mm, 53.8 * mm, 172 * mm, first.height());
-    return EngineGeometry.of(bench.job.state().layout(), View.ABOVE, exact, Book.GLASS, Foot.NONE);
+    return EngineGeometry.of(
+        bench.job.state().layout(), View.ABOVE, exact, Book.GLASS, BelowPanRail.NONE);
   }
 
   private static int color(BufferedImage page, EngineGeometry at, String key) {

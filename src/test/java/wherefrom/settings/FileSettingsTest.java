@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.WindowPlace;
 import wherefrom.job.takeapart.OutOrder;
@@ -47,7 +47,7 @@ class FileSettingsTest {
             Path.of("/a shop/ü"),
             UnitSystem.METRIC,
             150,
-            Look.DARK,
+            Appearance.DARK,
             3.78,
             false,
             new Settings.Scanner("]Q1", "#", "à&é\"'(-è_ç"),

@@ -15,7 +15,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.ui.audit.Audit;
 import wherefrom.ui.audit.Fault;
 import wherefrom.ui.sample.Glass;
@@ -27,10 +27,10 @@ class AuditTest {
   private static final Path PICTURES = TARGET.resolve("screens");
 
   /** A piece of glass, a text size, a look. */
-  private record Sight(Glass glass, int percent, Look look) {
+  private record Sight(Glass glass, int percent, Appearance look) {
     @Override
     public String toString() {
-      return glass + "-" + percent + (look == Look.DARK ? "-dark" : "");
+      return glass + "-" + percent + (look == Appearance.DARK ? "-dark" : "");
     }
   }
 
@@ -46,14 +46,16 @@ class AuditTest {
     }
     return Boolean.getBoolean("audit.whole")
         ? everySight()
-        : List.of(new Sight(Glass.SMALL, 200, Look.DARK), new Sight(Glass.LAPTOP, 100, Look.LIGHT));
+        : List.of(
+            new Sight(Glass.SMALL, 200, Appearance.DARK),
+            new Sight(Glass.LAPTOP, 100, Appearance.LIGHT));
   }
 
   private static List<Sight> everySight() {
     List<Sight> sights = new ArrayList<>();
     for (Glass glass : Glass.all()) {
       for (int percent : new int[] {100, 150, 200}) {
-        for (Look look : List.of(Look.LIGHT, Look.DARK)) {
+        for (Appearance look : List.of(Appearance.LIGHT, Appearance.DARK)) {
           sights.add(new Sight(glass, percent, look));
         }
       }

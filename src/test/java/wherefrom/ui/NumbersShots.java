@@ -9,7 +9,7 @@ import wherefrom.job.numbers.PlotSample;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.numbers.AboutScreen;
+import wherefrom.ui.numbers.AboutWorkingScreen;
 import wherefrom.ui.numbers.ClearanceLimitsScreen;
 import wherefrom.ui.numbers.FigureScreen;
 import wherefrom.ui.numbers.NumbersScreen;
@@ -31,7 +31,7 @@ final class NumbersShots {
     return List.of(
         shot("numbers", NumbersScreen.class),
         shot("numbers-working", WorkingScreen.class, NumbersShots::ratio),
-        shot("numbers-about", AboutScreen.class, NumbersShots::ratio, "Formula|Source"),
+        shot("numbers-about", AboutWorkingScreen.class, NumbersShots::ratio, "Formula|Source"),
         shot("numbers-solve", SolveScreen.class, NumbersShots::ratio, "Solve"),
         plan("numbers-plan", PlanScreen.class),
         plan("numbers-figures", PlanFiguresScreen.class, "Figures"),

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import javafx.embed.swing.SwingFXUtils;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -55,7 +55,7 @@ class ReadmePicturesTest {
     SampleWindow window =
         Toolkit.on(
             () -> {
-              SampleWindow opened = new SampleWindow(Glass.TABLET, 100, Look.LIGHT);
+              SampleWindow opened = new SampleWindow(Glass.TABLET, 100, Appearance.LIGHT);
               shot.arrange().accept(opened);
               return opened;
             });

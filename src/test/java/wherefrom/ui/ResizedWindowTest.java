@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
@@ -19,7 +19,7 @@ class ResizedWindowTest {
   private static final int HIGH = 600;
 
   private static SampleWindow open() {
-    return Toolkit.on(() -> new SampleWindow(Glass.LAPTOP, 200, Look.LIGHT));
+    return Toolkit.on(() -> new SampleWindow(Glass.LAPTOP, 200, Appearance.LIGHT));
   }
 
   private static void makeSmaller(SampleWindow window) {

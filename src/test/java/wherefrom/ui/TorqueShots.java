@@ -12,11 +12,11 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.torque.CardDetailsScreen;
-import wherefrom.ui.torque.CardScreen;
 import wherefrom.ui.torque.NewCardScreen;
 import wherefrom.ui.torque.SequenceScreen;
 import wherefrom.ui.torque.StageScreen;
 import wherefrom.ui.torque.StagesScreen;
+import wherefrom.ui.torque.TorqueCardScreen;
 import wherefrom.ui.torque.TorqueScreen;
 import wherefrom.workings.torque.BoltPattern;
 
@@ -41,13 +41,18 @@ final class TorqueShots {
             filled("Stages", "Add", "3", "0", "N·m", "Add", "9", "0", "degrees")));
     shots.add(
         shot("torque-stage", StageScreen.class, job -> {}, filled("Stages", "Add", "6", "5")));
-    shots.add(shot("torque-card", CardScreen.class, job -> ticked(job, 14), "1. Head"));
+    shots.add(shot("torque-card", TorqueCardScreen.class, job -> ticked(job, 14), "1. Head"));
     shots.add(
-        shot("torque-question", CardScreen.class, job -> ticked(job, 14), "1. Head", "bolt 9"));
-    shots.add(shot("torque-angle", CardScreen.class, job -> ticked(job, 23), "1. Head"));
-    shots.add(shot("torque-check", CardScreen.class, job -> ticked(job, 30), "1. Head"));
-    shots.add(shot("torque-done", CardScreen.class, job -> ticked(job, 40), "1. Head"));
-    shots.add(shot("torque-large", CardScreen.class, TorqueShots::largest, "1. Pan"));
+        shot(
+            "torque-question",
+            TorqueCardScreen.class,
+            job -> ticked(job, 14),
+            "1. Head",
+            "bolt 9"));
+    shots.add(shot("torque-angle", TorqueCardScreen.class, job -> ticked(job, 23), "1. Head"));
+    shots.add(shot("torque-check", TorqueCardScreen.class, job -> ticked(job, 30), "1. Head"));
+    shots.add(shot("torque-done", TorqueCardScreen.class, job -> ticked(job, 40), "1. Head"));
+    shots.add(shot("torque-large", TorqueCardScreen.class, TorqueShots::largest, "1. Pan"));
     shots.add(
         shot(
             "torque-details",

@@ -16,7 +16,7 @@ final class BottomEndPlans {
           shell(PartKind.MAIN_SHELL, "main-shell-wall"),
           housing(Feature.ROD_HOUSING, "rod-housing", "Big-end housing"),
           housing(Feature.MAIN_HOUSING, "main-housing", "Main housing"),
-          ReadingPlan.of(Feature.BORE, "bore", "Cylinder bore", Shape.BORE)
+          ReadingPlan.of(Feature.BORE, "bore", "Cylinder bore", Derivation.BORE)
               .at("thrust-top", "Across the engine, just under the ridge")
               .at("thrust-middle", "Across the engine, middle")
               .at("thrust-bottom", "Across the engine, bottom of the ring travel")
@@ -26,17 +26,18 @@ final class BottomEndPlans {
               .between(40, 200)
               .alikeWithin(Sisters.BORE)
               .source(Sources.FAA_32),
-          ReadingPlan.of(PartKind.PISTON, "piston-diameter", "Piston at the skirt", Shape.VALUE)
+          ReadingPlan.of(
+                  PartKind.PISTON, "piston-diameter", "Piston at the skirt", Derivation.VALUE)
               .at("skirt", "At the skirt, square to the pin")
               .between(40, 200)
               .source(Sources.TM_653),
-          ReadingPlan.of(Feature.RINGS, "ring-gap", "Ring gap", Shape.EACH)
+          ReadingPlan.of(Feature.RINGS, "ring-gap", "Ring gap", Derivation.EACH)
               .at("top", "Top ring")
               .at("second", "Second ring")
               .how("Each ring squared in its own bore with a piston.")
               .between(0.02, 5)
               .source(Sources.RING_TIP),
-          ReadingPlan.of(Feature.RINGS, "oil-rail-gap", "Oil rail gap", Shape.EACH)
+          ReadingPlan.of(Feature.RINGS, "oil-rail-gap", "Oil rail gap", Derivation.EACH)
               .at("upper-rail", "Upper oil rail")
               .at("lower-rail", "Lower oil rail")
               .how("Each rail squared in its own bore with a piston.")
@@ -44,19 +45,19 @@ final class BottomEndPlans {
               .source(Sources.RING_TIP),
           flatness(Feature.HEAD, "head-flatness", "Head: six lines", Sources.TM_549),
           flatness(Feature.DECK, "deck-flatness", "Deck: six lines", Sources.TM_300),
-          ReadingPlan.of(Feature.CRANK, "crank-bow", "Crank bow", Shape.HALF)
+          ReadingPlan.of(Feature.CRANK, "crank-bow", "Crank bow", Derivation.HALF)
               .at("swing", "Dial at the center main, crank in V-blocks, one turn")
               .how("The bow is half of the dial's swing.")
               .between(0, 3)
               .source(Sources.TM_653),
-          ReadingPlan.of(Feature.CRANK, "crank-end-play", "Crank end play", Shape.VALUE)
+          ReadingPlan.of(Feature.CRANK, "crank-end-play", "Crank end play", Derivation.VALUE)
               .at("play", "Dial on the crank's nose, pried back and forth")
               .between(0, 3));
 
   private BottomEndPlans() {}
 
   private static ReadingPlan journal(Feature feature, String key, String title) {
-    return ReadingPlan.of(feature, key, title, Shape.JOURNAL)
+    return ReadingPlan.of(feature, key, title, Derivation.JOURNAL)
         .at("front-vertical", "Front end, one direction")
         .at("front-horizontal", "Front end, turned by 90°")
         .at("rear-vertical", "Rear end, the first direction")
@@ -68,7 +69,7 @@ final class BottomEndPlans {
   }
 
   private static ReadingPlan shell(PartKind kind, String key) {
-    return ReadingPlan.of(kind, key, "Shell wall at the crown", Shape.SPREAD)
+    return ReadingPlan.of(kind, key, "Shell wall at the crown", Derivation.SPREAD)
         .at("front", "Crown, near the front edge")
         .at("middle", "Crown, middle")
         .at("rear", "Crown, near the rear edge")
@@ -79,7 +80,7 @@ final class BottomEndPlans {
   }
 
   private static ReadingPlan housing(Feature feature, String key, String title) {
-    return ReadingPlan.of(feature, key, title, Shape.SPREAD)
+    return ReadingPlan.of(feature, key, title, Derivation.SPREAD)
         .at("vertical", "Square to the parting line")
         .at("left", "45° to the left")
         .at("right", "45° to the right")
@@ -89,7 +90,7 @@ final class BottomEndPlans {
   }
 
   private static ReadingPlan flatness(Feature feature, String key, String title, String source) {
-    return ReadingPlan.of(feature, key, title, Shape.LARGEST)
+    return ReadingPlan.of(feature, key, title, Derivation.LARGEST)
         .at("front-long", "Along, near side")
         .at("middle-long", "Along, middle")
         .at("rear-long", "Along, far side")

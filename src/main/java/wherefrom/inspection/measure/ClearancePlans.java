@@ -10,7 +10,7 @@ import wherefrom.workings.catalogue.basis.Sisters;
 final class ClearancePlans {
   static final List<ReadingPlan> ROWS =
       List.of(
-          ReadingPlan.of(Feature.VALVE_SEAT, "guide-bore", "Valve guide", Shape.SPREAD)
+          ReadingPlan.of(Feature.VALVE_SEAT, "guide-bore", "Valve guide", Derivation.SPREAD)
               .at("top", "Top of the guide")
               .at("middle", "Middle of the guide")
               .at("bottom", "Bottom of the guide, toward the seat")
@@ -18,13 +18,13 @@ final class ClearancePlans {
               .between(4, 16)
               .alikeWithin(Sisters.SHAFT)
               .source(Sources.TM_653),
-          ReadingPlan.of(PartKind.ROCKER, "rocker-bore", "Rocker bore", Shape.SPREAD)
+          ReadingPlan.of(PartKind.ROCKER, "rocker-bore", "Rocker bore", Derivation.SPREAD)
               .at("load", "Along the load, from the shaft to the head")
               .at("across", "Across it, turned by 90°")
               .between(8, 50)
               .alikeWithin(Sisters.SHAFT)
               .source(Sources.TM_670),
-          ReadingPlan.of(Feature.ROCKER_SHAFT, "rocker-shaft", "Rocker shaft", Shape.SPREAD)
+          ReadingPlan.of(Feature.ROCKER_SHAFT, "rocker-shaft", "Rocker shaft", Derivation.SPREAD)
               .at("load", "Along the load, where the rocker wears it")
               .at("across", "Across it, turned by 90°")
               .between(8, 50)
@@ -32,16 +32,23 @@ final class ClearancePlans {
               .source(Sources.TM_670),
           edges(
                   ReadingPlan.of(
-                      PartKind.CAM_BEARING, "cam-bearing-bore", "Cam bearing bore", Shape.SPREAD))
+                      PartKind.CAM_BEARING,
+                      "cam-bearing-bore",
+                      "Cam bearing bore",
+                      Derivation.SPREAD))
               .how("Pressed in, the oil holes in line.")
               .between(20, 100)
               .source(Sources.TM_653),
-          edges(ReadingPlan.of(Feature.CAM_JOURNAL, "cam-journal", "Cam journal", Shape.SPREAD))
+          edges(
+                  ReadingPlan.of(
+                      Feature.CAM_JOURNAL, "cam-journal", "Cam journal", Derivation.SPREAD))
               .between(20, 100)
               .source(Sources.TM_653),
-          edges(ReadingPlan.of(PartKind.PISTON, "pin-boss", "Pin bore of the piston", Shape.SPREAD))
+          edges(
+                  ReadingPlan.of(
+                      PartKind.PISTON, "pin-boss", "Pin bore of the piston", Derivation.SPREAD))
               .between(10, 60),
-          ReadingPlan.of(PartKind.PISTON, "pin-diameter", "Piston pin", Shape.SPREAD)
+          ReadingPlan.of(PartKind.PISTON, "pin-diameter", "Piston pin", Derivation.SPREAD)
               .at("front-a", "Front end, where the piston holds it")
               .at("front-b", "Front end, turned by 90°")
               .at("middle-a", "Middle, where the rod holds it")
@@ -51,7 +58,9 @@ final class ClearancePlans {
               .how("The pin goes with its piston.")
               .between(10, 60)
               .alikeWithin(Sisters.SHAFT),
-          edges(ReadingPlan.of(PartKind.ROD, "rod-small-end", "Small end of the rod", Shape.SPREAD))
+          edges(
+                  ReadingPlan.of(
+                      PartKind.ROD, "rod-small-end", "Small end of the rod", Derivation.SPREAD))
               .between(10, 60));
 
   private ClearancePlans() {}

@@ -133,7 +133,7 @@ public final class Plausibility {
 
   /** A cylinder cannot hold more than it is given: the gauges were swapped, or one was misread. */
   public static Optional<Question> askHeld(ReadingPlan plan, List<Sample> samples, Tool tool) {
-    if (plan.shape() != Shape.LEAK || samples.size() < plan.stations().size()) {
+    if (plan.shape() != Derivation.LEAK || samples.size() < plan.stations().size()) {
       return Optional.empty();
     }
     Sample held = samples.get(samples.size() - 1);

@@ -27,7 +27,7 @@ public record ReadingPlan(
     String of,
     String title,
     List<Station> stations,
-    Shape shape,
+    Derivation shape,
     String how,
     double least,
     double most,
@@ -38,15 +38,15 @@ public record ReadingPlan(
     stations = List.copyOf(stations);
   }
 
-  static ReadingPlan of(PartKind kind, String key, String title, Shape shape) {
+  static ReadingPlan of(PartKind kind, String key, String title, Derivation shape) {
     return start(kind.key(), key, title, shape);
   }
 
-  static ReadingPlan of(Feature feature, String key, String title, Shape shape) {
+  static ReadingPlan of(Feature feature, String key, String title, Derivation shape) {
     return start(feature.key(), key, title, shape);
   }
 
-  private static ReadingPlan start(String of, String key, String title, Shape shape) {
+  private static ReadingPlan start(String of, String key, String title, Derivation shape) {
     return new ReadingPlan(key, of, title, List.of(), shape, "", 0, 0, 0, Sources.PRACTICE);
   }
 
@@ -95,11 +95,11 @@ public record ReadingPlan(
 
   /** What a limit of its results is in. */
   UnitChoice resultUnits() {
-    return shape == Shape.LEAK ? UnitChoice.PERCENT : units();
+    return shape == Derivation.LEAK ? UnitChoice.PERCENT : units();
   }
 
   /** Whether what it reads is a size that a standard, or a wanted, size can be given for. */
   public boolean hasStandardSize() {
-    return shape == Shape.JOURNAL || shape == Shape.BORE || shape == Shape.SHIM;
+    return shape == Derivation.JOURNAL || shape == Derivation.BORE || shape == Derivation.SHIM;
   }
 }

@@ -69,7 +69,7 @@ public final class Results {
    */
   public static Optional<Judgement> judgeLacking(
       ReadingPlan plan, List<ResultValue> values, Limit limit) {
-    return plan.shape() == Shape.DEGREES
+    return plan.shape() == Derivation.DEGREES
         ? DegreeResults.judgeUnfound(values, limit)
         : Optional.empty();
   }

@@ -13,24 +13,27 @@ final class TeardownPlans {
 
   static final List<ReadingPlan> ROWS =
       List.of(
-          ReadingPlan.of(Feature.COMPRESSION, "compression-dry", "Compression, dry", Shape.VALUE)
+          ReadingPlan.of(
+                  Feature.COMPRESSION, "compression-dry", "Compression, dry", Derivation.VALUE)
               .at(Station.in(PRESSURE, "highest", "Highest reading of the gauge"))
               .how("All plugs out, throttle open. The same strokes for each.")
               .between(Unit.PSI, 0, 400)
               .source(Sources.TM_230),
-          ReadingPlan.of(Feature.COMPRESSION, "compression-wet", "Compression, wet", Shape.VALUE)
+          ReadingPlan.of(
+                  Feature.COMPRESSION, "compression-wet", "Compression, wet", Derivation.VALUE)
               .at(Station.in(PRESSURE, "highest", "Highest reading, oil in the cylinder"))
               .how("A spoon of engine oil through the plug hole. The same strokes.")
               .between(Unit.PSI, 0, 500)
               .source(Sources.TM_230),
-          ReadingPlan.of(Feature.COMPRESSION, "leak-down", "Leak-down", Shape.LEAK)
+          ReadingPlan.of(Feature.COMPRESSION, "leak-down", "Leak-down", Derivation.LEAK)
               .at(Station.in(PRESSURE, "supply", "Regulated pressure, such as 80 psi"))
               .at(Station.in(PRESSURE, "held", "Pressure that the cylinder holds"))
               .how(
                   "Top dead center of compression. Air slowly: the crank can turn. No wrench on it.")
               .between(Unit.PSI, 0, 200)
               .source(Sources.AC_43),
-          ReadingPlan.of(Feature.COMPRESSION, "leak-percent", "Leak-down in percent", Shape.VALUE)
+          ReadingPlan.of(
+                  Feature.COMPRESSION, "leak-percent", "Leak-down in percent", Derivation.VALUE)
               .at(Station.in(UnitChoice.PERCENT, "leak", "What the tester shows"))
               .how("For a tester that shows percent. The crank can turn: no wrench on it.")
               .between(Unit.PERCENT, 0, 100)
@@ -39,7 +42,7 @@ final class TeardownPlans {
           oil("oil-cold-speed", "Oil pressure, cold, at speed", "Engine cold, at a held speed"),
           oil("oil-hot-idle", "Oil pressure, hot, idle", "Engine hot, at idle"),
           oil("oil-hot-speed", "Oil pressure, hot, at speed", "Engine hot, at a held speed"),
-          ReadingPlan.of(Feature.RUNNING, "vacuum-idle", "Vacuum at idle", Shape.AT)
+          ReadingPlan.of(Feature.RUNNING, "vacuum-idle", "Vacuum at idle", Derivation.AT)
               .at(Station.in(UnitChoice.VACUUM, "vacuum", "Middle of where the needle is"))
               .at(speed())
               .how("Gauge on the intake manifold, engine warm.")
@@ -49,7 +52,7 @@ final class TeardownPlans {
   private TeardownPlans() {}
 
   private static ReadingPlan oil(String key, String title, String words) {
-    return ReadingPlan.of(Feature.RUNNING, key, title, Shape.AT)
+    return ReadingPlan.of(Feature.RUNNING, key, title, Derivation.AT)
         .at(Station.in(PRESSURE, "pressure", words))
         .at(speed())
         .how("A gauge in place of the sender. The right oil, at its mark.")

@@ -31,7 +31,7 @@ public final class WeightPlans {
   }
 
   private static ReadingPlan weight(PartKind kind, String key, String title, String station) {
-    return ReadingPlan.of(kind, key, title, Shape.VALUE)
+    return ReadingPlan.of(kind, key, title, Derivation.VALUE)
         .at(new Station("weight", station, Dimension.MASS))
         .between(10, 5000)
         .source(Sources.PRACTICE);

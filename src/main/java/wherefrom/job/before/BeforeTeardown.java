@@ -19,8 +19,8 @@ import wherefrom.job.measure.Comparing;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.before.Bound;
-import wherefrom.rules.before.Sign;
 import wherefrom.rules.before.SignRules;
+import wherefrom.rules.before.Symptom;
 import wherefrom.rules.before.TestsBefore;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
@@ -59,22 +59,22 @@ public final class BeforeTeardown {
   }
 
   /** What the tests point to, the surest first; empty where nothing stands out. */
-  public List<Sign> signs() {
+  public List<Symptom> signs() {
     return SignRules.signs(tests());
   }
 
   /** The signs that say to look at this. */
-  public List<Sign> hints(Subject subject) {
+  public List<Symptom> hints(Subject subject) {
     return hints(signs(), subject);
   }
 
   /** Whether a sign says to look at it, for many at once. */
   public Predicate<Subject> named() {
-    List<Sign> signs = signs();
+    List<Symptom> signs = signs();
     return subject -> !hints(signs, subject).isEmpty();
   }
 
-  private List<Sign> hints(List<Sign> signs, Subject subject) {
+  private List<Symptom> hints(List<Symptom> signs, Subject subject) {
     Optional<Place> home =
         subject instanceof Subject.APart part
             ? job.state().findPart(part.item()).map(found -> found.part().home())

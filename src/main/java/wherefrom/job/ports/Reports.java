@@ -4,7 +4,7 @@ import java.io.IOException;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.TidyTable;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopSlip;
 
@@ -28,11 +28,11 @@ public interface Reports {
   void writeSlip(ShopSlip slip, PaperSize paper, Outgoing pdf) throws IOException;
 
   /** Writes the plan to lay the parts on as PDF, drawn as large as the paper allows. */
-  void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;
+  void writeBenchPlan(ToFitSheet plan, PaperSize paper, Outgoing pdf) throws IOException;
 
   /** Writes the plan of racks as PDF: a field for each part, in the engine's order. */
-  void writeRackPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;
+  void writeRackPlan(ToFitSheet plan, PaperSize paper, Outgoing pdf) throws IOException;
 
   /** Writes the sheet of parts still to fit as PDF, each with a box to tick. */
-  void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;
+  void writeToFit(ToFitSheet plan, PaperSize paper, Outgoing pdf) throws IOException;
 }

@@ -77,7 +77,7 @@ record InHand(
   }
 
   /** The part at its spot, as it is held; only where both are there. */
-  Attempt attempt(Wanted wanted) {
+  Attempt attempt(MeantKind wanted) {
     return new Attempt(
         part.orElseThrow(), spot.orElseThrow(), turned, wanted.kind(), wanted.pointed());
   }

@@ -78,7 +78,7 @@ final class Judging {
    *
    * @param wanted the kind that is meant there
    */
-  Verdict fit(boolean turned, Wanted wanted) {
+  Verdict fit(boolean turned, MeantKind wanted) {
     hand = hand.heldTurned(turned);
     Attempt attempt = hand.attempt(wanted);
     Optional<Verdict> same = hand.stop().filter(stop -> stop.equals(fitting.judge(attempt)));
@@ -153,7 +153,7 @@ final class Judging {
   /** It was not held turned after all: its stop is taken back, and it is in again, as one act. */
   Verdict notTurned() {
     hand = hand.heldTurned(false);
-    Attempt attempt = hand.attempt(Wanted.ANY);
+    Attempt attempt = hand.attempt(MeantKind.ANY);
     return judged(
         job.asOne(
             () -> {
@@ -211,7 +211,7 @@ final class Judging {
    *
    * @param wanted the kind that is meant there
    */
-  FitOutcome after(Runnable deed, Wanted wanted) {
+  FitOutcome after(Runnable deed, MeantKind wanted) {
     InHand held = hand.heldTurned(false);
     deed.run();
     Verdict now = fitting.judge(held.attempt(wanted));
@@ -244,7 +244,7 @@ final class Judging {
   }
 
   private Attempt purpose() {
-    return hand.attempt(Wanted.ANY);
+    return hand.attempt(MeantKind.ANY);
   }
 
   /** Why the stop that stands cannot be overruled; empty where it can, or none stands. */

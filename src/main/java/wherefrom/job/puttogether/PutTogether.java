@@ -144,9 +144,9 @@ public final class PutTogether {
   }
 
   /** Where a place was tapped or the list names the spot, that names the kind, too. */
-  private Wanted wanted() {
+  private MeantKind wanted() {
     boolean listed = mode == FitMode.FOLLOW_THE_LIST;
-    return Wanted.at(hand().spot(), pointed, listed ? target() : Optional.empty());
+    return MeantKind.at(hand().spot(), pointed, listed ? target() : Optional.empty());
   }
 
   /** The part that was just fitted went in turned, says the person: the fit is taken back. */

@@ -5,7 +5,7 @@ import java.util.List;
 import wherefrom.job.OpenJob;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 import wherefrom.rules.before.TestsBefore;
 import wherefrom.workings.ResultValue;
 
@@ -43,7 +43,7 @@ final class BeforeRecord {
         false);
   }
 
-  private static RecordSection.Row sign(Sign sign) {
+  private static RecordSection.Row sign(Symptom sign) {
     return row("points to", sign.sentence(), "", "", sign.source(), sign.open());
   }
 

@@ -31,7 +31,7 @@ public record Settings(
     Path shop,
     UnitSystem units,
     int textPercent,
-    Look look,
+    Appearance look,
     double pixelsPerMm,
     boolean sound,
     Scanner scanner,
@@ -71,7 +71,7 @@ public record Settings(
         shop,
         UnitSystem.INCH,
         100,
-        Look.SYSTEM,
+        Appearance.SYSTEM,
         0,
         true,
         Scanner.PLAIN,
@@ -89,7 +89,7 @@ public record Settings(
     private Path shop;
     private UnitSystem units;
     private int textPercent;
-    private Look look;
+    private Appearance look;
     private double pixelsPerMm;
     private boolean sound;
     private Scanner scanner;
@@ -155,7 +155,7 @@ public record Settings(
     return with(draft -> draft.textPercent = percent);
   }
 
-  public Settings withLook(Look chosen) {
+  public Settings withLook(Appearance chosen) {
     return with(draft -> draft.look = chosen);
   }
 

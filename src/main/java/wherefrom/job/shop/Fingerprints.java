@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.match.Fingerprint;
+import wherefrom.inspection.measure.Derivation;
 import wherefrom.inspection.measure.ReadingPlan;
-import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FigureParser;
@@ -63,7 +63,7 @@ final class Fingerprints {
     for (int item : candidates) {
       DoubleSummaryStatistics read =
           result(item, plan).stream()
-              .filter(result -> plan.shape() == Shape.SPREAD)
+              .filter(result -> plan.shape() == Derivation.SPREAD)
               .flatMap(result -> result.samples().stream())
               .mapToDouble(one -> Amount.of(one.mean(), one.unit()).inBase().doubleValue())
               .summaryStatistics();

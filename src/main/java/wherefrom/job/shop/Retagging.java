@@ -11,9 +11,9 @@ import java.util.Set;
 import wherefrom.inspection.match.Fingerprint;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.inspection.match.Reidentification;
+import wherefrom.inspection.measure.Derivation;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
-import wherefrom.inspection.measure.Shape;
 import wherefrom.job.EntryItems;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
@@ -56,7 +56,7 @@ public final class Retagging {
       EnumSet.of(Whereabouts.WASHING, Whereabouts.AT_SHOP, Whereabouts.LOST, Whereabouts.OUT);
 
   /** One reading is one size: of others, several would have to be taken. */
-  private static final Set<Shape> SHAPES = EnumSet.of(Shape.VALUE, Shape.SPREAD);
+  private static final Set<Derivation> SHAPES = EnumSet.of(Derivation.VALUE, Derivation.SPREAD);
 
   /** After these a tag may have been lost once more, and who is who may be asked anew. */
   private static final Set<Class<? extends JobEntry>> OUT_OF_HAND =

@@ -7,7 +7,7 @@ import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
 import wherefrom.rules.before.LookAt;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 
 /** What the tests before teardown point to, as a table. */
 final class BeforeTables {
@@ -17,7 +17,7 @@ final class BeforeTables {
   static TidyTable signs(OpenJob job) {
     Rows rows =
         new Rows("signs", "sign", "cylinders", "found", "points_to", "look_at", "open", "source");
-    for (Sign sign : new BeforeTeardown(job).signs()) {
+    for (Symptom sign : new BeforeTeardown(job).signs()) {
       rows.add(
           TidyCell.of(sign.id()),
           TidyCell.of(numbers(sign.cylinders())),

@@ -15,9 +15,9 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BagBook;
 import wherefrom.parts.Action;
+import wherefrom.parts.Mistyping;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
-import wherefrom.parts.Slip;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
@@ -192,7 +192,7 @@ public final class TagBook {
       return List.of();
     }
     return issued().stream()
-        .filter(code -> code.type() == TagType.PART && Slip.isOne(plain(code), digits))
+        .filter(code -> code.type() == TagType.PART && Mistyping.isOne(plain(code), digits))
         .filter(this::isCurrent)
         .toList();
   }

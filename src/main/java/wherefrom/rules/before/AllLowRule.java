@@ -9,7 +9,7 @@ import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 /** Every cylinder below the person's own limit: what all share. */
 final class AllLowRule implements SignRule {
   @Override
-  public List<Sign> signs(TestsBefore tests) {
+  public List<Symptom> signs(TestsBefore tests) {
     LowCylinders low = new LowCylinders(tests);
     if (!low.all()) {
       return List.of();
@@ -17,8 +17,8 @@ final class AllLowRule implements SignRule {
     List<Cylinder> wet = tests.cylinders().stream().filter(one -> one.rise().isPresent()).toList();
     boolean lifted =
         !wet.isEmpty() && wet.stream().allMatch(one -> low.rises(one) == Ruling.ACCEPT);
-    Sign sign =
-        Sign.of("all-low", List.of(), "Every cylinder that was read is below your limit.")
+    Symptom sign =
+        Symptom.of("all-low", List.of(), "Every cylinder that was read is below your limit.")
             .from(Sources.PRACTICE);
     return List.of(
         lifted

@@ -27,8 +27,8 @@ final class HeardRule implements SignRule {
   }
 
   @Override
-  public List<Sign> signs(TestsBefore tests) {
-    List<Sign> signs = new ArrayList<>();
+  public List<Symptom> signs(TestsBefore tests) {
+    List<Symptom> signs = new ArrayList<>();
     for (Cylinder one : tests.cylinders()) {
       for (Way way : WAYS) {
         Look heard = one.heard().getOrDefault(way.key(), Look.NOT_LOOKED);
@@ -40,10 +40,10 @@ final class HeardRule implements SignRule {
     return signs;
   }
 
-  private static Sign sign(TestsBefore tests, Cylinder one, Way way, Look heard) {
+  private static Symptom sign(TestsBefore tests, Cylinder one, Way way, Look heard) {
     String leak = one.leak().map(share -> ", leaks " + TestsBefore.whole(share)).orElse("");
     String faint = heard == Look.SUSPECT ? " (a little)" : "";
-    return Sign.of(
+    return Symptom.of(
             way.key(),
             List.of(one.number()),
             "Cylinder " + one.number() + ": " + way.found() + faint + leak + ".")

@@ -8,7 +8,7 @@ import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 /** A cylinder that leaks more than it may, and nobody has said where. */
 final class LeakRule implements SignRule {
   @Override
-  public List<Sign> signs(TestsBefore tests) {
+  public List<Symptom> signs(TestsBefore tests) {
     return tests.cylinders().stream()
         .filter(one -> one.leak().isPresent() && ruling(tests, one) != Ruling.ACCEPT)
         .filter(one -> one.heard().values().stream().noneMatch(HeardRule::isLeak))
@@ -20,7 +20,7 @@ final class LeakRule implements SignRule {
     return one.leak().map(tests.bounds().leak()::atMost).orElse(Ruling.ACCEPT);
   }
 
-  private static Sign sign(TestsBefore tests, Cylinder one) {
+  private static Symptom sign(TestsBefore tests, Cylinder one) {
     String leaks =
         "Cylinder "
             + one.number()
@@ -34,7 +34,7 @@ final class LeakRule implements SignRule {
             : listened
                 ? "Nothing heard so far. Listen at every place again."
                 : "Listen where the air comes out, and note it.";
-    return Sign.of("leak", List.of(one.number()), leaks)
+    return Symptom.of("leak", List.of(one.number()), leaks)
         .readAgain(next)
         .from(tests.bounds().leak().source());
   }

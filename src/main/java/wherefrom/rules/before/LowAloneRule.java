@@ -7,12 +7,12 @@ import wherefrom.rules.before.TestsBefore.Cylinder;
 /** A low cylinder: oil lifts it and it is the rings; else a valve or the gasket. */
 final class LowAloneRule implements SignRule {
   @Override
-  public List<Sign> signs(TestsBefore tests) {
+  public List<Symptom> signs(TestsBefore tests) {
     LowCylinders low = new LowCylinders(tests);
     return low.alone().stream().map(one -> sign(tests, low, one)).toList();
   }
 
-  private static Sign sign(TestsBefore tests, LowCylinders low, Cylinder one) {
+  private static Symptom sign(TestsBefore tests, LowCylinders low, Cylinder one) {
     if (one.rise().isEmpty()) {
       return start("low-without-oil", one)
           .readAgain("Read it again with a spoon of oil in it: wet.");
@@ -33,7 +33,7 @@ final class LowAloneRule implements SignRule {
     };
   }
 
-  private static Sign start(String id, Cylinder one) {
-    return Sign.of(id, List.of(one.number()), one.words()).from(Sources.TM_230);
+  private static Symptom start(String id, Cylinder one) {
+    return Symptom.of(id, List.of(one.number()), one.words()).from(Sources.TM_230);
   }
 }

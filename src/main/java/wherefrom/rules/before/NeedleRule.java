@@ -53,8 +53,8 @@ final class NeedleRule implements SignRule {
               Sources.TM_677));
 
   @Override
-  public List<Sign> signs(TestsBefore tests) {
-    List<Sign> signs = new ArrayList<>();
+  public List<Symptom> signs(TestsBefore tests) {
+    List<Symptom> signs = new ArrayList<>();
     Stream.ofNullable(tests.running().get(VACUUM))
         .filter(one -> one.limit() == Look.FAIL || one.limit() == Look.SUSPECT)
         .map(one -> low(tests, one))
@@ -67,8 +67,8 @@ final class NeedleRule implements SignRule {
     return signs;
   }
 
-  private static Sign low(TestsBefore tests, Running vacuum) {
-    return Sign.of("vacuum-low", List.of(), vacuum.words())
+  private static Symptom low(TestsBefore tests, Running vacuum) {
+    return Symptom.of("vacuum-low", List.of(), vacuum.words())
         .pointsTo(
             "Rings, valve or ignition timing, or a leak. See what the needle does.",
             LookAt.all(tests.layout(), Feature.TIMING))
@@ -79,9 +79,9 @@ final class NeedleRule implements SignRule {
     return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
-  private static Sign sign(TestsBefore tests, Way way) {
+  private static Symptom sign(TestsBefore tests, Way way) {
     String does = Checks.find(way.key()).orElseThrow().title().replace('?', '.');
-    return Sign.of(way.key(), List.of(), "The needle: " + small(does))
+    return Symptom.of(way.key(), List.of(), "The needle: " + small(does))
         .pointsTo(way.pointsTo(), way.lookAt().apply(tests.layout()))
         .from(way.source());
   }

@@ -7,18 +7,18 @@ import wherefrom.rules.before.TestsBefore.Cylinder;
 /** Two low neighbors that oil does not lift: the gasket between them. */
 final class NeighborsLowRule implements SignRule {
   @Override
-  public List<Sign> signs(TestsBefore tests) {
+  public List<Symptom> signs(TestsBefore tests) {
     return new LowCylinders(tests).pairs().stream().map(pair -> sign(tests, pair)).toList();
   }
 
-  private static Sign sign(TestsBefore tests, List<Cylinder> pair) {
+  private static Symptom sign(TestsBefore tests, List<Cylinder> pair) {
     int one = pair.get(0).number();
     int other = pair.get(1).number();
     String wet =
         pair.stream().allMatch(each -> each.rise().isPresent())
             ? ""
             : " Read both wet to be surer.";
-    return Sign.of(
+    return Symptom.of(
             "neighbors-low", List.of(one, other), pair.get(0).words() + " " + pair.get(1).words())
         .pointsTo(
             "Neighbors low together: the head gasket between " + one + " and " + other + "." + wet,

@@ -14,7 +14,7 @@ final class OilPressureRule implements SignRule {
   private static final List<String> HOT = List.of("oil-hot-idle", "oil-hot-speed");
 
   @Override
-  public List<Sign> signs(TestsBefore tests) {
+  public List<Symptom> signs(TestsBefore tests) {
     List<Running> cold = low(tests, COLD);
     List<Running> hot = low(tests, HOT);
     if (cold.isEmpty() && hot.isEmpty()) {
@@ -22,7 +22,7 @@ final class OilPressureRule implements SignRule {
     }
     String found =
         String.join(" ", Stream.concat(cold.stream(), hot.stream()).map(Running::words).toList());
-    Sign sign = Sign.of("oil-low", List.of(), found).from(Sources.TM_272);
+    Symptom sign = Symptom.of("oil-low", List.of(), found).from(Sources.TM_272);
     boolean onlyHot = cold.isEmpty() && isGood(tests, COLD);
     return List.of(
         onlyHot

@@ -4,5 +4,5 @@ import java.util.List;
 
 /** One way of reading the tests. */
 interface SignRule {
-  List<Sign> signs(TestsBefore tests);
+  List<Symptom> signs(TestsBefore tests);
 }

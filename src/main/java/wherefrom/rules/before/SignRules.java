@@ -18,7 +18,7 @@ public final class SignRules {
   private SignRules() {}
 
   /** What the tests point to; empty where nothing stands out. */
-  public static List<Sign> signs(TestsBefore tests) {
+  public static List<Symptom> signs(TestsBefore tests) {
     return ALL.stream().flatMap(rule -> rule.signs(tests).stream()).toList();
   }
 }

@@ -1,14 +1,15 @@
 package wherefrom.ui.app;
 
 import java.util.Optional;
+import wherefrom.job.ports.Sounds;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.Ticker;
 
 /** Sounds cues through the loudspeaker; a stop again every three seconds while it stands. */
-public final class CueSounds implements Sounds {
+public final class CueSounds implements VerdictSounds {
   private static final long AGAIN_MILLIS = 3000;
 
-  private final wherefrom.job.ports.Sounds speaker;
+  private final Sounds speaker;
   private final Ticker ticker;
   private Optional<Ticker.Ticking> stop = Optional.empty();
 
@@ -18,7 +19,7 @@ public final class CueSounds implements Sounds {
    * @param speaker plays the tones
    * @param ticker lets the three seconds pass
    */
-  public CueSounds(wherefrom.job.ports.Sounds speaker, Ticker ticker) {
+  public CueSounds(Sounds speaker, Ticker ticker) {
     this.speaker = speaker;
     this.ticker = ticker;
     speaker.setVolume(1);
@@ -29,14 +30,12 @@ public final class CueSounds implements Sounds {
     hush();
     speaker.play(
         switch (cue) {
-          case RIGHT -> wherefrom.job.ports.Sounds.Cue.RIGHT;
-          case STOP -> wherefrom.job.ports.Sounds.Cue.STOP;
-          case ASK -> wherefrom.job.ports.Sounds.Cue.ASK;
+          case RIGHT -> Sounds.Cue.RIGHT;
+          case STOP -> Sounds.Cue.STOP;
+          case ASK -> Sounds.Cue.ASK;
         });
     if (cue == Cue.STOP) {
-      stop =
-          Optional.of(
-              ticker.repeat(AGAIN_MILLIS, () -> speaker.play(wherefrom.job.ports.Sounds.Cue.STOP)));
+      stop = Optional.of(ticker.repeat(AGAIN_MILLIS, () -> speaker.play(Sounds.Cue.STOP)));
     }
   }
 

@@ -31,7 +31,7 @@ public final class ScreenContext extends WindowWork {
 
   private final Services services;
   private final LongSupplier nanos;
-  private final Sounds sounds;
+  private final VerdictSounds sounds;
   private final WindowFrame front;
   private final Navigator navigator;
   private Settings settings;
@@ -43,7 +43,7 @@ public final class ScreenContext extends WindowWork {
   ScreenContext(
       Services services,
       LongSupplier nanos,
-      Sounds sounds,
+      VerdictSounds sounds,
       Executor workers,
       WindowFrame front,
       Navigator navigator,
@@ -132,8 +132,8 @@ public final class ScreenContext extends WindowWork {
   }
 
   /** The sounds, or none where the person has turned them off. */
-  public Sounds sounds() {
-    return settings.sound() ? sounds : Sounds.NONE;
+  public VerdictSounds sounds() {
+    return settings.sound() ? sounds : VerdictSounds.NONE;
   }
 
   public Settings settings() {

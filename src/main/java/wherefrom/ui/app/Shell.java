@@ -36,7 +36,7 @@ public final class Shell extends StackPane implements WindowFrame {
       LiveCamera.Maker cameras,
       Services services,
       LongSupplier nanos,
-      Sounds sounds,
+      VerdictSounds sounds,
       Executor workers) {
     this.path =
         new ScreenPath(

@@ -1,7 +1,7 @@
 package wherefrom.ui.app;
 
 import javafx.scene.Parent;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 
 /** Gives a window light or dark colors. */
 final class WindowLook {
@@ -12,9 +12,9 @@ final class WindowLook {
   /**
    * @param systemDark whether the system is set to dark colors
    */
-  static void put(Parent window, Look chosen, boolean systemDark) {
+  static void put(Parent window, Appearance chosen, boolean systemDark) {
     window.getStyleClass().remove(DARK);
-    if (chosen == Look.DARK || (chosen == Look.SYSTEM && systemDark)) {
+    if (chosen == Appearance.DARK || (chosen == Appearance.SYSTEM && systemDark)) {
       window.getStyleClass().add(DARK);
     }
   }

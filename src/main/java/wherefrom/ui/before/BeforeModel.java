@@ -13,7 +13,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.workings.ResultValue;
 
@@ -37,7 +37,7 @@ final class BeforeModel {
         .toList();
   }
 
-  List<Sign> signs() {
+  List<Symptom> signs() {
     return new BeforeTeardown(job).signs();
   }
 

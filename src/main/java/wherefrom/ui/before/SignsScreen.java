@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import wherefrom.rules.before.LookAt;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
@@ -34,7 +34,7 @@ public final class SignsScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    for (Sign sign : model.signs()) {
+    for (Symptom sign : model.signs()) {
       rows.add(
           key(
               heading(sign),
@@ -45,12 +45,12 @@ public final class SignsScreen extends ListPage {
   }
 
   /** {@code 3 and 5: the head gasket}: which, then what. */
-  private static String heading(Sign sign) {
+  private static String heading(Symptom sign) {
     String which = sign.cylinders().stream().map(String::valueOf).collect(Collectors.joining(", "));
     return which.isEmpty() ? sign.pointsTo() : "Cylinder " + which + ": " + sign.pointsTo();
   }
 
-  private static List<WordsScreen.Line> lines(Sign sign) {
+  private static List<WordsScreen.Line> lines(Symptom sign) {
     List<WordsScreen.Line> lines = new ArrayList<>();
     lines.add(new WordsScreen.Line("Found", sign.found()));
     lines.add(new WordsScreen.Line("Points to", sign.pointsTo()));

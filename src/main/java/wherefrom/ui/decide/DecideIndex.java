@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.inspection.Decision;
@@ -68,10 +68,10 @@ final class DecideIndex implements EngineIndex {
       String decided = line.decided().get().word();
       return line.decided().get() == Decision.REUSE
           ? PartStates.done(decided)
-          : new PartState(Look.OUT, Sign.FITTED, decided);
+          : new PartState(DrawnAs.OUT, Sign.FITTED, decided);
     }
     String words = "undecided. " + line.proposed();
-    return line.held() ? new PartState(Look.IN, Sign.AGAINST, words) : PartStates.toDo(words);
+    return line.held() ? new PartState(DrawnAs.IN, Sign.AGAINST, words) : PartStates.toDo(words);
   }
 
   @Override

@@ -3,8 +3,8 @@ package wherefrom.ui.drawn;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.BigPartOutline;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Glass;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.Sign;
 import wherefrom.engine.Layout;
 import wherefrom.parts.BigPartName;
@@ -32,11 +32,11 @@ public final class BigPartShape extends Region {
     setMouseTransparent(true);
   }
 
-  private static Look look(Whereabouts where) {
+  private static DrawnAs look(Whereabouts where) {
     return switch (where) {
-      case IN_ENGINE -> Look.IN;
-      case FITTED -> Look.FITTED;
-      case OUT, WASHING, AT_SHOP, LOST, RETIRED -> Look.OUT;
+      case IN_ENGINE -> DrawnAs.IN;
+      case FITTED -> DrawnAs.FITTED;
+      case OUT, WASHING, AT_SHOP, LOST, RETIRED -> DrawnAs.OUT;
     };
   }
 

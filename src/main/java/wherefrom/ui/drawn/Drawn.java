@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.BigPartRing;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Column;
@@ -14,7 +15,6 @@ import wherefrom.drawing.Drawing;
 import wherefrom.drawing.EngineAbove;
 import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.KindPair;
 import wherefrom.drawing.MainsPage;
@@ -45,15 +45,16 @@ public final class Drawn {
 
   public Function<Bounds, Drawing> above() {
     return room ->
-        EngineAbove.of(EngineGeometry.of(layout, View.ABOVE, room, glass, Foot.NONE), asked);
+        EngineAbove.of(
+            EngineGeometry.of(layout, View.ABOVE, room, glass, BelowPanRail.NONE), asked);
   }
 
-  public Function<Bounds, Drawing> below(Foot foot) {
+  public Function<Bounds, Drawing> below(BelowPanRail foot) {
     return room -> EngineBelow.of(EngineGeometry.of(layout, View.BELOW, room, glass, foot), asked);
   }
 
   /** The engine from a side with a ring round the place of a big part. */
-  public Function<Bounds, Drawing> ringed(View side, Foot foot, BigPartName name) {
+  public Function<Bounds, Drawing> ringed(View side, BelowPanRail foot, BigPartName name) {
     return room -> {
       EngineGeometry at = EngineGeometry.of(layout, side, room, glass, foot);
       Drawing engine = side == View.ABOVE ? EngineAbove.of(at, asked) : EngineBelow.of(at, asked);

@@ -18,7 +18,7 @@ import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
@@ -202,14 +202,14 @@ public final class DrawnEngine extends Region {
     point(drawn);
   }
 
-  private Look look(Place place) {
-    return pointed.contains(place) ? Look.HERE : asked.look(place.kind(), states.apply(place));
+  private DrawnAs look(Place place) {
+    return pointed.contains(place) ? DrawnAs.HERE : asked.look(place.kind(), states.apply(place));
   }
 
   private void refresh(Drawing drawn, boolean moved) {
     parts.forEach(
         (place, node) -> {
-          Look look = look(place);
+          DrawnAs look = look(place);
           if (look != node.look()) {
             node.look(look);
             redrawn++;

@@ -1,8 +1,8 @@
 package wherefrom.ui.drawn;
 
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.EngineGeometry;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
@@ -38,7 +38,7 @@ final class EngineRoom {
   record Fit(boolean isDrawn, boolean isCaptioned, double above, Bounds captioned) {}
 
   /** What is shown in a room of this size. */
-  Fit fit(View side, Foot foot, double width, double height) {
+  Fit fit(View side, BelowPanRail foot, double width, double height) {
     double above = captionRoom(side, foot, width, height);
     boolean told =
         isLargeEnough(geometry(side, foot, width, height - above)) && captions.least() <= width;
@@ -51,18 +51,18 @@ final class EngineRoom {
   }
 
   /** Whether a room is large enough for the drawing, at least without its captions. */
-  boolean has(View side, Foot foot, double width, double height) {
+  boolean has(View side, BelowPanRail foot, double width, double height) {
     return width > 0 && height > 0 && isLargeEnough(geometry(side, foot, width, height));
   }
 
   /** How high the drawing is with its captions where it is drawn as wide as this. */
-  double heightFor(View side, Foot foot, double width) {
+  double heightFor(View side, BelowPanRail foot, double width) {
     EngineGeometry at = geometry(side, foot, width, Double.MAX_VALUE / 4);
     return at.height() + captionsOver(at) + gap();
   }
 
   /** How high captions and their gap are over a drawing that leaves them room. */
-  private double captionRoom(View side, Foot foot, double width, double height) {
+  private double captionRoom(View side, BelowPanRail foot, double width, double height) {
     double one = captions.height(Double.MAX_VALUE);
     return captionsOver(geometry(side, foot, width, height - one - gap())) + gap();
   }
@@ -71,7 +71,7 @@ final class EngineRoom {
     return captions.height(Math.max(at.width(), captions.least()));
   }
 
-  private EngineGeometry geometry(View side, Foot foot, double width, double height) {
+  private EngineGeometry geometry(View side, BelowPanRail foot, double width, double height) {
     Bounds room = new Bounds(0, 0, Math.max(1, width), Math.max(1, height));
     return EngineGeometry.of(layout, side, room, glass, foot);
   }

@@ -10,9 +10,9 @@ import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.BigPartRing;
 import wherefrom.drawing.Bounds;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
@@ -41,7 +41,8 @@ import wherefrom.ui.controls.TouchKey;
  */
 public final class EngineView extends Region {
   /** What a drawing is made from; the same is not made twice. */
-  private record MadeFrom(Asked asked, View side, Foot foot, Optional<BigPartName> ringed) {}
+  private record MadeFrom(
+      Asked asked, View side, BelowPanRail foot, Optional<BigPartName> ringed) {}
 
   private final Touch touch;
   private final Layout layout;
@@ -52,7 +53,7 @@ public final class EngineView extends Region {
   private final EngineRoom room;
   private Optional<DrawnEngine> drawn = Optional.empty();
   private View side = View.ABOVE;
-  private Foot foot = Foot.NAMES;
+  private BelowPanRail foot = BelowPanRail.NAMES;
   private Optional<PartKind> kind = Optional.empty();
   private Optional<MadeFrom> madeFrom = Optional.empty();
   private ShownPlaces places = ShownPlaces.all();
@@ -110,7 +111,7 @@ public final class EngineView extends Region {
   }
 
   /** What stands below an engine seen from below: the mains' names unless told otherwise. */
-  public void foot(Foot what) {
+  public void foot(BelowPanRail what) {
     foot = what;
     redraw();
   }
@@ -224,7 +225,7 @@ public final class EngineView extends Region {
     Drawn maker = new Drawn(layout, asked, touch.scale());
     Function<Bounds, wherefrom.drawing.Drawing> making =
         ringed
-            .map(name -> maker.ringed(side, side == View.ABOVE ? Foot.NONE : foot, name))
+            .map(name -> maker.ringed(side, side == View.ABOVE ? BelowPanRail.NONE : foot, name))
             .orElseGet(() -> side == View.ABOVE ? maker.above() : maker.below(foot));
     DrawnEngine engine =
         tapped.isPresent()

@@ -2,9 +2,9 @@ package wherefrom.ui.drawn;
 
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Holder;
 import wherefrom.drawing.HolderShapes;
-import wherefrom.drawing.Look;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.controls.Scale;
@@ -19,7 +19,7 @@ public final class HolderPicture extends Region {
     double unit = width / HolderShapes.WIDE;
     getChildren().addAll(ShapeNodes.of(HolderShapes.behind(holder, unit)));
     for (Bounds box : HolderShapes.parts(holder, unit)) {
-      Look look = holder == Holder.NOWHERE ? Look.OUT : Look.IN;
+      DrawnAs look = holder == Holder.NOWHERE ? DrawnAs.OUT : DrawnAs.IN;
       LookNode part = new LookNode(KindShape.shapes(scale, layout, kind, box.width()), look);
       part.setTranslateX(box.x());
       part.setTranslateY(box.y());

@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
@@ -29,7 +29,7 @@ public final class KindKey extends Region {
   private KindKey(Scale scale, Layout layout, PartKind kind) {
     double least = scale.px(Scale.KEY_MM);
     side = SHAPE * least;
-    shape = new KindShape(scale, layout, kind, side, Look.IN);
+    shape = new KindShape(scale, layout, kind, side, DrawnAs.IN);
     getStyleClass().addAll("key", "plain", "kind-key");
     getChildren().add(shape);
     setAccessibleRole(AccessibleRole.BUTTON);

@@ -3,9 +3,9 @@ package wherefrom.ui.drawn;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.KindOutline;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.Shape;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
@@ -18,9 +18,9 @@ public final class KindShape extends Region {
 
   /**
    * @param side of the square, in pixels
-   * @param look such as {@link Look#IN}: solid
+   * @param look such as {@link DrawnAs#IN}: solid
    */
-  public KindShape(Scale scale, Layout layout, PartKind kind, double side, Look look) {
+  public KindShape(Scale scale, Layout layout, PartKind kind, double side, DrawnAs look) {
     getChildren().add(new LookNode(shapes(scale, layout, kind, side), look));
     setMinSize(side, side);
     setPrefSize(side, side);

@@ -7,25 +7,25 @@ import java.util.Map;
 import javafx.css.PseudoClass;
 import javafx.scene.Group;
 import javafx.scene.Node;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Shape;
 
 /** Shapes of one part; how it looks is a pseudo-class of their group. */
 class LookNode extends Group {
-  private static final Map<Look, PseudoClass> LOOKS = new EnumMap<>(Look.class);
+  private static final Map<DrawnAs, PseudoClass> LOOKS = new EnumMap<>(DrawnAs.class);
   private static final List<Double> OUT_DASHES = List.of(3.0, 2.5);
 
   static {
-    for (Look look : Look.values()) {
+    for (DrawnAs look : DrawnAs.values()) {
       String name = look.name().toLowerCase(Locale.ROOT);
       LOOKS.put(look, PseudoClass.getPseudoClass(name));
     }
   }
 
   private final List<Shape> shapes;
-  private Look look = Look.IN;
+  private DrawnAs look = DrawnAs.IN;
 
-  LookNode(List<Shape> shapes, Look first) {
+  LookNode(List<Shape> shapes, DrawnAs first) {
     this.shapes = List.copyOf(shapes);
     getStyleClass().add("part");
     getChildren().addAll(ShapeNodes.of(shapes));
@@ -33,12 +33,12 @@ class LookNode extends Group {
     look(first);
   }
 
-  final Look look() {
+  final DrawnAs look() {
     return look;
   }
 
   /** Shows it in another look; nothing is touched where it is the same. */
-  final void look(Look newLook) {
+  final void look(DrawnAs newLook) {
     if (newLook == look) {
       return;
     }
@@ -52,15 +52,15 @@ class LookNode extends Group {
 
   private void draw(Shape shape, Node node) {
     node.setVisible(look.shows(shape.role()));
-    if (shape.width() > 0 && look != Look.ABSENT) {
+    if (shape.width() > 0 && look != DrawnAs.ABSENT) {
       javafx.scene.shape.Shape drawn = (javafx.scene.shape.Shape) node;
       double width = shape.width() * look.weight();
       drawn.setStrokeWidth(width);
-      ShapeNodes.dash(drawn, look == Look.OUT ? OUT_DASHES : List.of(), width);
+      ShapeNodes.dash(drawn, look == DrawnAs.OUT ? OUT_DASHES : List.of(), width);
     }
   }
 
-  private void pseudo(Look which, boolean on) {
+  private void pseudo(DrawnAs which, boolean on) {
     PseudoClass pseudo = LOOKS.get(which);
     if (pseudo != null) {
       pseudoClassStateChanged(pseudo, on);

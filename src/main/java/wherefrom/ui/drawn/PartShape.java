@@ -2,7 +2,7 @@ package wherefrom.ui.drawn;
 
 import java.util.List;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Shape;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
@@ -17,9 +17,9 @@ public final class PartShape extends Region {
 
   /**
    * @param side of its square, in pixels
-   * @param look such as {@link Look#HERE}: amber
+   * @param look such as {@link DrawnAs#HERE}: amber
    */
-  public PartShape(Scale scale, Layout layout, Place place, double side, Look look) {
+  public PartShape(Scale scale, Layout layout, Place place, double side, DrawnAs look) {
     List<Shape> bare =
         KindShape.shapes(scale, layout, place.kind(), side).stream()
             .filter(shape -> !(shape instanceof Shape.Words))

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.inspection.Look;
@@ -61,12 +62,12 @@ public final class PartStates {
    * @param words said aloud, such as {@code 2 to do}
    */
   public static PartState toDo(String words) {
-    return new PartState(wherefrom.drawing.Look.IN, Sign.WAITING, words);
+    return new PartState(DrawnAs.IN, Sign.WAITING, words);
   }
 
   /** A place of an index with which all is done and well. */
   public static PartState done(String words) {
-    return new PartState(wherefrom.drawing.Look.FITTED, Sign.FITTED, words);
+    return new PartState(DrawnAs.FITTED, Sign.FITTED, words);
   }
 
   /**
@@ -76,8 +77,8 @@ public final class PartStates {
    */
   public static PartState standing(Look worst, boolean whole, String words) {
     return switch (worst) {
-      case FAIL -> new PartState(wherefrom.drawing.Look.IN, Sign.FAILED, words);
-      case SUSPECT -> new PartState(wherefrom.drawing.Look.IN, Sign.SUSPECT, words);
+      case FAIL -> new PartState(DrawnAs.IN, Sign.FAILED, words);
+      case SUSPECT -> new PartState(DrawnAs.IN, Sign.SUSPECT, words);
       case PASS, NOT_LOOKED -> whole ? done(words) : toDo(words);
     };
   }

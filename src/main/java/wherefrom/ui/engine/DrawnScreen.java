@@ -3,7 +3,7 @@ package wherefrom.ui.engine;
 import java.util.List;
 import java.util.Set;
 import javafx.scene.layout.VBox;
-import wherefrom.drawing.Foot;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
@@ -22,7 +22,7 @@ public final class DrawnScreen extends Page {
   public DrawnScreen(ScreenContext context, Layout layout) {
     super(context, "Drawn from the layout", false);
     engine = EngineView.shown(context.touch(), layout, PartKind.all());
-    engine.foot(Foot.NAMES);
+    engine.foot(BelowPanRail.NAMES);
     engine.show(place -> PartState.IN, Set.of());
     VBox view = Panes.column(context.scale(), engine);
     lay(view);

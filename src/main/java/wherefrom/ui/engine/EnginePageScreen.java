@@ -5,7 +5,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.drawing.Foot;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.parts.Home;
@@ -33,7 +33,7 @@ public final class EnginePageScreen extends Page implements Scannable {
     engine = EngineView.keyed(context.touch(), pages.layout(), pages.kinds(), this::tapped);
     engine.live(pages::leadsOn);
     pages.index().kind().ifPresent(engine::choose);
-    engine.foot(hasMains() ? Foot.KEYS : Foot.NONE);
+    engine.foot(hasMains() ? BelowPanRail.KEYS : BelowPanRail.NONE);
     engine.look(side);
     view = Panes.column(context.scale(), engine);
     rows().forEach(view.getChildren()::add);

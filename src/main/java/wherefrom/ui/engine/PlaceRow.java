@@ -3,7 +3,7 @@ package wherefrom.ui.engine;
 import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Place;
@@ -28,7 +28,7 @@ final class PlaceRow extends Region {
     Scale scale = touch.scale();
     pad = scale.px(2.2);
     least = scale.px(Scale.KEY_MM);
-    shape = new KindShape(scale, layout, place.kind(), scale.px(SHAPE_MM), Look.IN);
+    shape = new KindShape(scale, layout, place.kind(), scale.px(SHAPE_MM), DrawnAs.IN);
     name = touch.fit(words, Scale.SMALL_MM, Scale.SMALL_MM, true);
     more = touch.small(state.words());
     more.getStyleClass().add("second");

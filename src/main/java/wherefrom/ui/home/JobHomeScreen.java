@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Sign;
 import wherefrom.drawing.View;
 import wherefrom.job.OpenJob;
@@ -139,7 +139,8 @@ public final class JobHomeScreen extends Page implements Scannable {
         .place()
         .map(
             place ->
-                new PartShape(scale, context.state().layout(), place, scale.px(SHAPE_MM), Look.IN))
+                new PartShape(
+                    scale, context.state().layout(), place, scale.px(SHAPE_MM), DrawnAs.IN))
         .ifPresent(tag::after);
   }
 

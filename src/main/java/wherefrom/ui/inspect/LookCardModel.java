@@ -14,7 +14,7 @@ import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.photos.Photograph;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 import wherefrom.ui.subject.Named;
 
 /** The cards of one subject, one of them up. */
@@ -203,7 +203,7 @@ final class LookCardModel {
 
   /** What the tests before teardown said of this place, in sentences. */
   List<String> hints() {
-    return new BeforeTeardown(job).hints(subject).stream().map(Sign::sentence).toList();
+    return new BeforeTeardown(job).hints(subject).stream().map(Symptom::sentence).toList();
   }
 
   /** The readings that settle the card's doubt. */

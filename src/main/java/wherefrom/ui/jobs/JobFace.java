@@ -7,9 +7,9 @@ import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.shelf.JobDay;
@@ -54,7 +54,7 @@ final class JobFace extends Region {
     Asked asked = Asked.of(standing.kinds());
     Drawn maker = new Drawn(standing.layout(), asked, touch.scale());
     Function<Bounds, Drawing> making =
-        side(standing) == View.BELOW ? maker.below(Foot.NONE) : maker.above();
+        side(standing) == View.BELOW ? maker.below(BelowPanRail.NONE) : maker.above();
     DrawnEngine drawn =
         DrawnEngine.shown(touch, standing.layout(), asked, making.andThen(JobFace::bare));
     drawn.show(

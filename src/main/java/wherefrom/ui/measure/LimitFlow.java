@@ -2,10 +2,10 @@ package wherefrom.ui.measure;
 
 import java.util.List;
 import java.util.function.Consumer;
+import wherefrom.inspection.measure.Derivation;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ResultKeys;
-import wherefrom.inspection.measure.Shape;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.UnitChoice;
 import wherefrom.ui.app.Choice;
@@ -88,7 +88,7 @@ final class LimitFlow {
   /** Asks for the size when new of what a plan measures. */
   static void standard(ScreenContext context, ReadingPlan plan) {
     LimitFlow flow = new LimitFlow(context, LimitTarget.of(plan));
-    boolean wanted = plan.shape() == Shape.SHIM;
+    boolean wanted = plan.shape() == Derivation.SHIM;
     flow.size(
         (wanted ? "Wanted: " : "Size when new: ") + plan.title(),
         "Type it as printed in this engine's manual. "

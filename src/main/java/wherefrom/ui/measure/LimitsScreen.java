@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.inspection.measure.Derivation;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
-import wherefrom.inspection.measure.Shape;
 import wherefrom.job.PairClearances;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -56,7 +56,9 @@ public final class LimitsScreen extends ListPage {
                   rows.add(
                       key(
                           plan.title()
-                              + (plan.shape() == Shape.SHIM ? ", wanted: " : ", size when new: ")
+                              + (plan.shape() == Derivation.SHIM
+                                  ? ", wanted: "
+                                  : ", size when new: ")
                               + size.text(),
                           touch().brief("press to type it again", ""),
                           () -> LimitFlow.standard(context, plan))));

@@ -91,17 +91,17 @@ final class PlanColumns extends Region {
     return new Head(zone, touch.small(name).centred(), figure);
   }
 
-  private Row row(PlanRows.Row row) {
+  private Row row(PlanTableRows.Row row) {
     FitText shownUnit =
         touch.small(row.unit().map(Unit::symbol).orElse("")).align(Pos.CENTER_RIGHT);
     shownUnit.getStyleClass().add("second");
     return new Row(touch.small(row.title()), shownUnit, cells(row));
   }
 
-  private List<Region> cells(PlanRows.Row row) {
+  private List<Region> cells(PlanTableRows.Row row) {
     List<Region> cells = new ArrayList<>();
     for (int at = 0; at < row.cells().size(); at++) {
-      PlanRows.Cell cell = row.cells().get(at);
+      PlanTableRows.Cell cell = row.cells().get(at);
       String words = cell.words().replaceFirst(" ± [0-9.]+", "");
       FitText figure = touch.fit(words, Scale.SMALL_MM, Scale.SMALL_MM, at == chosen);
       figure.align(Pos.CENTER_RIGHT).setAccessibleText(cell.words() + " " + cell.mark());

@@ -65,13 +65,16 @@ final class PlanModel {
             });
   }
 
-  List<PlanRows.Row> rows() {
-    return new PlanRows(book.work(), this::findEffects).all();
+  List<PlanTableRows.Row> rows() {
+    return new PlanTableRows(book.work(), this::findEffects).all();
   }
 
   /** The rows but those of the ratio, which has a drawing of its own. */
-  List<PlanRows.Row> figures() {
-    return rows().stream().filter(row -> !row.ratio()).map(PlanRows.Row::withUnitAside).toList();
+  List<PlanTableRows.Row> figures() {
+    return rows().stream()
+        .filter(row -> !row.ratio())
+        .map(PlanTableRows.Row::withUnitAside)
+        .toList();
   }
 
   /** The ratio of a column, after its cut; empty where it is not known. */
@@ -79,8 +82,8 @@ final class PlanModel {
     return answer(column) instanceof PlanColumn worked
         ? worked
             .result()
-            .findValue(PlanRows.RATIO)
-            .or(() -> worked.result().findValue(PlanRows.UNCUT))
+            .findValue(PlanTableRows.RATIO)
+            .or(() -> worked.result().findValue(PlanTableRows.UNCUT))
         : Optional.empty();
   }
 

@@ -51,7 +51,7 @@ final class PlanTable extends Region {
    * @param newColumns how many columns there are
    * @param newChosen the column that is shown where there is room for one alone
    */
-  void show(List<TouchKey> newHeads, int newColumns, List<PlanRows.Row> rows, int newChosen) {
+  void show(List<TouchKey> newHeads, int newColumns, List<PlanTableRows.Row> rows, int newChosen) {
     heads = List.copyOf(newHeads);
     columns = newColumns;
     chosen = newChosen;
@@ -63,7 +63,7 @@ final class PlanTable extends Region {
     requestLayout();
   }
 
-  private Region cell(PlanRows.Cell cell) {
+  private Region cell(PlanTableRows.Cell cell) {
     FitText value =
         touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
     if (cell.marked().isEmpty()) {

@@ -89,7 +89,7 @@ public final class WorkingScreen extends Page {
 
   private void about() {
     WorkingCard card = book.working().card();
-    context.navigator().open(() -> new AboutScreen(context, card));
+    context.navigator().open(() -> new AboutWorkingScreen(context, card));
   }
 
   private void solve() {

@@ -14,7 +14,7 @@ import wherefrom.job.PairClearances;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 import wherefrom.workings.ResultValue;
 
 /** What was looked at and measured on a part. */
@@ -30,7 +30,7 @@ final class PartFindings {
   /** The looks, then the readings, then the clearances that it is part of. */
   List<PartModel.Line> lines() {
     List<PartModel.Line> lines = new ArrayList<>();
-    for (Sign sign : new BeforeTeardown(job).hints(subject)) {
+    for (Symptom sign : new BeforeTeardown(job).hints(subject)) {
       lines.add(new PartModel.Line("Before teardown", sign.sentence()));
     }
     for (CheckCard card : new Inspecting(job).cards(subject)) {

@@ -2,7 +2,7 @@ package wherefrom.ui.part;
 
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.controls.FitText;
@@ -26,7 +26,7 @@ final class PartHead extends Region {
   PartHead(Touch touch, Layout layout, PartKind kind, String found, String where) {
     Scale scale = touch.scale();
     gap = scale.gap();
-    shape = new KindShape(scale, layout, kind, scale.px(SHAPE_MM), Look.IN);
+    shape = new KindShape(scale, layout, kind, scale.px(SHAPE_MM), DrawnAs.IN);
     this.found = touch.heading(found).within(2);
     this.where = touch.small(where).within(1);
     this.where.getStyleClass().add("second");

@@ -7,7 +7,7 @@ import java.util.Set;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Foot;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -66,7 +66,7 @@ final class RightView extends Region {
     this.touch = touch;
     this.keys = keys;
     engine = EngineView.shown(touch, model.state().layout(), model.state().kinds());
-    engine.foot(Foot.NONE);
+    engine.foot(BelowPanRail.NONE);
     left = touch.text("");
     notice = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.CENTER_LEFT);
     row = new Tiles(touch.scale(), 2, Scale.GAP_MM, List.of());

@@ -6,10 +6,10 @@ import java.util.Set;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Column;
 import wherefrom.drawing.Drawing;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.KindPair;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
@@ -84,7 +84,7 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
 
   private Optional<Region> engine(PartKind kind, Set<Place> wrong, Set<Place> right) {
     EngineView view = EngineView.shown(touch, layout, job.kinds());
-    view.foot(Foot.NONE);
+    view.foot(BelowPanRail.NONE);
     if (ONLY_CHOSEN.contains(kind)) {
       view.choose(kind);
     } else {

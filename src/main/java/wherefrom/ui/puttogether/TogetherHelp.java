@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Part;
 import wherefrom.rules.VerdictWords;
@@ -40,6 +40,6 @@ record TogetherHelp(PutTogetherModel model, Scale scale) {
         .part()
         .map(Part::home)
         .or(() -> model.halves().flatMap(Halves::here))
-        .map(place -> new PartShape(scale, layout, place, side, Look.HERE));
+        .map(place -> new PartShape(scale, layout, place, side, DrawnAs.HERE));
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Foot;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.BelowPanRail;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -57,7 +57,7 @@ final class WorkView extends Region {
     this.keys = keys;
     this.pages = pages;
     this.engine = engine;
-    engine.foot(Foot.NONE);
+    engine.foot(BelowPanRail.NONE);
     wire = new Wire(touch.scale());
     row = tiles(List.of(), 1);
     side = tiles(List.of(), 1);
@@ -95,7 +95,7 @@ final class WorkView extends Region {
   }
 
   private Region shape(Layout layout, Place at) {
-    return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), Look.HERE);
+    return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), DrawnAs.HERE);
   }
 
   /** Whether all keys stand in rows below the drawing. */

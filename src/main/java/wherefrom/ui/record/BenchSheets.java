@@ -5,7 +5,7 @@ import java.util.Optional;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.ports.Reports;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -17,7 +17,7 @@ public final class BenchSheets {
   /** Writes one of them. */
   @FunctionalInterface
   private interface Writing {
-    void write(Reports reports, ToFit plan, PaperSize paper, Outgoing pdf)
+    void write(Reports reports, ToFitSheet plan, PaperSize paper, Outgoing pdf)
         throws java.io.IOException;
   }
 
@@ -55,7 +55,7 @@ public final class BenchSheets {
   }
 
   private static void open(ScreenContext context, String name, Writing writing, PaperSize size) {
-    ToFit plan = ToFit.of(context.state());
+    ToFitSheet plan = ToFitSheet.of(context.state());
     Paper paper =
         new Paper(
             name,

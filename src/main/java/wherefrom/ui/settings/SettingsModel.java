@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import wherefrom.job.BuiltVersion;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -34,11 +34,11 @@ final class SettingsModel {
           new Choice<>(150, "150 %", "1½ times as large"),
           new Choice<>(200, "200 %", "twice as large"));
 
-  static final List<Choice<Look>> LOOKS =
+  static final List<Choice<Appearance>> LOOKS =
       List.of(
-          new Choice<>(Look.SYSTEM, words(Look.SYSTEM), "changes with the system"),
-          new Choice<>(Look.LIGHT, words(Look.LIGHT), "dark letters on a light ground"),
-          new Choice<>(Look.DARK, words(Look.DARK), "light letters on a dark ground"));
+          new Choice<>(Appearance.SYSTEM, words(Appearance.SYSTEM), "changes with the system"),
+          new Choice<>(Appearance.LIGHT, words(Appearance.LIGHT), "dark letters on a light ground"),
+          new Choice<>(Appearance.DARK, words(Appearance.DARK), "light letters on a dark ground"));
 
   static final List<Choice<UnitSystem>> UNITS =
       List.of(
@@ -68,7 +68,7 @@ final class SettingsModel {
         new Line(What.ABOUT, "About", BuiltVersion.words() + ", licenses"));
   }
 
-  private static String words(Look look) {
+  private static String words(Appearance look) {
     return switch (look) {
       case SYSTEM -> "as the system";
       case LIGHT -> "light";

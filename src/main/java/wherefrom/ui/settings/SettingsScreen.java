@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.job.ports.SecondCopies;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -50,7 +50,7 @@ public final class SettingsScreen extends ListPage {
     change(context.settings().withTextPercent(percent));
   }
 
-  private void look(Look look) {
+  private void look(Appearance look) {
     change(context.settings().withLook(look));
   }
 

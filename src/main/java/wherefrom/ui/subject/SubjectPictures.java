@@ -1,7 +1,7 @@
 package wherefrom.ui.subject;
 
 import javafx.scene.layout.Region;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.ScreenContext;
@@ -16,12 +16,14 @@ public final class SubjectPictures {
 
   /** A kind of part as it is on the job's engine. */
   public static Region of(ScreenContext context, PartKind kind) {
-    return new KindShape(context.scale(), context.state().layout(), kind, side(context), Look.IN);
+    return new KindShape(
+        context.scale(), context.state().layout(), kind, side(context), DrawnAs.IN);
   }
 
   /** The part of a place as it lies there. */
   public static Region of(ScreenContext context, Place place) {
-    return new PartShape(context.scale(), context.state().layout(), place, side(context), Look.IN);
+    return new PartShape(
+        context.scale(), context.state().layout(), place, side(context), DrawnAs.IN);
   }
 
   private static double side(ScreenContext context) {

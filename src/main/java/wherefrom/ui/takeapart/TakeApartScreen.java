@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.tags.CodeLookup;
@@ -257,7 +257,11 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private Region shape(Part part, double mm) {
     return new PartShape(
-        context.scale(), context.state().layout(), part.home(), context.scale().px(mm), Look.HERE);
+        context.scale(),
+        context.state().layout(),
+        part.home(),
+        context.scale().px(mm),
+        DrawnAs.HERE);
   }
 
   /** A question or a verdict over all: what to answer it with. */

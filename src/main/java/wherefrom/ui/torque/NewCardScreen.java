@@ -147,7 +147,7 @@ public final class NewCardScreen extends Page {
   private void open(int card) {
     context.dropOfJob(DraftModel.class);
     context.navigator().back();
-    open(() -> new CardScreen(context, card));
+    open(() -> new TorqueCardScreen(context, card));
   }
 
   private void begin() {

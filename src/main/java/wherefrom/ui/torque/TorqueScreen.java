@@ -53,7 +53,7 @@ public final class TorqueScreen extends Page {
         context.touch(),
         name(card),
         List.of(card.state()),
-        () -> open(() -> new CardScreen(context, card.number())));
+        () -> open(() -> new TorqueCardScreen(context, card.number())));
   }
 
   private Region told(KeptCard card) {

@@ -26,7 +26,7 @@ class ResultKeysTest {
       Unit own = Unit.getBase(station.dimension());
       // Along a curve, so that one which is sought in them is found.
       double away = samples.size() - (plan.stations().size() - 1) / 2.0;
-      double curved = plan.shape() == Shape.DEGREES ? middle + away * away / 100 : middle;
+      double curved = plan.shape() == Derivation.DEGREES ? middle + away * away / 100 : middle;
       samples.add(new Sample(station, List.of(Amount.of(curved, own))));
     }
     Amount step = Amount.of("0.01", unit);

@@ -20,7 +20,7 @@ import wherefrom.job.measure.SetPictures;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitChoice;
-import wherefrom.rules.before.Sign;
+import wherefrom.rules.before.Symptom;
 
 /** An engine with something wrong with it, from its gauges to where to look. */
 class BeforeTeardownTest {
@@ -72,7 +72,7 @@ class BeforeTeardownTest {
   }
 
   private List<String> ids() {
-    return before.signs().stream().map(Sign::id).toList();
+    return before.signs().stream().map(Symptom::id).toList();
   }
 
   private List<String> places(String id) {
@@ -130,7 +130,7 @@ class BeforeTeardownTest {
     dry(5, "85");
     wet(3, "81");
     wet(5, "85");
-    Sign sign = before.signs().get(0);
+    Symptom sign = before.signs().get(0);
     assertThat(ids()).containsExactly("neighbors-low");
     assertThat(sign.pointsTo())
         .isEqualTo("Neighbors low together: the head gasket between 3 and 5.");

@@ -7,6 +7,7 @@ import static wherefrom.job.Benches.spot;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Section;
+import wherefrom.inspection.Look;
 import wherefrom.job.BenchJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.change.Planning;
@@ -101,7 +102,7 @@ class NeverOnPurposeTest {
   @Test
   void whatCanStayForAReasonIsStillAskedFor() {
     fitting.fit(bench.part("pushrod@3EX"), spot("3EX"), false);
-    bench.look("pushrod@3EX", "pushrod-roll", wherefrom.inspection.Look.SUSPECT);
+    bench.look("pushrod@3EX", "pushrod-roll", Look.SUSPECT);
     assertThat(fitting.judge(bench.part("pushrod@3EX"), spot("3EX"), false).wayOut())
         .contains("say why it stays");
     new ToFit(bench.job).leave(place("pushrod@3EX"), "measured again");

@@ -18,8 +18,8 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Action;
+import wherefrom.parts.Mistyping;
 import wherefrom.parts.PartKind;
-import wherefrom.parts.Slip;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
@@ -107,13 +107,13 @@ class TypedSlipTest {
 
   @Test
   void aSlipIsOneDigitOrTwoNeighbors() {
-    assertThat(Slip.isOne("000147", "000148")).isTrue();
-    assertThat(Slip.isOne("000147", "000174")).isTrue();
-    assertThat(Slip.isOne("100147", "900147")).isTrue();
-    assertThat(Slip.isOne("000147", "000147")).isFalse();
-    assertThat(Slip.isOne("000147", "000158")).isFalse();
-    assertThat(Slip.isOne("102147", "201147")).isFalse();
-    assertThat(Slip.isOne("102147", "012174")).isFalse();
-    assertThat(Slip.isOne("000147", "00014")).isFalse();
+    assertThat(Mistyping.isOne("000147", "000148")).isTrue();
+    assertThat(Mistyping.isOne("000147", "000174")).isTrue();
+    assertThat(Mistyping.isOne("100147", "900147")).isTrue();
+    assertThat(Mistyping.isOne("000147", "000147")).isFalse();
+    assertThat(Mistyping.isOne("000147", "000158")).isFalse();
+    assertThat(Mistyping.isOne("102147", "201147")).isFalse();
+    assertThat(Mistyping.isOne("102147", "012174")).isFalse();
+    assertThat(Mistyping.isOne("000147", "00014")).isFalse();
   }
 }

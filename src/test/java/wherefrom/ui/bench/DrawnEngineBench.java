@@ -19,7 +19,7 @@ import javafx.scene.shape.Circle;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Asked;
-import wherefrom.drawing.Foot;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
@@ -55,7 +55,8 @@ class DrawnEngineBench {
   private DrawnEngine drawn(boolean above) {
     Drawn maker = new Drawn(V8, asked, scale);
     DrawnEngine drawn =
-        DrawnEngine.shown(touch, V8, asked, above ? maker.above() : maker.below(Foot.NAMES));
+        DrawnEngine.shown(
+            touch, V8, asked, above ? maker.above() : maker.below(BelowPanRail.NAMES));
     drawn.show(this::state, Set.of());
     return drawn;
   }

@@ -18,9 +18,9 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.Shape;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Asked;
-import wherefrom.drawing.Foot;
+import wherefrom.drawing.BelowPanRail;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Glass;
-import wherefrom.drawing.Look;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Role;
 import wherefrom.drawing.Target;
@@ -120,7 +120,7 @@ class DrawnEngineTest {
           assertThat(first(in, Role.BODY).getStrokeWidth()).isEqualTo(2);
           assertThat(first(fitted, Role.BODY).getStrokeWidth()).isEqualTo(2.4);
           PartNode untracked = node(drawn, "spring@5EX");
-          assertThat(untracked.look()).isEqualTo(Look.FAINT);
+          assertThat(untracked.look()).isEqualTo(DrawnAs.FAINT);
           return true;
         });
   }
@@ -150,9 +150,9 @@ class DrawnEngineTest {
           drawn.show(this::state, Set.of());
           assertThat(drawn.redrawn() - before).isEqualTo(1);
           PartNode changed = node(drawn, "pushrod@3EX");
-          assertThat(changed.look()).isEqualTo(Look.OUT);
+          assertThat(changed.look()).isEqualTo(DrawnAs.OUT);
           drawn.show(this::state, Set.of(Place.find("pushrod@3EX").orElseThrow()));
-          assertThat(changed.look()).isEqualTo(Look.HERE);
+          assertThat(changed.look()).isEqualTo(DrawnAs.HERE);
           return true;
         });
   }
@@ -185,7 +185,9 @@ class DrawnEngineTest {
         () -> {
           Drawn maker = new Drawn(V8, ASKED, scale);
           DrawnEngine drawn =
-              open(DrawnEngine.keyed(touch, V8, ASKED, maker.below(Foot.KEYS), tapped::add), false);
+              open(
+                  DrawnEngine.keyed(touch, V8, ASKED, maker.below(BelowPanRail.KEYS), tapped::add),
+                  false);
           assertThat(
                   all(drawn)
                       .filter(node -> node.getProperties().containsKey(Touch.MARK))

@@ -23,9 +23,9 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
-import wherefrom.drawing.Foot;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
@@ -159,7 +159,7 @@ class DrawnPicturesTest {
           "below",
           layout,
           asked,
-          drawn.below(Foot.NAMES),
+          drawn.below(BelowPanRail.NAMES),
           DrawnPicturesTest::state,
           Optional.of(shell),
           720);
@@ -167,7 +167,7 @@ class DrawnPicturesTest {
           "keys",
           layout,
           asked,
-          drawn.below(Foot.KEYS),
+          drawn.below(BelowPanRail.KEYS),
           DrawnPicturesTest::state,
           Optional.empty(),
           720);
@@ -235,7 +235,7 @@ class DrawnPicturesTest {
           "chosen-" + kind.key(),
           v8,
           asked,
-          below ? drawn.below(Foot.NONE) : drawn.above(),
+          below ? drawn.below(BelowPanRail.NONE) : drawn.above(),
           place -> place.kind() == kind ? state(place) : PartState.OUT,
           Optional.empty(),
           600);

@@ -17,7 +17,7 @@ import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wherefrom.drawing.Foot;
+import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Target;
@@ -134,7 +134,7 @@ class EngineViewTest {
         () -> {
           assertThat(targets(open(view("v8-odd-even", View.BELOW), 670, 390))).hasSize(1);
           EngineView full = view("v8-odd-even", View.BELOW);
-          full.foot(Foot.KEYS);
+          full.foot(BelowPanRail.KEYS);
           assertThat(targets(open(full, 1068, 660))).hasSize(13);
           return true;
         });

@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.drawing.Look;
+import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
 import wherefrom.job.PlaceState;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.LookRecorded;
@@ -31,9 +32,9 @@ class PartStatesTest {
   void whatSitsInTheEngineIsDrawnSolid() {
     assertThat(PartStates.of(PlaceState.FITTED_BUT))
         .extracting(PartState::look, PartState::sign)
-        .containsExactly(Look.FITTED, Sign.AGAINST);
-    assertThat(PartStates.of(PlaceState.OTHER_FITTED).look()).isEqualTo(Look.FITTED);
-    assertThat(PartStates.of(PlaceState.MISSING).look()).isEqualTo(Look.OUT);
+        .containsExactly(DrawnAs.FITTED, Sign.AGAINST);
+    assertThat(PartStates.of(PlaceState.OTHER_FITTED).look()).isEqualTo(DrawnAs.FITTED);
+    assertThat(PartStates.of(PlaceState.MISSING).look()).isEqualTo(DrawnAs.OUT);
   }
 
   @Test
@@ -41,10 +42,8 @@ class PartStatesTest {
     SampleJob sample = SampleJob.apart();
     Part shell = sample.part("rod-shell@R1U");
     Part rocker = sample.part("rocker@1EX");
-    sample.job.record(
-        new LookRecorded(shell.item(), "shell-face", wherefrom.inspection.Look.FAIL, ""));
-    sample.job.record(
-        new LookRecorded(rocker.item(), "rocker-tip", wherefrom.inspection.Look.SUSPECT, ""));
+    sample.job.record(new LookRecorded(shell.item(), "shell-face", Look.FAIL, ""));
+    sample.job.record(new LookRecorded(rocker.item(), "rocker-tip", Look.SUSPECT, ""));
     assertThat(sign(sample, rocker)).isEqualTo(Sign.SUSPECT);
     sample.job.record(new DecisionMade(shell.item(), Decision.REPLACE, "worn"));
     sample.job.record(new DecisionMade(rocker.item(), Decision.REUSE, "good enough here"));

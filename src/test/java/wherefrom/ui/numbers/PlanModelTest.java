@@ -33,7 +33,7 @@ class PlanModelTest {
     assertThat(book.set(1, input, text)).isEqualTo(new FigureOutcome.Done());
   }
 
-  private PlanRows.Row row(String name) {
+  private PlanTableRows.Row row(String name) {
     return model.rows().stream()
         .filter(row -> row.name().startsWith(name))
         .findFirst()
@@ -41,7 +41,7 @@ class PlanModelTest {
   }
 
   private List<String> words(String name) {
-    return row(name).cells().stream().map(PlanRows.Cell::words).toList();
+    return row(name).cells().stream().map(PlanTableRows.Cell::words).toList();
   }
 
   private List<String> details(String heading) {
@@ -80,7 +80,7 @@ class PlanModelTest {
   @Test
   void aMarginUnderTheUsualLeastIsMarkedWithWordsAndItsSource() {
     whatIf("lobe-lift", "0.340 in±0.001 in");
-    PlanRows.Cell cell = row("To coil bind").cells().get(1);
+    PlanTableRows.Cell cell = row("To coil bind").cells().get(1);
     assertThat(cell.marked().orElseThrow().standing()).isEqualTo(Margin.Standing.UNDER);
     assertThat(cell.mark()).startsWith("under 0.060 in");
     assertThat(row("To coil bind").cells().get(0).mark()).isEmpty();
@@ -95,7 +95,7 @@ class PlanModelTest {
   @Test
   void aMarginThatTheBandCannotCarryIsNeitherClearNorUnder() {
     whatIf("installed-height", "1.670 in±0.010 in");
-    PlanRows.Cell cell = row("To coil bind").cells().get(1);
+    PlanTableRows.Cell cell = row("To coil bind").cells().get(1);
     assertThat(cell.marked().orElseThrow().standing()).isEqualTo(Margin.Standing.UNDECIDED);
     assertThat(cell.mark()).startsWith("near 0.060 in");
     assertThat(details("left before coil bind")).anyMatch(line -> line.startsWith("Too near"));
@@ -184,7 +184,7 @@ class PlanModelTest {
     whatIf("target", "9.5");
     model.add();
     book.set(2, "head-cut", "0.020 in");
-    List<PlanRows.Row> before = model.rows();
+    List<PlanTableRows.Row> before = model.rows();
     model = new PlanModel(new OpenJob(sample.logbook, SampleJob.CLOCK));
     assertThat(model.rows()).isEqualTo(before);
     assertThat(model.chosen()).isEqualTo(2);

@@ -19,7 +19,7 @@ import wherefrom.job.image.FrameSource;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.TidyTable;
-import wherefrom.job.pages.ToFit;
+import wherefrom.job.pages.ToFitSheet;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Backups;
@@ -143,17 +143,17 @@ public final class SampleServices {
       }
 
       @Override
-      public void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) {
+      public void writeBenchPlan(ToFitSheet plan, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
 
       @Override
-      public void writeRackPlan(ToFit plan, PaperSize paper, Outgoing pdf) {
+      public void writeRackPlan(ToFitSheet plan, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
 
       @Override
-      public void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) {
+      public void writeToFit(ToFitSheet plan, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
     };

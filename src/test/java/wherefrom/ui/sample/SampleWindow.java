@@ -16,14 +16,14 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
-import wherefrom.job.settings.Look;
+import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Shell;
-import wherefrom.ui.app.Sounds;
+import wherefrom.ui.app.VerdictSounds;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.puttogether.PutTogetherScreen;
@@ -43,7 +43,7 @@ public final class SampleWindow {
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
 
   /** What is heard; silence unless a test listens. */
-  public Sounds sounds = Sounds.NONE;
+  public VerdictSounds sounds = VerdictSounds.NONE;
 
   /** Does what is done away from the window's thread. */
   public Executor workers;
@@ -59,7 +59,7 @@ public final class SampleWindow {
   }
 
   /** On a piece of glass, in a look. */
-  public SampleWindow(Glass glass, int textPercent, Look look) {
+  public SampleWindow(Glass glass, int textPercent, Appearance look) {
     this(
         glass,
         textPercent,
@@ -115,8 +115,8 @@ public final class SampleWindow {
     layOut();
   }
 
-  private Sounds heard() {
-    return new Sounds() {
+  private VerdictSounds heard() {
+    return new VerdictSounds() {
       @Override
       public void play(Cue cue) {
         sounds.play(cue);

@@ -10,7 +10,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.catalogue.basis.Sources;
+import wherefrom.workings.catalogue.basis.WorkingSources;
 import wherefrom.workings.maths.DualNumber;
 
 /** The preload a torque gives: F = T / (K·D). */
@@ -24,7 +24,7 @@ public final class PreloadFromTorque implements Working {
           "Preload from a torque",
           List.of(TorqueForPreload.DIAMETER, TORQUE, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
           "preload = torque / (K·diameter)",
-          Sources.TORQUE,
+          WorkingSources.TORQUE,
           List.of(
               "The preload scatters by about ±30 % at one torque.",
               "Oil under a torque meant for dry threads overloads the bolt by a third."));

@@ -11,7 +11,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.catalogue.basis.Sources;
+import wherefrom.workings.catalogue.basis.WorkingSources;
 import wherefrom.workings.maths.DualNumber;
 
 /** The torque that gives a preload: T = K·D·F. */
@@ -27,7 +27,7 @@ public final class TorqueForPreload implements Working {
           "Torque for a preload",
           List.of(DIAMETER, PRELOAD, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
           "torque = K·diameter·preload",
-          Sources.TORQUE,
+          WorkingSources.TORQUE,
           List.of(
               "The preload scatters by about ±30 % at one torque.",
               "The torque in the engine's service information outranks this figure."));
@@ -57,6 +57,6 @@ public final class TorqueForPreload implements Working {
     return Note.remark(
         "threads",
         "For threads " + terms.getChoice(Lubricant.CHOICE) + " only. Write it beside the torque.",
-        Sources.TORQUE);
+        WorkingSources.TORQUE);
   }
 }

@@ -13,7 +13,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.catalogue.basis.Sources;
+import wherefrom.workings.catalogue.basis.WorkingSources;
 import wherefrom.workings.maths.DualNumber;
 
 /** The compression ratio with every term. */
@@ -25,7 +25,7 @@ public final class CompressionRatio implements Working {
           CombustionSpace.inputs(CHAMBER),
           "CR = (V_s + V_c) / V_c,"
               + " V_c = chamber + gasket hole + deck space + piston volume + crevice",
-          Sources.COMPRESSION_RATIO,
+          WorkingSources.COMPRESSION_RATIO,
           List.of(
               "Geometric ratio of one cylinder: valve timing and leakage are not in it.",
               "The gasket's hole is taken as round."));

@@ -14,7 +14,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.catalogue.basis.Sources;
+import wherefrom.workings.catalogue.basis.WorkingSources;
 import wherefrom.workings.maths.DualNumber;
 
 /** The volume one piston sweeps, and all of them together. */
@@ -29,7 +29,7 @@ public final class SweptVolume implements Working {
           "Swept volume",
           List.of(BORE, STROKE, CYLINDERS),
           "V = π·bore²·stroke / 4, times the cylinders",
-          Sources.CYLINDER_VOLUME,
+          WorkingSources.CYLINDER_VOLUME,
           List.of("Takes every cylinder to have the same bore."));
 
   @Override

@@ -14,7 +14,7 @@ import java.util.List;
  * @param open whether it can be told only by reading again
  * @param source where the reading of it comes from
  */
-public record Sign(
+public record Symptom(
     String id,
     List<Integer> cylinders,
     String found,
@@ -22,26 +22,26 @@ public record Sign(
     List<LookAt> lookAt,
     boolean open,
     String source) {
-  public Sign {
+  public Symptom {
     cylinders = List.copyOf(cylinders);
     lookAt = List.copyOf(lookAt);
   }
 
-  static Sign of(String id, List<Integer> cylinders, String found) {
-    return new Sign(id, cylinders, found, "", List.of(), false, "");
+  static Symptom of(String id, List<Integer> cylinders, String found) {
+    return new Symptom(id, cylinders, found, "", List.of(), false, "");
   }
 
-  Sign pointsTo(String words, List<LookAt> where) {
-    return new Sign(id, cylinders, found, words, where, false, source);
+  Symptom pointsTo(String words, List<LookAt> where) {
+    return new Symptom(id, cylinders, found, words, where, false, source);
   }
 
   /** Nothing to look at yet: another reading tells. */
-  Sign readAgain(String words) {
-    return new Sign(id, cylinders, found, words, List.of(), true, source);
+  Symptom readAgain(String words) {
+    return new Symptom(id, cylinders, found, words, List.of(), true, source);
   }
 
-  Sign from(String text) {
-    return new Sign(id, cylinders, found, pointsTo, lookAt, open, text);
+  Symptom from(String text) {
+    return new Symptom(id, cylinders, found, pointsTo, lookAt, open, text);
   }
 
   /** Both sentences. */

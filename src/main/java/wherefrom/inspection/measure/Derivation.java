@@ -1,7 +1,7 @@
 package wherefrom.inspection.measure;
 
 /** What is worked out from a plan's readings. */
-public enum Shape {
+public enum Derivation {
   /** The reading itself. */
   VALUE,
   /** Half of the reading, as of a bow on V-blocks (TM 10-3930-653-14&P). */

@@ -10,11 +10,11 @@ import wherefrom.workings.InputSpec;
 import wherefrom.workings.WorkingCard;
 
 /** A working's formula, its source, what is not known, and what each figure means. */
-public final class AboutScreen extends Page {
+public final class AboutWorkingScreen extends Page {
   private final String title;
   private final Pager<ResultRows.Row> rows;
 
-  AboutScreen(ScreenContext context, WorkingCard card) {
+  AboutWorkingScreen(ScreenContext context, WorkingCard card) {
     super(context, "", false);
     title = card.title();
     rows =

@@ -3,10 +3,10 @@ package wherefrom.ui.app;
 import wherefrom.rules.Cue;
 
 /** The sounds of verdicts; never the only sign of anything. */
-public interface Sounds {
+public interface VerdictSounds {
   /** No sound at all. */
-  Sounds NONE =
-      new Sounds() {
+  VerdictSounds NONE =
+      new VerdictSounds() {
         @Override
         public void play(Cue cue) {}
 

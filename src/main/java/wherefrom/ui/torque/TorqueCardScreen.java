@@ -19,7 +19,7 @@ import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */
-public final class CardScreen extends Page implements Scannable {
+public final class TorqueCardScreen extends Page implements Scannable {
   private static final String WANTED = "Scan NEXT for the bolt in turn, UNDO to undo it.";
 
   private final Touch touch;
@@ -29,7 +29,7 @@ public final class CardScreen extends Page implements Scannable {
   private final BoltGrid grid;
   private final VBox foot = new VBox();
 
-  CardScreen(ScreenContext context, int number) {
+  TorqueCardScreen(ScreenContext context, int number) {
     super(context, "");
     this.touch = context.touch();
     this.number = number;

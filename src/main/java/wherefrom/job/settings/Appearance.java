@@ -1,7 +1,7 @@
 package wherefrom.job.settings;
 
 /** The colors of the window. */
-public enum Look {
+public enum Appearance {
   /** As the system is set. */
   SYSTEM,
   /** Dark letters on a light ground. */

@@ -15,7 +15,7 @@ import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
 
 /** The rows of the plan's table, as they are shown: a cell for each column. */
-final class PlanRows {
+final class PlanTableRows {
   static final String RATIO = "ratio";
   static final String UNCUT = "ratio-uncut";
 
@@ -119,7 +119,7 @@ final class PlanRows {
    * @param answers one for each column
    * @param findEffects what follows from a column; empty where nothing does
    */
-  PlanRows(List<PlanAnswer> answers, Function<PlanAnswer, Optional<PlanEffects>> findEffects) {
+  PlanTableRows(List<PlanAnswer> answers, Function<PlanAnswer, Optional<PlanEffects>> findEffects) {
     this.answers = List.copyOf(answers);
     this.findEffects = findEffects;
   }

@@ -3,7 +3,7 @@ package wherefrom.workings.catalogue.basis;
 import wherefrom.workings.Source;
 
 /** The sources named by several workings. */
-public final class Sources {
+public final class WorkingSources {
   public static final Source CYLINDER_VOLUME =
       Source.published(
           "FAA-H-8083-30, Aviation Maintenance Technician Handbook: General, 2008, figs 1-26, 1-27");
@@ -17,5 +17,5 @@ public final class Sources {
               + " (studylib.net, 26058660), undated: K 0.20 dry, 0.15 oiled; ±30 % is common"
               + " practice, no source");
 
-  private Sources() {}
+  private WorkingSources() {}
 }

@@ -11,9 +11,9 @@ import wherefrom.parts.Place;
  * @param kind empty where a place card was scanned, which stands for every kind at its spot
  * @param pointed whether it was tapped
  */
-record Wanted(Optional<PartKind> kind, boolean pointed) {
+record MeantKind(Optional<PartKind> kind, boolean pointed) {
   /** Any kind that lives there. */
-  static final Wanted ANY = new Wanted(Optional.empty(), false);
+  static final MeantKind ANY = new MeantKind(Optional.empty(), false);
 
   /**
    * What is meant at the spot of a part in the hand.
@@ -21,11 +21,11 @@ record Wanted(Optional<PartKind> kind, boolean pointed) {
    * @param pointed the place that was tapped last; empty where a card was scanned since
    * @param listed the place that the list names
    */
-  static Wanted at(Optional<Spot> spot, Optional<Place> pointed, Optional<Place> listed) {
+  static MeantKind at(Optional<Spot> spot, Optional<Place> pointed, Optional<Place> listed) {
     return pointed
         .or(() -> listed)
         .filter(place -> spot.equals(Optional.of(place.spot())))
-        .map(place -> new Wanted(Optional.of(place.kind()), pointed.isPresent()))
+        .map(place -> new MeantKind(Optional.of(place.kind()), pointed.isPresent()))
         .orElse(ANY);
   }
 }

@@ -1,7 +1,7 @@
 package wherefrom.drawing;
 
 /** What stands below the pan rail of an engine seen from below. */
-public enum Foot {
+public enum BelowPanRail {
   /** Nothing: small drawings, and where the mains are not asked for. */
   NONE(0),
   /** The names of the mains. */
@@ -11,7 +11,7 @@ public enum Foot {
 
   private final double height;
 
-  Foot(double height) {
+  BelowPanRail(double height) {
     this.height = height;
   }
 

@@ -1,7 +1,7 @@
 package wherefrom.drawing;
 
 /** How a part is drawn. */
-public enum Look {
+public enum DrawnAs {
   /** In the engine, never out: solid, white, its fasteners hollow. */
   IN(1),
   /** Out: one dashed contour, nothing inside. */
@@ -17,7 +17,7 @@ public enum Look {
 
   private final double weight;
 
-  Look(double weight) {
+  DrawnAs(double weight) {
     this.weight = weight;
   }
 

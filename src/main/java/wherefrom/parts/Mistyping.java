@@ -1,8 +1,8 @@
 package wherefrom.parts;
 
 /** How people mistype figures: one digit is another, or two neighbors are swapped. */
-public final class Slip {
-  private Slip() {}
+public final class Mistyping {
+  private Mistyping() {}
 
   /** Whether one of two rows of digits comes of the other by a single slip. */
   public static boolean isOne(String one, String other) {

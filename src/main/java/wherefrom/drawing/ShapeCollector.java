@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Collects shapes, each with the line that its role has. */
-final class Sketch {
+final class ShapeCollector {
   private final List<Shape> shapes = new ArrayList<>();
   private final double unit;
 
   /**
    * @param unit as {@link Glass#unit()}
    */
-  Sketch(double unit) {
+  ShapeCollector(double unit) {
     this.unit = unit;
   }
 
-  Sketch(Glass glass) {
+  ShapeCollector(Glass glass) {
     this(glass.unit());
   }
 

@@ -22,14 +22,14 @@ import wherefrom.parts.Whereabouts;
  * @param places those that are not filled, in the engine's order
  * @param beside what goes on beside the tagged parts
  */
-public record ToFit(String job, RecordEngine engine, List<Open> places, List<Beside> beside) {
-  public ToFit {
+public record ToFitSheet(String job, RecordEngine engine, List<Open> places, List<Beside> beside) {
+  public ToFitSheet {
     places = List.copyOf(places);
     beside = List.copyOf(beside);
   }
 
   /** Without bags and big parts. */
-  public ToFit(String job, RecordEngine engine, List<Open> places) {
+  public ToFitSheet(String job, RecordEngine engine, List<Open> places) {
     this(job, engine, places, List.of());
   }
 
@@ -53,14 +53,14 @@ public record ToFit(String job, RecordEngine engine, List<Open> places, List<Bes
   public record Open(Place place, String section, String tag, String is, boolean onBench) {}
 
   /** The places that are neither filled nor left empty for a reason. */
-  public static ToFit of(EngineJob job) {
+  public static ToFitSheet of(EngineJob job) {
     List<Open> places = new ArrayList<>();
     for (Place place : job.places()) {
       if (!job.isFilled(place)) {
         places.add(open(job, place));
       }
     }
-    return new ToFit(job.name(), RecordEngine.of(job), places, beside(job));
+    return new ToFitSheet(job.name(), RecordEngine.of(job), places, beside(job));
   }
 
   private static List<Beside> beside(EngineJob job) {
