@@ -17,6 +17,9 @@ final class SecondLook {
   private static final int FOLLOWED = 6;
   private static final int WARPED = 4;
 
+  /** Fit of the pattern of every label below which a second look believes nothing. */
+  private static final double LEAST = 0.3;
+
   private final PictureScan scan;
 
   SecondLook(PictureScan scan) {
@@ -29,7 +32,7 @@ final class SecondLook {
    * @param first what the first look made of the picture
    */
   List<PoseReading> readings(GreyImage picture, Pyramid pyramid, List<PoseReading> first) {
-    List<PoseReading> readings = new ArrayList<>(scan.warped(pyramid, first, WARPED));
+    List<PoseReading> readings = new ArrayList<>(likely(scan.warped(pyramid, first, WARPED)));
     if (isNothing(readings)) {
       look(Pyramid.of(Equalised.of(picture)), readings);
     }
@@ -40,11 +43,15 @@ final class SecondLook {
   }
 
   private void look(Pyramid pyramid, List<PoseReading> readings) {
-    List<PoseReading> seen = scan.scan(pyramid, CUTS, FOLLOWED);
+    List<PoseReading> seen = likely(scan.scan(pyramid, CUTS, FOLLOWED));
     readings.addAll(seen);
     if (isNothing(seen)) {
       readings.addAll(scan.warped(pyramid, seen, WARPED / 2));
     }
+  }
+
+  private static List<PoseReading> likely(List<PoseReading> readings) {
+    return readings.stream().filter(reading -> reading.pattern() > LEAST).toList();
   }
 
   private static boolean isNothing(List<PoseReading> readings) {

@@ -118,11 +118,15 @@ class GreaseBench {
   }
 
   private void print() throws IOException {
-    StringBuilder table = new StringBuilder("| reader | first families, % | later, % | wrong | ms at 720p |");
+    StringBuilder table =
+        new StringBuilder("| reader | first families, % | later, % | wrong | ms at 720p |");
     for (Family family : Family.values()) {
       table.append(' ').append(family.name().toLowerCase(Locale.ROOT)).append(" |");
     }
-    table.append("\n|---|--:|--:|--:|--:|").append("--:|".repeat(Family.values().length)).append('\n');
+    table
+        .append("\n|---|--:|--:|--:|--:|")
+        .append("--:|".repeat(Family.values().length))
+        .append('\n');
     tallies.forEach((name, tally) -> table.append(tally.row(name)).append('\n'));
     table.append("\n| closed list, by grade | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 |\n|---|");
     table.append("--:|".repeat(Family.GRADES)).append('\n');

@@ -18,7 +18,7 @@ class GreaseRegressionTest {
     int shown = 0;
     int read = 0;
     int wrong = 0;
-    for (Family family : Family.values()) {
+    for (Family family : Family.FIRST) {
       int grade = GRADES[family.ordinal() % GRADES.length];
       TagCode code = GreaseFrames.pick(ISSUED, family.ordinal() * 31L + grade);
       GreaseFrame frame = GreaseFrames.frame(family, grade, 500, 720, code);

@@ -26,17 +26,16 @@ final class Wear {
 
   /** Every point lies a little beside its place; slopes are lighter or darker. */
   static void wrinkled(Plane paper, double severity, SplittableRandom random) {
-    double scale = BLOCK / (2.2 + 1.8 * random.nextDouble());
+    double scale = BLOCK / (3.5 + 3.0 * random.nextDouble());
     Plane right = field(paper, new SmoothNoise(random), scale);
     Plane down = field(paper, new SmoothNoise(random), scale);
     Plane height = field(paper, new SmoothNoise(random), scale / 1.5);
     Plane before = paper.copy();
-    double reach = severity * FARTHEST * MODULE / Math.sqrt(2);
+    double reach = severity * FARTHEST * MODULE;
     for (int y = 0; y < paper.height; y++) {
       for (int x = 0; x < paper.width; x++) {
         int at = y * paper.width + x;
-        float value =
-            before.sample(x + reach * right.values[at], y + reach * down.values[at]);
+        float value = before.sample(x + reach * right.values[at], y + reach * down.values[at]);
         double slope = height.values[at] - height.sample(x - 6, y - 4);
         double shade = 1 + Math.max(-0.5, Math.min(0.3, 3.5 * severity * slope));
         paper.values[at] = (float) Math.min(0.97, value * shade);
@@ -78,7 +77,7 @@ final class Wear {
       for (int x = 0; x < paper.width; x++) {
         int at = y * paper.width + x;
         double edge = (blotch.at(x / scale, y / scale) - 0.62 + 0.3 * severity) * 16;
-        double wet = (0.4 + 0.55 * severity) / (1 + Math.exp(-edge));
+        double wet = (0.4 + 0.5 * severity) / (1 + Math.exp(-edge));
         double dull = 0.75 + 0.5 * (grain.at(x / 25.0, y / 25.0) - 0.5);
         float through = far.sample(2 * LabelArt.CENTRE_X - x + shiftX, y + shiftY);
         double under = dull * (0.12 + 0.35 * through);
