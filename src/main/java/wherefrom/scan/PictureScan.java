@@ -100,6 +100,25 @@ final class PictureScan {
     readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
   }
 
+  /** The best places that were not read, each as paper that does not lie flat. */
+  List<PoseReading> warped(Pyramid pyramid, List<PoseReading> readings, int places) {
+    List<PoseReading> warped = new ArrayList<>();
+    for (PoseReading reading : readings) {
+      boolean fresh = warped.stream().noneMatch(other -> isSame(reading.pose(), other.pose()));
+      if (reading.text().isEmpty() && reading.pattern() > HOPELESS && fresh) {
+        warped.add(poses.warped(pyramid, reading));
+      }
+      if (warped.size() == places || isRead(reading.pose(), warped)) {
+        break;
+      }
+    }
+    return warped;
+  }
+
+  private static boolean isSame(Pose pose, Pose other) {
+    return new Candidate(pose, 0).isSame(new Candidate(other, 0));
+  }
+
   /** Fits candidates roughly; reads at once what fits well, and gives back the others. */
   private List<Candidate> refine(
       Pyramid pyramid, List<Candidate> candidates, int most, List<PoseReading> readings) {

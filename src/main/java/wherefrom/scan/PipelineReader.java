@@ -64,6 +64,12 @@ public final class PipelineReader implements TagReader {
     List<PoseReading> readings =
         scan.scan(pyramid, cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
     scan.retry(pyramid, readings, RETRIED);
+    if (!isLarge(picture) && readings.stream().allMatch(reading -> reading.text().isEmpty())) {
+      new SecondLook(scan)
+          .readings(picture, pyramid, readings).stream()
+              .filter(reading -> reading.text().isPresent())
+              .forEach(readings::add);
+    }
     for (PoseReading reading : readings) {
       reading
           .text()

@@ -12,6 +12,8 @@ import wherefrom.scan.geometry.Nudges;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.PoseRefiner;
+import wherefrom.scan.geometry.Warp;
+import wherefrom.scan.geometry.WarpFit;
 import wherefrom.scan.grey.Pyramid;
 import wherefrom.scan.grid.GridSampler;
 import wherefrom.scan.grid.SoftGrid;
@@ -22,10 +24,14 @@ import wherefrom.scan.match.SymbolMatch;
 
 /** From a candidate pose to what it says: refine, take the grid, decode, match. */
 final class PoseReader {
+  /** How stiff the paper is taken to be, round by round. */
+  private static final double[] EASING = {8, 2, 1, 1};
+
   private final double windowHalf;
   private final PatternFit fit;
   private final PoseRefiner refiner;
   private final GridSampler sampler;
+  private final WarpFit warps;
   private final OpenSetDecoder decoder = new OpenSetDecoder();
   private final IssuedSymbols issued;
   private final ClosedSetMatcher matcher;
@@ -35,6 +41,7 @@ final class PoseReader {
     fit = new PatternFit(pattern, camera);
     refiner = new PoseRefiner(fit);
     sampler = new GridSampler(camera);
+    warps = new WarpFit(pattern, camera);
     this.issued = issued;
     matcher = new ClosedSetMatcher(issued);
   }
@@ -77,6 +84,26 @@ final class PoseReader {
       }
     }
     return readings;
+  }
+
+  /**
+   * Reads paper that does not lie flat: from round to round the warp follows what the modules seem
+   * to be, first stiffly.
+   */
+  PoseReading warped(Pyramid pyramid, PoseReading stuck) {
+    Warp warp = new Warp();
+    PoseReading reading = stuck;
+    for (double ease : EASING) {
+      warps.improve(pyramid, stuck.pose(), warp, reading.grid(), ease);
+      SoftGrid grid = sampler.sample(pyramid, stuck.pose(), warp);
+      Optional<SymbolMatch> match = matcher.find(grid);
+      Optional<PoseReading.Text> text = text(grid, stuck.pattern(), match);
+      reading = new PoseReading(stuck.pose(), stuck.pattern(), grid, text, match);
+      if (text.isPresent()) {
+        break;
+      }
+    }
+    return reading;
   }
 
   /** Reads at a pose as it is. */

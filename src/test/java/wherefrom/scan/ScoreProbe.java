@@ -30,6 +30,7 @@ public final class ScoreProbe {
     List<Asked> asked = new ArrayList<>();
     Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    readings.addAll(new SecondLook(scan).readings(picture, pyramid, readings));
     readings.stream()
         .filter(reading -> reading.text().isEmpty())
         .forEach(reading -> asked.add(new Asked(reading.grid(), reading.pattern())));

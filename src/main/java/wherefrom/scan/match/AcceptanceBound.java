@@ -25,6 +25,15 @@ package wherefrom.scan.match;
  * sum; sums of the same tag repeat nearly the same question, so they add less than another factor
  * of two. The clearest symbol there is has z = √208 = 14.4.
  *
+ * <p><b>The second look.</b> On a still picture on which nothing was read, up to four places are
+ * asked again as crumpled paper, with up to four grids each, and the picture is searched twice
+ * more, evened out and softened, where up to two places are asked that way: some thirty grids more,
+ * though only of places that fit the pattern to 0.3 at least. The warp is fitted to the pattern and
+ * to what the modules seem to be, never to the list, so what was issued still has no part in how a
+ * grid came about and the inequality holds for it as for any other; it is one more chance, not a
+ * freer one. The chances of a still that reads nothing grow threefold at most, and the measured
+ * tail of scores has the grids of the second look in it.
+ *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
  * to what is wanted. The bound above does not hold for them. They are therefore in the list too, as
