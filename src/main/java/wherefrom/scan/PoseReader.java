@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.scan.decode.OpenSetDecoder;
+import wherefrom.scan.decode.SoftDecoder;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.CandidateSearch;
 import wherefrom.scan.geometry.CameraModel;
@@ -33,10 +34,20 @@ final class PoseReader {
   private final GridSampler sampler;
   private final WarpFit warps;
   private final OpenSetDecoder decoder = new OpenSetDecoder();
+  private final SoftDecoder soft = new SoftDecoder();
   private final IssuedSymbols issued;
   private final ClosedSetMatcher matcher;
+  private final double more;
 
   PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    this(pattern, camera, issued, 0);
+  }
+
+  /**
+   * @param more evidence that is wanted beyond {@link AcceptanceBound}'s least
+   */
+  PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued, double more) {
+    this.more = more;
     windowHalf = pattern.windowHalf();
     fit = new PatternFit(pattern, camera);
     refiner = new PoseRefiner(fit);
@@ -119,15 +130,20 @@ final class PoseReader {
     return text(grid, pattern, matcher.find(grid));
   }
 
+  private Optional<String> decoded(SoftGrid grid, double pattern) {
+    Optional<String> decoded = decoder.find(grid);
+    return decoded.isEmpty() && pattern >= AcceptanceBound.PATTERN ? soft.find(grid) : decoded;
+  }
+
   /** The symbol's own error correction has the first word; the list speaks where that fails. */
   private Optional<PoseReading.Text> text(
       SoftGrid grid, double pattern, Optional<SymbolMatch> match) {
-    Optional<String> decoded = decoder.find(grid);
+    Optional<String> decoded = decoded(grid, pattern);
     if (decoded.isPresent()) {
       return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));
     }
     return match
-        .filter(best -> AcceptanceBound.accepts(best, pattern))
+        .filter(best -> AcceptanceBound.accepts(best, pattern, more))
         .map(best -> new PoseReading.Text(best.code().digits(), true));
   }
 }

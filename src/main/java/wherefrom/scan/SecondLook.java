@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.image.GreyImage;
 import wherefrom.scan.find.Threshold;
+import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.grey.Equalised;
 import wherefrom.scan.grey.Pyramid;
+import wherefrom.scan.match.AcceptanceBound;
+import wherefrom.scan.match.IssuedSymbols;
 
 /**
  * What is done with a still picture on which nothing was read: the likeliest places as crumpled
@@ -20,10 +24,12 @@ final class SecondLook {
   /** Fit of the pattern of every label below which a second look believes nothing. */
   private static final double LEAST = 0.3;
 
+  static double threshold() { return AcceptanceBound.SECOND_LOOK; }
+
   private final PictureScan scan;
 
-  SecondLook(PictureScan scan) {
-    this.scan = scan;
+  SecondLook(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    scan = new PictureScan(pattern, camera, issued, AcceptanceBound.SECOND_LOOK);
   }
 
   /**

@@ -55,15 +55,28 @@ public final class AcceptanceBound {
   /** Least lead over the runner-up, in standard deviations. */
   public static final double LEAD = 2.3;
 
+  /** Evidence and lead that a second look wants beyond the least. */
+  public static final double SECOND_LOOK = 0.8;
+
   private AcceptanceBound() {}
+
+  /**
+   * Whether an issued tag was certainly seen at a first look.
+   *
+   * @param pattern fit of the pattern of every label, to 1
+   */
+  public static boolean accepts(SymbolMatch match, double pattern) {
+    return accepts(match, pattern, 0);
+  }
 
   /**
    * Whether an issued tag was certainly seen.
    *
    * @param pattern fit of the pattern of every label, to 1
+   * @param more evidence and lead that are wanted beyond the least, in standard deviations
    */
-  public static boolean accepts(SymbolMatch match, double pattern) {
-    return match.issued() && margin(match, pattern) >= 0;
+  public static boolean accepts(SymbolMatch match, double pattern, double more) {
+    return match.issued() && margin(match, pattern) >= more;
   }
 
   /**
