@@ -70,8 +70,7 @@ final class PoseReader {
   }
 
   PoseReading read(Pyramid pyramid, Pose coarse) {
-    Pose pose = refiner.sharp(pyramid, coarse, 10);
-    return at(pyramid, pose);
+    return at(pyramid, refiner.sharp(pyramid, coarse, 10));
   }
 
   /**
@@ -88,7 +87,8 @@ final class PoseReader {
     }
     List<PoseReading> readings = new ArrayList<>();
     for (Candidate start : CandidateSearch.distinct(starts, most)) {
-      PoseReading reading = read(pyramid, start.pose());
+      Pose pose = refiner.sharp(pyramid, start.pose(), 10);
+      PoseReading reading = at(pyramid, pose, more + AcceptanceBound.OTHER_START);
       readings.add(reading);
       if (reading.text().isPresent()) {
         break;
@@ -108,7 +108,7 @@ final class PoseReader {
       warps.improve(pyramid, stuck.pose(), warp, reading.grid(), ease);
       SoftGrid grid = sampler.sample(pyramid, stuck.pose(), warp);
       Optional<SymbolMatch> match = matcher.find(grid);
-      Optional<PoseReading.Text> text = text(grid, stuck.pattern(), match);
+      Optional<PoseReading.Text> text = text(grid, stuck.pattern(), match, more);
       reading = new PoseReading(stuck.pose(), stuck.pattern(), grid, text, match);
       if (text.isPresent()) {
         break;
@@ -119,15 +119,19 @@ final class PoseReader {
 
   /** Reads at a pose as it is. */
   PoseReading at(Pyramid pyramid, Pose pose) {
+    return at(pyramid, pose, more);
+  }
+
+  private PoseReading at(Pyramid pyramid, Pose pose, double wanted) {
     SoftGrid grid = sampler.sample(pyramid, pose);
     Optional<SymbolMatch> match = matcher.find(grid);
     double pattern = fit.score(pyramid, pose);
-    return new PoseReading(pose, pattern, grid, text(grid, pattern, match), match);
+    return new PoseReading(pose, pattern, grid, text(grid, pattern, match, wanted), match);
   }
 
   /** What a sum of grids says. */
   Optional<PoseReading.Text> text(SoftGrid grid, double pattern) {
-    return text(grid, pattern, matcher.find(grid));
+    return text(grid, pattern, matcher.find(grid), more);
   }
 
   private Optional<String> decoded(SoftGrid grid, double pattern) {
@@ -137,13 +141,13 @@ final class PoseReader {
 
   /** The symbol's own error correction has the first word; the list speaks where that fails. */
   private Optional<PoseReading.Text> text(
-      SoftGrid grid, double pattern, Optional<SymbolMatch> match) {
+      SoftGrid grid, double pattern, Optional<SymbolMatch> match, double wanted) {
     Optional<String> decoded = decoded(grid, pattern);
     if (decoded.isPresent()) {
       return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));
     }
     return match
-        .filter(best -> AcceptanceBound.accepts(best, pattern, more))
+        .filter(best -> AcceptanceBound.accepts(best, pattern, wanted))
         .map(best -> new PoseReading.Text(best.code().digits(), true));
   }
 }

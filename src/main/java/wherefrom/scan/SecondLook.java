@@ -24,8 +24,6 @@ final class SecondLook {
   /** Fit of the pattern of every label below which a second look believes nothing. */
   private static final double LEAST = 0.3;
 
-  static double threshold() { return AcceptanceBound.SECOND_LOOK; }
-
   private final PictureScan scan;
 
   SecondLook(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {

@@ -38,10 +38,10 @@ public final class ScoreProbe {
     PictureScan scan = new PictureScan(pattern, camera, none);
     Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
-    List<PoseReading> first = new ArrayList<>(readings);
-    first.addAll(scan.retried(pyramid, readings, PipelineReader.RETRIED));
-    List<Asked> asked = new ArrayList<>(unread(first, 0));
-    if (asked.size() == first.size()) {
+    List<PoseReading> retried = scan.retried(pyramid, readings, PipelineReader.RETRIED);
+    List<Asked> asked = new ArrayList<>(unread(readings, 0));
+    asked.addAll(unread(retried, AcceptanceBound.OTHER_START));
+    if (asked.size() == readings.size() + retried.size()) {
       SecondLook second = new SecondLook(pattern, camera, none);
       asked.addAll(
           unread(second.readings(picture, pyramid, readings), AcceptanceBound.SECOND_LOOK));

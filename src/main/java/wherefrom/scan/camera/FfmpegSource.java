@@ -18,7 +18,9 @@ import wherefrom.job.image.FrameSource;
  * valid until the next but one is asked for.
  */
 final class FfmpegSource implements FrameSource {
-  /** Pictures in a row that may come broken before the source counts as gone: two seconds' worth. */
+  /**
+   * Pictures in a row that may come broken before the source counts as gone: two seconds' worth.
+   */
   static final int MOST_BROKEN = 60;
 
   private final CameraInput input;
@@ -85,7 +87,9 @@ final class FfmpegSource implements FrameSource {
     return frame != null;
   }
 
-  /** The next picture that is whole: one that comes broken, as from a loose plug, is passed over. */
+  /**
+   * The next picture that is whole: one that comes broken, as from a loose plug, is passed over.
+   */
   private @Nullable Frame whole() throws IOException {
     FrameGrabber.Exception last = null;
     for (int broken = 0; broken < MOST_BROKEN; broken++) {

@@ -58,8 +58,9 @@ public final class SoftDecoder {
         TagWords.turn(but, rows[other]);
       }
     }
-    return isCertain(grid) ? NumericText.findSixteenDigits(TagWords.codewords(best))
-        .filter(SoftDecoder::isLikely) : Optional.empty();
+    return isCertain(grid)
+        ? NumericText.findSixteenDigits(TagWords.codewords(best)).filter(SoftDecoder::isLikely)
+        : Optional.empty();
   }
 
   private static boolean isLikely(String digits) {
