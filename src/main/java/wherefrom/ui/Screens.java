@@ -25,6 +25,7 @@ import wherefrom.ui.money.MoneyScreen;
 import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.numbers.NumbersScreen;
 import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.phone.PhonesScreen;
 import wherefrom.ui.photos.PhotosScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
@@ -76,6 +77,7 @@ public final class Screens {
         case PUT_TOGETHER -> new PutTogetherScreen(context);
         case TORQUE -> new TorqueScreen(context);
         case TIMING -> new TimingScreen(context);
+        case PHONES -> new PhonesScreen(context);
         case SETTINGS -> new SettingsScreen(context);
         case NEW_JOB -> new NewJobScreen(context);
         case NUMBERS -> new NumbersScreen(context);

@@ -23,6 +23,7 @@ public enum ScreenId {
   PUT_TOGETHER,
   TORQUE,
   TIMING,
+  PHONES,
   SETTINGS,
   BAGS,
   BAG,

@@ -26,6 +26,7 @@ import wherefrom.job.ports.Backups;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.JobChecks;
 import wherefrom.job.ports.LayoutFiles;
+import wherefrom.job.ports.Phones;
 import wherefrom.job.ports.Pictures;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Reports;
@@ -78,6 +79,8 @@ public final class SampleServices {
       (folder, second) ->
           new Backups.Copied(second.resolve(folder.getFileName()), 1, 1, List.of(), true);
   public Drives drives = Drives.NONE;
+  public final SamplePhones samplePhones = new SamplePhones();
+  public Phones phones = samplePhones;
   public Clock clock = SampleJob.CLOCK;
 
   /** Draws the sheets that are looked at before they are printed. */
@@ -110,6 +113,7 @@ public final class SampleServices {
         ownReader.orElseGet(this::reader),
         pictures(),
         ownCameras.orElseGet(this::cameras),
+        phones,
         ownPrinter.orElseGet(this::printer),
         reports(),
         folder -> checks.check(folder),
