@@ -98,7 +98,7 @@ final class Door implements PhoneDoor {
   }
 
   /** Old keys are replaced, unused doors closed; who looks on is told what is new. */
-  private void tick() {
+  void tick() {
     List<Joined> now = joined();
     if (now.stream().anyMatch(Joined::near)) {
       used = nanos.getAsLong();

@@ -92,6 +92,9 @@ final class Requests implements HttpHandler {
       return refused.answer().with("Connection", "close");
     } catch (IOException gone) {
       throw gone;
+    } catch (InterruptedException closing) {
+      Thread.currentThread().interrupt();
+      return Answer.said(503, "Not done. The big screen lets no phone in any more.");
     } catch (Exception fault) {
       LOGGER.log(Level.SEVERE, "A phone's request failed", fault);
       return Answer.said(500, "Something went wrong. Look at the big screen.");
@@ -209,6 +212,10 @@ final class Requests implements HttpHandler {
     head.set("Content-Type", answer.type());
     answer.headers().forEach(head::set);
     byte[] body = answer.body();
+    if (request.getRequestMethod().equals("HEAD")) {
+      request.sendResponseHeaders(answer.status(), -1);
+      return;
+    }
     request.sendResponseHeaders(answer.status(), body.length);
     try (OutputStream out = request.getResponseBody()) {
       out.write(body);

@@ -118,12 +118,12 @@
     view = next;
     shown = JSON.stringify(next);
     $('panel').className = 'panel ' + (PANELS[next.cue] || 'plain-panel');
-    text('headline', next.headline);
+    text('headline', headline(next));
     text('place', next.place);
     $('place').className = next.place.length > 7 ? 'long' : '';
     text('what', next.what);
     text('small', next.small);
-    $('next').textContent = next.next;
+    text('next', next.next);
     facts(next.facts);
     const tag = next.tag[0];
     const photo = tag && tag.deed === 'photograph';
@@ -134,6 +134,18 @@
       text(photo ? 'tag-more' : 'deed-more', tag.more);
     }
     $('choices').replaceChildren(...next.choices.map(keyOf));
+    // One of them leads back.
+    $('foot').hidden = next.choices.length > 0;
+  }
+
+  /** As the window writes it: a verdict in capitals, a stop as STOP. */
+  function headline(next) {
+    if (next.cue === 'STOP' && next.facts.length > 0) {
+      return 'STOP';
+    }
+    const work = WORKS.find(([key]) => key === next.work);
+    const said = next.headline || (work ? work[1] : '');
+    return next.cue === 'STOP' ? 'STOP: ' + said.toUpperCase() : next.cue && !next.choices.length ? said.toUpperCase() : said;
   }
 
   function facts(all) {

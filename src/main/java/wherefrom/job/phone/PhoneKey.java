@@ -12,7 +12,7 @@ import wherefrom.rules.WayOut;
  */
 public record PhoneKey(PhoneDeed deed, String with, String words, String more) {
   /** The tag where nothing else is first. */
-  static final PhoneKey PHOTOGRAPH = photograph("Photograph a tag", "fill the picture with it");
+  static final PhoneKey PHOTOGRAPH = photograph("Photograph a tag", "fill the picture");
 
   static final PhoneKey TYPE = of(PhoneDeed.TYPE, "Type code");
   static final PhoneKey UNDO = of(PhoneDeed.UNDO, "UNDO");

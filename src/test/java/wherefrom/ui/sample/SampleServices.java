@@ -95,6 +95,7 @@ public final class SampleServices {
   public JobChecks checks = folder -> List.of();
   public Optional<SettingsStore> ownSettings = Optional.empty();
   public Optional<Cameras> ownCameras = Optional.empty();
+  public Optional<Pictures> ownPictures = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
   public Optional<SheetPrinter> ownPrinter = Optional.empty();
 
@@ -111,7 +112,7 @@ public final class SampleServices {
         ownPhotos.orElseGet(SampleServices::photos),
         ownSettings.orElseGet(this::settingsStore),
         ownReader.orElseGet(this::reader),
-        pictures(),
+        ownPictures.orElseGet(this::pictures),
         ownCameras.orElseGet(this::cameras),
         phones,
         ownPrinter.orElseGet(this::printer),
