@@ -7,7 +7,9 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 
-/** What comes with a request: counted and timed while it comes, never decoded before it is whole. */
+/**
+ * What comes with a request: counted and timed while it comes, never decoded before it is whole.
+ */
 final class Body {
   private static final int PIECE = 16_384;
   private static final int TOO_LARGE = 413;

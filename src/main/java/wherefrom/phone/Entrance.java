@@ -6,7 +6,9 @@ import java.util.function.LongSupplier;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneHost;
 
-/** How a phone joins: it says the key, sees the number and the job's name, and is given a cookie. */
+/**
+ * How a phone joins: it says the key, sees the number and the job's name, and is given a cookie.
+ */
 final class Entrance {
   /** 256 bits. */
   private static final int COOKIE_BYTES = 32;

@@ -39,8 +39,7 @@ record Limits(
           8);
 
   Limits withBody(Duration shorter) {
-    return new Limits(
-        picture, words, shorter, key, wrongKeys, unused, phones, burst, perSecond);
+    return new Limits(picture, words, shorter, key, wrongKeys, unused, phones, burst, perSecond);
   }
 
   Limits withBurst(int fewer, int slower) {

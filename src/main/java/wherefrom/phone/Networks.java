@@ -59,8 +59,7 @@ final class Networks {
   }
 
   private static Nearby nearby(NetworkInterface network, InetAddress address) {
-    return new Nearby(
-        address.getHostAddress(), words(network.getName(), network.getDisplayName()));
+    return new Nearby(address.getHostAddress(), words(network.getName(), network.getDisplayName()));
   }
 
   /** {@code Wi-Fi, wlan0}; what the system calls it where that tells more. */

@@ -175,9 +175,7 @@ final class Requests implements HttpHandler {
       take(request, picture);
       String act = Gate.one(head, "X-Act");
       String keep = Gate.one(head, "X-Keep");
-      return keep.isEmpty()
-          ? desk.read(phone, act, picture)
-          : desk.keep(phone, act, keep, picture);
+      return keep.isEmpty() ? desk.read(phone, act, picture) : desk.keep(phone, act, keep, picture);
     } catch (IOException unreadable) {
       throw new Refused(422, plain(unreadable, picture));
     } finally {

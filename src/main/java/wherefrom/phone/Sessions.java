@@ -27,8 +27,7 @@ final class Sessions {
   Session add(String name, String cookie, PhoneBench bench, long now) {
     Bucket requests = new Bucket(limits.burst(), limits.perSecond(), now);
     Session session =
-        new Session(
-            numbers.incrementAndGet(), name, Secret.of(cookie), bench, requests, now);
+        new Session(numbers.incrementAndGet(), name, Secret.of(cookie), bench, requests, now);
     all.add(session);
     return session;
   }
@@ -38,7 +37,9 @@ final class Sessions {
     return all.stream().filter(one -> one.isOf(cookie)).reduce((first, second) -> first);
   }
 
-  /** @return whether there was one with this number */
+  /**
+   * @return whether there was one with this number
+   */
   boolean remove(int number) {
     return all.removeIf(one -> one.number() == number);
   }

@@ -135,14 +135,7 @@ final class Browser implements AutoCloseable {
     devTools(
         "Network.emulateNetworkConditions",
         Map.of(
-            "offline",
-            !connected,
-            "latency",
-            0,
-            "downloadThroughput",
-            -1,
-            "uploadThroughput",
-            -1));
+            "offline", !connected, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
   }
 
   void go(String link) throws IOException {
@@ -246,8 +239,7 @@ final class Browser implements AutoCloseable {
   /** The camera takes this picture for a file input. */
   void photograph(String css, Path picture) throws IOException {
     post(
-        "/element/" + element(css) + "/value",
-        Map.of("text", picture.toAbsolutePath().toString()));
+        "/element/" + element(css) + "/value", Map.of("text", picture.toAbsolutePath().toString()));
   }
 
   void type(String css, String words) throws IOException {

@@ -100,8 +100,7 @@ class PhoneBrowserIT {
 
   private static Face card(EngineJob job, String spot) {
     Spot at = Spots.find(spot).orElseThrow();
-    return TagFaces.placeCard(
-        new TagBook(job, engine -> Optional.empty()).of(at), at, job.name());
+    return TagFaces.placeCard(new TagBook(job, engine -> Optional.empty()).of(at), at, job.name());
   }
 
   private static Face strange(EngineJob job, int engine, int item) {
@@ -200,8 +199,7 @@ class PhoneBrowserIT {
   }
 
   private boolean isFitted(String place) {
-    return window.ask(
-        job -> job.state().findFitted(Place.find(place).orElseThrow()).isPresent());
+    return window.ask(job -> job.state().findFitted(Place.find(place).orElseThrow()).isPresent());
   }
 
   private void photograph(Browser phone, String name, boolean damaged, int... which)
@@ -260,8 +258,7 @@ class PhoneBrowserIT {
     phone.photograph("#keep", tags.photograph("seen", false, PUSHROD_3EX));
     phone.waitForWords("Kept with the");
     int item = window.ask(job -> part(job.state(), "pushrod@3EX").item());
-    List<Photograph> kept =
-        window.ask(job -> Photograph.listOf(job.state(), Subject.ofPart(item)));
+    List<Photograph> kept = window.ask(job -> Photograph.listOf(job.state(), Subject.ofPart(item)));
     assertThat(kept).hasSize(1);
 
     photograph(phone, "two", false, PUSHROD_3EX, CARD_3EX);

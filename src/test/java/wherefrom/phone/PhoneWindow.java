@@ -67,7 +67,11 @@ final class PhoneWindow {
         () -> {
           SampleWindow made =
               new SampleWindow(
-                  96, 100, Optional.of(shelf), Runnable::run, services -> arrange(services, reader));
+                  96,
+                  100,
+                  Optional.of(shelf),
+                  Runnable::run,
+                  services -> arrange(services, reader));
           made.shell.context().open(shelf.open(folder));
           return new PhoneWindow(made);
         });
@@ -88,8 +92,7 @@ final class PhoneWindow {
             PartKind.alwaysOn(),
             UnitSystem.INCH);
     try (OpenJob job = shelf.create(launch)) {
-      List.copyOf(job.state().parts())
-          .forEach(part -> job.record(new PartOut(part.part().item())));
+      List.copyOf(job.state().parts()).forEach(part -> job.record(new PartOut(part.part().item())));
       return job.folder();
     }
   }

@@ -64,7 +64,8 @@ final class PhotographedTags {
     Graphics2D paint = bench.createGraphics();
     paint.setRenderingHint(
         RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-    paint.setPaint(new GradientPaint(0, 0, new Color(0x6A625A), WIDTH, HEIGHT, new Color(0xA79F92)));
+    paint.setPaint(
+        new GradientPaint(0, 0, new Color(0x6A625A), WIDTH, HEIGHT, new Color(0xA79F92)));
     paint.fillRect(0, 0, WIDTH, HEIGHT);
     for (int at = 0; at < tags.length; at++) {
       lay(paint, pages.get(tags[at]), at, tags.length, damaged);
@@ -109,5 +110,4 @@ final class PhotographedTags {
     new ConvolveOp(new Kernel(3, 3, weights), ConvolveOp.EDGE_NO_OP, null).filter(sharp, soft);
     return soft;
   }
-
 }

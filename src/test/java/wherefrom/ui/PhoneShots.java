@@ -31,8 +31,7 @@ final class PhoneShots {
   private static void networks(SampleWindow window) {
     window.services.samplePhones.nearby =
         List.of(
-            new Nearby("192.168.1.23", "Wi-Fi, wlan0"),
-            new Nearby("10.0.4.7", "Cable, enp3s0"));
+            new Nearby("192.168.1.23", "Wi-Fi, wlan0"), new Nearby("10.0.4.7", "Cable, enp3s0"));
     show(window);
     window.press("Let phones in");
   }

@@ -77,7 +77,9 @@ public final class PhoneBench {
     return shown;
   }
 
-  /** The same in words: {@code pushrod from cylinder 3, exhaust}; empty where nothing was scanned. */
+  /**
+   * The same in words: {@code pushrod from cylinder 3, exhaust}; empty where nothing was scanned.
+   */
   public String subjectWords() {
     return shown.map(of -> Photograph.words(state(), Optional.of(of))).orElse("");
   }
@@ -242,8 +244,7 @@ public final class PhoneBench {
       choices.add(new PhoneKey(PhoneDeed.ALL_OUT, String.join(" ", codes), all, ""));
     }
     codes.forEach(
-        code ->
-            choices.add(new PhoneKey(PhoneDeed.CODE, code, Words.capital(meaning(code)), "")));
+        code -> choices.add(new PhoneKey(PhoneDeed.CODE, code, Words.capital(meaning(code)), "")));
     choices.add(PhoneKey.of(PhoneDeed.DUE, "None of them"));
     return PhoneView.choice(codes.size() + " tags: which one?", choices);
   }
@@ -260,8 +261,7 @@ public final class PhoneBench {
    */
   public Subject require(String key) {
     Subject subject =
-        Subject.find(key)
-            .orElseThrow(() -> new IllegalArgumentException("Scan its tag first."));
+        Subject.find(key).orElseThrow(() -> new IllegalArgumentException("Scan its tag first."));
     new Photographing(job).require(Optional.of(subject));
     return subject;
   }

@@ -106,8 +106,7 @@ final class PhoneTogether {
       return due();
     }
     List<PhoneKey> reasons = new ArrayList<>();
-    OnPurpose.REASONS.forEach(
-        reason -> reasons.add(reasonKey(reason)));
+    OnPurpose.REASONS.forEach(reason -> reasons.add(reasonKey(reason)));
     reasons.add(PhoneKey.of(PhoneDeed.DUE, "Back"));
     return PhoneView.choice("Why does it go here?", reasons);
   }
@@ -148,8 +147,7 @@ final class PhoneTogether {
             judged -> judged(judged.verdict()),
             waiting -> at("Part in hand", waiting.part(), "Now photograph the place card."),
             waiting ->
-                PhoneView.said("Place", "Now photograph the part.")
-                    .at(waiting.spot().brief(), ""),
+                PhoneView.said("Place", "Now photograph the part.").at(waiting.spot().brief(), ""),
             shown -> shown(shown),
             next -> next(next.place()),
             fitted ->
@@ -197,7 +195,10 @@ final class PhoneTogether {
   }
 
   private PhoneView right(PhoneView view, Verdict verdict, VerdictWords words) {
-    told = Optional.of(verdict).filter(Verdict.RightPlace.class::isInstance).map(Verdict.RightPlace.class::cast);
+    told =
+        Optional.of(verdict)
+            .filter(Verdict.RightPlace.class::isInstance)
+            .map(Verdict.RightPlace.class::cast);
     Optional<Place> fitted = told.map(Verdict.RightPlace::place);
     List<String> lines = words.lines();
     PhoneView shown =

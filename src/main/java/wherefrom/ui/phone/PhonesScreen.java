@@ -54,8 +54,7 @@ public final class PhonesScreen extends Page {
   private Region row(PhonesModel.Row row) {
     return row.phone()
         .<Region>map(
-            phone ->
-                ListRow.key(touch(), row.heading(), List.of(row.words()), () -> ask(phone)))
+            phone -> ListRow.key(touch(), row.heading(), List.of(row.words()), () -> ask(phone)))
         .orElseGet(() -> ListRow.plain(touch(), row.heading(), List.of(row.words())));
   }
 
@@ -126,9 +125,7 @@ public final class PhonesScreen extends Page {
       List<Choice<Nearby>> choices =
           nearby.stream().map(one -> new Choice<>(one, one.network(), one.address())).toList();
       open(
-          () ->
-              new ChoiceScreen<>(
-                  context, "Which network is the phone on?", choices, this::open));
+          () -> new ChoiceScreen<>(context, "Which network is the phone on?", choices, this::open));
     }
   }
 
