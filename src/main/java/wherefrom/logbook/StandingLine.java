@@ -62,7 +62,15 @@ final class StandingLine {
       for (int at = 0; at < days.size(); at++) {
         open.put(days.get(at), form.open().get(at));
       }
-      return new Standing(form.engine(), form.layout(), form.kinds(), states, form.day(), open, form.inService(), form.due());
+      return new Standing(
+          form.engine(),
+          form.layout(),
+          form.kinds(),
+          states,
+          form.day(),
+          open,
+          form.inService(),
+          form.due());
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a sealed line is read as it was written", e);
     }

@@ -34,7 +34,9 @@ public final class FirstStartScreen extends ListPage {
             touch().tag("Run-in", "", () -> context.navigator().show(ScreenId.RUN_IN)),
             KeyRow.of(
                 context,
-                act(touch().brief("Open checks", "Checks"), () -> open(() -> StandingScreen.openChecks(context))))));
+                act(
+                    touch().brief("Open checks", "Checks"),
+                    () -> open(() -> StandingScreen.openChecks(context))))));
   }
 
   @Override

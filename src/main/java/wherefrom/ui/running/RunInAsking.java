@@ -19,7 +19,9 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.measure.SizeScreen;
 
-/** What is asked while the engine runs in: a gauge's figure, why it was stopped, how long it ran. */
+/**
+ * What is asked while the engine runs in: a gauge's figure, why it was stopped, how long it ran.
+ */
 final class RunInAsking {
   private static final int DIGITS = 4;
 
@@ -33,7 +35,11 @@ final class RunInAsking {
 
   void note(RunInGauge gauge) {
     String title = Words.capital(gauge.words());
-    Consumer<String> done = typed -> book.note(gauge, amount(typed, gauge));
+    Consumer<String> done =
+        typed -> {
+          book.note(gauge, amount(typed, gauge));
+          context.navigator().changed();
+        };
     context
         .navigator()
         .open(() -> new SizeScreen(context, title, "Read it now.", gauge.dimension(), done));
@@ -65,8 +71,7 @@ final class RunInAsking {
 
   private void askMinutes(Instant pressed) {
     String question = "The clock was left on. How many minutes did it run?";
-    Consumer<String> done =
-        typed -> askWhy(pressed, OptionalInt.of(RunInFigures.number(typed)));
+    Consumer<String> done = typed -> askWhy(pressed, OptionalInt.of(RunInFigures.number(typed)));
     context
         .navigator()
         .open(() -> NumberEntryScreen.digits(context, "Minutes", question, DIGITS, done));
@@ -79,9 +84,7 @@ final class RunInAsking {
     }
     RunInEnd.atOnce().forEach(end -> choices.add(choice(end)));
     Consumer<RunInEnd> done = end -> stop(end, pressed, minutes);
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, "Engine off. Why?", choices, done));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "Engine off. Why?", choices, done));
   }
 
   private static Choice<RunInEnd> choice(RunInEnd end) {
@@ -91,9 +94,7 @@ final class RunInAsking {
   private void stop(RunInEnd end, Instant pressed, OptionalInt minutes) {
     if (end == RunInEnd.OTHER) {
       Consumer<String> done = words -> book.stop(end, words, pressed, minutes);
-      context
-          .navigator()
-          .open(() -> new TextEntryScreen(context, "Why was it stopped?", "", done));
+      context.navigator().open(() -> new TextEntryScreen(context, "Why was it stopped?", "", done));
     } else {
       book.stop(end, "", pressed, minutes);
     }

@@ -51,9 +51,7 @@ final class RunInFigures {
             typed.plan =
                 Optional.of(
                     new RunInPlan(tried.lowRpm(), tried.highRpm(), tried.minutes(), source));
-    context
-        .navigator()
-        .open(() -> new TextEntryScreen(context, "Which sheet says so?", "", done));
+    context.navigator().open(() -> new TextEntryScreen(context, "Which sheet says so?", "", done));
   }
 
   private interface Taker {

@@ -25,9 +25,7 @@ public final class RunInPlanScreen extends ListPage {
         new Foot(
             context,
             touch().tag("The engine runs", "", this::begin),
-            KeyRow.of(
-                context,
-                act("Service", () -> context.navigator().show(ScreenId.SERVICE)))));
+            KeyRow.of(context, act("Service", () -> context.navigator().show(ScreenId.SERVICE)))));
   }
 
   private RunInPlan plan() {
@@ -44,7 +42,8 @@ public final class RunInPlanScreen extends ListPage {
   protected List<Region> rows() {
     RunInPlan plan = plan();
     List<Region> rows = new ArrayList<>();
-    rows.add(key(plan.words(), "Source: " + plan.source() + ". Press to type yours.", this::askFigures));
+    rows.add(
+        key(plan.words(), "Source: " + plan.source() + ". Press to type yours.", this::askFigures));
     for (Caution caution : Caution.atRunIn()) {
       rows.add(told("Caution", caution.sentence(), "Source: " + caution.source() + "."));
     }

@@ -80,7 +80,8 @@ public final class RunInScreen extends Page {
     RunInModel model = model();
     clock.setWords(model.large());
     caption.setWords(model.caption(touch().isLarge()));
-    List<Node> rows = List.of(gauge(model, RunInGauge.OIL_PRESSURE), gauge(model, RunInGauge.COOLANT));
+    List<Node> rows =
+        List.of(gauge(model, RunInGauge.OIL_PRESSURE), gauge(model, RunInGauge.COOLANT));
     if (!said(rows).equals(said(gauges.getChildrenUnmodifiable()))) {
       gauges.setCells(rows, rows.size());
     }
@@ -144,7 +145,11 @@ public final class RunInScreen extends Page {
   private void takeUp() {
     RunInBook book = new RunInBook(context.getJob());
     boolean fault =
-        book.find().flatMap(RunIn::findStop).map(stop -> stop.why()).filter(RunInEnd::isFault).isPresent();
+        book.find()
+            .flatMap(RunIn::findStop)
+            .map(stop -> stop.why())
+            .filter(RunInEnd::isFault)
+            .isPresent();
     if (fault) {
       open(() -> new TextEntryScreen(context, "What was put right?", "", book::takeUp));
     } else {

@@ -102,7 +102,10 @@ final class ServiceAsking {
               way("Torque cards", "bolt by bolt", () -> context.navigator().show(ScreenId.TORQUE)));
       case LASH, LASH_AGAIN ->
           ways.add(
-              way("Measure it", "valve by valve", () -> context.navigator().show(ScreenId.MEASURE)));
+              way(
+                  "Measure it",
+                  "valve by valve",
+                  () -> context.navigator().show(ScreenId.MEASURE)));
       case LEVELS -> {}
     }
   }

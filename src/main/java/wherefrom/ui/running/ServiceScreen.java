@@ -44,7 +44,7 @@ public final class ServiceScreen extends ListPage {
     keys.setActs(
         List.of(
             closed
-                ? act("Open the record", () -> asking().reopen())
+                ? act("Reopen", () -> asking().reopen())
                 : act("Put in service", () -> asking().putInService()),
             act("Run-in", () -> context.navigator().show(ScreenId.RUN_IN))));
   }
