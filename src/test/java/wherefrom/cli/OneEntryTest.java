@@ -262,9 +262,26 @@ class OneEntryTest {
     call(0, "casting list");
     call(0, "start list");
     call(1, "start tick", "--point", "oil", "--words", "30, zinc additive");
+    runInAndService();
     call(1, "casting decide", "--of", "block@", "--as", "reuse");
     call(0, "weight list");
     call(0, "weight bob");
+  }
+
+  private void runInAndService() {
+    call(0, 1, "run begin");
+    call(1, "run begin", "--anyway", "parts lie on the bench");
+    call(1, "run note", "--oil", "45psi", "--coolant", "180F");
+    call(1, "run stop", "--why", "noise", "--words", "a tick");
+    call(1, "run on", "--words", "lash set");
+    call(1, "run stop", "--why", "other", "--minutes", "0");
+    call(0, "run show");
+    call(1, "service tick", "--point", "oil", "--words", "clean");
+    call(1, "service due", "--point", "oil-again", "--after", "300mi", "--source", "sheet");
+    call(1, "service run", "--run", "2.5h");
+    call(1, "service begin", "--words", "in the truck");
+    call(0, "service list");
+    call(1, "service end", "--reason", "it smokes");
   }
 
   private void bagsAndBigParts() {

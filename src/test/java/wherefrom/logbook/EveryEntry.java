@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
@@ -46,8 +47,6 @@ import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.GasketsListed;
 import wherefrom.job.entry.GoodsArrived;
-import wherefrom.job.entry.GoodsMeasured;
-import wherefrom.job.entry.GoodsWay;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -59,7 +58,6 @@ import wherefrom.job.entry.OfferTyped;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartFound;
 import wherefrom.job.entry.PartLost;
-import wherefrom.job.entry.PartNumberTyped;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
@@ -74,7 +72,6 @@ import wherefrom.job.entry.Reidentified;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.SetDecided;
-import wherefrom.job.entry.SetHolds;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
@@ -126,6 +123,12 @@ final class EveryEntry {
   private EveryEntry() {}
 
   static List<JobEntry> all() {
+    return Stream.of(build(), AfterStartEntries.all(), BuyingEntries.all())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<JobEntry> build() {
     return List.of(
         opened(),
         new KindsTracked(Set.of(PartKind.PISTON, PartKind.MAIN_SHELL), 3, List.of(PISTON, SHELL)),
@@ -262,19 +265,7 @@ final class EveryEntry {
         new OfferTyped("Northside", Article.read("lifters"), 16, 8_050),
         new GoodsArrived(
             Article.read("rod shells"), "0.010 in under (ten under)", 16, "ten under", true),
-        new StartTicked("oil", "30, with a zinc additive", true),
-        new GoodsMeasured(
-            Article.read("rod shells"),
-            "0.010 in under (ten under)",
-            GoodsWay.WALL,
-            Amount.of("0.0775", Unit.INCH),
-            Amount.of("0.0001", Unit.INCH),
-            Amount.of("0.0725", Unit.INCH),
-            Amount.of("0.010", Unit.INCH),
-            Amount.of("0.001", Unit.INCH)),
-        new PartNumberTyped(
-            Article.read("rod shells"), "0.010 in under (ten under)", "RS 4421-10"),
-        new SetHolds(Article.read("head gaskets"), 2));
+        new StartTicked("oil", "30, with a zinc additive", true));
   }
 
   private static JobOpened opened() {

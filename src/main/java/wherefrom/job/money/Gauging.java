@@ -57,7 +57,7 @@ public final class Gauging {
   public Gauging(EngineJob job, BuyLine line) {
     this.job = job;
     this.line = line;
-    surface = kind().flatMap(CutSurface::find).filter(one -> line.step().isPresent());
+    surface = kind().flatMap(CutSurface::find);
   }
 
   private Optional<PartKind> kind() {
@@ -77,7 +77,7 @@ public final class Gauging {
 
   /** Whether it comes in sizes, each so far from a standard one. */
   public boolean hasSteps() {
-    return surface.isPresent();
+    return surface.isPresent() && line.step().isPresent();
   }
 
   /** What was typed as standard for such a thing before. */

@@ -46,7 +46,7 @@ final class GaugeAsking {
     if (!gauging.hasSteps()) {
       gauging.ways().forEach(way -> choices.add(measured(way)));
     }
-    open("How do you know it is right?", choices);
+    open("How do you know?", choices);
   }
 
   private Choice<Runnable> measured(GoodsWay way) {
