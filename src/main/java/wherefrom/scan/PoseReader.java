@@ -105,7 +105,7 @@ final class PoseReader {
     Warp warp = new Warp();
     PoseReading reading = stuck;
     for (double ease : EASING) {
-      warps.improve(pyramid, stuck.pose(), warp, reading.grid(), ease);
+      warps.improve(pyramid, stuck.pose(), warp, reading.grid().darkness(), ease);
       SoftGrid grid = sampler.sample(pyramid, stuck.pose(), warp);
       Optional<SymbolMatch> match = matcher.find(grid);
       Optional<PoseReading.Text> text = text(grid, stuck.pattern(), match, more);

@@ -3,7 +3,6 @@ package wherefrom.scan.geometry;
 import java.util.Arrays;
 import wherefrom.scan.grey.Level;
 import wherefrom.scan.grey.Pyramid;
-import wherefrom.scan.grid.SoftGrid;
 
 /**
  * Fits a {@link Warp} by Gauss and Newton's method to what is known of a label: the pattern of
@@ -32,9 +31,14 @@ public final class WarpFit {
     projection = new Projection(camera);
   }
 
-  /** Improves a warp by what the modules seem to be. */
-  public void improve(Pyramid pyramid, Pose pose, Warp warp, SoftGrid grid, double ease) {
-    target.set(grid);
+  /**
+   * Improves a warp by what the modules seem to be.
+   *
+   * @param darkness one value for each data module: above 0 dark, below 0 light
+   * @param ease times how stiff the paper is taken to be
+   */
+  public void improve(Pyramid pyramid, Pose pose, Warp warp, float[] darkness, double ease) {
+    target.set(darkness);
     Level level = pyramid.withAtLeast(1.8, pose.narrowModule());
     projection.set(pose);
     for (int round = 0; round < 3; round++) {

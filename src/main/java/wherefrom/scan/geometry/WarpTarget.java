@@ -1,7 +1,6 @@
 package wherefrom.scan.geometry;
 
 import wherefrom.parts.SymbolLayout;
-import wherefrom.scan.grid.SoftGrid;
 
 /** What a label should look like at four places of each module, and how sure that is. */
 final class WarpTarget {
@@ -37,10 +36,10 @@ final class WarpTarget {
   }
 
   /** Takes the data modules for what they seem to be. */
-  void set(SoftGrid grid) {
+  void set(float[] dark) {
     for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
       int module = SymbolLayout.dataModule(bit);
-      float darkness = grid.darkness(bit);
+      float darkness = dark[bit];
       float share = (float) Math.min(1, Math.abs(darkness) / SURE);
       int first =
           place(module / SymbolLayout.SIZE - 10) * SIDE + place(module % SymbolLayout.SIZE - 10);
