@@ -32,6 +32,7 @@ class BeginningTest {
 
   /** So many jobs are begun before the program is killed. */
   private static final int BEGUN = 25;
+
   private static final Shelf.NewJob LAUNCH =
       new Shelf.NewJob(
           "Old launch", ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
