@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javafx.scene.text.Text;
 
 /**
@@ -12,17 +13,20 @@ import javafx.scene.text.Text;
  */
 final class Wrapping {
   private static final double AT = 100;
+
+  /** A line may end after a space, and within paths and codes after a slash or a hyphen. */
+  private static final Pattern ENDS = Pattern.compile("(?<=[ /\\\\_])|(?<=[a-z]-)(?=[a-z0-9])");
+
   private static final Map<String, Double> REGULAR = new HashMap<>();
   private static final Map<String, Double> BOLD = new HashMap<>();
 
   private final boolean bold;
   private final List<List<String>> paragraphs = new ArrayList<>();
 
-  /** A line may end after a space, and within paths and codes after a slash or a hyphen. */
   Wrapping(String words, boolean bold) {
     this.bold = bold;
     for (String paragraph : words.split("\n", -1)) {
-      paragraphs.add(List.of(paragraph.split("(?<=[ /\\\\_])|(?<=[a-z]-)(?=[a-z0-9])", -1)));
+      paragraphs.add(List.of(ENDS.split(paragraph, -1)));
     }
   }
 

@@ -36,7 +36,7 @@ public final class ClosedWindow {
     Thread person = new Thread(() -> person(pictures));
     person.setDaemon(true);
     person.start();
-    Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {});
+    Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {}, () -> {});
     System.out.println("closed after " + pictures.get() + " pictures");
   }
 
