@@ -16,8 +16,8 @@ final class JarPlace {
   private JarPlace() {}
 
   /**
-   * Why the program cannot work where it lies, in a sentence; empty where it can. As a module of its
-   * own runtime it lies in no jar.
+   * Why the program cannot work where it lies, in a sentence; empty where it can. As a module of
+   * its own runtime it lies in no jar.
    */
   static Optional<String> findFault() {
     if (JarPlace.class.getModule().isNamed()) {
