@@ -36,6 +36,7 @@ public final class ScreenContext extends WindowWork {
   private final Navigator navigator;
   private Settings settings;
   private Touch touch;
+  private Dimension2D corner = new Dimension2D(0, 0);
   private final Map<Object, Object> kept = new HashMap<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
@@ -250,10 +251,17 @@ public final class ScreenContext extends WindowWork {
     navigator.changed();
   }
 
-  /** What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. */
+  /**
+   * What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. The rail may
+   * have larger letters than the screen beside it.
+   */
   public Dimension2D corner() {
-    Rail rail = new Rail(touch, () -> {}, rest -> {});
-    return new Dimension2D(rail.wide(), rail.high());
+    return corner;
+  }
+
+  /** Says how large a key of the rail is now. */
+  void corner(Rail rail) {
+    corner = new Dimension2D(rail.wide(), rail.high());
   }
 
   /** Whether the next scan is the card that teaches the scanner's digits. */

@@ -83,9 +83,13 @@ final class TitleRow extends StackPane {
     return touch.isLarge() ? 1 : 2;
   }
 
-  /** The height that it has with contents that have room, in pixels. */
-  double high() {
-    return Math.max(least(), Math.ceil(lines() * line(Scale.SMALL_MM)));
+  /**
+   * The height that it has with contents that have room, in pixels: of two lines where letters are
+   * of the usual size, and where the title would be cut in one.
+   */
+  double high(double width) {
+    int lines = title.leastLineWidth() > width ? 2 : lines();
+    return Math.max(least(), Math.ceil(lines * line(Scale.SMALL_MM)));
   }
 
   /** The height of the title alone, in pixels. */
@@ -120,9 +124,11 @@ final class TitleRow extends StackPane {
   /** What has no room beside the title is left out: a piece of it says nothing. */
   @Override
   protected void layoutChildren() {
-    double needed = title.leastLineWidth() + touch.scale().gap() + aside.leastLineWidth();
+    title.within(getHeight() >= Math.floor(2 * line(Scale.SMALL_MM)) ? 2 : 1);
+    double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
+    told.setSpacing(room || progress.isManaged() ? touch.scale().gap() : 0);
     aside.setMinWidth(room ? aside.leastLineWidth() : 0);
     aside.setMaxWidth(room ? Double.MAX_VALUE : 0);
     double beside = besideMessage();

@@ -36,7 +36,7 @@ public final class DecideScreen extends Page implements Scannable {
     tag = tag(() -> model.next().ifPresent(part -> decide(part.item())));
     keys = KeyRow.of(context);
     foot = new Foot(context, tag, keys);
-    lay(Panes.column(context.scale(), grid.view(), foot));
+    lay(Panes.column(context.scale(), grid, foot));
   }
 
   @Override

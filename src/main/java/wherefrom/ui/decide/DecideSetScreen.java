@@ -24,7 +24,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.drawn.EngineView;
-import wherefrom.ui.engine.Either;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.SubjectPictures;
 

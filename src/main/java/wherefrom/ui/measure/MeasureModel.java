@@ -94,11 +94,6 @@ final class MeasureModel {
     return (double) whole(plan, subjects) / Math.max(1, subjects.size());
   }
 
-  /** The kind of part that a plan measures; empty where it measures a place. */
-  Optional<PartKind> kind(ReadingPlan plan) {
-    return Stream.of(PartKind.values()).filter(kind -> kind.key().equals(plan.of())).findFirst();
-  }
-
   /** A reading to take. */
   record Due(ReadingPlan plan, Subject subject) {}
 

@@ -16,7 +16,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.engine.Either;
+import wherefrom.ui.controls.Either;
 
 /** How things are now, and up to three what-ifs, side by side. */
 public final class PlanScreen extends Page {
