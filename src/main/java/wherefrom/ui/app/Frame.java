@@ -89,8 +89,8 @@ final class Frame extends Region {
   }
 
   /**
-   * Where the contents are. Of those that lack room the title's row has one line, then they come
-   * nearer the lower edge, as far as they must; neither rail nor UNDO moves for that.
+   * Where the contents are. Those that lack room come nearer the lower edge, as far as they must,
+   * and the title's row has one line; neither rail nor UNDO moves for that.
    */
   private Bounds room() {
     double wide = room(0, 0).getWidth();
@@ -99,12 +99,12 @@ final class Frame extends Region {
     if (whole || lacking <= 0) {
       return usual;
     }
-    Bounds closer = room(title.least(), 0);
-    if (isUpright()) {
-      return closer;
+    double most = isUpright() ? 0 : margin() - Math.floor(scale.px(LEAST_MARGIN_MM));
+    if (title.needsTwo(wide) && lacking <= most) {
+      return room(title.high(wide), lacking);
     }
-    double most = margin() - Math.floor(scale.px(LEAST_MARGIN_MM));
-    return room(title.least(), Math.max(0, Math.min(most, lacking(closer))));
+    double closer = lacking(room(title.least(), 0));
+    return room(title.least(), Math.max(0, Math.min(most, closer)));
   }
 
   /** How much higher the contents would have to be, in pixels. */

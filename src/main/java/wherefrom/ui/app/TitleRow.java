@@ -23,6 +23,8 @@ final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
   private static final double BAR_HIGH_MM = 5;
 
+  private static final double BELOW_MM = 1.6;
+
   /** From a message's bar to its words. */
   private static final double ASIDE_MM = 3;
 
@@ -88,8 +90,15 @@ final class TitleRow extends StackPane {
    * of the usual size, and where the title would be cut in one.
    */
   double high(double width) {
-    int lines = title.leastLineWidth() > width ? 2 : lines();
-    return Math.max(least(), Math.ceil(lines * line(Scale.SMALL_MM)));
+    boolean two = needsTwo(width);
+    double lines = Math.ceil((two ? 2 : lines()) * line(Scale.SMALL_MM));
+    // Two lines of a title fill the row: something is left free below them.
+    return Math.max(least(), two ? lines + touch.scale().px(BELOW_MM) : lines);
+  }
+
+  /** Whether the title would be cut in one line of this width. */
+  boolean needsTwo(double width) {
+    return title.leastLineWidth() > width;
   }
 
   /** The height of the title alone, in pixels. */

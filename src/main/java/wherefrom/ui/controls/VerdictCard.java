@@ -20,6 +20,9 @@ public final class VerdictCard extends StackPane {
 
   private static final double BETWEEN_MM = 6;
 
+  /** Round figure and words together: a pane of layers asks them for a height without its own. */
+  private static final double PAD_MM = 5;
+
   private final Touch touch;
   private Runnable arrange = () -> {};
 
@@ -27,7 +30,6 @@ public final class VerdictCard extends StackPane {
     this.touch = touch;
     sceneProperty().addListener(shown -> arrange.run());
     getStyleClass().add("card");
-    Panes.pad(this, 5, touch.scale());
     Panes.grow(this);
   }
 
@@ -62,11 +64,11 @@ public final class VerdictCard extends StackPane {
     if (isUpright()) {
       VBox over = new VBox(between, mark(cue, UPRIGHT_MARK_MM), words);
       over.setAlignment(Pos.CENTER_LEFT);
-      getChildren().setAll(over);
+      getChildren().setAll(Panes.pad(over, PAD_MM, touch.scale()));
     } else {
       HBox beside = new HBox(between, mark(cue, markMm()), words);
       beside.setAlignment(Pos.CENTER_LEFT);
-      getChildren().setAll(beside);
+      getChildren().setAll(Panes.pad(beside, PAD_MM, touch.scale()));
     }
   }
 

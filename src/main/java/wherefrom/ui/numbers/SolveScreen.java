@@ -144,6 +144,6 @@ public final class SolveScreen extends Page {
 
   @Override
   public String title() {
-    return "Backwards: " + book.working().card().title();
+    return touch.brief("Backwards: " + book.working().card().title(), "Backwards");
   }
 }
