@@ -15,6 +15,9 @@ import wherefrom.parts.Place;
  * of 638.
  */
 public final class MainsPage {
+  /** Where the upper shell's name stands. */
+  private static final double UPPER_NAME = 276;
+
   /** From a shell's edge to the middle of a mark beside it, in the mark's side. */
   private static final double BESIDE = 0.6;
 
@@ -140,7 +143,9 @@ public final class MainsPage {
   /** On the shell; in a narrow column it would cover all of it and lies in its opening. */
   private double shellMark(double begin, boolean upper) {
     double side = ZoomColumn.mark(glass);
-    if (side > r) {
+    double name = 0.6 * glass.letter() * glass.factor();
+    double free = Math.min(y(UPPER_NAME) - name - y(UPPER) - r, y(LOWER) - y(UPPER_NAME) - name);
+    if (side > r && free >= 2 * BESIDE * side) {
       return upper ? begin + r + BESIDE * side : begin - BESIDE * side;
     }
     return upper ? y(UPPER + 8) : y(LOWER - 8) + r;
@@ -179,7 +184,7 @@ public final class MainsPage {
 
   private void names(double x) {
     boolean caps = layout.mainCaps();
-    name(x, 276, caps ? "upper" : "left");
+    name(x, UPPER_NAME, caps ? "upper" : "left");
     name(x, 462, caps ? "lower" : "right");
     double cap = Letters.width("cap", glass.letter() * glass.factor(), false);
     boolean fits = cap < 0.42 * wide;

@@ -96,9 +96,7 @@ public abstract class ListPage extends Page {
   protected final Region portion(String heading, String words) {
     boolean more = Portions.goesOn(words.isEmpty() ? heading : words);
     List<String> lines = List.of(words);
-    return more
-        ? ListRow.begun(touch(), heading, lines)
-        : ListRow.plain(touch(), heading, lines);
+    return more ? ListRow.begun(touch(), heading, lines) : ListRow.plain(touch(), heading, lines);
   }
 
   /** A row that leads on, with one line below its heading. */

@@ -19,6 +19,7 @@ import wherefrom.job.shelf.Shelf;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
+import wherefrom.rules.Cue;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Touch;
@@ -239,6 +240,11 @@ public final class ScreenContext extends WindowWork {
   /** Where a screen has no use for its tag, a bag's or a big part's page opens. */
   private void openBeside(ScreenId id, int number) {
     navigator.show(id, number);
+  }
+
+  /** Says over the whole screen that what was scanned or tapped was not taken, and why. */
+  public void refuse(String headline, String why) {
+    refuse(ScreenAnswer.said(headline, why).withCue(Cue.ASK));
   }
 
   void refuse(ScreenAnswer answer) {

@@ -23,7 +23,7 @@ final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
   private static final double BAR_HIGH_MM = 5;
 
-  private static final double BELOW_MM = 1.6;
+  private static final double BELOW_MM = 2.2;
 
   /** From a message's bar to its words. */
   private static final double ASIDE_MM = 3;

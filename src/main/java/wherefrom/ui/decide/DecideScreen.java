@@ -41,7 +41,10 @@ public final class DecideScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return model.waiting() + " open";
+    int all = model.groups().stream().mapToInt(DecideModel.Group::undecided).sum();
+    String open = model.waiting() + " open";
+    int rest = all - model.waiting();
+    return rest <= 0 ? open : touch().brief(open + ", " + rest + " may wait", open);
   }
 
   @Override

@@ -297,10 +297,7 @@ public final class EngineView extends Region {
     engine.layout();
     double foot = captions.getLayoutY() + captions.getHeight();
     Optional<javafx.geometry.Bounds> box =
-        engine
-            .pointers()
-            .map(engine::localToParent)
-            .filter(pointing -> pointing.getMinY() < foot);
+        engine.pointers().map(engine::localToParent).filter(pointing -> pointing.getMinY() < foot);
     double x = captions.getLayoutX();
     captions.keepFree(
         box.map(pointing -> pointing.getMinX() - x).orElse(0.0),

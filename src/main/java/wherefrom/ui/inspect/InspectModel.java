@@ -9,6 +9,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.text.Words;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -51,6 +52,20 @@ final class InspectModel {
   List<Inspecting.Unlooked> due() {
     List<Inspecting.Unlooked> dirty = beforeWashing();
     return dirty.isEmpty() ? unlooked() : dirty;
+  }
+
+  /** {@code 74 parts, 133 places}: how much is not looked at yet. */
+  String left() {
+    long all = unlooked().stream().map(Inspecting.Unlooked::subject).distinct().count();
+    long parts =
+        unlooked().stream()
+            .map(Inspecting.Unlooked::subject)
+            .filter(Subject.APart.class::isInstance)
+            .distinct()
+            .count();
+    return all == 0
+        ? "all looked at"
+        : Words.count(parts, "part") + ", " + Words.count(all - parts, "place");
   }
 
   /** The worst answer so far, and how many tests are open. */

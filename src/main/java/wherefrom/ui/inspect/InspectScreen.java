@@ -57,7 +57,7 @@ public final class InspectScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return model.unlooked().size() + " to look at";
+    return model.left();
   }
 
   @Override
@@ -123,9 +123,7 @@ public final class InspectScreen extends Page implements Scannable {
       return;
     }
     SubjectIndex.of(context, words, all, model::standing, one -> card(one, all))
-        .ifPresentOrElse(
-            index -> new EnginePages(context, index).open(),
-            () -> list(words, all));
+        .ifPresentOrElse(index -> new EnginePages(context, index).open(), () -> list(words, all));
   }
 
   /** Where the drawing has no place for them. */

@@ -17,7 +17,6 @@ import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.measure.Undecided;
-import wherefrom.parts.PartKind;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 

@@ -39,9 +39,7 @@ public final class SolveScreen extends Page {
     wanted = touch.key("", this::type);
     tag = tag(this::goOn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    lay(
-        Panes.column(
-            context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, tag));
+    lay(Panes.column(context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, tag));
     show();
   }
 

@@ -25,8 +25,7 @@ final class PartHead extends Region {
    * @param where where it is
    * @param side of the part's square, in pixels, as far as it suits the glass
    */
-  PartHead(
-      Touch touch, Layout layout, PartKind kind, String found, String where, double side) {
+  PartHead(Touch touch, Layout layout, PartKind kind, String found, String where, double side) {
     Scale scale = touch.scale();
     gap = scale.gap();
     double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));

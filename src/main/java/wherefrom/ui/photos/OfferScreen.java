@@ -69,9 +69,7 @@ public final class OfferScreen extends Page implements Scannable {
     choose.setWords(touch().brief("Choose what it shows", "Choose"), "or scan its tag");
     Tiles keys =
         Tiles.row(
-            context.scale(),
-            touch().key("Skip", this::skip),
-            touch().key("Later", this::later));
+            context.scale(), touch().key("Skip", this::skip), touch().key("Later", this::later));
     lay(touch().isLarge() ? beside(choose, keys) : over(choose, keys));
   }
 

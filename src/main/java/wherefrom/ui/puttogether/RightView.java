@@ -206,7 +206,8 @@ final class RightView extends Region {
     double rows = Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
     put(row, 0, y, wide, rows);
-    double line = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
+    double needed = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
+    double line = y - gap - needed >= top ? needed : 0;
     double over = y - gap - line;
     told(0, over, wide, line);
     double high = over - gap / 2 - top;

@@ -140,7 +140,8 @@ final class StopView extends Region {
   @Override
   protected double computeMinWidth(double height) {
     double lines = panel.map(words -> words.minWidth(-1)).orElse(0.0);
-    double row = keys.map(made -> made.minWidth(-1) + corner.get().getWidth() + apart()).orElse(0.0);
+    double row =
+        keys.map(made -> made.minWidth(-1) + corner.get().getWidth() + apart()).orElse(0.0);
     return Math.max(Math.max(lines, row), tag.map(key -> key.minWidth(-1)).orElse(0.0));
   }
 

@@ -21,6 +21,9 @@ public final class SketchView extends Region {
   static final double WIDE = 120;
   static final double HIGH = 60;
 
+  /** Words stand beside the drawing where it is larger by so much. */
+  private static final double WORTH = 1.2;
+
   /** Half of a ring's line. */
   private static final double RIM = 1.2;
 
@@ -92,7 +95,7 @@ public final class SketchView extends Region {
     double high = above() + HIGH + below();
     double stacked = zoom(getWidth(), getHeight() - 2 * line(), high);
     double beside = zoom(getWidth() - sides() * side(), getHeight(), high);
-    isBeside = large && beside > stacked;
+    isBeside = large && beside > WORTH * stacked;
     double scale = Math.max(0.1, isBeside ? beside : stacked);
     zoom.setX(scale);
     zoom.setY(scale);

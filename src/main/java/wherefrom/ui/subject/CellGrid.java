@@ -62,8 +62,7 @@ public final class CellGrid extends Region {
 
   private PictureKey key(Cell cell) {
     PictureKey key =
-        PictureKey.of(
-            touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act());
+        PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act());
     key.getStyleClass().add("kind-key");
     return key.select(cell.chosen());
   }

@@ -112,8 +112,7 @@ public final class MixedIndex implements EngineIndex {
         .filter(subject -> SubjectIndex.place(context.state(), subject).isEmpty())
         .map(
             subject ->
-                new KeyRow.Act(
-                    Named.title(context.state(), subject), () -> opened.accept(subject)))
+                new KeyRow.Act(Named.title(context.state(), subject), () -> opened.accept(subject)))
         .toList();
   }
 

@@ -25,7 +25,9 @@ class InspectModelTest {
   void whatIsLookedAtBeforeWashingStandsInOneGroupToo() {
     List<Subject> left = model.beforeWashing().stream().map(Unlooked::subject).toList();
 
-    assertThat(model.grouped(model.beforeWashing()).stream().flatMap(group -> group.subjects().stream()))
+    assertThat(
+            model.grouped(model.beforeWashing()).stream()
+                .flatMap(group -> group.subjects().stream()))
         .isNotEmpty()
         .containsExactlyInAnyOrderElementsOf(left);
   }
