@@ -63,7 +63,9 @@ public final class CellGrid extends Region {
   private PictureKey key(Cell cell) {
     PictureKey key =
         PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act());
-    key.getStyleClass().add("kind-key");
+    if (cell.chosen()) {
+      key.getStyleClass().add("kind-key");
+    }
     return key.select(cell.chosen());
   }
 
