@@ -3,6 +3,7 @@ package wherefrom.ui.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,7 @@ public final class ScreenContext extends WindowWork {
   private Touch touch;
   private Dimension2D corner = new Dimension2D(0, 0);
   private final Map<Object, Object> kept = new HashMap<>();
+  private final List<Runnable> whenJobCloses = new ArrayList<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
 
@@ -195,9 +197,15 @@ public final class ScreenContext extends WindowWork {
     }
   }
 
+  /** Does this each time before a job is put away. */
+  public void whenJobCloses(Runnable deed) {
+    whenJobCloses.add(deed);
+  }
+
   /** Puts the open job away. */
   public void closeJob() {
     sounds.hush();
+    whenJobCloses.forEach(Runnable::run);
     Optional<Path> left = job.map(OpenJob::folder);
     job.ifPresent(OpenJob::close);
     job = Optional.empty();
