@@ -105,9 +105,13 @@ public final class OpenJob implements AutoCloseable {
   /**
    * Writes an entry, then lets the state follow. Within {@link #asOne} it is written at the end.
    *
-   * @throws LogbookException when it could not be written; the state is then as before
+   * @throws LogbookException when it could not be written, or the engine is in service and its job
+   *     takes no such entry; the state is then as before
    */
   public LoggedEntry record(JobEntry entry) {
+    if (!state.service().takes(entry, entries)) {
+      throw new LogbookException(InService.CLOSED);
+    }
     Instant now = inAct ? actTime : clock.instant();
     LoggedEntry logged = new LoggedEntry(nextSequence(), now, entry);
     Optional<EngineJob> after = entry instanceof TakenBack ? folded(logged) : Optional.empty();

@@ -13,20 +13,26 @@ import javafx.scene.text.Text;
  */
 final class Wrapping {
   private static final double AT = 100;
-
-  /** A line may end after a space, and within paths and codes after a slash or a hyphen. */
-  private static final Pattern ENDS = Pattern.compile("(?<=[ /\\\\_])|(?<=[a-z]-)(?=[a-z0-9])");
-
   private static final Map<String, Double> REGULAR = new HashMap<>();
   private static final Map<String, Double> BOLD = new HashMap<>();
+
+  /**
+   * Behind a space, a slash or the like, or a hyphen within a word; but a figure stays with its
+   * unit, and a plus-minus with its figure.
+   */
+  private static final Pattern BREAK =
+      Pattern.compile(
+          "(?<=[ /\\\\_])(?<!± )(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%)(?![A-Za-z]))"
+              + "|(?<=[a-z]-)(?=[a-z0-9])");
 
   private final boolean bold;
   private final List<List<String>> paragraphs = new ArrayList<>();
 
+  /** A line may end after a space, and within paths and codes after a slash or a hyphen. */
   Wrapping(String words, boolean bold) {
     this.bold = bold;
     for (String paragraph : words.split("\n", -1)) {
-      paragraphs.add(List.of(ENDS.split(paragraph, -1)));
+      paragraphs.add(List.of(BREAK.split(paragraph, -1)));
     }
   }
 
