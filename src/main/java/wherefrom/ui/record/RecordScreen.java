@@ -13,6 +13,7 @@ import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.quantity.HomeCountry;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Screen;
@@ -39,8 +40,7 @@ public final class RecordScreen extends Page {
             context,
             new KeyRow.Act("Tables…", () -> new TablesOut(context).ask()),
             new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(context)));
-    view =
-        Panes.column(context.scale(), rows, Panes.row(context.scale(), print, Panes.grow(further)));
+    view = Panes.column(context.scale(), rows, new Foot(context, print, further));
     lay(view);
   }
 
