@@ -33,12 +33,6 @@ public final class ClosedWindow {
     services.settings = services.settings.withCameraOn(true);
     services.ownCameras = Optional.of(cameras(pictures));
     Window.getWindows().addListener(new FirstWindow());
-    Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {});
-=======
-    Thread person = new Thread(() -> person(pictures));
-    person.setDaemon(true);
-    person.start();
-    Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {}, () -> {});
     Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {}, () -> {});
     System.out.println("closed after " + pictures.get() + " pictures");
   }
