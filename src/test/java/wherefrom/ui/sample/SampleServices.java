@@ -203,6 +203,11 @@ public final class SampleServices {
       }
 
       @Override
+      public Optional<Path> findThere(Path file, Path shelfFolder) throws IOException {
+        throw new IOException(file + " is no whole job.");
+      }
+
+      @Override
       public String text(Path jobFolder) throws IOException {
         throw new IOException(jobFolder + " holds no job.");
       }

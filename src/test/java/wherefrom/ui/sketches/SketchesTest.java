@@ -1,4 +1,4 @@
-package wherefrom.ui.inspect;
+package wherefrom.ui.sketches;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package wherefrom.ui.inspect;
+package wherefrom.ui.sketches;
 
 import java.util.Locale;
 import javafx.scene.layout.Region;
@@ -8,7 +8,7 @@ import wherefrom.ui.app.ScreenContext;
 
 /** A sketch as a small picture, without its rings and words. It takes no touch. */
 final class SketchPicture extends Region {
-  private static final double WIDE_MM = 20;
+  static final double WIDE_MM = 20;
 
   SketchPicture(ScreenContext context, Sketch sketch) {
     double wide = context.scale().px(WIDE_MM);

@@ -1,4 +1,4 @@
-package wherefrom.ui.inspect;
+package wherefrom.ui.sketches;
 
 import java.util.ArrayList;
 import java.util.List;

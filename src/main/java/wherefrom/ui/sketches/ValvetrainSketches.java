@@ -1,7 +1,7 @@
-package wherefrom.ui.inspect;
+package wherefrom.ui.sketches;
 
-import static wherefrom.ui.inspect.Sketch.box;
-import static wherefrom.ui.inspect.Sketch.disc;
+import static wherefrom.ui.sketches.Sketch.box;
+import static wherefrom.ui.sketches.Sketch.disc;
 
 import java.util.List;
 

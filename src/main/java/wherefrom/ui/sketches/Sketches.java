@@ -1,4 +1,4 @@
-package wherefrom.ui.inspect;
+package wherefrom.ui.sketches;
 
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,12 @@ final class Sketches {
 
   /** The drawing of what a quick test is for. */
   static Optional<Sketch> find(Check check) {
-    return ALL.stream().filter(sketch -> sketch.of().equals(check.of())).findFirst();
+    return find(check.of());
+  }
+
+  /** The drawing of a kind or a feature, by its key. */
+  static Optional<Sketch> find(String key) {
+    return ALL.stream().filter(sketch -> sketch.of().equals(key)).findFirst();
   }
 
   /** The spots that a test looks at. */

@@ -1,10 +1,9 @@
-package wherefrom.ui.engine;
+package wherefrom.ui.controls;
 
 import java.util.function.Function;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Bounds;
-import wherefrom.ui.controls.Panes;
 
 /** Shows what suits the room that it gets; it is asked again when that changes. */
 public final class Either extends Region {
