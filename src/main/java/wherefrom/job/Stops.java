@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
@@ -97,18 +95,19 @@ public final class Stops {
   }
 
   private boolean isAnswered(StopGiven stop, int item, Place place) {
-    return stop.item() == 0
-        || stop.item() == item
-        || Spots.find(stop.spot()).filter(at -> isFilled(stop, at, place)).isPresent();
+    return stop.item() == 0 || stop.item() == item || isFilled(stop, place);
   }
 
   /** Two parts cannot be in one place; one that cannot live at a spot is not in it either. */
-  private boolean isFilled(StopGiven stop, Spot at, Place place) {
+  private boolean isFilled(StopGiven stop, Place place) {
+    if (!place.spot().key().equals(stop.spot())) {
+      return false;
+    }
     Optional<Boolean> other =
         parts
             .find(stop.item())
             .map(record -> record.part().kind())
-            .map(kind -> Place.canLive(kind, at) && kind != place.kind());
-    return at.equals(place.spot()) && !other.orElse(false);
+            .map(kind -> Place.canLive(kind, place.spot()) && kind != place.kind());
+    return !other.orElse(false);
   }
 }
