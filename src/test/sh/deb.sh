@@ -78,7 +78,7 @@ window=$!
 timeout 60 xdotool search --sync --onlyvisible --name "^Wherefrom $version\$" > /dev/null || fail "no window"
 sleep 3
 inside timeout 20 wherefrom "$job" > "$work/again.said" 2>&1 || fail "the open window took no file"
-sleep 3
+sleep 6
 [ "$(xdotool search --onlyvisible --name "^Wherefrom $version\$" | wc -l)" -eq 1 ] \
   || fail "a second window"
 import -window root "$pictures/again.png"
