@@ -47,6 +47,25 @@ public record Layout(
     vee = vee == 0 ? usualVee(arrangement, cylinders(banks).size()) : vee;
   }
 
+  /** The same with other lifters. */
+  public Layout with(LifterType other) {
+    return new Layout(
+        name,
+        title,
+        arrangement,
+        vee,
+        banks,
+        leadingBank,
+        firingOrder,
+        mains,
+        thrustMain,
+        mainCaps,
+        rodJournals,
+        camBearings,
+        other,
+        rockers);
+  }
+
   /**
    * The angle in degrees that the banks of most such engines stand at: 60 for a V of six or twelve,
    * 90 for any other (common practice, no source).

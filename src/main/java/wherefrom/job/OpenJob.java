@@ -122,7 +122,7 @@ public final class OpenJob implements AutoCloseable {
     if (after.isPresent()) {
       state = after.get();
     } else {
-      logged.each().forEach(state::apply);
+      logged.each().forEach(each -> state = state.after(each));
     }
     return logged;
   }

@@ -1,6 +1,8 @@
 package wherefrom.logbook;
 
 import java.util.List;
+import wherefrom.engine.LifterType;
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.RecordReopened;
@@ -13,6 +15,7 @@ import wherefrom.job.entry.RunInTakenUp;
 import wherefrom.job.entry.ServiceDueTyped;
 import wherefrom.job.entry.ServiceTicked;
 import wherefrom.job.entry.UsageNoted;
+import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 
@@ -30,6 +33,13 @@ final class AfterStartEntries {
         new ServiceDueTyped("oil-again", Amount.of("10", Unit.HOUR), "sheet of the oil"),
         new ServiceTicked("oil", "filter clean", true),
         new PutInService("in the old truck"),
-        new RecordReopened("it smokes"));
+        new RecordReopened("it smokes"),
+        new EngineReopened(
+            "it smokes",
+            LifterType.ROLLER,
+            List.of(1, 76),
+            List.of(
+                Place.find("pushrod@1EX").orElseThrow(),
+                Place.find("rod-shell@R2L").orElseThrow())));
   }
 }
