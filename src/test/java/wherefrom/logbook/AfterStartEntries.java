@@ -33,7 +33,12 @@ final class AfterStartEntries {
         new ServiceDueTyped("oil-again", Amount.of("10", Unit.HOUR), "sheet of the oil"),
         new ServiceTicked("oil", "filter clean", true),
         new PutInService("in the old truck"),
-        new RecordReopened("it smokes"),
+        new RecordReopened("it smokes"));
+  }
+
+  /** It comes apart again. */
+  static List<JobEntry> again() {
+    return List.of(
         new EngineReopened(
             "it smokes",
             LifterType.ROLLER,
