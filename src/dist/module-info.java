@@ -9,6 +9,7 @@ open module wherefrom {
   requires java.management;
   requires java.xml;
   requires javafx.graphics;
+  requires jdk.httpserver;
   requires jdk.unsupported;
 
   uses com.fasterxml.jackson.core.JsonFactory;

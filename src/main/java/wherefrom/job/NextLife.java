@@ -9,8 +9,10 @@ import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.PartNumberTyped;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.job.entry.SetHolds;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagsPrinted;
@@ -32,6 +34,8 @@ public final class NextLife {
               LimitTyped.class,
               SizeTyped.class,
               PriceNoted.class,
+              PartNumberTyped.class,
+              SetHolds.class,
               BigPartsNamed.class,
               NoteAdded.class,
               PhotoAdded.class,

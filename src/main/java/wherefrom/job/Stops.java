@@ -95,9 +95,7 @@ public final class Stops {
   }
 
   private boolean isAnswered(StopGiven stop, int item, Place place) {
-    return stop.item() == 0
-        || stop.item() == item
-        || isFilled(stop, place);
+    return stop.item() == 0 || stop.item() == item || isFilled(stop, place);
   }
 
   /** Two parts cannot be in one place; one that cannot live at a spot is not in it either. */

@@ -25,6 +25,7 @@ public record Services(
     TagReader reader,
     Pictures pictures,
     Cameras cameras,
+    Phones phones,
     SheetPrinter printer,
     Reports reports,
     JobChecks checks,

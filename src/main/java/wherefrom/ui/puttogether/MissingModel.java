@@ -95,7 +95,8 @@ final class MissingModel {
     int cards = TorqueCards.holding(state()).size();
     int open = TorqueRecord.open(state()).size();
     if (cards == 0) {
-      return "No card yet: head bolts, main caps and rod caps need one";
+      String mains = state().layout().mainCaps() ? "main caps" : "case bolts";
+      return "No card yet: head bolts, " + mains + " and rod caps need one";
     }
     return open == 0 ? "All done and checked by a second person" : open + " of " + cards + " open";
   }
@@ -191,13 +192,13 @@ final class MissingModel {
         });
   }
 
-  /** {@code take pushrod 0012 out of 3 EX: it belongs at 5 EX}. */
-  static String words(Cycle.Move move) {
+  /** {@code take pushrod 0012 46 out of 3 EX: it belongs at 5 EX}. */
+  String words(Cycle.Move move) {
     return String.format(
         Locale.ROOT,
-        "Take %s %04d out of %s: it belongs at %s",
+        "Take %s %s out of %s: it belongs at %s",
         move.part().kind().word(),
-        move.part().item(),
+        move.part().code(state().engine()).typed(),
         move.from().figures(),
         move.to().figures());
   }

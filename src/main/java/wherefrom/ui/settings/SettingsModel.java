@@ -20,6 +20,7 @@ final class SettingsModel {
     UNITS,
     SCANNER,
     CAMERA,
+    PHONES,
     SHOP,
     COPY,
     REPORT,
@@ -59,6 +60,7 @@ final class SettingsModel {
             now.units() == UnitSystem.INCH ? "inches" : "millimeters"),
         new Line(What.SCANNER, "Scanner", scanner(now)),
         new Line(What.CAMERA, "Camera", now.camera().isEmpty() ? "none chosen" : now.camera()),
+        new Line(What.PHONES, "Phones", "add one to the job that is open"),
         new Line(What.SHOP, "Jobs folder", now.shop().toString()),
         new Line(
             What.COPY,
