@@ -22,6 +22,7 @@ import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
+import wherefrom.job.By;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
@@ -175,7 +176,7 @@ public final class FileShelf implements Shelf {
       logbook.append(
           clock.instant(),
           JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
-      return new OpenJob(logbook, clock);
+      return OpenJob.in(job, logbook, clock, By.FIRST);
     } catch (RuntimeException e) {
       logbook.close();
       throw e;
@@ -190,7 +191,7 @@ public final class FileShelf implements Shelf {
       if (logbook.condition().writable()) {
         new Leftovers(clock.instant()).clearJob(job);
       }
-      return new OpenJob(logbook, clock);
+      return OpenJob.in(job, logbook, clock, By.FIRST);
     } catch (LogbookException e) {
       logbook.close();
       String sentence = logbook.condition().sentence();

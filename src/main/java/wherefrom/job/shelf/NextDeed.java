@@ -49,7 +49,7 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
    * @param order in which parts are proposed to come out
    */
   public static NextDeed of(OpenJob job, Standing standing, OutOrder order) {
-    Optional<StopGiven> stop = job.state().standingStop();
+    Optional<StopGiven> stop = job.findWaitingStop();
     if (stop.isPresent()) {
       return stopped(job, stop.get());
     }
