@@ -107,7 +107,7 @@ final class Acts {
   /** Does an act until it is written, or does not count. */
   <T> T asOne(Supplier<T> deed, Predicate<T> counts) {
     if (making.isPresent()) {
-      return deed.get();
+      return part(deed, counts);
     }
     long act = sending.newAct();
     catchUp();
@@ -116,6 +116,23 @@ final class Acts {
       done = attempt(act, deed, counts);
     }
     return done.get();
+  }
+
+  /** A part of a larger act; where it does not count, the rest of that goes on without it. */
+  private <T> T part(Supplier<T> deed, Predicate<T> counts) {
+    int from = entries.size();
+    T done = deed.get();
+    if (!counts.test(done)) {
+      forget(from);
+    }
+    return done;
+  }
+
+  private void forget(int from) {
+    if (entries.size() > from) {
+      entries.subList(from, entries.size()).clear();
+      state = state.anew(entries);
+    }
   }
 
   /** Tries it once; empty where others came first, who are then taken in. */
@@ -134,9 +151,8 @@ final class Acts {
       }
     } finally {
       making = Optional.empty();
-      if (!kept && entries.size() > from) {
-        entries.subList(from, entries.size()).clear();
-        state = state.anew(entries);
+      if (!kept) {
+        forget(from);
       }
     }
     return takeIn(came) ? Optional.empty() : Optional.of(done);

@@ -199,6 +199,15 @@ public final class OpenJob implements AutoCloseable {
     return asOne(deed, done -> true);
   }
 
+  /** The same for a deed that answers nothing. */
+  public void inOne(Runnable deed) {
+    asOne(
+        () -> {
+          deed.run();
+          return true;
+        });
+  }
+
   /**
    * The same, where what came of it may be that it does not count: nothing is written then either.
    *

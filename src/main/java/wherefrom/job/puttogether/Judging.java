@@ -183,9 +183,16 @@ final class Judging {
   }
 
   private FitOutcome tookOutAlone(Part part) {
-    job.record(new PartUnfitted(part.item(), "something stands against it"));
+    job.inOne(() -> takeOut(part));
     drop();
     return new FitOutcome.Said("Taken out: " + part.words() + ". Its place is open.");
+  }
+
+  /** Another bench may have taken it out already. */
+  private void takeOut(Part part) {
+    if (job.state().findSeat(part.item()).isPresent()) {
+      job.record(new PartUnfitted(part.item(), "something stands against it"));
+    }
   }
 
   private Optional<FitOutcome> makeRoom(Verdict stop) {
