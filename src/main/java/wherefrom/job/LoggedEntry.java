@@ -27,9 +27,7 @@ public record LoggedEntry(long sequence, Instant time, By by, JobEntry entry) {
 
   /** What it says, entry by entry: those of an act share its sequence and time. */
   public Stream<LoggedEntry> each() {
-    return entry instanceof Act act
-        ? act.entries().stream().map(this::with)
-        : Stream.of(this);
+    return entry instanceof Act act ? act.entries().stream().map(this::with) : Stream.of(this);
   }
 
   /** Does something with each of them; a long logbook has hardly an act. */

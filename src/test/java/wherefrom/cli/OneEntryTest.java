@@ -38,14 +38,25 @@ class OneEntryTest {
 
   @BeforeEach
   void begin() {
-    shop = new Shop(folder);
+    shop = shop(folder);
+  }
+
+  /** The shop that all of it is done in. */
+  Shop shop(Path in) {
+    return new Shop(in);
   }
 
   private long entries() {
     long[] count = new long[1];
     shop.change(
         job,
-        open -> count[0] = open.history().stream().map(LoggedEntry::sequence).distinct().count());
+        open ->
+            count[0] =
+                open.history().stream()
+                    .filter(logged -> logged.by().bench() == 1)
+                    .map(LoggedEntry::sequence)
+                    .distinct()
+                    .count());
     return count[0];
   }
 

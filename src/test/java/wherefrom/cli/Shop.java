@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.Photos;
@@ -22,6 +23,7 @@ import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Services;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -53,8 +55,7 @@ public final class Shop {
   /** The two codes of a place. */
   record Codes(String card, String tag) {}
 
-  private static final Clock CLOCK =
-      Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
+  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
 
   final Path folder;
   private final Services services;
@@ -65,11 +66,16 @@ public final class Shop {
 
   /** With files of the test's own. */
   Shop(Path folder, Photos photos, Archives archives) {
+    this(folder, photos, archives, UnaryOperator.identity());
+  }
+
+  /** With shelves of the test's own, made of the real ones. */
+  Shop(Path folder, Photos photos, Archives archives, UnaryOperator<Shelf> shelves) {
     this.folder = folder;
     Random random = new Random(7);
     this.services =
         new Services(
-            shelf -> new FileShelf(shelf, CLOCK, random::nextInt),
+            shelf -> shelves.apply(new FileShelf(shelf, CLOCK, random::nextInt)),
             new LayoutJson(),
             archives,
             photos,

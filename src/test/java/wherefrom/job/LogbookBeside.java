@@ -11,7 +11,6 @@ public class LogbookBeside implements Logbook {
     this.shared = shared;
   }
 
-
   @Override
   public List<LoggedEntry> entries() {
     return shared.entries();

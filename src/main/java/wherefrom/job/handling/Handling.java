@@ -168,7 +168,8 @@ public final class Handling {
     return job.asOne(() -> requireOnce(item, wanted, rule, entry));
   }
 
-  private HandlingOutcome requireOnce(int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
+  private HandlingOutcome requireOnce(
+      int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
     PartRecord part = job.state().getPart(item);
     return wanted.contains(part.where())
         ? log(item, entry)
