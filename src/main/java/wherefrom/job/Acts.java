@@ -81,6 +81,9 @@ final class Acts {
       return attempt(sending.newAct(), () -> record(entry), done -> true)
           .orElseThrow(() -> new LogbookException("Another bench was first. Do it again."));
     }
+    if (!state.service().takes(entry, entries)) {
+      throw new LogbookException(InService.CLOSED);
+    }
     LoggedEntry logged = new LoggedEntry(making.get().sequence(), making.get().time(), by, entry);
     Optional<EngineJob> after = entry instanceof TakenBack ? folded(logged) : Optional.empty();
     logged.each().forEach(entries::add);

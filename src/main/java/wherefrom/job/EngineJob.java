@@ -45,6 +45,7 @@ public final class EngineJob {
   private final Pairs pairs = new Pairs(parts, seats);
   private final Told told = new Told(this);
   private final Inspection inspection = new Inspection();
+  private final InService service = new InService();
   private final List<Spot> cards;
   private final WorkedOut workedOut = new WorkedOut(this);
   private final JobFacts bench = new JobBench(this, parts, assembly, pairs);
@@ -71,7 +72,6 @@ public final class EngineJob {
     return job;
   }
 
-  /** The state that other entries of this job give. */
   EngineJob anew(List<LoggedEntry> entries) {
     EngineJob job = of(entries);
     job.workedOut.keepMeaningsOf(workedOut);
@@ -97,6 +97,7 @@ public final class EngineJob {
     parts.apply(logged);
     assembly.apply(logged);
     stops.apply(logged);
+    service.apply(logged);
   }
 
   private void track(KindsTracked tracked) {
@@ -185,10 +186,7 @@ public final class EngineJob {
     return assembly.findKept(item).map(Assembly.Kept::reason);
   }
 
-  /**
-   * The sections that are closed: somebody closed them, and everything in them is right to this
-   * day.
-   */
+  /** The sections that somebody closed, and where everything is right to this day. */
   public Set<String> closedSections() {
     return places.stillClosed(assembly.closed());
   }
@@ -212,7 +210,11 @@ public final class EngineJob {
     return stops;
   }
 
-  /** What is so at a place. */
+  /** Whether the engine is in service, and its record closed. */
+  public InService service() {
+    return service;
+  }
+
   public PlaceState state(Place place) {
     return places.of(place);
   }
@@ -263,7 +265,6 @@ public final class EngineJob {
     return bench.listBans(item, place).stream().findFirst();
   }
 
-  /** Whether a cap was bought together with the rod it goes with. */
   boolean cameWithItsRod(int cap) {
     return pairs.cameWithItsRod(cap);
   }
@@ -283,7 +284,6 @@ public final class EngineJob {
     return workedOut.rules();
   }
 
-  /** What else is worked out of the entries. */
   WorkedOut workedOut() {
     return workedOut;
   }

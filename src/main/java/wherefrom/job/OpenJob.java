@@ -181,7 +181,8 @@ public final class OpenJob implements AutoCloseable {
    * Records an entry and lets the state follow; it is written at the end of {@link #asOne}. What is
    * recorded outside of it cannot be judged anew: where others came first it is refused.
    *
-   * @throws LogbookException when it could not be written; the state is then as before
+   * @throws LogbookException when it could not be written, or the engine is in service and its job
+   *     takes no such entry; the state is then as before
    */
   public LoggedEntry record(JobEntry entry) {
     return acts.record(entry);

@@ -47,10 +47,18 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.ReadingsTaken;
+import wherefrom.job.entry.RecordReopened;
 import wherefrom.job.entry.Reidentified;
+import wherefrom.job.entry.RunInBegun;
+import wherefrom.job.entry.RunInNoted;
+import wherefrom.job.entry.RunInStopped;
+import wherefrom.job.entry.RunInTakenUp;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.ServiceDueTyped;
+import wherefrom.job.entry.ServiceTicked;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
@@ -65,6 +73,7 @@ import wherefrom.job.entry.TakenBack;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.TorqueCardBegun;
 import wherefrom.job.entry.TorqueCardDropped;
+import wherefrom.job.entry.UsageNoted;
 import wherefrom.job.entry.ZeroChecked;
 
 /**
@@ -140,6 +149,15 @@ final class EntryTypes {
     name("big-part-decided", BigPartDecided.class);
     name("feature-decided", FeatureDecided.class);
     name("start-ticked", StartTicked.class);
+    name("run-in-begun", RunInBegun.class);
+    name("run-in-noted", RunInNoted.class);
+    name("run-in-stopped", RunInStopped.class);
+    name("run-in-taken-up", RunInTakenUp.class);
+    name("usage-noted", UsageNoted.class);
+    name("service-due-typed", ServiceDueTyped.class);
+    name("service-ticked", ServiceTicked.class);
+    name("put-in-service", PutInService.class);
+    name("record-reopened", RecordReopened.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

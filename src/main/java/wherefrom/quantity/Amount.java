@@ -35,7 +35,7 @@ public record Amount(BigDecimal number, Unit unit) {
    * The figure in the base unit of the dimension, exact unless the division does not come out even.
    */
   public BigDecimal inBase() {
-    BigDecimal above = number.multiply(unit.numerator());
+    BigDecimal above = aboveZero().multiply(unit.numerator());
     boolean whole = unit.denominator().compareTo(BigDecimal.ONE) == 0;
     return whole ? above : above.divide(unit.denominator(), DIGITS);
   }
@@ -52,10 +52,14 @@ public record Amount(BigDecimal number, Unit unit) {
     if (other == unit) {
       return this;
     }
-    BigDecimal above = number.multiply(unit.numerator()).multiply(other.denominator());
+    BigDecimal above = aboveZero().multiply(unit.numerator()).multiply(other.denominator());
     BigDecimal below = unit.denominator().multiply(other.numerator());
-    BigDecimal converted = above.divide(below, DIGITS).stripTrailingZeros();
+    BigDecimal converted = above.divide(below, DIGITS).add(other.zero()).stripTrailingZeros();
     return new Amount(converted.scale() < 0 ? converted.setScale(0) : converted, other);
+  }
+
+  private BigDecimal aboveZero() {
+    return number.subtract(unit.zero());
   }
 
   /** The figure in another unit as the nearest double. */

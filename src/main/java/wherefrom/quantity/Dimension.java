@@ -25,7 +25,13 @@ public enum Dimension {
   /** Base unit: megapascal, which is a newton per square millimetre. */
   STRESS("a modulus or a pressure"),
   /** Base unit: revolution per minute. */
-  SPEED("a speed of an engine");
+  SPEED("a speed of an engine"),
+  /** Base unit: degree Celsius. What a thermometer shows, never a difference. */
+  TEMPERATURE("a temperature"),
+  /** Base unit: hour. */
+  RUNNING_TIME("a time in hours"),
+  /** Base unit: kilometre. How far a vehicle went; a length of a part is never typed in miles. */
+  DISTANCE("a distance in miles or kilometers");
 
   private final String words;
 

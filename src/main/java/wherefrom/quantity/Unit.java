@@ -109,9 +109,17 @@ public enum Unit {
   /** The conventional inch of mercury: 3386.389 Pa. */
   INCH_OF_MERCURY(STRESS, "inHg", 1, "0.003386389", "in-hg", "in.hg", "in hg", "\"hg"),
   PSI(STRESS, "psi", 0, "4.4482216152605", "645.16", "lbf/in²", "lbf/in2", "lb/in²", "lb/in2"),
-  RPM(Dimension.SPEED, "rpm", 0, "1", "r/min", "1/min");
+  RPM(Dimension.SPEED, "rpm", 0, "1", "r/min", "1/min"),
+  CELSIUS(Dimension.TEMPERATURE, "°C", 0, "1", "c", "degc", "deg c"),
+  /** 32 °F is 0 °C: see {@link #zero()}. */
+  FAHRENHEIT(Dimension.TEMPERATURE, "°F", 0, "5", "9", "f", "degf", "deg f"),
+  HOUR(Dimension.RUNNING_TIME, "h", 1, "1", "hour", "hours", "hr", "hrs"),
+  /** The international mile, 1609.344 m. */
+  MILE(Dimension.DISTANCE, "mi", 0, "1.609344", "mile", "miles"),
+  KILOMETRE(Dimension.DISTANCE, "km", 0, "1", "kilometre", "kilometer", "kilometers");
 
   private static final String GAP = "|";
+  private static final BigDecimal FREEZING = BigDecimal.valueOf(32);
   private final Dimension dimension;
   private final String symbol;
   private final int decimals;
@@ -153,6 +161,11 @@ public enum Unit {
   /** See {@link #numerator()}. */
   public BigDecimal denominator() {
     return denominator;
+  }
+
+  /** What this unit shows where the base unit shows 0; other than 0 for temperatures alone. */
+  public BigDecimal zero() {
+    return this == FAHRENHEIT ? FREEZING : BigDecimal.ZERO;
   }
 
   /** The unit written so, in any mixture of small and capital letters. */

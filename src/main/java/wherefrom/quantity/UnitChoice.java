@@ -28,6 +28,9 @@ public record UnitChoice(List<Unit> offered) {
           case FORCE -> List.of(Unit.POUND, Unit.NEWTON);
           case STRESS -> List.of(Unit.PSI, Unit.KILOPASCAL);
           case SPEED -> List.of(Unit.RPM);
+          case TEMPERATURE -> List.of(Unit.FAHRENHEIT, Unit.CELSIUS);
+          case RUNNING_TIME -> List.of(Unit.HOUR);
+          case DISTANCE -> List.of(Unit.MILE, Unit.KILOMETRE);
           default -> List.of(Unit.INCH, Unit.MILLIMETRE);
         });
   }

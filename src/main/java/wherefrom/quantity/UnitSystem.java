@@ -15,7 +15,8 @@ public enum UnitSystem {
     return switch (unit) {
       case INCH, THOU, SQUARE_INCH, CC_PER_THOU, CUBIC_INCH -> Optional.of(INCH);
       case POUND, POUND_FOOT, POUND_INCH, POUND_PER_INCH, PSI, INCH_OF_MERCURY -> Optional.of(INCH);
-      case ONE, PERCENT, PIECES, DEGREE, ARC_MINUTE, CUBIC_CENTIMETRE, GRAM, OUNCE, RPM ->
+      case FAHRENHEIT, MILE -> Optional.of(INCH);
+      case ONE, PERCENT, PIECES, DEGREE, ARC_MINUTE, CUBIC_CENTIMETRE, GRAM, OUNCE, RPM, HOUR ->
           Optional.empty();
       default -> Optional.of(METRIC);
     };
@@ -37,6 +38,9 @@ public enum UnitSystem {
       case SPRING_RATE -> inch ? Unit.POUND_PER_INCH : Unit.NEWTON_PER_MILLIMETRE;
       case STRESS -> inch ? Unit.PSI : Unit.MEGAPASCAL;
       case SPEED -> Unit.RPM;
+      case TEMPERATURE -> inch ? Unit.FAHRENHEIT : Unit.CELSIUS;
+      case RUNNING_TIME -> Unit.HOUR;
+      case DISTANCE -> inch ? Unit.MILE : Unit.KILOMETRE;
     };
   }
 }

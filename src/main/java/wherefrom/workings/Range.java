@@ -64,7 +64,9 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
       case TORQUE -> BigDecimal.valueOf(100_000_000);
       case SPRING_RATE -> BigDecimal.valueOf(100_000);
       case STRESS -> BigDecimal.valueOf(1_000_000);
-      case SPEED -> BigDecimal.valueOf(100_000);
+      case SPEED, RUNNING_TIME -> BigDecimal.valueOf(100_000);
+      case TEMPERATURE -> BigDecimal.valueOf(2_000);
+      case DISTANCE -> BigDecimal.valueOf(10_000_000);
     };
   }
 }

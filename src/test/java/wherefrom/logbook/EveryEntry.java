@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
@@ -122,6 +123,10 @@ final class EveryEntry {
   private EveryEntry() {}
 
   static List<JobEntry> all() {
+    return Stream.concat(build().stream(), AfterStartEntries.all().stream()).toList();
+  }
+
+  private static List<JobEntry> build() {
     return List.of(
         opened(),
         new KindsTracked(Set.of(PartKind.PISTON, PartKind.MAIN_SHELL), 3, List.of(PISTON, SHELL)),

@@ -51,6 +51,27 @@ class AmountTest {
   }
 
   @Test
+  void thermometersHaveTheirZerosApart() {
+    // Fixed points: ice 0 °C = 32 °F, steam 100 °C = 212 °F, and −40 on both.
+    assertThat(amount("32", Unit.FAHRENHEIT).to(Unit.CELSIUS).number()).isEqualByComparingTo("0");
+    assertThat(amount("212", Unit.FAHRENHEIT).inBase()).isEqualByComparingTo("100");
+    assertThat(amount("100", Unit.CELSIUS).to(Unit.FAHRENHEIT).number())
+        .isEqualByComparingTo("212");
+    assertThat(amount("-40", Unit.CELSIUS).to(Unit.FAHRENHEIT).number())
+        .isEqualByComparingTo("-40");
+    assertThat(Unit.find("°f")).contains(Unit.FAHRENHEIT);
+  }
+
+  @Test
+  void milesAndKilometersAreNoLengths() {
+    // NIST Special Publication 811, appendix B.8: 1 mile is 1609.344 m.
+    assertThat(amount("500", Unit.MILE).to(Unit.KILOMETRE).number())
+        .isEqualByComparingTo("804.672");
+    assertThatThrownBy(() -> amount("1", Unit.MILE).to(Unit.INCH))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
   void thereAndBackIsTheSame() {
     Random random = new Random(4);
     for (Unit from : Unit.values()) {

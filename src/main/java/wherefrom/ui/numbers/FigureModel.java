@@ -7,6 +7,7 @@ import wherefrom.quantity.AmountReading;
 import wherefrom.quantity.AmountText;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitChoice;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.workings.AmountInput;
 
@@ -88,6 +89,7 @@ final class FigureModel {
       case SPRING_RATE -> List.of(Unit.POUND_PER_INCH, Unit.NEWTON_PER_MILLIMETRE);
       case STRESS -> List.of(Unit.PSI, Unit.MEGAPASCAL, Unit.KILOPASCAL);
       case SPEED -> List.of(Unit.RPM);
+      case TEMPERATURE, RUNNING_TIME, DISTANCE -> UnitChoice.of(dimension).offered();
     };
   }
 
