@@ -18,14 +18,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.demo.DemoJob;
 import wherefrom.engine.Layout;
-import wherefrom.engine.LayoutCheck;
-import wherefrom.engine.LayoutFault;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
 import wherefrom.job.By;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.job.shelf.NewJobs;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.shelf.Shelf;
 
@@ -127,13 +126,13 @@ public final class FileShelf implements Shelf {
 
   @Override
   public OpenJob create(NewJob begun) {
-    require(begun);
-    return begin(FolderNames.unused(folder, begun.name()), begun);
+    NewJobs.require(begun);
+    return begin(freeFolder(begun.name()), begun);
   }
 
   @Override
   public OpenJob createIn(Path job, NewJob begun) {
-    require(begun);
+    NewJobs.require(begun);
     if (!LogbookFile.isFree(job)) {
       throw new LogbookException(
           LogFiles.isJob(job)
@@ -143,34 +142,21 @@ public final class FileShelf implements Shelf {
     return begin(job, begun);
   }
 
-  private static void require(NewJob begun) {
-    if (begun.name().isBlank()) {
-      throw new IllegalArgumentException("Give the job a name that you will recognize.");
-    }
-    if (begun.name().strip().codePointCount(0, begun.name().strip().length())
-        > JobOpened.MOST_LETTERS) {
-      throw new IllegalArgumentException(
-          "The job's name is longer than " + JobOpened.MOST_LETTERS + " letters: shorten it.");
-    }
-    requireSound(begun.layout());
-    if (begun.kinds().isEmpty()) {
-      throw new IllegalArgumentException("Choose at least one kind of part to track.");
-    }
-  }
-
-  private static void requireSound(Layout layout) {
-    List<LayoutFault> faults = LayoutCheck.faults(layout);
-    if (!faults.isEmpty()) {
-      throw new IllegalArgumentException(
-          faults.stream().map(LayoutFault::sentence).collect(Collectors.joining(" ")));
-    }
-  }
-
-  private OpenJob begin(Path job, NewJob begun) {
+  /** A number for a new engine, whose tags differ as far as can be from those on the shelf. */
+  public int nextEngine() {
     Set<Integer> known = new TreeSet<>(openings().keySet());
     // The demo comes to a shelf with its own number, before or after.
     known.add(DemoJob.ENGINE);
-    int engine = numbers.next(known);
+    return numbers.next(known);
+  }
+
+  /** A folder of the shelf for a new job, named after it, in which nothing was ever kept. */
+  public Path freeFolder(String name) {
+    return FolderNames.unused(folder, name);
+  }
+
+  private OpenJob begin(Path job, NewJob begun) {
+    int engine = nextEngine();
     LogbookFile logbook = LogbookFile.create(job);
     try {
       logbook.append(
@@ -237,7 +223,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public void keepLayout(Layout layout, boolean replace) {
-    requireSound(layout);
+    NewJobs.requireSound(layout);
     try {
       Path file = layoutFile(layout.name());
       layouts.write(layout, replace ? Outgoing.replacing(file) : Outgoing.to(file));

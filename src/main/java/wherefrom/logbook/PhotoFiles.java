@@ -15,7 +15,9 @@ import wherefrom.job.photos.Photos;
 
 /** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
 public final class PhotoFiles implements Photos {
-  static final String FOLDER = "photos";
+  /** The folder in a job's folder that holds them. */
+  public static final String FOLDER = "photos";
+
   private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
   static final int MOST_BYTES = 200_000_000;
 

@@ -22,6 +22,7 @@ import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Program;
+import wherefrom.job.ports.Servers;
 import wherefrom.job.ports.Services;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.BackupFolder;
@@ -89,7 +90,8 @@ public final class Shop {
             new BackupFolder(),
             Drives.NONE,
             new Program("1.2.3", folder.resolve(".settings")),
-            CLOCK);
+            CLOCK,
+            Servers.NONE);
   }
 
   public Services services() {

@@ -14,7 +14,8 @@ import wherefrom.job.shelf.Shelf;
  * Everything outside that the window and the command line work with; put together in one place when
  * the program starts.
  *
- * @param shelves opens the shelf in a folder
+ * @param shelves opens the shelf in a folder; of a shop on a shared server the one that it has
+ * @param servers the services of a shop on a shared server
  */
 public record Services(
     Function<Path, Shelf> shelves,
@@ -31,4 +32,32 @@ public record Services(
     Backups backups,
     Drives drives,
     Program program,
-    Clock clock) {}
+    Clock clock,
+    Servers servers) {
+
+  /** The same, with what has to do with jobs done on a shared server. */
+  public Services onServer(
+      Function<Path, Shelf> jobs,
+      Archives whole,
+      Photos pictured,
+      JobChecks checked,
+      Backups copied) {
+    return new Services(
+        jobs,
+        layouts,
+        whole,
+        pictured,
+        settings,
+        reader,
+        pictures,
+        cameras,
+        printer,
+        reports,
+        checked,
+        copied,
+        drives,
+        program,
+        clock,
+        servers);
+  }
+}
