@@ -22,6 +22,7 @@ import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
 import wherefrom.job.By;
 import wherefrom.job.LogbookException;
+import wherefrom.job.NewEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.shelf.NewJobs;
@@ -34,6 +35,7 @@ public final class FileShelf implements Shelf {
 
   private final Path folder;
   private final Clock clock;
+  private final By by;
   private final EngineNumbers numbers;
   private final TypedCodes typed;
   private final LayoutJson layouts = new LayoutJson();
@@ -43,10 +45,20 @@ public final class FileShelf implements Shelf {
    * @param random any numbers, evenly spread: engine numbers are drawn from them
    */
   public FileShelf(Path folder, Clock clock, IntSupplier random) {
-    this.folder = folder.toAbsolutePath().normalize();
+    this(folder.toAbsolutePath().normalize(), clock, new EngineNumbers(random), By.FIRST);
+  }
+
+  private FileShelf(Path folder, Clock clock, EngineNumbers numbers, By by) {
+    this.folder = folder;
     this.clock = clock;
-    this.numbers = new EngineNumbers(random);
+    this.by = by;
+    this.numbers = numbers;
     this.typed = new TypedCodes(clock);
+  }
+
+  @Override
+  public Shelf at(By bench) {
+    return new FileShelf(folder, clock, numbers, bench);
   }
 
   @Override
@@ -159,10 +171,10 @@ public final class FileShelf implements Shelf {
     int engine = nextEngine();
     LogbookFile logbook = LogbookFile.create(job);
     try {
-      logbook.append(
-          clock.instant(),
-          JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
-      return OpenJob.in(job, logbook, clock, By.FIRST);
+      JobOpened opened =
+          JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units());
+      logbook.append(0, new NewEntry(logbook.newAct(), clock.instant(), by, opened));
+      return OpenJob.in(job, logbook, clock, by);
     } catch (RuntimeException e) {
       logbook.close();
       throw e;
@@ -177,7 +189,7 @@ public final class FileShelf implements Shelf {
       if (logbook.condition().writable()) {
         new Leftovers(clock.instant()).clearJob(job);
       }
-      return OpenJob.in(job, logbook, clock, By.FIRST);
+      return OpenJob.in(job, logbook, clock, by);
     } catch (LogbookException e) {
       logbook.close();
       String sentence = logbook.condition().sentence();

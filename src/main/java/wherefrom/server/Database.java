@@ -4,9 +4,13 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.postgresql.Driver;
 import org.postgresql.PGProperty;
 import wherefrom.job.LogbookException;
@@ -20,6 +24,16 @@ import wherefrom.job.shelf.ServerAddress;
 final class Database implements AutoCloseable {
   /** What an act waits for at most; then it is said that there is no connection. */
   static final int PATIENCE_MS = 4_000;
+
+  /** Its libraries tell each step, on standard error too. Kept, or what is set is forgotten. */
+  private static final List<Logger> QUIET =
+      Stream.of("com.zaxxer.hikari", "org.flywaydb", "org.postgresql")
+          .map(Logger::getLogger)
+          .toList();
+
+  static {
+    QUIET.forEach(logger -> logger.setLevel(Level.OFF));
+  }
 
   private static final int CONNECT_S = 2;
   private static final int ANSWER_S = 4;

@@ -6,8 +6,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
-import wherefrom.logbook.JobArchives;
-import wherefrom.logbook.PhotoFiles;
 
 /**
  * Every command once more, while at each act another bench is first: each is judged anew and
@@ -18,11 +16,7 @@ class RivalBenchTest extends OneEntryTest {
 
   @Override
   Shop shop(Path in) {
-    return new Shop(
-        in,
-        new PhotoFiles(),
-        new JobArchives(),
-        shelf -> new RivalShelf(shelf, came::incrementAndGet));
+    return new Shop(in, shelf -> new RivalShelf(shelf, came::incrementAndGet));
   }
 
   @Override

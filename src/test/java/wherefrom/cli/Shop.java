@@ -17,13 +17,14 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import wherefrom.job.By;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Program;
-import wherefrom.job.ports.Servers;
 import wherefrom.job.ports.Services;
+import wherefrom.job.shelf.ServerAddress;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
@@ -36,6 +37,7 @@ import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
 import wherefrom.scan.camera.FfmpegCameras;
 import wherefrom.scan.picture.PictureFiles;
+import wherefrom.server.SharedShop;
 import wherefrom.settings.FileSettings;
 
 /** A shop folder worked on by commands, with everything real but the clock and random numbers. */
@@ -67,14 +69,33 @@ public final class Shop {
 
   /** With files of the test's own. */
   Shop(Path folder, Photos photos, Archives archives) {
-    this(folder, photos, archives, UnaryOperator.identity());
+    this(folder, photos, archives, UnaryOperator.identity(), UnaryOperator.identity());
   }
 
   /** With shelves of the test's own, made of the real ones. */
-  Shop(Path folder, Photos photos, Archives archives, UnaryOperator<Shelf> shelves) {
+  Shop(Path folder, UnaryOperator<Shelf> shelves) {
+    this(folder, new PhotoFiles(), new JobArchives(), shelves, UnaryOperator.identity());
+  }
+
+  /** Whose jobs lie on a shared server. */
+  public static Shop on(ServerAddress server, Path folder) {
+    return new Shop(
+        folder,
+        new PhotoFiles(),
+        new JobArchives(),
+        UnaryOperator.identity(),
+        here -> here.servers().on(here, server, By.FIRST));
+  }
+
+  private Shop(
+      Path folder,
+      Photos photos,
+      Archives archives,
+      UnaryOperator<Shelf> shelves,
+      UnaryOperator<Services> where) {
     this.folder = folder;
     Random random = new Random(7);
-    this.services =
+    Services here =
         new Services(
             shelf -> shelves.apply(new FileShelf(shelf, CLOCK, random::nextInt)),
             new LayoutJson(),
@@ -91,7 +112,10 @@ public final class Shop {
             Drives.NONE,
             new Program("1.2.3", folder.resolve(".settings")),
             CLOCK,
-            Servers.NONE);
+            (services, address, by) ->
+                SharedShop.services(
+                    services, address, by, folder.resolve(".cache"), Map.of(), random::nextInt));
+    this.services = where.apply(here);
   }
 
   public Services services() {

@@ -3,6 +3,7 @@ package wherefrom.job.ports;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.function.Function;
+import wherefrom.job.By;
 import wherefrom.job.image.Cameras;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.print.SheetPrinter;
@@ -34,6 +35,12 @@ public record Services(
     Program program,
     Clock clock,
     Servers servers) {
+
+  /** The same, for a bench whose jobs lie in folders. */
+  public Services at(By by) {
+    return onServer(
+        folder -> shelves.apply(folder).at(by), archives, photos, checks, backups);
+  }
 
   /** The same, with what has to do with jobs done on a shared server. */
   public Services onServer(
