@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import wherefrom.job.By;
 import wherefrom.job.ports.Services;
-import wherefrom.job.shelf.ServerAddress;
+import wherefrom.job.settings.ServerAddress;
 
 /**
  * Where the jobs of a call lie, at which bench it is made and by whom: words that every command

@@ -20,7 +20,7 @@ import wherefrom.job.entry.TakenBack;
 public final class OpenJob implements AutoCloseable {
   private final Logbook logbook;
   private final Clock clock;
-  private final Optional<Path> folder;
+  private final Path folder;
   private final By by;
   private final Acts acts;
   private final Undo undo = new Undo(this);
@@ -36,13 +36,13 @@ public final class OpenJob implements AutoCloseable {
    * @param fold makes the state of entries, perhaps with what is known of the engine already
    */
   OpenJob(Logbook logbook, Clock clock, Function<List<LoggedEntry>, EngineJob> fold) {
-    this(logbook, clock, Optional.empty(), By.FIRST, fold);
+    this(logbook, clock, Path.of(""), By.FIRST, fold);
   }
 
   private OpenJob(
       Logbook logbook,
       Clock clock,
-      Optional<Path> folder,
+      Path folder,
       By by,
       Function<List<LoggedEntry>, EngineJob> fold) {
     this.logbook = logbook;
@@ -71,7 +71,7 @@ public final class OpenJob implements AutoCloseable {
    * @throws LogbookException when the logbook's entries make no job
    */
   public static OpenJob in(Path folder, Logbook logbook, Clock clock, By by) {
-    return new OpenJob(logbook, clock, Optional.of(folder), by, EngineJob::of);
+    return new OpenJob(logbook, clock, folder, by, EngineJob::of);
   }
 
   /**
@@ -100,7 +100,7 @@ public final class OpenJob implements AutoCloseable {
 
   /** The folder by which the job is known on this machine; its photographs lie there. */
   public Path folder() {
-    return folder.orElseThrow(() -> new IllegalStateException("the job lies in no folder"));
+    return folder;
   }
 
   public LogbookCondition condition() {

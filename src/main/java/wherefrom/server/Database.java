@@ -15,7 +15,7 @@ import org.postgresql.Driver;
 import org.postgresql.PGProperty;
 import wherefrom.job.LogbookException;
 import wherefrom.job.UnsentException;
-import wherefrom.job.shelf.ServerAddress;
+import wherefrom.job.settings.ServerAddress;
 
 /**
  * The connections to a shop's database. The password comes from {@code PGPASSWORD} or the person's

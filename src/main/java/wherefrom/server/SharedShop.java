@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.IntSupplier;
 import wherefrom.job.By;
 import wherefrom.job.ports.Services;
-import wherefrom.job.shelf.ServerAddress;
+import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.FileShelf;
 

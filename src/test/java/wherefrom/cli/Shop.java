@@ -24,7 +24,7 @@ import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Services;
-import wherefrom.job.shelf.ServerAddress;
+import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;

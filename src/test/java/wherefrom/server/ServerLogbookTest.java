@@ -22,7 +22,7 @@ import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.handling.Handling;
-import wherefrom.job.shelf.ServerAddress;
+import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.FileShelf;
 import wherefrom.parts.PartKind;

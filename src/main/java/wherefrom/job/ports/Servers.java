@@ -1,7 +1,7 @@
 package wherefrom.job.ports;
 
 import wherefrom.job.By;
-import wherefrom.job.shelf.ServerAddress;
+import wherefrom.job.settings.ServerAddress;
 
 /** Shops whose jobs lie on a shared server. */
 @FunctionalInterface

@@ -1,4 +1,4 @@
-package wherefrom.job.shelf;
+package wherefrom.job.settings;
 
 import java.net.URI;
 import java.net.URISyntaxException;
