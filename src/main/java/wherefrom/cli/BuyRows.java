@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.money.Budget;
 import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.SupplierOffer;
@@ -30,8 +31,24 @@ final class BuyRows {
           "ordered", line.ordered(),
           "arrived", line.arrived(),
           "open", line.open(),
+          "inSet", line.inSet(),
+          "numbers", line.numbers(),
           "packages", line.packages(),
           "reason", line.reason());
+    }
+  }
+
+  /** A single gasket, and how many of it the set holds. */
+  record InSet(AlwaysNew gasket, int holds) implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(gasket.what(), holds + " of " + gasket.pieces() + " in the set");
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "what", gasket.article().words(), "wanted", gasket.pieces(), "holds", holds);
     }
   }
 

@@ -50,6 +50,8 @@ final class Commands {
           "before",
           "casting",
           "start",
+          "run",
+          "service",
           "plan",
           "debris",
           "decide",
@@ -128,6 +130,8 @@ final class Commands {
       case "before" -> BeforeCommands.all();
       case "casting" -> CastingCommands.all();
       case "start" -> StartCommands.all();
+      case "run" -> RunCommands.all();
+      case "service" -> ServiceCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());
       case "workings" -> List.of(WorkingsCommand.of());

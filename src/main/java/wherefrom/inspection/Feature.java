@@ -60,10 +60,12 @@ public enum Feature {
 
   private final String word;
   private final Reach reach;
+  private final String key;
 
   Feature(String word, Reach reach) {
     this.word = word;
     this.reach = reach;
+    this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   public String word() {
@@ -91,7 +93,7 @@ public enum Feature {
 
   /** The name in files, such as {@code main-journal}. Never changes. */
   public String key() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return key;
   }
 
   public static Optional<Feature> find(String key) {

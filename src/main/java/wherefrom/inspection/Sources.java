@@ -37,6 +37,7 @@ public final class Sources {
   public static final String TM_8000 = "TM 9-8000, fig. 2-50";
   public static final String TM_673 = "TM 10-3930-673-34, 3-126";
   public static final String NAVY_14076 = "NAVEDTRA 14076, ch. 3";
+  public static final String NAVY_14050 = "NAVEDTRA 14050, ch. 3, operational testing";
   public static final String FAA_32 = "FAA-H-8083-32, ch. 10";
   public static final String TM_549 = "TM 9-4940-549-14&P, 12-14";
 

@@ -16,12 +16,15 @@ import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.GoodsArrived;
+import wherefrom.job.entry.GoodsMeasured;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.OfferTyped;
+import wherefrom.job.entry.PartNumberTyped;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.Reidentified;
+import wherefrom.job.entry.SetHolds;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
@@ -64,7 +67,10 @@ final class BenchWords {
           .on(BudgetSet.class, (words, budget) -> budget(budget))
           .on(PriceNoted.class, (words, price) -> price(price))
           .on(OfferTyped.class, (words, offer) -> offer(offer))
-          .on(GoodsArrived.class, (words, goods) -> arrived(goods));
+          .on(GoodsArrived.class, (words, goods) -> arrived(goods))
+          .on(GoodsMeasured.class, (words, it) -> gauged(it))
+          .on(PartNumberTyped.class, (words, it) -> numbered(it))
+          .on(SetHolds.class, (words, it) -> inSet(it));
 
   /** The kinds of entries that are said here. */
   static final EntryRows<EntryWords, String> ROWS = LOOKS.and(READINGS).and(SHOP_AND_MONEY);
@@ -159,6 +165,21 @@ final class BenchWords {
     String size = goods.size().isEmpty() ? "" : ", " + goods.size();
     String right = goods.right() ? "" : ": wrong";
     return goods.pieces() + " " + goods.what().words() + size + " arrived" + right;
+  }
+
+  private static String gauged(GoodsMeasured one) {
+    return "one of " + one.what().words() + ": " + one.way().words() + " " + one.reading().text();
+  }
+
+  private static String numbered(PartNumberTyped typed) {
+    String size = typed.size().isEmpty() ? "" : ", " + typed.size();
+    return "part number of " + typed.what().words() + size + ": " + typed.number();
+  }
+
+  private static String inSet(SetHolds holds) {
+    return holds.pieces() == 0
+        ? "gasket set lacks " + holds.what().words()
+        : "gasket set holds " + holds.pieces() + " × " + holds.what().words();
   }
 
   /** What was looked at or measured, by its key. */

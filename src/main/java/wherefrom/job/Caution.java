@@ -89,7 +89,19 @@ public enum Caution {
       "common practice, no source",
       "s"),
   FAN_AND_BELTS(
-      "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "sb"),
+      "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "sbr"),
+  NO_OIL_PRESSURE(
+      "No oil pressure in the first 10 to 15 seconds: stop the engine.",
+      "NAVEDTRA 14050, ch. 3, operational testing",
+      "r"),
+  NO_IDLE(
+      "New flat lifters: up to speed at once, and never at idle.",
+      "common practice, no source",
+      "r"),
+  STAY(
+      "Stay with it. Noise, heat, a leak of fuel: stop the engine.",
+      "common practice, no source",
+      "r"),
   CRANKING(
       "Compression test: ignition off, fuel shut off, throttle wide open. Hands clear"
           + " of belts and fan while it cranks. No flame near open plug holes.",
@@ -133,6 +145,7 @@ public enum Caution {
   private static final String START = "s";
   private static final String TOGETHER = "b";
   private static final String CASTINGS = "c";
+  private static final String RUN_IN = "r";
 
   private final String sentence;
   private final String source;
@@ -204,6 +217,11 @@ public enum Caution {
   /** The cautions of gauges on an engine that is still together. */
   public static List<Caution> beforeTeardown() {
     return at(TOGETHER);
+  }
+
+  /** The cautions of an engine that runs in. */
+  public static List<Caution> atRunIn() {
+    return at(RUN_IN);
   }
 
   /** The cautions of the first start. */

@@ -75,7 +75,12 @@ public final class EntryWords {
           .on(CheckAnswered.class, (words, answered) -> new CheckWords(words.job).of(answered));
 
   private static final EntryTable<EntryWords, String> ALL =
-      JOB.and(PARTS).and(BenchWords.ROWS).and(TorqueWords.ROWS).and(BagWords.ROWS).and(RunWords.ROWS).whole();
+      JOB.and(PARTS)
+          .and(BenchWords.ROWS)
+          .and(TorqueWords.ROWS)
+          .and(BagWords.ROWS)
+          .and(RunWords.ROWS)
+          .whole();
 
   private final EngineJob job;
 

@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ClearancePair;
@@ -20,9 +21,13 @@ public final class PairClearances {
 
   /** The pairs that this engine has. */
   public List<ClearancePair> pairs() {
+    return ofThisEngine(pair -> true).toList();
+  }
+
+  private Stream<ClearancePair> ofThisEngine(Predicate<ClearancePair> wanted) {
     return ClearancePairs.all().stream()
-        .filter(pair -> !pair.where(job.layout()).isEmpty())
-        .toList();
+        .filter(wanted)
+        .filter(pair -> !pair.where(job.layout()).isEmpty());
   }
 
   /** A pair at every place, whether measured or not. */
@@ -54,12 +59,11 @@ public final class PairClearances {
       return Stream.empty();
     }
     String where = CutSurface.where(seat.orElse(part.home()));
-    return pairs().stream().filter(pair -> pair.isOf(part.kind())).map(pair -> of(pair, where));
+    return ofThisEngine(pair -> pair.isOf(part.kind())).map(pair -> of(pair, where));
   }
 
   private List<PairClearance> listAt(Subject.AFeature at) {
-    return pairs().stream()
-        .filter(pair -> pair.isOf(at.feature()))
+    return ofThisEngine(pair -> pair.isOf(at.feature()))
         .map(pair -> of(pair, at.where()))
         .toList();
   }

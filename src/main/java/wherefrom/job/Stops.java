@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
@@ -118,16 +116,19 @@ public final class Stops {
       return given.by().bench() == bench;
     }
     return stop.item() == item
-        || Spots.find(stop.spot()).filter(at -> isFilled(stop, at, place)).isPresent();
+        || isFilled(stop, place);
   }
 
   /** Two parts cannot be in one place; one that cannot live at a spot is not in it either. */
-  private boolean isFilled(StopGiven stop, Spot at, Place place) {
+  private boolean isFilled(StopGiven stop, Place place) {
+    if (!place.spot().key().equals(stop.spot())) {
+      return false;
+    }
     Optional<Boolean> other =
         parts
             .find(stop.item())
             .map(record -> record.part().kind())
-            .map(kind -> Place.canLive(kind, at) && kind != place.kind());
-    return at.equals(place.spot()) && !other.orElse(false);
+            .map(kind -> Place.canLive(kind, place.spot()) && kind != place.kind());
+    return !other.orElse(false);
   }
 }

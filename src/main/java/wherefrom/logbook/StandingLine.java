@@ -25,7 +25,9 @@ final class StandingLine {
       List<Place> places,
       List<PlaceState> states,
       JobDay day,
-      List<Integer> open) {}
+      List<Integer> open,
+      boolean inService,
+      int due) {}
 
   static String of(Standing standing) {
     List<Place> places = List.copyOf(standing.states().keySet());
@@ -37,7 +39,9 @@ final class StandingLine {
             places,
             places.stream().map(standing.states()::get).toList(),
             standing.day(),
-            List.of(JobDay.values()).stream().map(standing::open).toList());
+            List.of(JobDay.values()).stream().map(standing::open).toList(),
+            standing.inService(),
+            standing.due());
     try {
       return EntryCodec.MAPPER.writeValueAsString(form);
     } catch (JsonProcessingException e) {
@@ -58,7 +62,15 @@ final class StandingLine {
       for (int at = 0; at < days.size(); at++) {
         open.put(days.get(at), form.open().get(at));
       }
-      return new Standing(form.engine(), form.layout(), form.kinds(), states, form.day(), open);
+      return new Standing(
+          form.engine(),
+          form.layout(),
+          form.kinds(),
+          states,
+          form.day(),
+          open,
+          form.inService(),
+          form.due());
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a sealed line is read as it was written", e);
     }

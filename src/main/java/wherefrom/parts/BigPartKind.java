@@ -38,15 +38,17 @@ public enum BigPartKind {
   private static final Set<BigPartKind> EACH_BANK =
       EnumSet.of(EXHAUST, VALVE_COVER, ROCKER_SHAFT, HEAD);
 
+  private final String key;
   private final String word;
 
   BigPartKind(String word) {
+    this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
     this.word = word;
   }
 
   /** The name in files and on the command line, such as {@code front-cover}. Never changes. */
   public String key() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return key;
   }
 
   public String word() {

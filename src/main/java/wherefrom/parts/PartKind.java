@@ -33,6 +33,7 @@ public enum PartKind {
   private static final Set<PartKind> RECOMMENDED =
       EnumSet.of(PIVOT, VALVE, ROD_CAP, ROD, PISTON, MAIN_CAP);
 
+  private final String key;
   private final String word;
   private final String plural;
   private final Home home;
@@ -40,6 +41,7 @@ public enum PartKind {
   private final Orientation orientation;
 
   PartKind(String word, String plural, Home home, int stage, Orientation orientation) {
+    this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
     this.word = word;
     this.plural = plural;
     this.home = home;
@@ -92,6 +94,6 @@ public enum PartKind {
 
   /** The name in files and on the command line, such as {@code rod-shell}. Never changes. */
   public String key() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return key;
   }
 }

@@ -116,7 +116,7 @@ public enum Unit {
   HOUR(Dimension.RUNNING_TIME, "h", 1, "1", "hour", "hours", "hr", "hrs"),
   /** The international mile, 1609.344 m. */
   MILE(Dimension.DISTANCE, "mi", 0, "1.609344", "mile", "miles"),
-  KILOMETRE(Dimension.DISTANCE, "km", 0, "1", "kilometre", "kilometer", "kilometers");
+  KILOMETRE(Dimension.DISTANCE, "km", 0, "1", "kilometer", "kilometers");
 
   private static final String GAP = "|";
   private static final BigDecimal FREEZING = BigDecimal.valueOf(32);

@@ -2,6 +2,7 @@ package wherefrom.ui;
 
 import java.util.EnumMap;
 import java.util.Map;
+import wherefrom.job.running.RunIn;
 import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
@@ -29,6 +30,9 @@ import wherefrom.ui.photos.PhotosScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.record.RecordScreen;
+import wherefrom.ui.running.RunInPlanScreen;
+import wherefrom.ui.running.RunInScreen;
+import wherefrom.ui.running.ServiceScreen;
 import wherefrom.ui.settings.SettingsScreen;
 import wherefrom.ui.shop.ShopScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
@@ -74,6 +78,11 @@ public final class Screens {
         case MONEY -> new MoneyScreen(context);
         case BUILD_RECORD -> new RecordScreen(context);
         case PUT_TOGETHER -> new PutTogetherScreen(context);
+        case RUN_IN ->
+            RunIn.find(context.state()).isPresent()
+                ? new RunInScreen(context)
+                : new RunInPlanScreen(context);
+        case SERVICE -> new ServiceScreen(context);
         case TORQUE -> new TorqueScreen(context);
         case TIMING -> new TimingScreen(context);
         case SETTINGS -> new SettingsScreen(context);

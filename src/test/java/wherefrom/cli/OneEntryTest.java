@@ -7,9 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -276,9 +278,26 @@ class OneEntryTest {
     call(0, "casting list");
     call(0, "start list");
     call(1, "start tick", "--point", "oil", "--words", "30, zinc additive");
+    runInAndService();
     call(1, "casting decide", "--of", "block@", "--as", "reuse");
     call(0, "weight list");
     call(0, "weight bob");
+  }
+
+  private void runInAndService() {
+    call(0, 1, "run begin");
+    call(1, "run begin", "--anyway", "parts lie on the bench");
+    call(1, "run note", "--oil", "45psi", "--coolant", "180F");
+    call(1, "run stop", "--why", "noise", "--words", "a tick");
+    call(1, "run on", "--words", "lash set");
+    call(1, "run stop", "--why", "other", "--minutes", "0");
+    call(0, "run show");
+    call(1, "service tick", "--point", "oil", "--words", "clean");
+    call(1, "service due", "--point", "oil-again", "--after", "300mi", "--source", "sheet");
+    call(1, "service run", "--run", "2.5h");
+    call(1, "service begin", "--words", "in the truck");
+    call(0, "service list");
+    call(1, "service end", "--reason", "it smokes");
   }
 
   private void bagsAndBigParts() {
@@ -296,6 +315,8 @@ class OneEntryTest {
     call(1, "big on", "12");
     call(0, "big gaskets");
     call(1, "big buy");
+    call(1, "buy set", "--what", "water pump gasket", "--holds", "1");
+    call(0, "buy set");
     call(1, "bag fill", "--what", "bolts", "--count", "4", "1");
     call(0, "bag list");
     call(0, 1, "bag used", "--count", "3", "1");
@@ -327,7 +348,14 @@ class OneEntryTest {
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
     call(0, "decide buy");
     call(1, "decide set", "lifter", "--as", "replace", "--reason", "worn");
-    call(1, "buy arrived", "--what", "lifters", "--pieces", "16", "--right", "yes");
+    call(1, "buy number", "--what", "lifters", "--number", "LF 16");
+    call(1, "buy arrived", "--number", "lf-16", "--pieces", "15", "--right", "yes");
+    String[] gauged = {"--by", "diameter", "--reading", "0.842in", "--standard", "0.842in"};
+    String[] came = {"--what", "lifters", "--pieces", "1", "--tolerance", "0.003in"};
+    call(
+        1,
+        "buy arrived",
+        Stream.of(came, gauged).flatMap(Arrays::stream).toArray(String[]::new));
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
   }
 

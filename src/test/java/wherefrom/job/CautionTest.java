@@ -49,6 +49,7 @@ class CautionTest {
               || Caution.atFirstStart().contains(caution)
               || Caution.atCastings().contains(caution)
               || Caution.beforeTeardown().contains(caution)
+              || Caution.atRunIn().contains(caution)
               || caution == Caution.TORQUE;
       for (int stage = 0; stage <= 6; stage++) {
         shown |= Caution.atStage(stage).contains(caution);

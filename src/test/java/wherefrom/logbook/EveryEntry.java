@@ -123,7 +123,9 @@ final class EveryEntry {
   private EveryEntry() {}
 
   static List<JobEntry> all() {
-    return Stream.concat(build().stream(), AfterStartEntries.all().stream()).toList();
+    return Stream.of(build(), AfterStartEntries.all(), BuyingEntries.all())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static List<JobEntry> build() {

@@ -60,7 +60,8 @@ class InServiceTest {
       }
     }
     seen.put("taken-back", takes(new TakenBack(2)) ? "taken" : "refused");
-    List<String> rows = seen.entrySet().stream().map(it -> it.getKey() + ": " + it.getValue()).toList();
+    List<String> rows =
+        seen.entrySet().stream().map(it -> it.getKey() + ": " + it.getValue()).toList();
     assertThat(Files.readAllLines(TABLE)).filteredOn(line -> !line.startsWith("#")).isEqualTo(rows);
   }
 

@@ -7,6 +7,10 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.money.GasketSet;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.decide.GasketSetScreen;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.parts.Part;
@@ -67,6 +71,8 @@ final class DecideShots {
                     .open(() -> new BuyScreen(window.shell.context()))),
         shot("decide-buy-line", BuyLineScreen.class, DecideShots::line),
         shot("decide-goods", GoodsScreen.class, DecideShots::goods),
+        shot("decide-gasket-set", GasketSetScreen.class, DecideShots::gaskets),
+        shot("decide-gauge", ChoiceScreen.class, DecideShots::gauge),
         shot("decide-offers", OffersScreen.class, DecideShots::offers));
   }
 
@@ -74,6 +80,25 @@ final class DecideShots {
     offered(sample);
     line(window, sample);
     window.pressOnSomePage("buy 1 × a set of 16");
+  }
+
+  private static void gauge(SampleWindow window, SampleJob sample) {
+    goods(window, sample);
+    window.press("Check in what came");
+    window.layOut();
+    window.pressExactly("8");
+    window.press("Done");
+  }
+
+  private static void gaskets(SampleWindow window, SampleJob sample) {
+    BigParts parts = new BigParts(sample.job);
+    parts.nameUsual();
+    for (int number = 1; number <= 12; number++) {
+      parts.off(number, "for the picture");
+    }
+    GasketSet.tick(sample.job, Article.read("water pump gasket"), 1);
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new GasketSetScreen(context));
   }
 
   private static void offers(SampleWindow window, SampleJob sample) {

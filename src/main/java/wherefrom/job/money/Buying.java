@@ -1,17 +1,17 @@
 package wherefrom.job.money;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.GoodsArrived;
+import wherefrom.job.entry.GoodsMeasured;
 import wherefrom.job.entry.OfferTyped;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Article;
@@ -22,21 +22,24 @@ import wherefrom.text.Words;
 public final class Buying {
   private static final int MOST = 999;
 
-  private static final Set<Goods> APART =
-      EnumSet.of(Goods.VALVES, Goods.VALVE_SPRINGS, Goods.RETAINERS, Goods.STEM_SEALS);
-
   private static final EntryFold<Buying> READS =
       EntryFold.<Buying>none()
           .on(OfferTyped.class, Buying::take)
-          .on(GoodsArrived.class, (buying, it) -> buying.arrivals.add(it));
+          .on(GoodsArrived.class, (buying, it) -> buying.arrivals.add(it))
+          .on(GoodsMeasured.class, (buying, it) -> buying.measured.add(new OneMeasured(it)));
 
   private final EngineJob job;
   private final Map<String, Map<Article, SupplierOffer.PackPrice>> offers =
       new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
   private final List<GoodsArrived> arrivals = new ArrayList<>();
+  private final List<OneMeasured> measured = new ArrayList<>();
+  private final PartNumbers numbers;
+  private final GasketSet set;
 
   public Buying(EngineJob job) {
     this.job = job;
+    numbers = PartNumbers.of(job);
+    set = GasketSet.of(job);
     job.standing().forEach(logged -> READS.take(this, logged));
   }
 
@@ -50,17 +53,36 @@ public final class Buying {
   /** All that is wanted: parts with tags by size, then things without; ordered ones among them. */
   public List<BuyLine> lines() {
     List<BuyLine> lines = new ArrayList<>();
-    for (Replacement one : new ReplacementList(job).lines()) {
-      Article what = new Article.Known(Goods.of(one.kind()));
-      boolean sized = one.step().isPresent();
-      String reason =
-          sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
-      lines.add(line(what, size(one), one.pieces(), reason));
-    }
+    new ReplacementList(job).lines().forEach(one -> lines.add(line(one)));
     PurchaseList besides = new PurchaseList(job);
-    besides.all().forEach(one -> lines.add(line(one.what(), "", one.pieces(), one.reason())));
-    keepers(lines).ifPresent(lines::add);
-    return List.copyOf(lines);
+    besides.all().forEach(one -> lines.add(line(one.what(), one.pieces(), one.reason())));
+    boolean setListed = lines.stream().anyMatch(line -> line.what().equals(GasketSet.WHAT));
+    if (set.isTicked() && !setListed) {
+      lines.add(line(GasketSet.WHAT, 1, "it holds gaskets of this list"));
+    }
+    Spare.beside(job, lines).forEach(one -> lines.add(line(one.what(), 0, one.reason())));
+    return withArrived(lines);
+  }
+
+  /** What came fills the lines in their order, where several want the same. */
+  private List<BuyLine> withArrived(List<BuyLine> lines) {
+    List<BuyLine> filled = new ArrayList<>();
+    for (int at = 0; at < lines.size(); at++) {
+      BuyLine line = lines.get(at);
+      int before =
+          filled.stream().filter(line::isAlike).mapToInt(BuyLine::arrived).sum();
+      boolean last = lines.subList(at + 1, lines.size()).stream().noneMatch(line::isAlike);
+      filled.add(line.taking(arrived(line) - before, last));
+    }
+    return List.copyOf(filled);
+  }
+
+  private int arrived(BuyLine line) {
+    return arrivals.stream()
+        .filter(one -> one.right() && one.what().equals(line.what()))
+        .filter(one -> one.size().equalsIgnoreCase(line.size()))
+        .mapToInt(GoodsArrived::pieces)
+        .sum();
   }
 
   /** What a size is checked in under; none where it is a hint how to find one. */
@@ -70,29 +92,29 @@ public final class Buying {
 
   /** The line of parts to replace. */
   public Optional<BuyLine> find(Replacement one) {
+    BuyLine wanted = line(one);
+    return lines().stream().filter(wanted::isLineOf).findFirst();
+  }
+
+  private BuyLine line(Replacement one) {
+    boolean sized = one.step().isPresent();
+    String reason =
+        sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
     Article what = new Article.Known(Goods.of(one.kind()));
-    return find(what, Optional.of(size(one))).stream().findFirst();
+    return line(what, size(one), one.step(), one.pieces(), reason);
   }
 
-  /** Valve locks fly off and are lost whenever a valve comes apart. */
-  private Optional<BuyLine> keepers(List<BuyLine> lines) {
-    Article keepers = new Article.Known(Goods.KEEPER_PAIRS);
-    boolean apart =
-        lines.stream().anyMatch(one -> one.what().findGoods().filter(APART::contains).isPresent());
-    boolean listed = lines.stream().anyMatch(one -> one.what().equals(keepers));
-    return apart && !listed
-        ? Optional.of(line(keepers, "", 0, "spare: some are always lost"))
-        : Optional.empty();
+  private BuyLine line(Article what, int pieces, String reason) {
+    return line(what, "", Optional.empty(), pieces, reason);
   }
 
-  private BuyLine line(Article what, String size, int pieces, String reason) {
-    int arrived =
-        arrivals.stream()
-            .filter(one -> one.right() && one.what().equals(what) && one.size().equals(size))
-            .mapToInt(GoodsArrived::pieces)
-            .sum();
-    boolean ordered = new PurchaseList(job).isOrdered(what);
-    return new BuyLine(what, size, pieces, SoldAs.of(job, what, pieces), ordered, arrived, reason);
+  private BuyLine line(
+      Article what, String size, Optional<Amount> step, int pieces, String reason) {
+    SoldAs sold = SoldAs.of(job, what, pieces);
+    boolean ordered = new MoneyEntries(job).isOrdered(what);
+    int inSet = Math.min(pieces, set.covers(what));
+    List<String> known = numbers.list(what, size);
+    return new BuyLine(what, size, step, pieces, sold, ordered, 0, inSet, known, reason);
   }
 
   /** Each supplier's offer for what is still to come, by name. */
@@ -108,6 +130,11 @@ public final class Buying {
     return List.copyOf(arrivals);
   }
 
+  /** What was measured on one of what came, in the order in which it came. */
+  public List<OneMeasured> measured() {
+    return List.copyOf(measured);
+  }
+
   /** The lines of a thing; of one size where it is said. */
   public List<BuyLine> find(Article what, Optional<String> size) {
     return lines().stream()
@@ -118,6 +145,11 @@ public final class Buying {
 
   /** Keeps a supplier's price. */
   public static MoneyBook.Answer offer(
+      OpenJob job, String supplier, Article what, int holds, String price) {
+    return job.asOne(() -> offerOnce(job, supplier, what, holds, price));
+  }
+
+  private static MoneyBook.Answer offerOnce(
       OpenJob job, String supplier, Article what, int holds, String price) {
     return job.asOne(() -> offerOnce(job, supplier, what, holds, price));
   }
@@ -149,6 +181,11 @@ public final class Buying {
 
   private static Optional<String> arriveOnce(
       OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
+    return job.asOne(() -> arriveOnce(job, line, pieces, measured, right));
+  }
+
+  private static Optional<String> arriveOnce(
+      OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
     if (pieces < 1 || pieces > MOST) {
       return Optional.of("Say how many came: 1 to " + MOST + ".");
     }
@@ -159,12 +196,24 @@ public final class Buying {
     return Optional.empty();
   }
 
+  /** Checks in what came with what one of them measures, as one act; see {@link #arrive}. */
+  public static Optional<String> arrive(
+      OpenJob job, BuyLine line, int pieces, OneMeasured one, boolean right) {
+    return job.asOne(
+        () -> {
+          job.record(one.entry());
+          return arrive(job, line, pieces, one.words(), right);
+        },
+        Optional::isEmpty);
+  }
+
   /** {@code 8 of 18 here}; or what to do with what is wrong. */
   public String told(BuyLine before, boolean right) {
     if (!right) {
-      return "Wrong: not counted. Send it back.";
+      return "It is not counted. Send it back.";
     }
-    return find(before.what(), Optional.of(before.size())).stream()
+    return lines().stream()
+        .filter(before::isLineOf)
         .findFirst()
         .map(line -> line.words() + ": " + line.arrivedWords() + ".")
         .orElse("Checked in.");

@@ -56,6 +56,7 @@ public final class CostList {
   private final EngineJob job;
   private final Bought bought;
   private final Cams cams;
+  private final GasketSet set;
   private final Map<String, Integer> had = new HashMap<>();
   private final Map<Piece, Ask> asks = new LinkedHashMap<>();
   private final Map<Piece, Ask> perhaps = new LinkedHashMap<>();
@@ -64,6 +65,7 @@ public final class CostList {
     this.job = job;
     this.bought = new Bought(job);
     this.cams = new Cams(job);
+    this.set = GasketSet.of(job);
     job.parts().stream().map(PartRecord::part).filter(Part::fresh).forEach(this::count);
   }
 
@@ -249,7 +251,7 @@ public final class CostList {
     return Optional.of(sum);
   }
 
-  private static List<CostItem> items(
+  private List<CostItem> items(
       Map<Piece, Ask> asked, Map<Article, Money> prices, Predicate<Piece> counts) {
     Map<Article, List<Map.Entry<Piece, Ask>>> lines = new LinkedHashMap<>();
     for (Map.Entry<Piece, Ask> one : asked.entrySet()) {
@@ -257,12 +259,17 @@ public final class CostList {
         lines.computeIfAbsent(one.getValue().what(), what -> new ArrayList<>()).add(one);
       }
     }
-    return lines.values().stream().map(line -> item(line, prices)).toList();
+    return lines.values().stream()
+        .map(line -> item(line, prices))
+        .filter(item -> item.pieces() > 0)
+        .toList();
   }
 
-  private static CostItem item(List<Map.Entry<Piece, Ask>> line, Map<Article, Money> prices) {
+  /** What lies in a gasket set that is paid costs nothing more. */
+  private CostItem item(List<Map.Entry<Piece, Ask>> line, Map<Article, Money> prices) {
     Ask first = line.get(0).getValue();
-    int pieces = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
+    int asked = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
+    int pieces = Math.max(0, asked - set.covers(first.what()));
     Optional<Money> price = Optional.ofNullable(prices.get(first.what()));
     long cents = Math.multiplyExact(price.orElse(Money.ZERO).cents(), (long) pieces);
     Set<String> because = new LinkedHashSet<>();

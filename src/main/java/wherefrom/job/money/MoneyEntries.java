@@ -12,6 +12,7 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
+import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
 import wherefrom.quantity.Money;
@@ -55,6 +56,13 @@ public final class MoneyEntries {
         .filter(logged -> logged.entry() instanceof PlanDropped)
         .map(logged -> ((PlanDropped) logged.entry()).plan())
         .collect(Collectors.toSet());
+  }
+
+  /** Whether a cost line says that it is committed or paid. */
+  boolean isOrdered(Article what) {
+    return lines().stream()
+        .filter(line -> Article.read(line.what()).equals(what))
+        .anyMatch(line -> line.state() == CostState.COMMITTED || line.state() == CostState.PAID);
   }
 
   /** The prices typed, by what they are for. */

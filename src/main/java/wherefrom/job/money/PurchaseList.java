@@ -6,7 +6,6 @@ import java.util.Map;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.bags.BagBook;
-import wherefrom.job.entry.CostState;
 import wherefrom.rules.consequence.Article;
 
 /** What changes and findings ask to buy besides tagged parts that are to be replaced. */
@@ -17,9 +16,19 @@ public final class PurchaseList {
     this.job = job;
   }
 
-  /** One line for each thing; what is committed or paid is left out. */
+  /** One line for each thing; what is committed or paid, by itself or in a set, is left out. */
   public List<Purchase> lines() {
-    return all().stream().filter(thing -> !isOrdered(thing.what())).toList();
+    MoneyEntries money = new MoneyEntries(job);
+    GasketSet set = GasketSet.of(job);
+    return all().stream()
+        .filter(thing -> !money.isOrdered(thing.what()))
+        .map(thing -> without(thing, set.covers(thing.what())))
+        .filter(thing -> thing.pieces() > 0)
+        .toList();
+  }
+
+  private static Purchase without(Purchase thing, int covered) {
+    return new Purchase(thing.what(), thing.pieces() - covered, thing.reason());
   }
 
   /** The same with what is committed or paid. */
@@ -47,14 +56,5 @@ public final class PurchaseList {
   private static Purchase gasket(AlwaysNew line) {
     return new Purchase(
         line.article(), line.pieces(), "always new, opened: " + String.join(", ", line.because()));
-  }
-
-  /** Whether a cost line says that it is committed or paid. */
-  boolean isOrdered(Article what) {
-    return new MoneyEntries(job)
-        .lines().stream()
-            .filter(line -> Article.read(line.what()).equals(what))
-            .anyMatch(
-                line -> line.state() == CostState.COMMITTED || line.state() == CostState.PAID);
   }
 }

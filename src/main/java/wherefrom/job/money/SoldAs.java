@@ -28,13 +28,9 @@ public record SoldAs(int holds, int spares) {
           PartKind.RETAINER,
           PartKind.KEEPERS);
 
-  private static final int KEEPERS_LOST = 2;
-  private static final int STEM_SEALS_TORN = 2;
-
   static SoldAs of(EngineJob job, Article what, int pieces) {
-    return what.findGoods()
-        .map(goods -> new SoldAs(holds(job, goods, pieces), spares(goods)))
-        .orElseGet(() -> new SoldAs(1, 0));
+    int holds = what.findGoods().map(goods -> holds(job, goods, pieces)).orElse(1);
+    return new SoldAs(holds, Spare.of(what));
   }
 
   private static int holds(EngineJob job, Goods goods, int pieces) {
@@ -59,14 +55,6 @@ public record SoldAs(int holds, int spares) {
             .mapToInt(Part::pieces)
             .sum();
     return Math.max(1, count == 0 ? pieces : count);
-  }
-
-  private static int spares(Goods goods) {
-    return switch (goods) {
-      case KEEPER_PAIRS -> KEEPERS_LOST;
-      case STEM_SEALS -> STEM_SEALS_TORN;
-      default -> 0;
-    };
   }
 
   /** Whole packages for so many pieces. */

@@ -113,6 +113,7 @@ public record BuildRecord(
             BeforeRecord.section(job),
             CastingRecord.section(job),
             StartRecord.section(job),
+            RunRecord.section(job),
             RecordTables.tools(job),
             TorqueRecord.section(job),
             TimingRecord.section(job),

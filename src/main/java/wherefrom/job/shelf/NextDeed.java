@@ -14,6 +14,8 @@ import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.ToFit;
+import wherefrom.job.running.RunIn;
+import wherefrom.job.running.ServiceBook;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
@@ -26,7 +28,7 @@ import wherefrom.parts.Place;
  * @param words the stop as it was said, the big part that comes off, or what holds the part; else
  *     empty
  * @param count stops that wait, tags to print, parts that want a decision, parts that something
- *     stands against
+ *     stands against, points of service that are due
  */
 public record NextDeed(Kind kind, Optional<Place> place, String words, int count) {
 
@@ -40,7 +42,11 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
     HELD,
     LOOK_AGAIN,
     CLOSE_SECTIONS,
-    FIRST_START
+    FIRST_START,
+    RUN_IN,
+    RUN_IN_AGAIN,
+    SERVICE,
+    IN_SERVICE
   }
 
   /**
@@ -49,6 +55,11 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
    * @param order in which parts are proposed to come out
    */
   public static NextDeed of(OpenJob job, Standing standing, OutOrder order) {
+    Optional<RunIn> run = RunIn.find(job.state());
+    if (standing.inService() || run.filter(RunIn::isRunning).isPresent()) {
+      Kind kind = standing.inService() ? Kind.IN_SERVICE : Kind.RUN_IN;
+      return deed(kind, Optional.empty(), standing.due());
+    }
     Optional<StopGiven> stop = job.findWaitingStop();
     if (stop.isPresent()) {
       return stopped(job, stop.get());
@@ -116,7 +127,18 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
       return deed(Kind.LOOK_AGAIN, Optional.of(against.get(0).place()), against.size());
     }
     boolean closed = new FirstStart(job).isDue();
-    return deed(closed ? Kind.FIRST_START : Kind.CLOSE_SECTIONS, Optional.empty(), 0);
+    return closed
+        ? deed(afterClosing(job.state()), Optional.empty(), standing.due())
+        : deed(Kind.CLOSE_SECTIONS, Optional.empty(), 0);
+  }
+
+  private static Kind afterClosing(EngineJob state) {
+    boolean stopped =
+        RunIn.find(state).filter(run -> run.state() == RunIn.State.STOPPED).isPresent();
+    if (ServiceBook.of(state).hasRunIn()) {
+      return Kind.SERVICE;
+    }
+    return stopped ? Kind.RUN_IN_AGAIN : Kind.FIRST_START;
   }
 
   /** What lies on the bench and would not be stopped; where nothing does, what holds the first. */

@@ -13,6 +13,7 @@ import wherefrom.job.Undo;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.ToFit;
+import wherefrom.job.running.RunIn;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.torque.TorqueRecord;
@@ -97,6 +98,12 @@ public record Resume(
 
   private static String doNext(
       OpenJob job, boolean stopped, int inEngine, int missing, int fitted) {
+    if (job.state().service().since().isPresent()) {
+      return "In service. Note its hours or miles; see what is due.";
+    }
+    if (RunIn.find(job.state()).filter(RunIn::isRunning).isPresent()) {
+      return "The run-in is on. Go to its clock.";
+    }
     if (stopped) {
       return "A stop is waiting. Solve it first.";
     }

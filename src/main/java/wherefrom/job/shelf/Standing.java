@@ -19,6 +19,7 @@ import wherefrom.job.print.TagPrinting;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.record.BuildRecord;
+import wherefrom.job.running.ServiceBook;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
@@ -31,6 +32,8 @@ import wherefrom.parts.Place;
  * @param day the day that the work is on
  * @param open by day: tags to print, parts in the engine, parts without a decision that they want,
  *     places to fit, lines that the record has as not checked
+ * @param inService whether the engine is in service
+ * @param due points of service that are due or overdue
  */
 public record Standing(
     int engine,
@@ -38,7 +41,9 @@ public record Standing(
     Set<PartKind> kinds,
     Map<Place, PlaceState> states,
     JobDay day,
-    Map<JobDay, Integer> open) {
+    Map<JobDay, Integer> open,
+    boolean inService,
+    int due) {
 
   public Standing {
     kinds = Set.copyOf(kinds);
@@ -52,7 +57,19 @@ public record Standing(
     state.places().forEach(place -> states.put(place, state.state(place)));
     Map<JobDay, Integer> open = open(job, states);
     return new Standing(
-        state.engine(), state.layout(), state.kinds(), states, day(job, open), open);
+        state.engine(),
+        state.layout(),
+        state.kinds(),
+        states,
+        day(job, open),
+        open,
+        state.service().since().isPresent(),
+        due(state));
+  }
+
+  private static int due(EngineJob state) {
+    ServiceBook book = ServiceBook.of(state);
+    return book.count(ServiceBook.State.DUE) + book.count(ServiceBook.State.OVERDUE);
   }
 
   private static Map<JobDay, Integer> open(OpenJob job, Map<Place, PlaceState> states) {
@@ -75,6 +92,9 @@ public record Standing(
    */
   private static JobDay day(OpenJob job, Map<JobDay, Integer> open) {
     EngineJob state = job.state();
+    if (state.service().since().isPresent()) {
+      return JobDay.RECORD;
+    }
     boolean fitted = !state.fitted().isEmpty();
     int inEngine = open.getOrDefault(JobDay.APART, 0);
     boolean begun = inEngine < state.places().size();

@@ -21,8 +21,8 @@ final class BuyingTables {
   static TidyTable buying(OpenJob job) {
     Rows rows =
         new Rows(
-            "buying", "what", "size", "pieces", "set", "spares", "ordered", "arrived", "open",
-            "reason");
+            "buying", "what", "size", "pieces", "set", "spares", "ordered", "arrived", "in-set",
+            "open", "numbers", "reason");
     for (BuyLine line : new Buying(job.state()).lines()) {
       rows.add(
           TidyCell.of(line.what().words()),
@@ -32,7 +32,9 @@ final class BuyingTables {
           TidyCell.of(line.soldAs().spares()),
           TidyCell.of(line.ordered() ? "yes" : "no"),
           TidyCell.of(line.arrived()),
+          TidyCell.of(line.inSet()),
           TidyCell.of(line.open()),
+          TidyCell.of(String.join("; ", line.numbers())),
           TidyCell.of(line.reason()));
     }
     return rows.table();

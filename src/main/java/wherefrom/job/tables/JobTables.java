@@ -27,7 +27,11 @@ public final class JobTables {
           "bags",
           "big-parts",
           "castings",
-          "start");
+          "start",
+          "run-in",
+          "run-in-readings",
+          "service",
+          "usage");
 
   private JobTables() {}
 
@@ -52,6 +56,10 @@ public final class JobTables {
         BagTables.bags(job.state()),
         BagTables.bigParts(job.state()),
         CastingTables.castings(job),
-        StartTables.start(job));
+        StartTables.start(job),
+        RunTables.stretches(job),
+        RunTables.gauges(job),
+        RunTables.service(job),
+        RunTables.usage(job));
   }
 }

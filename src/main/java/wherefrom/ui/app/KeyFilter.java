@@ -190,6 +190,8 @@ public final class KeyFilter {
       if (ends(typed) && !walk.press()) {
         open.enter();
       }
+    } else if (takesNumbers() && ends(typed) && !typed.isBlank()) {
+      scans.hand(typed.strip());
     } else if (CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
       code(typed.strip(), ends(typed));
     } else if (current.get() instanceof OpensPad asks && FIGURE.matcher(typed.strip()).matches()) {
@@ -208,6 +210,10 @@ public final class KeyFilter {
     if (ends(typed)) {
       typable(Typable::enter);
     }
+  }
+
+  private boolean takesNumbers() {
+    return current.get() instanceof Scannable screen && screen.takesNumbers();
   }
 
   private String nowhere() {

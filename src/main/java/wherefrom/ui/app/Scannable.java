@@ -21,6 +21,14 @@ public interface Scannable {
     return false;
   }
 
+  /**
+   * Whether codes that are no tag of ours are wanted here, such as the numbers on boxes; they come
+   * as they were read, whatever they stand for among typed codes.
+   */
+  default boolean takesNumbers() {
+    return false;
+  }
+
   /** Takes one code; the window is drawn once it has been taken. */
   void scan(Scanned scanned);
 }

@@ -39,7 +39,9 @@ final class Scans {
       return;
     }
     context.superseded();
-    if (current.get() instanceof Scannable screen) {
+    if (current.get() instanceof Scannable screen && screen.takesNumbers() && scanned.isTyped()) {
+      context.perform(() -> screen.scan(scanned));
+    } else if (current.get() instanceof Scannable screen) {
       TypedCode.settle(context, scanned, screen::scan);
     } else {
       context.say("This screen takes no tag. Home, Bench, Apart and Together do.");

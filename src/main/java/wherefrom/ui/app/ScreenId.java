@@ -21,6 +21,8 @@ public enum ScreenId {
   MONEY,
   BUILD_RECORD,
   PUT_TOGETHER,
+  RUN_IN,
+  SERVICE,
   TORQUE,
   TIMING,
   SETTINGS,

@@ -10,6 +10,7 @@ import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.decide.BuyScreen;
+import wherefrom.ui.decide.GasketSetScreen;
 
 /** Gaskets and seals that are always new, as they follow from what was opened. */
 public final class GasketsScreen extends ListPage {
@@ -60,6 +61,13 @@ public final class GasketsScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
+    if (!lines().isEmpty()) {
+      rows.add(
+          key(
+              "A gasket set",
+              "tick which of these it holds",
+              () -> open(() -> new GasketSetScreen(context))));
+    }
     for (AlwaysNew line : lines()) {
       rows.add(
           told(line.pieces() + " " + line.what(), "because: " + String.join(", ", line.because())));

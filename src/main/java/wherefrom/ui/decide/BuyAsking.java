@@ -2,10 +2,10 @@ package wherefrom.ui.decide;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.PartNumbers;
 import wherefrom.quantity.HomeCountry;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -75,53 +75,49 @@ final class BuyAsking {
     context.navigator().changed();
   }
 
-  /** How many; the size found on one of them; whether it is right. */
-  void askArrived() {
-    number(
-        "How many came?",
-        typed -> {
-          int pieces = Integer.parseInt(typed);
-          if (line.size().isEmpty()) {
-            askRight(pieces, "");
-          } else {
-            askSize(pieces);
-          }
-        });
-  }
-
-  private void askSize(int pieces) {
+  /** The number on its box, for whoever scans it when it comes. */
+  void askNumber() {
     context
         .navigator()
         .open(
             () ->
                 new TextEntryScreen(
-                    context, "Measure one: its size", "", found -> askRight(pieces, found)));
+                    context, "Scan or type the number on the box", "", this::keepNumber));
   }
 
-  private void askRight(int pieces, String found) {
-    String wanted = line.size().isEmpty() ? "the right part number" : line.size();
-    List<Choice<Boolean>> choices =
-        List.of(
-            new Choice<>(true, "Yes, it is right", "counted"),
-            new Choice<>(false, "No, it is wrong", "not counted"));
-    context
-        .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context,
-                    "Is it " + wanted + "?",
-                    choices,
-                    right -> checkIn(pieces, found, right)));
-  }
-
-  private void checkIn(int pieces, String found, boolean right) {
+  private void keepNumber(String typed) {
     context.attempt(
-        () -> {
-          Optional<String> fault = Buying.arrive(context.getJob(), line, pieces, found, right);
-          context.say(fault.orElseGet(() -> new Buying(context.state()).told(line, right)));
-        });
+        () ->
+            context.say(
+                PartNumbers.keep(context.getJob(), line, typed)
+                    .orElse("Kept. Scan the box when it comes.")));
     context.navigator().changed();
+  }
+
+  /** How many; what one of them measures; whether it is right. */
+  void askArrived() {
+    number("How many came?", typed -> new GaugeAsking(context, line, Integer.parseInt(typed)).ask());
+  }
+
+  /** The box was scanned: all that are open at once, or a count. */
+  void askScanned() {
+    List<Choice<Runnable>> choices =
+        List.of(
+            new Choice<>(
+                () -> new GaugeAsking(context, line, line.open()).ask(),
+                "All " + line.open(),
+                line.words()),
+            new Choice<>(this::askArrived, "Another count", ""));
+    if (line.open() == 0) {
+      askArrived();
+    } else {
+      context
+          .navigator()
+          .open(
+              () ->
+                  new ChoiceScreen<>(
+                      context, "Right number. How many came?", choices, Runnable::run));
+    }
   }
 
   private void number(String question, java.util.function.Consumer<String> then) {

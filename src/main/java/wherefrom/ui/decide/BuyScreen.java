@@ -11,11 +11,13 @@ import wherefrom.rules.consequence.Goods;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
 /** What must be bought; pressed, a line tells its size, where it is for, and why. */
-public final class BuyScreen extends ListPage {
+public final class BuyScreen extends ListPage implements Scannable {
   private final DecideModel model;
 
   public BuyScreen(ScreenContext context) {
@@ -24,6 +26,16 @@ public final class BuyScreen extends ListPage {
     TagKey tag = tag(this::compare);
     tag.setWords("Compare offers", touch().brief("two side by side", ""));
     layOut(tag);
+  }
+
+  @Override
+  public boolean takesNumbers() {
+    return true;
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    BoxScan.take(context, scanned);
   }
 
   @Override

@@ -9,11 +9,13 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
 import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
 /** One line of the list as it is bought: the set, the spares, the offers, what is here. */
-public final class GoodsScreen extends ListPage {
+public final class GoodsScreen extends ListPage implements Scannable {
   private final BuyLine first;
 
   GoodsScreen(ScreenContext context, BuyLine line) {
@@ -27,10 +29,17 @@ public final class GoodsScreen extends ListPage {
   /** As it is now; as it was where it has left the list. */
   private BuyLine now() {
     return new Buying(context.state())
-        .lines().stream()
-            .filter(line -> line.what().equals(first.what()) && line.size().equals(first.size()))
-            .findFirst()
-            .orElse(first);
+        .lines().stream().filter(first::isLineOf).findFirst().orElse(first);
+  }
+
+  @Override
+  public boolean takesNumbers() {
+    return true;
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    BoxScan.take(context, scanned);
   }
 
   @Override
@@ -48,6 +57,19 @@ public final class GoodsScreen extends ListPage {
             line.soldAs().words() + " (common practice, no source). Ask the supplier."));
     rows.addAll(said("Because", Words.withStop(line.reason())));
     rows.add(key("Type an offer", "who, how many, how much", this::offer));
+    String numbers = String.join(", ", line.numbers());
+    rows.add(
+        key(
+            "Number on the box",
+            numbers.isEmpty() ? "scan or type it once" : numbers,
+            () -> new BuyAsking(context, now()).askNumber()));
+    if (line.isGasketSet()) {
+      rows.add(
+          key(
+              "What the set holds",
+              "tick the gaskets in it",
+              () -> open(() -> new GasketSetScreen(context))));
+    }
     MoneyBook book = new MoneyBook(context.getJob());
     for (SupplierOffer offer : new Buying(context.state()).offers()) {
       offer

@@ -32,6 +32,9 @@ public final class DayWords {
 
   /** {@code 19 of 62 out} or {@code 28 of 103 fitted}: how far the present day is. */
   public static String sofar(Standing standing) {
+    if (standing.inService()) {
+      return standing.due() == 0 ? "in service" : "in service, " + standing.due() + " due";
+    }
     int all = standing.places();
     return switch (standing.day()) {
       case TAGS -> standing.open(JobDay.TAGS) + " tags to print";

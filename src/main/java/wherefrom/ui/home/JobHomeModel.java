@@ -13,6 +13,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.running.ServiceBook;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
 import wherefrom.job.shelf.Standing;
@@ -20,6 +21,7 @@ import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
+import wherefrom.ui.running.ServiceWords;
 import wherefrom.ui.takeapart.PartName;
 
 /** What a job's first screen says: the one thing to do, where the parts are, the five days. */
@@ -92,6 +94,10 @@ final class JobHomeModel {
       case LOOK_AGAIN -> named(next).map(name -> "Look again: " + name).orElse("Look again");
       case CLOSE_SECTIONS -> "Finish each section";
       case FIRST_START -> "Before the first start";
+      case RUN_IN -> "Back to the clock";
+      case RUN_IN_AGAIN -> "Run-in: it was stopped";
+      case SERVICE -> "After the run-in";
+      case IN_SERVICE -> "In service";
     };
   }
 
@@ -120,6 +126,9 @@ final class JobHomeModel {
       case LOOK_AGAIN -> "something stands against " + next.count();
       case CLOSE_SECTIONS -> "every place is filled";
       case FIRST_START -> "every section is finished";
+      case RUN_IN -> "the engine runs in";
+      case RUN_IN_AGAIN -> "take it up again";
+      case SERVICE, IN_SERVICE -> ServiceWords.due(ServiceBook.of(state()));
     };
   }
 

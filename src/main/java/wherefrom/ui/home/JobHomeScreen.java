@@ -163,6 +163,8 @@ public final class JobHomeScreen extends Page implements Scannable {
                       case PRINT_TAGS -> ScreenId.PRINT_TAGS;
                       case TAKE_OUT -> ScreenId.TAKE_APART;
                       case DECIDE -> ScreenId.BETWEEN;
+                      case RUN_IN, RUN_IN_AGAIN -> ScreenId.RUN_IN;
+                      case SERVICE, IN_SERVICE -> ScreenId.SERVICE;
                       case SOLVE_STOP, FIT, HELD, LOOK_AGAIN, CLOSE_SECTIONS, FIRST_START ->
                           ScreenId.PUT_TOGETHER;
                     }));

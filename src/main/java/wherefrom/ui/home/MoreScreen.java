@@ -34,6 +34,7 @@ public final class MoreScreen extends Page {
     rows.add(new Row("Copy to USB drive", copy(), () -> CopyOut.ask(context)));
     rows.add(to("Bags and big parts", "what is off, still to fit", ScreenId.BAGS));
     rows.add(to("Before teardown", "compression, leaks, oil pressure, vacuum", ScreenId.BEFORE));
+    rows.add(to("Run-in and service", "the clock, hours and miles, what is due", ScreenId.SERVICE));
     rows.add(to("Torque cards", "each bolt in its order", ScreenId.TORQUE));
     rows.add(to("Money", "what it has cost and will", ScreenId.MONEY));
     rows.add(to("Settings", "text, look, scanner, camera, sound", ScreenId.SETTINGS));

@@ -9,8 +9,11 @@ import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.StartList;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.changes.StandingScreen;
@@ -25,7 +28,15 @@ public final class FirstStartScreen extends ListPage {
   public FirstStartScreen(ScreenContext context) {
     super(context, "Before the first start");
     list = new StartList(context.getJob());
-    layOut(touch().tag("Open checks", "", () -> open(() -> StandingScreen.openChecks(context))));
+    layOut(
+        new Foot(
+            context,
+            touch().tag("Run-in", "", () -> context.navigator().show(ScreenId.RUN_IN)),
+            KeyRow.of(
+                context,
+                act(
+                    touch().brief("Open checks", "Checks"),
+                    () -> open(() -> StandingScreen.openChecks(context))))));
   }
 
   @Override

@@ -113,6 +113,44 @@ final class Hits {
     return true;
   }
 
+  /**
+   * Whether all rays of a pixel meet whole texels of the paper, none of its edge.
+   *
+   * @param shrink size of a picture of the paper, 1 at full size
+   */
+  boolean within(int x, double shrink, Plane picture) {
+    int at = x - left;
+    return within(upper[at], shrink, picture)
+        && within(upper[at + 1], shrink, picture)
+        && within(lower[at], shrink, picture)
+        && within(lower[at + 1], shrink, picture);
+  }
+
+  private static boolean within(double[] hit, double shrink, Plane picture) {
+    return picture.holds(
+        texel(hit[0], LabelArt.CENTRE_X, shrink), texel(hit[1], LabelArt.CENTRE_Y, shrink));
+  }
+
+  private static double texel(double onLabel, double centre, double shrink) {
+    return (onLabel * LabelArt.BLOCK + centre) * shrink - 0.5;
+  }
+
+  /** The light of all nine rays of a pixel that is {@link #even} and {@link #within}. */
+  double lit(double shrink, Plane picture) {
+    double sum = 0;
+    for (int down = 0; down < STEPS; down++) {
+      double dy = (down + 0.5) / STEPS;
+      for (int across = 0; across < STEPS; across++) {
+        double[] from = above[across];
+        double[] to = below[across];
+        double x = texel(from[0] + (to[0] - from[0]) * dy, LabelArt.CENTRE_X, shrink);
+        double y = texel(from[1] + (to[1] - from[1]) * dy, LabelArt.CENTRE_Y, shrink);
+        sum += picture.between(x, y) * Shot.lit(from[2] + (to[2] - from[2]) * dy);
+      }
+    }
+    return sum;
+  }
+
   private static void mix(double[] from, double[] to, double share, double[] mixed) {
     mixed[0] = from[0] + (to[0] - from[0]) * share;
     mixed[1] = from[1] + (to[1] - from[1]) * share;

@@ -33,12 +33,21 @@ final class Plane {
 
   /** Value between pixel centres; the edge goes on outwards. */
   float sample(double x, double y) {
-    double cx = Math.max(0, Math.min(width - 1.001, x));
-    double cy = Math.max(0, Math.min(height - 1.001, y));
-    int left = (int) cx;
-    int top = (int) cy;
-    float fx = (float) (cx - left);
-    float fy = (float) (cy - top);
+    return between(
+        Math.max(0, Math.min(width - 1.001, x)), Math.max(0, Math.min(height - 1.001, y)));
+  }
+
+  /** Whether a point has pixel centres on all sides. */
+  boolean holds(double x, double y) {
+    return x >= 0 && y >= 0 && x <= width - 1.001 && y <= height - 1.001;
+  }
+
+  /** Value at a point that the plane {@link #holds}. */
+  float between(double x, double y) {
+    int left = (int) x;
+    int top = (int) y;
+    float fx = (float) (x - left);
+    float fy = (float) (y - top);
     int at = top * width + left;
     float upper = values[at] + (values[at + 1] - values[at]) * fx;
     float lower = values[at + width] + (values[at + width + 1] - values[at + width]) * fx;

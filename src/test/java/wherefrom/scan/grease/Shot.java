@@ -33,6 +33,10 @@ final class Shot {
           frame.values[at] = (float) bare(behind, view, hit);
           continue;
         }
+        if (even && paper.whole && hits.within(x, shrink, reflectance)) {
+          frame.values[at] = (float) (hits.lit(shrink, reflectance) / 9);
+          continue;
+        }
         double sum = 0;
         for (int ray = 0; ray < 9; ray++) {
           boolean met = hits.meet(even, x, ray % 3, ray / 3, hit);
@@ -60,8 +64,13 @@ final class Shot {
       return bare;
     }
     double value = reflectance.sample(tx * shrink - 0.5, ty * shrink - 0.5);
-    double lit = value * (0.55 + 0.45 * Math.max(0, hit[2]));
+    double lit = value * lit(hit[2]);
     return share * lit + (1 - share) * bare;
+  }
+
+  /** Share of the light that paper sends back, by the cosine between ray and surface. */
+  static double lit(double cosine) {
+    return 0.55 + 0.45 * Math.max(0, cosine);
   }
 
   /** The rod's metal, or what lies behind it. */

@@ -1,0 +1,121 @@
+package wherefrom.job.record;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.Days;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.entry.RunInNoted;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.running.RunIn;
+import wherefrom.job.running.ServiceBook;
+import wherefrom.quantity.Amount;
+import wherefrom.text.Words;
+
+/** The run-in, what was run since, and service, in the build record. */
+final class RunRecord {
+  static final String TITLE = "Run-in and service";
+
+  private final Days days;
+  private final List<RecordSection.Row> rows = new ArrayList<>();
+
+  private RunRecord(OpenJob job) {
+    this.days = job.days();
+  }
+
+  /** None where the engine has not run yet. */
+  static RecordSection section(OpenJob job) {
+    RunRecord record = new RunRecord(job);
+    RunIn.all(job.state()).forEach(record::run);
+    ServiceBook service = ServiceBook.of(job.state());
+    if (service.hasRunIn()) {
+      service.lines().forEach(record::line);
+      record.usage(service);
+    }
+    job.state()
+        .service()
+        .since()
+        .ifPresent(
+            at -> record.row(false, "In service", record.days.time(at), "", "record closed"));
+    return new RecordSection(
+        TITLE,
+        List.of("what", "when", "figures", "words"),
+        record.rows,
+        "The run-in: NOT CHECKED here.");
+  }
+
+  private void row(boolean open, String... cells) {
+    rows.add(new RecordSection.Row(List.of(cells), open));
+  }
+
+  private void run(RunIn run) {
+    String anyway = run.anyway().isEmpty() ? "" : "; begun although: " + run.anyway();
+    row(
+        run.state() != RunIn.State.DONE,
+        "Run-in, " + word(run.state()),
+        days.time(run.stretches().get(0).from()),
+        run.plan().words(),
+        "from: " + run.plan().source() + anyway);
+    run.stretches().forEach(this::stretch);
+    for (RunInGauge gauge : RunInGauge.values()) {
+      gauge(run, gauge);
+    }
+  }
+
+  private static String word(RunIn.State state) {
+    return switch (state) {
+      case RUNNING -> "on";
+      case STOPPED -> "stopped";
+      case DONE -> "done";
+    };
+  }
+
+  private void stretch(RunIn.Stretch stretch) {
+    String before = stretch.words().isEmpty() ? "" : "put right before: " + stretch.words() + "; ";
+    stretch
+        .end()
+        .ifPresent(
+            stop ->
+                row(
+                    stop.why().isFault(),
+                    "Ran, then " + stop.why().words(),
+                    days.time(stretch.from()),
+                    stop.seconds() / 60 + " min " + stop.seconds() % 60 + " s",
+                    Words.withoutStop(before + stop.words()).replaceFirst("; $", "")));
+  }
+
+  private void gauge(RunIn run, RunInGauge gauge) {
+    List<Amount> read =
+        run.notes().stream()
+            .map(RunIn.Note::noted)
+            .filter(noted -> noted.gauge() == gauge)
+            .map(RunInNoted::reading)
+            .toList();
+    Comparator<Amount> bySize = Comparator.comparing(Amount::inBase);
+    Optional<Amount> least = read.stream().min(bySize);
+    Optional<Amount> most = read.stream().max(bySize);
+    if (least.isPresent() && most.isPresent()) {
+      String range = least.get().text() + " to " + most.get().text();
+      String figures = least.equals(most) ? most.get().text() : range;
+      row(false, Words.capital(gauge.words()), "", figures, Words.count(read.size(), "reading"));
+    }
+  }
+
+  private void line(ServiceBook.Line line) {
+    boolean open = line.state() != ServiceBook.State.DONE;
+    row(
+        open && line.state() != ServiceBook.State.LATER,
+        line.point().title(),
+        line.state().word(),
+        line.dueWords(),
+        open ? "from: " + line.source() : line.words());
+  }
+
+  private void usage(ServiceBook service) {
+    for (ServiceBook.Use use : service.uses()) {
+      row(false, "Run in all", days.time(use.at()), use.run().text(), use.words());
+    }
+  }
+}

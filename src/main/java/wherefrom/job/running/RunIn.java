@@ -1,0 +1,184 @@
+package wherefrom.job.running;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.RunInBegun;
+import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.entry.RunInNoted;
+import wherefrom.job.entry.RunInStopped;
+import wherefrom.job.entry.RunInTakenUp;
+
+/**
+ * A run-in as its entries tell it. Nothing counts on in between: how long it has run follows from
+ * when it was begun, stopped and taken up, so that it goes on through a restart of the program.
+ */
+public final class RunIn {
+  private static final EntryFold<List<RunIn>> READS =
+      EntryFold.<List<RunIn>>none()
+          .at(RunInBegun.class, (runs, begun, at) -> runs.add(new RunIn(begun, at.time())))
+          .at(
+              RunInTakenUp.class,
+              (runs, again, at) -> last(runs).ifPresent(it -> it.begin(at.time(), again.words())))
+          .at(RunInNoted.class, (runs, note, at) -> last(runs).ifPresent(it -> it.note(note, at)))
+          .on(RunInStopped.class, (runs, stop) -> last(runs).ifPresent(it -> it.stop(stop)));
+
+  /** So long past its minutes nobody stands beside it any more: the clock was left on. */
+  private static final Duration LEFT_ON = Duration.ofMinutes(30);
+
+  /** Whether it runs. */
+  public enum State {
+    RUNNING,
+    STOPPED,
+    DONE
+  }
+
+  /**
+   * The engine ran without a break.
+   *
+   * @param from when it was begun or taken up
+   * @param words what was put right before it; may be empty
+   * @param end empty while it runs
+   */
+  public record Stretch(Instant from, String words, Optional<RunInStopped> end) {}
+
+  /**
+   * A gauge that was read.
+   *
+   * @param at how long the engine had run in then
+   */
+  public record Note(Duration at, RunInNoted noted) {}
+
+  private final RunInPlan plan;
+  private final String anyway;
+  private final List<Stretch> stretches = new ArrayList<>();
+  private final List<Note> notes = new ArrayList<>();
+
+  private RunIn(RunInBegun begun, Instant from) {
+    this.plan = RunInPlan.of(begun);
+    this.anyway = begun.anyway();
+    begin(from, "");
+  }
+
+  /** Every run-in of a job, oldest first. */
+  public static List<RunIn> all(EngineJob job) {
+    List<RunIn> runs = new ArrayList<>();
+    job.standing().forEach(logged -> READS.take(runs, logged));
+    return runs;
+  }
+
+  /** The one that counts: the last that was begun. */
+  public static Optional<RunIn> find(EngineJob job) {
+    return last(all(job));
+  }
+
+  private static Optional<RunIn> last(List<RunIn> runs) {
+    return runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+  }
+
+  private void begin(Instant from, String words) {
+    stretches.add(new Stretch(from, words, Optional.empty()));
+  }
+
+  private void note(RunInNoted note, LoggedEntry at) {
+    notes.add(new Note(ran(at.time()), note));
+  }
+
+  private void stop(RunInStopped stop) {
+    Stretch ended = current();
+    stretches.set(
+        stretches.size() - 1, new Stretch(ended.from(), ended.words(), Optional.of(stop)));
+  }
+
+  private Stretch current() {
+    return stretches.get(stretches.size() - 1);
+  }
+
+  public RunInPlan plan() {
+    return plan;
+  }
+
+  /** Why it was begun although something was open; empty where nothing was. */
+  public String anyway() {
+    return anyway;
+  }
+
+  public List<Stretch> stretches() {
+    return List.copyOf(stretches);
+  }
+
+  /** What was read, oldest first. */
+  public List<Note> notes() {
+    return List.copyOf(notes);
+  }
+
+  /** What a gauge showed last. */
+  public Optional<Note> lastNote(RunInGauge gauge) {
+    return notes.stream()
+        .filter(note -> note.noted().gauge() == gauge)
+        .reduce((before, after) -> after);
+  }
+
+  public boolean isRunning() {
+    return current().end().isEmpty();
+  }
+
+  /** The stop that stands; empty while it runs. */
+  public Optional<RunInStopped> findStop() {
+    return current().end();
+  }
+
+  /** Stopped is done where all its minutes were run. */
+  public State state() {
+    if (isRunning()) {
+      return State.RUNNING;
+    }
+    return left(current().from()).isZero() ? State.DONE : State.STOPPED;
+  }
+
+  /** How long the present stretch has run; a clock that was set back counts nothing. */
+  Duration sinceTakenUp(Instant now) {
+    return current()
+        .end()
+        .map(stop -> Duration.ofSeconds(stop.seconds()))
+        .orElseGet(() -> atLeastNone(Duration.between(current().from(), now)));
+  }
+
+  /** How long it has run in all, to whole seconds. */
+  public Duration ran(Instant now) {
+    long before =
+        stretches.subList(0, stretches.size() - 1).stream()
+            .flatMap(stretch -> stretch.end().stream())
+            .mapToLong(RunInStopped::seconds)
+            .sum();
+    return Duration.ofSeconds(before + sinceTakenUp(now).toSeconds());
+  }
+
+  /** How long it has to run yet; never under nothing. */
+  public Duration left(Instant now) {
+    return atLeastNone(Duration.ofMinutes(plan.minutes()).minus(ran(now)));
+  }
+
+  /** Whether the clock ran on so long that the person has to say how long the engine ran. */
+  public boolean isLeftOn(Instant now) {
+    Duration most = Duration.ofMinutes(plan.minutes()).plus(LEFT_ON);
+    return isRunning() && ran(now).compareTo(most) > 0;
+  }
+
+  private static Duration atLeastNone(Duration time) {
+    return time.isNegative() ? Duration.ZERO : time;
+  }
+
+  /** {@code 7:05}, or {@code 1:07:05} from an hour on. */
+  public static String clock(Duration time) {
+    String seconds = String.format("%02d", time.toSecondsPart());
+    return time.toHours() == 0
+        ? time.toMinutes() + ":" + seconds
+        : time.toHours() + ":" + String.format("%02d", time.toMinutesPart()) + ":" + seconds;
+  }
+}

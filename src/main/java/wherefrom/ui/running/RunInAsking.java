@@ -1,0 +1,102 @@
+package wherefrom.ui.running;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+import wherefrom.job.FigureParser;
+import wherefrom.job.entry.RunInEnd;
+import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.running.RunIn;
+import wherefrom.job.running.RunInBook;
+import wherefrom.quantity.Amount;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.measure.SizeScreen;
+
+/**
+ * What is asked while the engine runs in: a gauge's figure, why it was stopped, how long it ran.
+ */
+final class RunInAsking {
+  private static final int DIGITS = 4;
+
+  private final ScreenContext context;
+  private final RunInBook book;
+
+  RunInAsking(ScreenContext context) {
+    this.context = context;
+    this.book = new RunInBook(context.getJob());
+  }
+
+  void note(RunInGauge gauge) {
+    String title = Words.capital(gauge.words());
+    Consumer<String> done =
+        typed -> {
+          book.note(gauge, amount(typed, gauge));
+          context.navigator().changed();
+        };
+    context
+        .navigator()
+        .open(() -> new SizeScreen(context, title, "Read it now.", gauge.dimension(), done));
+  }
+
+  private Amount amount(String typed, RunInGauge gauge) {
+    return FigureParser.read(
+        typed,
+        context.state().units(),
+        gauge.dimension(),
+        amount -> amount,
+        sentence -> {
+          throw new IllegalArgumentException(sentence);
+        });
+  }
+
+  /** The moment of the press counts, however long the reason takes. */
+  void stop() {
+    Instant pressed = context.services().clock().instant();
+    RunIn run = book.find().orElseThrow();
+    if (run.isLeftOn(pressed)) {
+      askMinutes(pressed);
+    } else if (run.left(pressed).isZero()) {
+      context.perform(() -> book.stop(RunInEnd.TIME_UP, "", pressed, OptionalInt.empty()));
+    } else {
+      askWhy(pressed, OptionalInt.empty());
+    }
+  }
+
+  private void askMinutes(Instant pressed) {
+    String question = "The clock was left on. How many minutes did it run?";
+    Consumer<String> done = typed -> askWhy(pressed, OptionalInt.of(RunInFigures.number(typed)));
+    context
+        .navigator()
+        .open(() -> NumberEntryScreen.digits(context, "Minutes", question, DIGITS, done));
+  }
+
+  private void askWhy(Instant pressed, OptionalInt minutes) {
+    List<Choice<RunInEnd>> choices = new ArrayList<>();
+    if (minutes.isPresent()) {
+      choices.add(choice(RunInEnd.TIME_UP));
+    }
+    RunInEnd.atOnce().forEach(end -> choices.add(choice(end)));
+    Consumer<RunInEnd> done = end -> stop(end, pressed, minutes);
+    context.navigator().open(() -> new ChoiceScreen<>(context, "Engine off. Why?", choices, done));
+  }
+
+  private static Choice<RunInEnd> choice(RunInEnd end) {
+    return new Choice<>(end, Words.capital(end.words()), "");
+  }
+
+  private void stop(RunInEnd end, Instant pressed, OptionalInt minutes) {
+    if (end == RunInEnd.OTHER) {
+      Consumer<String> done = words -> book.stop(end, words, pressed, minutes);
+      context.navigator().open(() -> new TextEntryScreen(context, "Why was it stopped?", "", done));
+    } else {
+      book.stop(end, "", pressed, minutes);
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package wherefrom.ui.running;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.running.RunIn;
+import wherefrom.text.Words;
+
+/** What the run-in's clock says. */
+final class RunInModel {
+  private static final Duration MINUTE = Duration.ofMinutes(1);
+
+  private final Clock clock;
+  private final RunIn run;
+
+  /**
+   * @param job whose run-in was begun
+   */
+  RunInModel(OpenJob job, Clock clock) {
+    this.clock = clock;
+    this.run = RunIn.find(job.state()).orElseThrow();
+  }
+
+  private Instant now() {
+    return clock.instant();
+  }
+
+  RunIn.State state() {
+    return run.state();
+  }
+
+  boolean isTimeUp() {
+    return run.left(now()).isZero();
+  }
+
+  /** What stands there large. */
+  String large() {
+    return state() == RunIn.State.DONE ? "DONE" : RunIn.clock(run.left(now()));
+  }
+
+  /** What the large figure is, and what to do. */
+  String caption(boolean brief) {
+    String plan = brief ? run.plan().speed() : "left of " + run.plan().words();
+    return switch (state()) {
+      case RUNNING -> isTimeUp() ? "Time is up. Let it slow down, then stop." : plan;
+      case STOPPED -> stopped(brief);
+      case DONE -> run.plan().words();
+    };
+  }
+
+  private String stopped(boolean brief) {
+    String why = run.findStop().map(stop -> stop.why().words()).orElse("");
+    return brief ? "left: " + why : "left. Stopped: " + why + ".";
+  }
+
+  /** {@code Oil pressure: 52 psi}. */
+  String gauge(RunInGauge gauge) {
+    String shown =
+        run.lastNote(gauge).map(note -> note.noted().reading().text()).orElse("not noted");
+    return Words.capital(gauge.words()) + ": " + shown;
+  }
+
+  /** When it was noted last, and whether it is time to note it again. */
+  String since(RunInGauge gauge) {
+    Optional<RunIn.Note> last = run.lastNote(gauge);
+    Duration ran = run.ran(now());
+    boolean again =
+        state() == RunIn.State.RUNNING
+            && last.filter(note -> ran.minus(note.at()).compareTo(MINUTE) < 0).isEmpty();
+    String at = last.map(note -> "at " + RunIn.clock(note.at())).orElse("");
+    return again ? (at.isEmpty() ? "Note it now" : at + ". Note it now") : at;
+  }
+}

@@ -1,0 +1,72 @@
+package wherefrom.ui.running;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.Caution;
+import wherefrom.job.running.RunInBook;
+import wherefrom.job.running.RunInPlan;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
+
+/** How the engine is to be run in, what can hurt, and the key that begins it. */
+public final class RunInPlanScreen extends ListPage {
+  private final RunInBook book;
+  private final RunInFigures.Typed typed;
+
+  public RunInPlanScreen(ScreenContext context) {
+    super(context, "Run-in");
+    book = new RunInBook(context.getJob());
+    typed = context.keepOfJob(RunInFigures.Typed.class, RunInFigures.Typed::new);
+    layOut(
+        new Foot(
+            context,
+            touch().tag("The engine runs", "", this::begin),
+            KeyRow.of(context, act("Service", () -> context.navigator().show(ScreenId.SERVICE)))));
+  }
+
+  private RunInPlan plan() {
+    return typed.plan().orElseGet(() -> RunInPlan.usual(book.lifters()));
+  }
+
+  @Override
+  public String aside() {
+    int open = book.listOpen().size();
+    return open == 0 ? "nothing open" : open + " open";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    RunInPlan plan = plan();
+    List<Region> rows = new ArrayList<>();
+    rows.add(
+        key(plan.words(), "Source: " + plan.source() + ". Press to type yours.", this::askFigures));
+    for (Caution caution : Caution.atRunIn()) {
+      rows.add(told("Caution", caution.sentence(), "Source: " + caution.source() + "."));
+    }
+    return rows;
+  }
+
+  private void askFigures() {
+    new RunInFigures(context, typed).ask();
+  }
+
+  /** Where something is open it is shown instead. */
+  private void begin() {
+    RunInPlan plan = plan();
+    List<String> open = new ArrayList<>();
+    if (!context.attempt(() -> open.addAll(book.begin(plan, "")))) {
+      return;
+    }
+    if (open.isEmpty()) {
+      context.dropOfJob(RunInFigures.Typed.class);
+      context.navigator().back();
+      context.navigator().show(ScreenId.RUN_IN);
+    } else {
+      open(() -> new RunInHeldScreen(context, plan));
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package wherefrom.ui.running;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import wherefrom.job.Caution;
+import wherefrom.job.entry.RunInEnd;
+import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.running.RunIn;
+import wherefrom.job.running.RunInBook;
+import wherefrom.ui.app.CautionScreen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Ticker;
+import wherefrom.ui.controls.Tiles;
+
+/** The run-in's clock, to be read across the bench; the gauges; the key that stops the engine. */
+public final class RunInScreen extends Page {
+  private static final long SECOND_MS = 1_000;
+  private static final String STOP = "stop";
+
+  /** As large as the glass has room for. */
+  private static final double CLOCK_MM = 42;
+
+  private static final double TAG_MM = 34;
+
+  private final FitText clock;
+  private final FitText caption;
+  private final Tiles gauges;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private Optional<Ticker.Ticking> ticking = Optional.empty();
+
+  /** A run-in was begun. */
+  public RunInScreen(ScreenContext context) {
+    super(context, "Run-in");
+    double least = Scale.LEAST_VERDICT_MM / context.scale().textFactor();
+    clock = Panes.grow(touch().fit("0:00", CLOCK_MM, least, true).centred());
+    caption = touch().text("").centred();
+    gauges = Tiles.row(context.scale());
+    tag = tag(this::press);
+    keys = KeyRow.of(context);
+    Foot foot = new Foot(context, tag, keys);
+    foot.setPrefHeight(context.scale().px(TAG_MM));
+    lay(Panes.column(context.scale(), clock, caption, gauges, foot));
+  }
+
+  private RunInModel model() {
+    return new RunInModel(context.getJob(), context.services().clock());
+  }
+
+  @Override
+  public void shown() {
+    super.shown();
+    rest();
+    ticking = Optional.of(Ticker.WINDOW.repeat(SECOND_MS, this::tell));
+  }
+
+  @Override
+  public void hidden() {
+    rest();
+  }
+
+  private void rest() {
+    ticking.ifPresent(Ticker.Ticking::end);
+    ticking = Optional.empty();
+  }
+
+  /** Says what the time is; nothing else changes by itself but the key, once it is up. */
+  private void tell() {
+    RunInModel model = model();
+    clock.setWords(model.large());
+    caption.setWords(model.caption(touch().isLarge()));
+    List<Node> rows =
+        List.of(gauge(model, RunInGauge.OIL_PRESSURE), gauge(model, RunInGauge.COOLANT));
+    if (!said(rows).equals(said(gauges.getChildrenUnmodifiable()))) {
+      gauges.setCells(rows, rows.size());
+    }
+    dress(model);
+  }
+
+  private static List<String> said(List<Node> rows) {
+    return rows.stream().map(Node::getAccessibleText).toList();
+  }
+
+  private Node gauge(RunInModel model, RunInGauge gauge) {
+    List<String> since = touch().isLarge() ? List.of() : List.of(model.since(gauge));
+    return ListRow.key(touch(), model.gauge(gauge), since, () -> note(gauge));
+  }
+
+  private void dress(RunInModel model) {
+    boolean stops = model.state() == RunIn.State.RUNNING && !model.isTimeUp();
+    tag.getStyleClass().remove(STOP);
+    if (stops) {
+      tag.getStyleClass().add(STOP);
+    }
+    String words =
+        switch (model.state()) {
+          case RUNNING -> stops ? "STOP THE ENGINE" : "Engine is off";
+          case STOPPED -> "It runs again";
+          case DONE -> "After the run-in";
+        };
+    if (!tag.words().equals(words)) {
+      tag.setWords(words, "");
+    }
+  }
+
+  @Override
+  protected void refresh() {
+    tell();
+    keys.setActs(
+        model().state() == RunIn.State.RUNNING
+            ? List.of()
+            : List.of(
+                act("Another run-in", () -> open(() -> new RunInPlanScreen(context))),
+                act("Cautions", () -> open(() -> new CautionScreen(context, Caution.atRunIn())))));
+  }
+
+  private void note(RunInGauge gauge) {
+    if (model().state() != RunIn.State.RUNNING) {
+      context.say("A gauge is noted while the engine runs in.");
+      return;
+    }
+    new RunInAsking(context).note(gauge);
+  }
+
+  private void press() {
+    switch (model().state()) {
+      case RUNNING -> new RunInAsking(context).stop();
+      case STOPPED -> takeUp();
+      case DONE -> context.navigator().show(ScreenId.SERVICE);
+    }
+  }
+
+  /** After a fault it is said first what was put right. */
+  private void takeUp() {
+    RunInBook book = new RunInBook(context.getJob());
+    boolean fault =
+        book.find()
+            .flatMap(RunIn::findStop)
+            .map(stop -> stop.why())
+            .filter(RunInEnd::isFault)
+            .isPresent();
+    if (fault) {
+      open(() -> new TextEntryScreen(context, "What was put right?", "", book::takeUp));
+    } else {
+      context.perform(() -> book.takeUp(""));
+    }
+  }
+}

@@ -1,0 +1,147 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.RunInBegun;
+import wherefrom.job.running.RunIn;
+import wherefrom.job.running.ServiceBook;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** From the run-in to service, in the window. */
+class ServiceFlowTest {
+  private final SampleJob sample = SampleJob.whole();
+
+  private SampleWindow open(OpenJob job, ScreenId id) {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.context().open(job);
+    window.shell.context().navigator().show(id);
+    window.layOut();
+    return window;
+  }
+
+  /** A run-in that was begun so many minutes ago, as after a restart of the program. */
+  private OpenJob begun(int minutes) {
+    Instant before = SampleJob.CLOCK.instant().minus(Duration.ofMinutes(minutes));
+    sample.logbook.append(before, new RunInBegun(1_500, 2_500, 20, "sheet", "on paper"));
+    return new OpenJob(sample.logbook, SampleJob.CLOCK);
+  }
+
+  private static RunIn run(OpenJob job) {
+    return RunIn.find(job.state()).orElseThrow();
+  }
+
+  private static void press(SampleWindow window, String... words) {
+    for (String one : words) {
+      window.press(one);
+    }
+  }
+
+  @Test
+  void whatIsOpenIsShownInsteadAndAReasonBeginsIt() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(sample.job, ScreenId.RUN_IN);
+          press(window, "The engine runs");
+          assertThat(window.words()).contains("Do not start it yet", "Not ticked: Prime the oil.");
+          press(window, "Begin anyway", "Done");
+          assertThat(RunIn.find(sample.job.state())).isEmpty();
+          press(window, "B", "Done");
+          assertThat(run(sample.job).anyway()).isEqualTo("B");
+          assertThat(window.words()).contains("20:00", "STOP THE ENGINE", "Note it now");
+          press(window, "Back");
+          assertThat(window.words()).contains("Back to the clock");
+          return window;
+        });
+  }
+
+  @Test
+  void theClockGoesOnFromTheLogbookAndAStopSaysWhy() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(8);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          assertThat(window.words()).contains("12:00");
+          press(window, "Oil pressure", "4", "5", "Done");
+          assertThat(window.words()).contains("Oil pressure: 45 psi", "at 8:00");
+          press(window, "STOP THE ENGINE", "A fuel leak");
+          assertThat(window.words()).contains("12:00", "Stopped: a fuel leak");
+          press(window, "Oil pressure");
+          assertThat(run(job).notes()).hasSize(1);
+          press(window, "It runs again", "L", "Done");
+          assertThat(run(job).isRunning()).isTrue();
+          assertThat(window.words()).contains("STOP THE ENGINE");
+          return window;
+        });
+  }
+
+  @Test
+  void onceTheTimeIsUpOnePressEndsItAndLeadsToWhatIsDue() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(21);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          assertThat(window.words()).contains("0:00", "Time is up");
+          press(window, "Engine is off");
+          assertThat(run(job).state()).isEqualTo(RunIn.State.DONE);
+          press(window, "After the run-in");
+          assertThat(window.words()).contains("Due, after the run-in", "4 due");
+          return window;
+        });
+  }
+
+  @Test
+  void aClockThatWasLeftOnAsksHowLongItRan() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(600);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "Engine is off");
+          assertThat(window.words()).contains("left on");
+          press(window, "1", "8", "Done", "The time is up");
+          assertThat(run(job).left(Instant.now())).isEqualTo(Duration.ofMinutes(2));
+          return window;
+        });
+  }
+
+  @Test
+  void aPointIsTickedMilesAreNotedAndInServiceNothingElseIsTaken() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(sample.job, ScreenId.SERVICE);
+          press(window, "Hours or miles", "Miles", "1", "2", "Done");
+          assertThat(window.words()).contains("It has run 12 mi", "4 overdue");
+          press(window, "Levels and leaks", "It is done", "Done");
+          assertThat(ServiceBook.of(sample.job.state()).count(ServiceBook.State.DONE)).isEqualTo(1);
+          press(window, "Put in service", "Close the record", "T", "Done");
+          assertThat(window.words()).contains("in service", "Reopen");
+          List<LoggedEntry> before = sample.job.history();
+          window.shell.context().navigator().show(ScreenId.TAKE_APART);
+          window.scan(sample.tag("pushrod@3EX"));
+          window.layOut();
+          assertThat(window.words()).contains("record is closed");
+          assertThat(sample.job.history()).isEqualTo(before);
+          return window;
+        });
+  }
+
+  @Test
+  void theRecordIsOpenedAgainForAReason() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(sample.job, ScreenId.SERVICE);
+          press(window, "Put in service", "Close the record", "Done");
+          assertThat(sample.job.state().service().since()).isPresent();
+          press(window, "Reopen", "S", "Done");
+          assertThat(sample.job.state().service().since()).isEmpty();
+          return window;
+        });
+  }
+}
