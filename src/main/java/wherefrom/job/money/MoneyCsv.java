@@ -56,10 +56,6 @@ public final class MoneyCsv {
   }
 
   private Optional<String> readOnce(String text) {
-    return job.asOne(() -> readOnce(text));
-  }
-
-  private Optional<String> readOnce(String text) {
     List<List<String>> rows;
     try {
       // The byte order mark that a spreadsheet may put first is no part of the first column.

@@ -167,10 +167,6 @@ public final class ToFit {
   }
 
   private void leaveOnce(Place place, String reason) {
-    job.inOne(() -> leaveOnce(place, reason));
-  }
-
-  private void leaveOnce(Place place, String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the place is left as it is.");
     }
@@ -188,10 +184,6 @@ public final class ToFit {
 
   /** Finishes a section; false, and nothing is logged, while anything in it is open. */
   public boolean finish(Section section) {
-    return job.asOne(() -> finishOnce(section));
-  }
-
-  private boolean finishOnce(Section section) {
     return job.asOne(() -> finishOnce(section));
   }
 
