@@ -115,8 +115,7 @@ public final class Stops {
     if (stop.item() == 0) {
       return given.by().bench() == bench;
     }
-    return stop.item() == item
-        || isFilled(stop, place);
+    return stop.item() == item || isFilled(stop, place);
   }
 
   /** Two parts cannot be in one place; one that cannot live at a spot is not in it either. */

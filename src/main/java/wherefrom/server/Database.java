@@ -152,7 +152,9 @@ final class Database implements AutoCloseable {
   LogbookException away(SQLException cause) {
     if (isWrongPassword(cause)) {
       return new LogbookException(
-          "The server " + address.host() + " does not let this machine in. Check name and password.",
+          "The server "
+              + address.host()
+              + " does not let this machine in. Check name and password.",
           cause);
     }
     return new UnsentException(

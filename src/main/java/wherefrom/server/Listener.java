@@ -28,7 +28,9 @@ final class Listener implements AutoCloseable {
   private static final int WAIT_MS = 250;
   private static final int AGAIN_MS = 500;
 
-  /** After so many silent waits it is asked whether the server is there: a cut cable says nothing. */
+  /**
+   * After so many silent waits it is asked whether the server is there: a cut cable says nothing.
+   */
   private static final int SILENT = 12;
 
   private final Database database;

@@ -60,8 +60,7 @@ final class Mirror {
               ResultSet found = select.executeQuery()) {
             while (found.next()) {
               Held job =
-                  new Held(
-                      found.getInt(1), found.getString(2), found.getInt(3), found.getLong(4));
+                  new Held(found.getInt(1), found.getString(2), found.getInt(3), found.getLong(4));
               held.put(job.name(), job);
             }
           }

@@ -49,8 +49,7 @@ final class NewRows {
 
   private static int addJob(Connection connection, String name, int engine) throws SQLException {
     try (PreparedStatement insert =
-        connection.prepareStatement(
-            "insert into job (name, engine) values (?, ?) returning id")) {
+        connection.prepareStatement("insert into job (name, engine) values (?, ?) returning id")) {
       insert.setString(1, name);
       insert.setInt(2, engine);
       try (ResultSet made = insert.executeQuery()) {

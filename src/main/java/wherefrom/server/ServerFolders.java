@@ -22,7 +22,8 @@ import wherefrom.logbook.PhotoFiles;
 
 /**
  * What is done with a job of the server as with a folder: it is brought to this machine whole, and
- * then exported, checked or copied there; what is imported goes to the server once it is whole here.
+ * then exported, checked or copied there; what is imported goes to the server once it is whole
+ * here.
  */
 final class ServerFolders implements Archives, JobChecks, Backups {
   private final Mirror mirror;

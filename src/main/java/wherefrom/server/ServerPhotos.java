@@ -104,8 +104,7 @@ final class ServerPhotos implements Photos {
 
   /** Brings all photographs of a job to its folder on this machine. */
   void fetchAll(Path jobFolder) throws IOException {
-    List<String> names =
-        database.ask(connection -> names(connection, Mirror.name(jobFolder)));
+    List<String> names = database.ask(connection -> names(connection, Mirror.name(jobFolder)));
     for (String name : names) {
       fetch(jobFolder, name);
     }

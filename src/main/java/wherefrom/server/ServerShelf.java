@@ -87,8 +87,7 @@ final class ServerShelf implements Shelf {
         JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units());
     LoggedEntry first = new LoggedEntry(1, clock.instant(), by, opened);
     byte[] header = LogLines.header();
-    LogLines.Line line =
-        new LogLines.Line(header, LogLines.line(first, LogLines.sum(header)));
+    LogLines.Line line = new LogLines.Line(header, LogLines.line(first, LogLines.sum(header)));
     jobs.add(Mirror.name(folder), engine, List.of(line), Map.of());
     return open(folder);
   }

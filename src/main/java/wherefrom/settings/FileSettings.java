@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.DraftFiles;
 import wherefrom.files.Incoming;
-import wherefrom.job.settings.Appearance;
 import wherefrom.job.By;
+import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
@@ -150,8 +150,7 @@ public final class FileSettings implements SettingsStore {
 
   private static Workplace workplace(SettingFields fields) {
     int bench =
-        fields.whole(
-            "bench", By.FIRST.bench(), number -> number >= 1 && number <= By.MOST_BENCHES);
+        fields.whole("bench", By.FIRST.bench(), number -> number >= 1 && number <= By.MOST_BENCHES);
     String who = fields.text("who", "", name -> name.strip().length() <= By.MOST_LETTERS);
     return new Workplace(
         fields.choice("server", Optional.empty(), FileSettings::server), new By(bench, who));
@@ -160,8 +159,7 @@ public final class FileSettings implements SettingsStore {
   /** An address that holds a password is none: such a file is kept aside, and the person told. */
   private static Optional<Optional<ServerAddress>> server(String text) {
     try {
-      return Optional.of(
-          text.isEmpty() ? Optional.empty() : Optional.of(ServerAddress.read(text)));
+      return Optional.of(text.isEmpty() ? Optional.empty() : Optional.of(ServerAddress.read(text)));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

@@ -352,10 +352,7 @@ class OneEntryTest {
     call(1, "buy arrived", "--number", "lf-16", "--pieces", "15", "--right", "yes");
     String[] gauged = {"--by", "diameter", "--reading", "0.842in", "--standard", "0.842in"};
     String[] came = {"--what", "lifters", "--pieces", "1", "--tolerance", "0.003in"};
-    call(
-        1,
-        "buy arrived",
-        Stream.of(came, gauged).flatMap(Arrays::stream).toArray(String[]::new));
+    call(1, "buy arrived", Stream.of(came, gauged).flatMap(Arrays::stream).toArray(String[]::new));
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
   }
 

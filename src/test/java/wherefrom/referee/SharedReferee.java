@@ -57,8 +57,7 @@ public final class SharedReferee {
       return fitted(slot(fit.item()), slots.get(fit.place().key()), true);
     }
     if (entry instanceof StopGiven stop) {
-      Place at =
-          new Place(homes.get(stop.item()).kind(), Spots.find(stop.spot()).orElseThrow());
+      Place at = new Place(homes.get(stop.item()).kind(), Spots.find(stop.spot()).orElseThrow());
       return fitted(slot(stop.item()), slots.get(at.key()), false);
     }
     return act(entry).flatMap(bout::perform);

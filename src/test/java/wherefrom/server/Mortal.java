@@ -26,8 +26,7 @@ final class Mortal implements AutoCloseable {
             .setServerConfig("shared_memory_type", "mmap")
             .start();
     command =
-        Arrays.asList(
-            Files.readString(Path.of("/proc/" + pid() + "/cmdline")).strip().split("\0"));
+        Arrays.asList(Files.readString(Path.of("/proc/" + pid() + "/cmdline")).strip().split("\0"));
   }
 
   int port() {

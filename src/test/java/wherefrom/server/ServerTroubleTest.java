@@ -42,8 +42,7 @@ class ServerTroubleTest {
   static int begun(Database database) {
     LoggedEntry opened = Benches.fresh().history().get(0);
     byte[] header = LogLines.header();
-    LogLines.Line line =
-        new LogLines.Line(header, LogLines.line(opened, LogLines.sum(header)));
+    LogLines.Line line = new LogLines.Line(header, LogLines.line(opened, LogLines.sum(header)));
     new NewRows(database).add("launch", Benches.ENGINE, List.of(line), Map.of());
     return database.ask(connection -> Rows.findJob(connection, "launch")).orElseThrow();
   }

@@ -69,8 +69,7 @@ public final class Buying {
     List<BuyLine> filled = new ArrayList<>();
     for (int at = 0; at < lines.size(); at++) {
       BuyLine line = lines.get(at);
-      int before =
-          filled.stream().filter(line::isAlike).mapToInt(BuyLine::arrived).sum();
+      int before = filled.stream().filter(line::isAlike).mapToInt(BuyLine::arrived).sum();
       boolean last = lines.subList(at + 1, lines.size()).stream().noneMatch(line::isAlike);
       filled.add(line.taking(arrived(line) - before, last));
     }
@@ -98,8 +97,7 @@ public final class Buying {
 
   private BuyLine line(Replacement one) {
     boolean sized = one.step().isPresent();
-    String reason =
-        sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
+    String reason = sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
     Article what = new Article.Known(Goods.of(one.kind()));
     return line(what, size(one), one.step(), one.pieces(), reason);
   }

@@ -76,8 +76,7 @@ public final class GasketSet {
   public List<AlwaysNew> candidates() {
     List<AlwaysNew> all = new ArrayList<>(AlwaysNew.of(BagBook.of(job)));
     for (Purchase asked : CostList.standing(job).purchases()) {
-      boolean gasket =
-          asked.what().findGoods().filter(SINGLE::contains).isPresent();
+      boolean gasket = asked.what().findGoods().filter(SINGLE::contains).isPresent();
       if (gasket && all.stream().noneMatch(one -> one.article().equals(asked.what()))) {
         List<String> why = List.of(asked.reason());
         all.add(new AlwaysNew(asked.what().words(), asked.what(), asked.pieces(), why));

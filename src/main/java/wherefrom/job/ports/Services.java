@@ -38,8 +38,7 @@ public record Services(
 
   /** The same, for a bench whose jobs lie in folders. */
   public Services at(By by) {
-    return onServer(
-        folder -> shelves.apply(folder).at(by), archives, photos, checks, backups);
+    return onServer(folder -> shelves.apply(folder).at(by), archives, photos, checks, backups);
   }
 
   /** The same, with what has to do with jobs done on a shared server. */
@@ -50,21 +49,7 @@ public record Services(
       JobChecks checked,
       Backups copied) {
     return new Services(
-        jobs,
-        layouts,
-        whole,
-        pictured,
-        settings,
-        reader,
-        pictures,
-        cameras,
-        printer,
-        reports,
-        checked,
-        copied,
-        drives,
-        program,
-        clock,
-        servers);
+        jobs, layouts, whole, pictured, settings, reader, pictures, cameras, printer, reports,
+        checked, copied, drives, program, clock, servers);
   }
 }
