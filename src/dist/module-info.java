@@ -12,6 +12,7 @@ open module wherefrom {
   requires java.sql;
   requires java.xml;
   requires javafx.graphics;
+  requires jdk.httpserver;
   requires jdk.unsupported;
 
   uses com.fasterxml.jackson.core.JsonFactory;

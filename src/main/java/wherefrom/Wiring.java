@@ -16,6 +16,7 @@ import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
 import wherefrom.logbook.MountedDrives;
 import wherefrom.logbook.PhotoFiles;
+import wherefrom.phone.HttpPhones;
 import wherefrom.print.PdfSheetPrinter;
 import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
@@ -45,6 +46,7 @@ final class Wiring {
         new LateReader(PipelineReader::new),
         new PictureFiles(),
         cameras(),
+        new LatePhones(() -> new HttpPhones(System::nanoTime, random.get()::nextBytes)),
         new LatePrinter(PdfSheetPrinter::new),
         new FileReports(),
         new FileChecks(),

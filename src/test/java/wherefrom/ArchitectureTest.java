@@ -80,6 +80,7 @@ class ArchitectureTest {
           Map.entry("settings", Set.of("quantity", "files", "job")),
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),
           Map.entry("sound", Set.of("job")),
+          Map.entry("phone", Set.of("inspection", "rules", "job")),
           Map.entry("pdf", Set.of("workings", "parts", "drawing", "files", "pictures", "job")),
           Map.entry("print", Set.of("text", "quantity", "parts", "files", "pdf", "job")),
           Map.entry(
@@ -94,6 +95,7 @@ class ArchitectureTest {
                   "job",
                   "logbook",
                   "parts",
+                  "phone",
                   "print",
                   "report",
                   "scan",
@@ -153,6 +155,15 @@ class ArchitectureTest {
           Map.entry(
               "pdf", List.of("java.io", "java.awt", "org.apache.pdfbox", "org.apache.fontbox")),
           Map.entry("report", List.of("java.nio", "java.io")),
+          Map.entry(
+              "phone",
+              List.of(
+                  "java.nio",
+                  "java.io",
+                  "java.security",
+                  "com.sun.net.httpserver",
+                  "com.fasterxml.jackson.core",
+                  "com.google.zxing")),
           Map.entry("ui", List.of("java.nio", "java.io", "javafx")),
           Map.entry(
               "cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core", "picocli")));

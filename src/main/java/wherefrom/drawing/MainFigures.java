@@ -121,10 +121,14 @@ final class MainFigures {
     double least = Math.min(at.glass().letter(), at.glass().px(Glass.SMALL));
     double size = least * at.glass().factor();
     double wide = Letters.width("M17", size, true);
-    double last = Math.min(at.mains().x(at.mains().count()), at.bounds().right() - wide / 2);
+    int count = at.mains().count();
+    double last = Math.min(at.mains().x(count), at.bounds().right() - wide / 2);
     double first = Math.max(at.mains().x(1), at.bounds().x() + wide / 2);
-    boolean free = wide < at.mains().spacing() && x - first > wide && last - x > wide;
-    if (main == 1 || main == at.mains().count() || free) {
+    boolean free =
+        wide < at.mains().spacing()
+            && at.mains().x(Math.min(2, count)) - first > wide
+            && last - at.mains().x(Math.max(1, count - 1)) > wide;
+    if (main == 1 || main == count || free) {
       double inside = Math.max(first, Math.min(x, last));
       words.words(inside, y, "M" + main, size, Role.NUMBER);
     }

@@ -15,6 +15,12 @@ import wherefrom.parts.Place;
  * of 638.
  */
 public final class MainsPage {
+  /** Where the upper shell's name stands. */
+  private static final double UPPER_NAME = 276;
+
+  /** From a shell's edge to the middle of a mark beside it, in the mark's side. */
+  private static final double BESIDE = 0.6;
+
   private static final double HEADING = 38;
   private static final double HIGH = 638;
   private static final double BLOCK_FOOT = 128;
@@ -127,11 +133,22 @@ public final class MainsPage {
     for (ShellHalf half : ShellHalf.values()) {
       boolean upper = half == ShellHalf.UPPER;
       double begin = y(upper ? UPPER : LOWER);
-      Point mark = new Point(x, upper ? y(UPPER + 8) : y(LOWER - 8) + r);
+      Point mark = new Point(x, shellMark(begin, upper));
       Place place = new Place(PartKind.MAIN_SHELL, new MainSpot(main, half));
       Point tip = new Point(x + r + glass.px(10), begin + (upper ? 0.7 : 0.3) * r);
       part(place, mark, tip, out -> shell(out, main, x, begin, upper));
     }
+  }
+
+  /** On the shell; in a narrow column it would cover all of it and lies in its opening. */
+  private double shellMark(double begin, boolean upper) {
+    double side = ZoomColumn.mark(glass);
+    double name = 0.6 * glass.letter() * glass.factor();
+    double free = Math.min(y(UPPER_NAME) - name - y(UPPER) - r, y(LOWER) - y(UPPER_NAME) - name);
+    if (side > r && free >= 2 * BESIDE * side) {
+      return upper ? begin + r + BESIDE * side : begin - BESIDE * side;
+    }
+    return upper ? y(UPPER + 8) : y(LOWER - 8) + r;
   }
 
   private void shell(ShapeCollector out, int main, double x, double begin, boolean upper) {
@@ -167,7 +184,7 @@ public final class MainsPage {
 
   private void names(double x) {
     boolean caps = layout.mainCaps();
-    name(x, 276, caps ? "upper" : "left");
+    name(x, UPPER_NAME, caps ? "upper" : "left");
     name(x, 462, caps ? "lower" : "right");
     double cap = Letters.width("cap", glass.letter() * glass.factor(), false);
     boolean fits = cap < 0.42 * wide;

@@ -81,9 +81,15 @@ public final class MarkShapes {
       case OPEN -> open();
       case WAITING -> out.add(new Shape.Disc(x, y, r, Role.PLATE, line));
       case EMPTY -> tray();
-      case NEW -> tag(x - r * 1.7, x + r * 1.7, r * 0.9, r * 0.5, line, Role.PLATE);
+      case NEW -> wideTag();
     }
     letter(sign);
+  }
+
+  /** As wide as its word. */
+  private void wideTag() {
+    double word = Letters.width(Sign.NEW.letter(), LETTER * side, true) / 2;
+    tag(x - word - 0.75 * r, x + word + 0.4 * r, r * 0.9, r * 0.5, line, Role.PLATE);
   }
 
   private void letter(Sign sign) {

@@ -110,7 +110,7 @@ final class Mirror {
     List<LogLines.Line> lines =
         database.ask(
             connection ->
-                Rows.newer(connection, job.id(), 0).stream().map(Rows.Row::line).toList());
+                LineRows.newer(connection, job.id(), 0).stream().map(LineRows.Row::line).toList());
     for (Map.Entry<String, byte[]> file : LogLines.files(lines).entrySet()) {
       files.write(there.resolve(file.getKey()), file.getValue());
     }

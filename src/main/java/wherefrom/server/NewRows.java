@@ -61,7 +61,7 @@ final class NewRows {
 
   private static void addLines(Connection connection, int job, List<LogLines.Line> lines)
       throws SQLException {
-    UUID sitting = Rows.sitting(connection);
+    UUID sitting = LineRows.sitting(connection);
     try (PreparedStatement insert =
         connection.prepareStatement(
             "insert into entry (job, sequence, sitting, act, headers, line)"

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.files.Folders;
 import wherefrom.job.LogbookException;
@@ -72,6 +73,12 @@ final class ServerFolders implements Archives, JobChecks, Backups {
       throw new IOException(
           file.getFileName() + " was not imported: " + e.getMessage() + " Nothing was changed.", e);
     }
+  }
+
+  @Override
+  public Optional<Path> findThere(Path file, Path shelf) throws IOException {
+    mirror.refresh(0);
+    return archives.findThere(file, mirror.folder());
   }
 
   private static int engine(List<LogLines.Line> lines) throws IOException {

@@ -17,8 +17,8 @@ import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.NewEntry;
 import wherefrom.logbook.LogLines;
-import wherefrom.server.Rows.Row;
-import wherefrom.server.Rows.Sender;
+import wherefrom.server.LineRows.Row;
+import wherefrom.server.LineRows.Sender;
 
 /**
  * A logbook on a shared server. What this program knows of it grows by its own entries and by what
@@ -59,8 +59,8 @@ final class ServerLogbook implements Logbook {
     return database.ask(
         connection -> {
           List<LogLines.Line> lines =
-              Rows.newer(connection, job, 0).stream().map(Row::line).toList();
-          return new ServerLogbook(database, job, Rows.sitting(connection), LogLines.read(lines));
+              LineRows.newer(connection, job, 0).stream().map(Row::line).toList();
+          return new ServerLogbook(database, job, LineRows.sitting(connection), LogLines.read(lines));
         });
   }
 
@@ -115,7 +115,7 @@ final class ServerLogbook implements Logbook {
     long until = System.nanoTime() + Database.PATIENCE_MS * 1_000_000L;
     while (true) {
       try {
-        return database.once(connection -> Rows.add(connection, job, row));
+        return database.once(connection -> LineRows.add(connection, job, row));
       } catch (SQLException e) {
         if (System.nanoTime() > until || !isAway(e)) {
           throw database.away(e);
@@ -169,7 +169,7 @@ final class ServerLogbook implements Logbook {
 
   /** Takes in what others wrote, each line checked against the one before it. */
   private void fetch() {
-    List<Row> rows = database.ask(connection -> Rows.newer(connection, job, entries.size()));
+    List<Row> rows = database.ask(connection -> LineRows.newer(connection, job, entries.size()));
     for (Row row : rows) {
       try {
         byte[] line = row.line().line();

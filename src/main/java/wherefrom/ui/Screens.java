@@ -26,6 +26,7 @@ import wherefrom.ui.money.MoneyScreen;
 import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.numbers.NumbersScreen;
 import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.phone.PhonesScreen;
 import wherefrom.ui.photos.PhotosScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
@@ -85,6 +86,7 @@ public final class Screens {
         case SERVICE -> new ServiceScreen(context);
         case TORQUE -> new TorqueScreen(context);
         case TIMING -> new TimingScreen(context);
+        case PHONES -> new PhonesScreen(context);
         case SETTINGS -> new SettingsScreen(context);
         case NEW_JOB -> new NewJobScreen(context);
         case NUMBERS -> new NumbersScreen(context);

@@ -32,6 +32,7 @@ import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
 import wherefrom.logbook.PhotoFiles;
+import wherefrom.phone.HttpPhones;
 import wherefrom.print.PdfSheetPrinter;
 import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
@@ -105,6 +106,7 @@ public final class Shop {
             new PipelineReader(),
             new PictureFiles(),
             new FfmpegCameras(),
+            new HttpPhones(System::nanoTime, random::nextBytes),
             new PdfSheetPrinter(),
             new FileReports(),
             new FileChecks(),

@@ -44,7 +44,7 @@ class ServerTroubleTest {
     byte[] header = LogLines.header();
     LogLines.Line line = new LogLines.Line(header, LogLines.line(opened, LogLines.sum(header)));
     new NewRows(database).add("launch", Benches.ENGINE, List.of(line), Map.of());
-    return database.ask(connection -> Rows.findJob(connection, "launch")).orElseThrow();
+    return database.ask(connection -> LineRows.findJob(connection, "launch")).orElseThrow();
   }
 
   private OpenJob open(int id) {
@@ -61,10 +61,10 @@ class ServerTroubleTest {
   }
 
   private List<String> notes() {
-    int id = beyond.ask(connection -> Rows.findJob(connection, "launch")).orElseThrow();
+    int id = beyond.ask(connection -> LineRows.findJob(connection, "launch")).orElseThrow();
     return LogLines.read(
-            beyond.ask(connection -> Rows.newer(connection, id, 0)).stream()
-                .map(Rows.Row::line)
+            beyond.ask(connection -> LineRows.newer(connection, id, 0)).stream()
+                .map(LineRows.Row::line)
                 .toList())
         .entries()
         .stream()

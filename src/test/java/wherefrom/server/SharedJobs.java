@@ -65,10 +65,10 @@ record SharedJobs(ServerAddress address, List<String> names) {
   }
 
   private static LogLines.Read read(Database database, String name) {
-    int id = database.ask(connection -> Rows.findJob(connection, name)).orElseThrow();
+    int id = database.ask(connection -> LineRows.findJob(connection, name)).orElseThrow();
     return LogLines.read(
-        database.ask(connection -> Rows.newer(connection, id, 0)).stream()
-            .map(Rows.Row::line)
+        database.ask(connection -> LineRows.newer(connection, id, 0)).stream()
+            .map(LineRows.Row::line)
             .toList());
   }
 

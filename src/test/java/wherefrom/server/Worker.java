@@ -75,7 +75,7 @@ final class Worker implements AutoCloseable {
       until(
           () -> {
             String name = names.get(jobs.size());
-            int id = database.ask(connection -> Rows.findJob(connection, name)).orElseThrow();
+            int id = database.ask(connection -> LineRows.findJob(connection, name)).orElseThrow();
             ServerLogbook logbook = ServerLogbook.open(database, id);
             jobs.add(OpenJob.in(cache.resolve(name), logbook, Clock.systemUTC(), by));
           });

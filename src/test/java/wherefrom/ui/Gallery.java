@@ -69,6 +69,7 @@ final class Gallery {
     shots.addAll(CameraShots.all());
     shots.addAll(EngineShots.all());
     shots.addAll(BagShots.all());
+    shots.addAll(PhoneShots.all());
     shots.addAll(ServiceShots.all());
     return shots;
   }

@@ -34,6 +34,7 @@ final class InspectShots {
         shot("inspect", InspectScreen.class, (window, sample) -> show(window)),
         shot("inspect-unlooked", GridScreen.class, InspectShots::unlooked),
         shot("inspect-kind", EnginePageScreen.class, InspectShots::kind),
+        shot("inspect-doubtful", EnginePageScreen.class, InspectShots::doubtful),
         shot("inspect-card-pushrod", CardScreen.class, card("pushrod-roll")),
         shot("inspect-card-shell", CardScreen.class, card("main-shell-face")),
         shot("inspect-card-lifter", CardScreen.class, InspectShots::answered),
@@ -79,6 +80,23 @@ final class InspectShots {
     show(window);
     window.layOut();
     window.pressBelow("Not looked at");
+  }
+
+  /** Parts, a place that carries no tag, and a casting that the drawing has no place for. */
+  private static void doubtful(SampleWindow window, SampleJob sample) {
+    Inspecting inspecting = new Inspecting(sample.job);
+    inspecting.answer(
+        Subject.ofPart(sample.part("pushrod@3EX").item()), "pushrod-roll", Look.SUSPECT, "");
+    inspecting.answer(
+        Subject.ofPart(sample.part("lifter@5IN").item()), "lifter-foot", Look.FAIL, "");
+    inspecting.answer(subject(sample, find("deck")), find("deck").key(), Look.SUSPECT, "");
+    show(window);
+    window.layOut();
+    window.pressBelow("Suspect or failed");
+  }
+
+  private static Check find(String of) {
+    return Checks.all().stream().filter(check -> check.of().equals(of)).findFirst().orElseThrow();
   }
 
   private static void kind(SampleWindow window, SampleJob sample) {

@@ -30,7 +30,7 @@ class NewJobFlowTest {
           pressAll(window, "-", "b", "Done");
           window.pressOnSomePage("Main bearing that takes the thrust");
           pressAll(window, "3", "Done");
-          pressAll(window, "Use it", "Tags for", "5 main caps: no", "Back");
+          pressAll(window, "Use it", "Tags for", "5 main caps no", "Back");
           pressAll(window, "Begin the job");
           return 0;
         });

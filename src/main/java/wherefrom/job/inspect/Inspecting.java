@@ -18,6 +18,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.change.Bought;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.LookEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
@@ -158,11 +159,7 @@ public final class Inspecting {
   private Map<String, CheckCard> latest(Subject subject) {
     Map<String, CheckCard> latest = new HashMap<>();
     for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof LookRecorded look
-          && Subject.ofPart(look.item()).equals(subject)) {
-        put(latest, look.check(), look.look(), look.note());
-      } else if (logged.entry() instanceof FeatureLooked look
-          && look.subject().equals(subject.key())) {
+      if (logged.entry() instanceof LookEntry look && look.isAbout(subject)) {
         put(latest, look.check(), look.look(), look.note());
       }
     }

@@ -27,6 +27,7 @@ public record Services(
     TagReader reader,
     Pictures pictures,
     Cameras cameras,
+    Phones phones,
     SheetPrinter printer,
     Reports reports,
     JobChecks checks,
@@ -49,7 +50,7 @@ public record Services(
       JobChecks checked,
       Backups copied) {
     return new Services(
-        jobs, layouts, whole, pictured, settings, reader, pictures, cameras, printer, reports,
+        jobs, layouts, whole, pictured, settings, reader, pictures, cameras, phones, printer, reports,
         checked, copied, drives, program, clock, servers);
   }
 }

@@ -64,7 +64,11 @@ public final class Foot extends Region {
   private double wide(int count, double width) {
     double most = width - gap - tag.leastLineWidth();
     double roomy = Math.min(count * usual + (count - 1) * gap, SHARE * width);
-    return Math.floor(Math.max(keys.width(count), Math.min(roomy, most)));
+    double wide = Math.max(keys.width(count), Math.min(roomy, most));
+    while (count == 1 && wide + gap <= most && keys.highest(1, wide) > tag.minHeight(-1)) {
+      wide += gap;
+    }
+    return Math.floor(wide);
   }
 
   /** Whether the words of so many keys are higher than the tag. */

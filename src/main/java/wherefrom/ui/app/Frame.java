@@ -89,15 +89,27 @@ final class Frame extends Region {
   }
 
   /**
-   * Where the contents are. Those that lack room come near the lower edge, and the title's row has
-   * one line; neither rail nor UNDO moves for that.
+   * Where the contents are. Those that lack room come nearer the lower edge, as far as they must,
+   * and the title's row has one line; neither rail nor UNDO moves for that.
    */
   private Bounds room() {
-    Bounds usual = room(title.high(), 0);
-    if (whole || isUpright() || content.minHeight(usual.getWidth()) <= usual.getHeight() + 1) {
+    double wide = room(0, 0).getWidth();
+    Bounds usual = room(title.high(wide), 0);
+    double lacking = lacking(usual);
+    if (whole || lacking <= 0) {
       return usual;
     }
-    return room(title.least(), margin() - Math.floor(scale.px(LEAST_MARGIN_MM)));
+    double most = isUpright() ? 0 : margin() - Math.floor(scale.px(LEAST_MARGIN_MM));
+    if (title.needsTwo(wide) && lacking <= most) {
+      return room(title.high(wide), lacking);
+    }
+    double closer = lacking(room(title.least(), 0));
+    return room(title.least(), Math.max(0, Math.min(most, closer)));
+  }
+
+  /** How much higher the contents would have to be, in pixels. */
+  private double lacking(Bounds room) {
+    return Math.ceil(content.minHeight(room.getWidth()) - room.getHeight() - 1);
   }
 
   private Bounds room(double top, double more) {

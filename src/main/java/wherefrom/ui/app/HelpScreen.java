@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.parts.Action;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -42,13 +42,21 @@ public final class HelpScreen extends Page implements Scannable {
     lay(view);
   }
 
-  private static HBox withPicture(Touch touch, Screen about, Pager<Region> rows) {
+  /** The picture beside the sentences where glass lies, above them where it stands upright. */
+  private static Region withPicture(Touch touch, Screen about, Pager<Region> rows) {
     double side = touch.scale().px(PICTURE_MM);
     Region picture = about.helpPicture(side).orElseGet(() -> Icon.HELP.draw(side));
     StackPane held = new StackPane(picture);
     held.setAlignment(Pos.TOP_CENTER);
-    Panes.wide(held, PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM, touch.scale());
-    return Panes.row(touch.scale(), held, rows);
+    return new Either(
+        room -> {
+          boolean upright = room.height() > room.width();
+          double wide = PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM;
+          held.setMinWidth(upright ? 0 : touch.scale().px(wide));
+          return upright
+              ? Panes.column(touch.scale(), held, rows)
+              : Panes.row(touch.scale(), held, rows);
+        });
   }
 
   /** What it says is done on the screen that it is about. */

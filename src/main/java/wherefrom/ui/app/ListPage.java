@@ -79,11 +79,11 @@ public abstract class ListPage extends Page {
     int most = (int) (LETTERS / Math.pow(context.scale().textFactor(), LETTERS_SHRINK));
     String first = heading;
     if (heading.length() > most / 2 && touch().isLarge()) {
-      pieces(heading, most).forEach(piece -> rows.add(told(piece)));
+      Portions.of(heading, most).forEach(portion -> rows.add(portion(portion, "")));
       first = "";
     }
-    for (String piece : words.isEmpty() ? List.<String>of() : pieces(words, most)) {
-      rows.add(told(first, piece));
+    for (String portion : words.isEmpty() ? List.<String>of() : Portions.of(words, most)) {
+      rows.add(portion(first, portion));
       first = "";
     }
     if (!first.isEmpty() && words.isEmpty()) {
@@ -92,17 +92,11 @@ public abstract class ListPage extends Page {
     return rows;
   }
 
-  private static List<String> pieces(String words, int most) {
-    List<String> pieces = new ArrayList<>();
-    String rest = words;
-    int end = rest.lastIndexOf(' ', most);
-    while (rest.length() > most && end > 0) {
-      pieces.add(rest.substring(0, end));
-      rest = rest.substring(end + 1);
-      end = rest.lastIndexOf(' ', most);
-    }
-    pieces.add(rest);
-    return pieces;
+  /** A portion of what is to be read; where it goes on no line parts it from the next. */
+  protected final Region portion(String heading, String words) {
+    boolean more = Portions.goesOn(words.isEmpty() ? heading : words);
+    List<String> lines = List.of(words);
+    return more ? ListRow.begun(touch(), heading, lines) : ListRow.plain(touch(), heading, lines);
   }
 
   /** A row that leads on, with one line below its heading. */

@@ -3,6 +3,7 @@ package wherefrom.ui.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import wherefrom.job.shelf.Shelf;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
+import wherefrom.rules.Cue;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Touch;
@@ -37,7 +39,9 @@ public final class ScreenContext extends WindowWork {
   private final Navigator navigator;
   private Settings settings;
   private Touch touch;
+  private Dimension2D corner = new Dimension2D(0, 0);
   private final Map<Object, Object> kept = new HashMap<>();
+  private final List<Runnable> whenJobCloses = new ArrayList<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
 
@@ -205,9 +209,15 @@ public final class ScreenContext extends WindowWork {
     }
   }
 
+  /** Does this each time before a job is put away. */
+  public void whenJobCloses(Runnable deed) {
+    whenJobCloses.add(deed);
+  }
+
   /** Puts the open job away. */
   public void closeJob() {
     sounds.hush();
+    whenJobCloses.forEach(Runnable::run);
     Optional<Path> left = job.map(OpenJob::folder);
     job.ifPresent(OpenJob::close);
     job = Optional.empty();
@@ -252,6 +262,11 @@ public final class ScreenContext extends WindowWork {
     navigator.show(id, number);
   }
 
+  /** Says over the whole screen that what was scanned or tapped was not taken, and why. */
+  public void refuse(String headline, String why) {
+    refuse(ScreenAnswer.said(headline, why).withCue(Cue.ASK));
+  }
+
   void refuse(ScreenAnswer answer) {
     front.refuse(answer);
   }
@@ -262,10 +277,17 @@ public final class ScreenContext extends WindowWork {
     navigator.changed();
   }
 
-  /** What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. */
+  /**
+   * What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. The rail may
+   * have larger letters than the screen beside it.
+   */
   public Dimension2D corner() {
-    Rail rail = new Rail(touch, () -> {}, rest -> {});
-    return new Dimension2D(rail.wide(), rail.high());
+    return corner;
+  }
+
+  /** Says how large a key of the rail is now. */
+  void corner(Rail rail) {
+    corner = new Dimension2D(rail.wide(), rail.high());
   }
 
   /** Whether the next scan is the card that teaches the scanner's digits. */

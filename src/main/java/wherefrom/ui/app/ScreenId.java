@@ -25,6 +25,7 @@ public enum ScreenId {
   SERVICE,
   TORQUE,
   TIMING,
+  PHONES,
   SETTINGS,
   BAGS,
   BAG,

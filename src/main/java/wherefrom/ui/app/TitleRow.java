@@ -23,6 +23,8 @@ final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
   private static final double BAR_HIGH_MM = 5;
 
+  private static final double BELOW_MM = 2.2;
+
   /** From a message's bar to its words. */
   private static final double ASIDE_MM = 3;
 
@@ -83,9 +85,20 @@ final class TitleRow extends StackPane {
     return touch.isLarge() ? 1 : 2;
   }
 
-  /** The height that it has with contents that have room, in pixels. */
-  double high() {
-    return Math.max(least(), Math.ceil(lines() * line(Scale.SMALL_MM)));
+  /**
+   * The height that it has with contents that have room, in pixels: of two lines where letters are
+   * of the usual size, and where the title would be cut in one.
+   */
+  double high(double width) {
+    boolean two = needsTwo(width);
+    double lines = Math.ceil((two ? 2 : lines()) * line(Scale.SMALL_MM));
+    // Two lines of a title fill the row: something is left free below them.
+    return Math.max(least(), two ? lines + touch.scale().px(BELOW_MM) : lines);
+  }
+
+  /** Whether the title would be cut in one line of this width. */
+  boolean needsTwo(double width) {
+    return title.leastLineWidth() > width;
   }
 
   /** The height of the title alone, in pixels. */
@@ -120,9 +133,11 @@ final class TitleRow extends StackPane {
   /** What has no room beside the title is left out: a piece of it says nothing. */
   @Override
   protected void layoutChildren() {
-    double needed = title.leastLineWidth() + touch.scale().gap() + aside.leastLineWidth();
+    title.within(getHeight() >= Math.floor(2 * line(Scale.SMALL_MM)) ? 2 : 1);
+    double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
+    told.setSpacing(room || progress.isManaged() ? touch.scale().gap() : 0);
     aside.setMinWidth(room ? aside.leastLineWidth() : 0);
     aside.setMaxWidth(room ? Double.MAX_VALUE : 0);
     double beside = besideMessage();

@@ -44,6 +44,7 @@ final class WindowDress {
     title = new TitleRow(context.touch());
     rail = rails.get();
     frame = new Frame(context.touch(), rail, title);
+    context.corner(rail);
   }
 
   TitleRow title() {
@@ -76,6 +77,7 @@ final class WindowDress {
     title = new TitleRow(context.touch());
     rail = rails.get();
     frame = new Frame(context.touch(), rail, title);
+    context.corner(rail);
     put(told);
     frame.resize(window.getWidth(), window.getHeight());
     title.say(said);

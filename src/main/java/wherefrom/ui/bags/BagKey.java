@@ -28,10 +28,7 @@ final class BagKey extends Region {
     gap = scale.gap();
     least = scale.px(Scale.KEY_MM);
     picture = new BagPicture(touch, bag.filled().pieces());
-    what =
-        touch
-            .fit(bag.filled().what(), Scale.SMALL_MM, Scale.SMALL_MM, true)
-            .within(touch.isLarge() ? 2 : 1);
+    what = touch.fit(bag.filled().what(), Scale.SMALL_MM, Scale.SMALL_MM, true);
     whose = touch.small(touch.brief(whose(bag, belongsTo), "bag " + bag.number())).within(1);
     whose.getStyleClass().add("second");
     mark = new SignMark(scale, BigPartShape.sign(bag.where()));

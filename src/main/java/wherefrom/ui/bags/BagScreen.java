@@ -95,7 +95,7 @@ public final class BagScreen extends Page implements Scannable {
     }
     return BagBook.of(context.state())
         .findBigPart(bag.filled().bigPart())
-        .map(part -> BigPartPlace.beside(context, part.part().name(), rows))
+        .flatMap(part -> BigPartPlace.beside(context, part.part().name(), rows))
         .orElse(rows);
   }
 

@@ -16,15 +16,15 @@ final class BigPartPlace {
 
   private BigPartPlace() {}
 
-  /** The engine with its place ringed where the layout tells it; else the words alone. */
-  static Region beside(ScreenContext context, BigPartName name, Region words) {
+  /** The engine with its place ringed; empty where the layout does not tell it. */
+  static Optional<Region> beside(ScreenContext context, BigPartName name, Region words) {
     if (!BigPartRing.isTold(context.state().layout(), name)) {
-      return words;
+      return Optional.empty();
     }
     EngineView engine =
         EngineView.shown(context.touch(), context.state().layout(), context.state().kinds());
     engine.ring(Optional.of(name));
     engine.show(PartStates.of(context.state()), Set.of());
-    return new EngineBeside(context.scale(), engine, words, WORDS_MM);
+    return Optional.of(new EngineBeside(context.scale(), engine, words, WORDS_MM));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Subject;
@@ -37,6 +38,8 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.TwoHalves;
+import wherefrom.ui.drawn.BigPartShape;
 import wherefrom.ui.photos.PhotoLoader;
 import wherefrom.ui.photos.PhotoStrip;
 import wherefrom.ui.photos.PhotoTaking;
@@ -50,6 +53,8 @@ public final class BigPartScreen extends Page implements Scannable {
   private static final List<String> REASONS =
       List.of("it is good", "it is worn", "it is cheap to be sure", "other");
 
+  private static final double OUTLINE_MM = 70;
+
   private final int number;
   private final BagFilling filling;
   private final BagAnswers answers;
@@ -58,6 +63,7 @@ public final class BigPartScreen extends Page implements Scannable {
   private final TagKey tag;
   private final KeyRow keys;
   private final Foot foot;
+  private final StackPane outline = Panes.grow(new StackPane());
 
   /**
    * @param number of a big part that the job keeps
@@ -72,14 +78,20 @@ public final class BigPartScreen extends Page implements Scannable {
     tag = tag(this::press);
     keys = KeyRow.of(context);
     foot = new Foot(context, tag, keys);
-    Region body =
-        part().map(one -> BigPartPlace.beside(context, one.part().name(), rows)).orElse(rows);
+    Region body = part().map(this::body).orElse(rows);
     VBox view = Panes.column(context.scale(), Panes.grow(body), foot);
     lay(view);
   }
 
   private Optional<BigPartRecord> part() {
     return BagBook.of(context.state()).findBigPart(number);
+  }
+
+  /** Its place on the drawn engine; where the layout does not tell that, its outline. */
+  private Region body(BigPartRecord part) {
+    Optional<Region> placed = BigPartPlace.beside(context, part.part().name(), rows);
+    return placed.orElseGet(
+        () -> touch().isLarge() ? rows : new TwoHalves(context.scale(), rows, outline));
   }
 
   private BigParts parts() {
@@ -102,6 +114,16 @@ public final class BigPartScreen extends Page implements Scannable {
     keys.setActs(part().map(this::acts).orElse(List.of()));
     tag.setWords(part().map(BigPartScreen::deed).orElse("Back"), "");
     foot.offerTag(part().filter(one -> one.where() == Whereabouts.FITTED).isEmpty());
+    part().ifPresent(one -> outline.getChildren().setAll(outline(one)));
+  }
+
+  private Region outline(BigPartRecord part) {
+    return new BigPartShape(
+        context.scale(),
+        context.state().layout(),
+        part.part().name(),
+        context.scale().px(OUTLINE_MM),
+        part.where());
   }
 
   private List<Supplier<Region>> lines(BigPartRecord part) {

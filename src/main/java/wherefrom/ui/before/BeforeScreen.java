@@ -46,7 +46,7 @@ public final class BeforeScreen extends Page {
             act("Cautions", () -> open(() -> new CautionScreen(context, Caution.beforeTeardown()))),
             act("Compare", () -> open(() -> new CompareScreen(context, BeforeModel.plan(DRY)))),
             act("Limits", () -> open(() -> new LimitsScreen(context))));
-    lay(Panes.column(context.scale(), grid.view(), new Foot(context, tag, keys)));
+    lay(Panes.column(context.scale(), grid, new Foot(context, tag, keys)));
   }
 
   @Override

@@ -24,6 +24,9 @@ import wherefrom.ui.controls.Panes;
  * screen comes up and stop it when the screen goes.
  */
 public final class CameraPane extends VBox implements LiveCamera {
+  /** A room that is wider than this for its height has the hint beside the picture. */
+  private static final double STRIP = 2;
+
   private final ScreenContext context;
   private final Listener listener;
   private final Preview preview = new Preview();
@@ -42,6 +45,19 @@ public final class CameraPane extends VBox implements LiveCamera {
     getChildren().addAll(preview, hint);
     getStyleClass().add("camera");
     Panes.grow(this);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (getWidth() <= STRIP * getHeight()) {
+      super.layoutChildren();
+      return;
+    }
+    double gap = context.scale().gap();
+    double wide = preview.isManaged() ? Math.floor((getWidth() - gap) / 2) : 0;
+    preview.resizeRelocate(0, 0, wide, getHeight());
+    double x = wide > 0 ? wide + gap : 0;
+    hint.resizeRelocate(x, 0, getWidth() - x, getHeight());
   }
 
   @Override

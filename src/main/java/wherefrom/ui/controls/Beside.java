@@ -3,8 +3,14 @@ package wherefrom.ui.controls;
 import java.util.List;
 import javafx.scene.layout.Region;
 
-/** The work, and a pane on its right where the glass has room for both; else the work alone. */
+/**
+ * The work, and a pane on its right, or above it on upright glass, where there is room for both;
+ * else the work alone.
+ */
 public final class Beside extends Region {
+  /** The pane's part of upright glass. */
+  private static final double STRIP = 0.2;
+
   private final Region work;
   private final Region pane;
   private final double paneWidth;
@@ -48,10 +54,23 @@ public final class Beside extends Region {
     return work.prefHeight(width);
   }
 
+  private void over(double width, double height) {
+    double high = Math.floor(STRIP * height);
+    double left = height - high - gap;
+    boolean both = roomy && work.minHeight(width) <= left;
+    pane.setVisible(both);
+    pane.resizeRelocate(0, 0, width, high);
+    work.resizeRelocate(0, both ? high + gap : 0, width, both ? left : height);
+  }
+
   @Override
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
+    if (height > width) {
+      over(width, height);
+      return;
+    }
     boolean both = fits(width, height);
     pane.setVisible(both);
     double wide = both ? Math.floor(width - paneWidth - gap) : width;

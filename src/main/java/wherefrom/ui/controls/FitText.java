@@ -86,7 +86,10 @@ public final class FitText extends Region {
 
   /** Keeps within so many lines, whatever the words are; what is left out shows as an ellipsis. */
   public FitText within(int mostLines) {
-    lines = mostLines;
+    if (lines != mostLines) {
+      lines = mostLines;
+      requestLayout();
+    }
     return this;
   }
 

@@ -43,6 +43,11 @@ public final class ListRow extends VBox {
     return plain(new ListRow(touch, heading, small(touch, lines)));
   }
 
+  /** A row that only tells, in small text, and goes on in the next: no line parts the two. */
+  public static ListRow begun(Touch touch, String heading, List<String> lines) {
+    return new ListRow(touch, heading, small(touch, lines));
+  }
+
   /** A row that only tells, in working text. */
   public static ListRow told(Touch touch, String heading, String words) {
     return plain(new ListRow(touch, heading, List.of(touch.text(words))));

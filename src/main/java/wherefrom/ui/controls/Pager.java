@@ -71,6 +71,11 @@ public final class Pager<T> extends Region {
     requestLayout();
   }
 
+  /** What the keys that turn a list take of its width, with the gap before them, in pixels. */
+  public double turningWidth() {
+    return Math.ceil(turning.minWidth(-1)) + gap;
+  }
+
   private int start() {
     return starts.get(starts.size() - 1);
   }

@@ -110,10 +110,14 @@ public final class Tiles extends Region {
     return Double.MAX_VALUE;
   }
 
-  /** The words of all keys have one size: that of the key that has least room. */
   private void level(double width, double height) {
     List<TouchKey> keys =
         cells().stream().filter(TouchKey.class::isInstance).map(TouchKey.class::cast).toList();
+    level(keys, width, height);
+  }
+
+  /** The words of all keys of a size have one size: that of the key that has least room. */
+  public static void level(List<TouchKey> keys, double width, double height) {
     double size = keys.stream().mapToDouble(key -> key.fitted(width, height)).min().orElse(0);
     keys.forEach(key -> key.cap(size));
   }

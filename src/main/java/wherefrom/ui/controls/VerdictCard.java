@@ -11,18 +11,25 @@ import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
 
 /** A verdict to be read from the engine: figure, word, up to three large lines, the way out. */
-public final class VerdictCard extends HBox {
+public final class VerdictCard extends StackPane {
   private static final double MARK_MM = 52;
   private static final double LEAST_MARK_MM = 46;
 
+  /** On upright glass the figure stands above the words: beside it they would have half a line. */
+  private static final double UPRIGHT_MARK_MM = 30;
+
+  private static final double BETWEEN_MM = 6;
+
+  /** Round figure and words together: a pane of layers asks them for a height without its own. */
+  private static final double PAD_MM = 5;
+
   private final Touch touch;
+  private Runnable arrange = () -> {};
 
   public VerdictCard(Touch touch) {
-    super(touch.scale().px(6));
     this.touch = touch;
-    setAlignment(Pos.CENTER_LEFT);
+    sceneProperty().addListener(shown -> arrange.run());
     getStyleClass().add("card");
-    Panes.pad(this, 5, touch.scale());
     Panes.grow(this);
   }
 
@@ -44,7 +51,25 @@ public final class VerdictCard extends HBox {
       words.getChildren().add(touch.text(small));
     }
     Panes.grow(words);
-    getChildren().setAll(mark(cue), words);
+    arrange = () -> put(cue, words);
+    arrange.run();
+  }
+
+  private boolean isUpright() {
+    return getScene() != null && getScene().getHeight() > getScene().getWidth();
+  }
+
+  private void put(Cue cue, VBox words) {
+    double between = touch.scale().px(BETWEEN_MM);
+    if (isUpright()) {
+      VBox over = new VBox(between, mark(cue, UPRIGHT_MARK_MM), words);
+      over.setAlignment(Pos.CENTER_LEFT);
+      getChildren().setAll(Panes.pad(over, PAD_MM, touch.scale()));
+    } else {
+      HBox beside = new HBox(between, mark(cue, markMm()), words);
+      beside.setAlignment(Pos.CENTER_LEFT);
+      getChildren().setAll(Panes.pad(beside, PAD_MM, touch.scale()));
+    }
   }
 
   private static String headline(Cue cue, String words) {
@@ -57,11 +82,11 @@ public final class VerdictCard extends HBox {
     return touch.isLarge() ? LEAST_MARK_MM : MARK_MM;
   }
 
-  private Node mark(Cue cue) {
-    double side = touch.scale().px(markMm());
+  private Node mark(Cue cue, double mm) {
+    double side = touch.scale().px(mm);
     StackPane held = new StackPane(CueMark.of(cue, side));
     held.setMinSize(side, side);
-    held.setMaxHeight(side);
+    held.setMaxSize(side, side);
     return held;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javafx.scene.text.Text;
 
 /**
@@ -15,6 +16,15 @@ final class Wrapping {
   private static final Map<String, Double> REGULAR = new HashMap<>();
   private static final Map<String, Double> BOLD = new HashMap<>();
 
+  /**
+   * Behind a space, a slash or the like, or a hyphen within a word; but a figure stays with its
+   * unit, and a plus-minus with its figure.
+   */
+  private static final Pattern BREAK =
+      Pattern.compile(
+          "(?<=[ /\\\\_])(?<!± )(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%)(?![A-Za-z]))"
+              + "|(?<=[a-z]-)(?=[a-z0-9])");
+
   private final boolean bold;
   private final List<List<String>> paragraphs = new ArrayList<>();
 
@@ -22,7 +32,7 @@ final class Wrapping {
   Wrapping(String words, boolean bold) {
     this.bold = bold;
     for (String paragraph : words.split("\n", -1)) {
-      paragraphs.add(List.of(paragraph.split("(?<=[ /\\\\_])|(?<=[a-z]-)(?=[a-z0-9])", -1)));
+      paragraphs.add(List.of(BREAK.split(paragraph, -1)));
     }
   }
 

@@ -36,7 +36,7 @@ public final class DebrisScreen extends Page {
     tag = tag(() -> open(() -> new NextScreen(context)));
     keys = KeyRow.of(context);
     // Large letters leave the drawing's cells no room for a word.
-    Region places = touch().isLarge() ? list.view() : drawing;
+    Region places = touch().isLarge() ? list : drawing;
     lay(Panes.column(context.scale(), places, new Foot(context, tag, keys)));
   }
 

@@ -12,6 +12,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -98,6 +99,7 @@ final class OilDrawing extends Region {
       getChildren().removeIf(Shape.class::isInstance);
       getChildren().addAll(0, outlines(wide, high));
     }
+    Tiles.level(List.copyOf(keys.values()), wide, high);
     keys.forEach(
         (place, key) -> place(key, CELLS.getOrDefault(place, new Cell(0, 0, 1)), wide, high));
     place(front, new Cell(0, 0, 1), wide, high);

@@ -36,12 +36,15 @@ public final class DecideScreen extends Page implements Scannable {
     tag = tag(() -> model.next().ifPresent(part -> decide(part.item())));
     keys = KeyRow.of(context);
     foot = new Foot(context, tag, keys);
-    lay(Panes.column(context.scale(), grid.view(), foot));
+    lay(Panes.column(context.scale(), grid, foot));
   }
 
   @Override
   public String aside() {
-    return model.waiting() + " open";
+    int all = model.groups().stream().mapToInt(DecideModel.Group::undecided).sum();
+    String open = model.waiting() + " open";
+    int rest = all - model.waiting();
+    return rest <= 0 ? open : touch().brief(open + ", " + rest + " may wait", open);
   }
 
   @Override

@@ -19,12 +19,12 @@ import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.drawn.EngineView;
-import wherefrom.ui.engine.Either;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.SubjectPictures;
 

@@ -80,9 +80,7 @@ public final class OffersScreen extends ListPage {
   }
 
   private FitText text(String words) {
-    FitText text = touch().text("");
-    text.setWords(words);
-    return text;
+    return touch().small(words);
   }
 
   private static ColumnConstraints column(double percent) {

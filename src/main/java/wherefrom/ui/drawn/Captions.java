@@ -14,6 +14,10 @@ import wherefrom.ui.controls.Touch;
  */
 final class Captions extends Region {
   private static final double BETWEEN_MM = 3.4;
+
+  /** So many lines' heights at least part the two ends: they are no two words of one name. */
+  private static final double APART = 1.4;
+
   private static final double LINE = 1.22;
 
   private final FitText front;
@@ -21,6 +25,8 @@ final class Captions extends Region {
   private final FitText seen;
   private final double between;
   private final double line;
+  private double keptFrom;
+  private double keptTo;
 
   Captions(Touch touch) {
     front = touch.fit("FRONT", Scale.SMALL_MM, Scale.SMALL_MM, true);
@@ -41,7 +47,7 @@ final class Captions extends Region {
   }
 
   private double ends() {
-    return front.prefWidth(-1) + between + rear.prefWidth(-1);
+    return front.prefWidth(-1) + APART * line + rear.prefWidth(-1);
   }
 
   /** How wide they are at least. */
@@ -67,6 +73,30 @@ final class Captions extends Region {
     resizeRelocate(x, frame.y() - height, width, height);
   }
 
+  /**
+   * Leaves a piece of their line free, as an arrow has its shaft there.
+   *
+   * @param from in these captions' coordinates
+   * @param to less than {@code from} where nothing is to be left free
+   */
+  void keepFree(double from, double to) {
+    keptFrom = from;
+    keptTo = to;
+    requestLayout();
+  }
+
+  /** Where the middle words begin; negative where they have no room. */
+  private double seenAt(double wide, double from, double to) {
+    double middle = (from + to - wide) / 2;
+    boolean free = keptTo <= keptFrom || middle + wide <= keptFrom || middle >= keptTo;
+    if (free) {
+      return middle;
+    }
+    double right = keptTo + between;
+    double left = keptFrom - between - wide;
+    return right + wide + between <= to ? right : left - between >= from ? left : -1;
+  }
+
   @Override
   protected void layoutChildren() {
     double width = getWidth();
@@ -76,8 +106,9 @@ final class Captions extends Region {
     rear.resizeRelocate(width - rearWide, y, rearWide, line);
     double wide = seen.prefWidth(-1);
     double left = front.prefWidth(-1);
-    double free = width - left - rearWide;
-    double x = isInOneLine(width) ? left + (free - wide) / 2 : (width - wide) / 2;
-    seen.resizeRelocate(x, 0, wide, line);
+    boolean oneLine = isInOneLine(width);
+    double x = seenAt(wide, oneLine ? left : 0, oneLine ? width - rearWide : width);
+    seen.setVisible(x >= 0);
+    seen.resizeRelocate(Math.max(0, x), 0, wide, line);
   }
 }

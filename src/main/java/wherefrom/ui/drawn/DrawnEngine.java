@@ -128,6 +128,13 @@ public final class DrawnEngine extends Region {
     }
   }
 
+  /** The box of rings and arrows, in this drawing's coordinates; empty where there are none. */
+  Optional<javafx.geometry.Bounds> pointers() {
+    return here.getChildren().isEmpty()
+        ? Optional.empty()
+        : Optional.of(here.getParent().localToParent(here.getBoundsInParent()));
+  }
+
   /** Whether what this is about has its ring or arrow; it needs none where a wire leads to it. */
   public void pointing(boolean isPointing) {
     if (pointing != isPointing) {

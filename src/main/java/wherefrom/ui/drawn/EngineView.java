@@ -219,6 +219,7 @@ public final class EngineView extends Region {
     DrawnEngine engine = drawn.orElseThrow();
     engine.pointing(!wired);
     places.on(engine);
+    requestLayout();
   }
 
   private void build(Asked asked) {
@@ -285,9 +286,22 @@ public final class EngineView extends Region {
     if (fit.isDrawn()) {
       engine.resizeRelocate(0, fit.above(), width, height - fit.above());
       captions.over(fit.captioned(), width);
+      keepFree(engine);
     } else {
       placeKey(width, height);
     }
+  }
+
+  /** An arrow that comes from above has its shaft among the captions. */
+  private void keepFree(DrawnEngine engine) {
+    engine.layout();
+    double foot = captions.getLayoutY() + captions.getHeight();
+    Optional<javafx.geometry.Bounds> box =
+        engine.pointers().map(engine::localToParent).filter(pointing -> pointing.getMinY() < foot);
+    double x = captions.getLayoutX();
+    captions.keepFree(
+        box.map(pointing -> pointing.getMinX() - x).orElse(0.0),
+        box.map(pointing -> pointing.getMaxX() - x).orElse(-1.0));
   }
 
   private void placeKey(double width, double height) {

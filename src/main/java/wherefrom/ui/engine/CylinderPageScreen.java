@@ -12,6 +12,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 

@@ -1,6 +1,7 @@
 package wherefrom.ui.engine;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -8,6 +9,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Scanned;
 
 /** What the drawn engine is an index of: its places, how each stands, what a tap on one opens. */
@@ -53,6 +55,11 @@ public interface EngineIndex {
    */
   default boolean isOfParts() {
     return true;
+  }
+
+  /** What is meant and has no place on the drawing, as keys below it. */
+  default List<KeyRow.Act> besides() {
+    return List.of();
   }
 
   /** A place was tapped. */

@@ -10,6 +10,7 @@ import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.parts.Home;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
@@ -51,6 +52,10 @@ public final class EnginePageScreen extends Page implements Scannable {
       List<Node> keys = new ArrayList<>();
       cams.forEach(place -> keys.add(cam(place)));
       rows.add(new Tiles(context.scale(), keys.size(), wherefrom.ui.controls.Scale.GAP_MM, keys));
+    }
+    List<KeyRow.Act> besides = pages.index().besides();
+    if (!besides.isEmpty()) {
+      rows.add(KeyRow.of(context, 1, besides));
     }
     return rows;
   }

@@ -50,10 +50,11 @@ public final class EnginePages {
     return context.state().layout();
   }
 
-  /** The kinds that are drawn as tracked: the job's, and the one that is meant. */
+  /** The kinds that are drawn as tracked: the job's, and those that are meant. */
   Set<PartKind> kinds() {
     Set<PartKind> kinds = EnumSet.copyOf(context.state().kinds());
     index.kind().ifPresent(kinds::add);
+    index.places().forEach(place -> kinds.add(place.kind()));
     return kinds;
   }
 

@@ -10,6 +10,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.Drawn;

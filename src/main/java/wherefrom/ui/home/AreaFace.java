@@ -20,6 +20,7 @@ final class AreaFace extends Region {
   private final Region bar = new Region();
   private final Region filled = new Region();
   private final double done;
+  private boolean signed = true;
 
   AreaFace(Touch touch, BetweenModel.Area area) {
     this.touch = touch;
@@ -36,6 +37,19 @@ final class AreaFace extends Region {
 
   private double gap() {
     return touch.scale().px(GAP_MM);
+  }
+
+  /** Whether the sign has room beside the name where the whole is so wide. */
+  boolean hasRoomForSign(double width) {
+    return sign.prefWidth(-1) + gap() + name.leastLineWidth() <= width;
+  }
+
+  /** Leaves the sign out, or has it again. */
+  void sign(boolean shown) {
+    if (shown != signed) {
+      signed = shown;
+      requestLayout();
+    }
   }
 
   @Override
@@ -81,10 +95,10 @@ final class AreaFace extends Region {
   /** The sign leaves where the name would not fit beside it. */
   private void head(double width, double height) {
     double side = sign.prefWidth(-1);
-    boolean signed = side + gap() + name.leastLineWidth() <= width && side <= height;
-    sign.setVisible(signed);
+    boolean shown = signed && hasRoomForSign(width) && side <= height;
+    sign.setVisible(shown);
     sign.resizeRelocate(0, (height - side) / 2, side, side);
-    double x = signed ? side + gap() : 0;
+    double x = shown ? side + gap() : 0;
     name.resizeRelocate(x, 0, width - x, height);
   }
 }

@@ -12,14 +12,19 @@ import wherefrom.ui.controls.Touch;
 final class AreaView extends Region {
   private static final int IN_A_ROW = 2;
 
+  /** What the keys that turn the list, and the edges of a key, take of each one's width. */
+  private static final double TURNING_MM = 28;
+
   private final Touch touch;
   private final List<Region> keys;
+  private final List<AreaFace> faces;
   private final AreaGrid grid;
   private boolean listed;
   private Region shown;
 
-  AreaView(Touch touch, List<Region> keys) {
+  AreaView(Touch touch, List<Region> keys, List<AreaFace> faces) {
     this.touch = touch;
+    this.faces = List.copyOf(faces);
     this.keys = List.copyOf(keys);
     grid = new AreaGrid(touch, keys);
     shown = grid;
@@ -38,6 +43,13 @@ final class AreaView extends Region {
     return pager;
   }
 
+  /** In a list of large letters some names leave no room for their signs: then all do without. */
+  private void sign() {
+    double share = (getWidth() - touch.scale().gap()) / IN_A_ROW - touch.scale().px(TURNING_MM);
+    boolean shown = !listed || faces.stream().allMatch(face -> face.hasRoomForSign(share));
+    faces.forEach(face -> face.sign(shown));
+  }
+
   @Override
   protected void layoutChildren() {
     if (!listed && !grid.fits(getWidth(), getHeight())) {
@@ -46,6 +58,7 @@ final class AreaView extends Region {
       getChildren().setAll(shown);
       shown.applyCss();
     }
+    sign();
     shown.resizeRelocate(0, 0, getWidth(), getHeight());
   }
 }

@@ -121,7 +121,7 @@ final class BetweenModel {
             .filter(one -> one.subject() instanceof wherefrom.inspection.Subject.APart)
             .count();
     double done = out == 0 ? 0 : 1 - (double) parts / out;
-    return counted(Kind.LOOK, (int) parts, "to look at", "all looked at", done);
+    return counted(Kind.LOOK, (int) parts, "parts to look at", "all looked at", done);
   }
 
   private long count(Whereabouts where) {

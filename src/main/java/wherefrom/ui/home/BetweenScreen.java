@@ -48,13 +48,17 @@ public final class BetweenScreen extends Page implements Scannable {
     List<BetweenModel.Area> areas = new BetweenModel(context.getJob()).areas();
     BetweenModel.Kind next = BetweenModel.next(areas);
     List<Region> keys = new ArrayList<>();
-    areas.forEach(area -> keys.add(key(area, area.kind() == next)));
-    view.getChildren().setAll(new AreaView(context.touch(), keys));
+    List<AreaFace> faces = new ArrayList<>();
+    for (BetweenModel.Area area : areas) {
+      AreaFace face = new AreaFace(context.touch(), area);
+      faces.add(face);
+      keys.add(key(area, face, area.kind() == next));
+    }
+    view.getChildren().setAll(new AreaView(context.touch(), keys, faces));
   }
 
-  private Region key(BetweenModel.Area area, boolean next) {
+  private Region key(BetweenModel.Area area, AreaFace face, boolean next) {
     Touch touch = context.touch();
-    AreaFace face = new AreaFace(touch, area);
     String spoken = area.kind().word() + ", " + area.line();
     Region key = next ? new TagPlate(context.scale(), face, true, spoken) : plain(face, spoken);
     return touch.target(key, () -> context.navigator().show(area.kind().screen()));

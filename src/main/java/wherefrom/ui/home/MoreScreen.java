@@ -8,6 +8,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.phone.PhonesIn;
 
 /** What a job's first screen has no room for: copies, papers and settings. */
 public final class MoreScreen extends Page {
@@ -37,6 +38,7 @@ public final class MoreScreen extends Page {
     rows.add(to("Run-in and service", "the clock, hours and miles, what is due", ScreenId.SERVICE));
     rows.add(to("Torque cards", "each bolt in its order", ScreenId.TORQUE));
     rows.add(to("Money", "what it has cost and will", ScreenId.MONEY));
+    rows.add(to("Add a phone", PhonesIn.of(context).words(), ScreenId.PHONES));
     rows.add(to("Settings", "text, look, scanner, camera, sound", ScreenId.SETTINGS));
     return rows;
   }

@@ -33,6 +33,7 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.measure.ReadingsScreen;
 import wherefrom.ui.photos.PhotoScreen;
 import wherefrom.ui.photos.PhotoTaking;
+import wherefrom.ui.sketches.SketchView;
 import wherefrom.ui.subject.Tagged;
 
 /** One quick test: where to look, what is good and what is bad, and the three answers. */

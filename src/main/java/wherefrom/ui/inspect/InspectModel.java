@@ -1,20 +1,15 @@
 package wherefrom.ui.inspect;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wherefrom.drawing.PartState;
-import wherefrom.inspection.Checks;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
-import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -53,23 +48,24 @@ final class InspectModel {
     return (double) whole(group) / Math.max(1, group.subjects().size());
   }
 
-  /** The kind of part that a group is of; empty where it is of places. */
-  static Optional<PartKind> kind(Group group) {
-    return Stream.of(PartKind.values()).filter(kind -> kind.key().equals(group.key())).findFirst();
-  }
-
-  /** A sketch of what a group's tests look at. */
-  static Optional<Sketch> sketch(Group group) {
-    return Checks.all().stream()
-        .filter(check -> check.of().equals(group.key()))
-        .flatMap(check -> Sketches.find(check).stream())
-        .findFirst();
-  }
-
   /** What is to be looked at now: before it is washed, else all that was not looked at. */
   List<Inspecting.Unlooked> due() {
     List<Inspecting.Unlooked> dirty = beforeWashing();
     return dirty.isEmpty() ? unlooked() : dirty;
+  }
+
+  /** {@code 74 parts, 133 places}: how much is not looked at yet. */
+  String left() {
+    long all = unlooked().stream().map(Inspecting.Unlooked::subject).distinct().count();
+    long parts =
+        unlooked().stream()
+            .map(Inspecting.Unlooked::subject)
+            .filter(Subject.APart.class::isInstance)
+            .distinct()
+            .count();
+    return all == 0
+        ? "all looked at"
+        : Words.count(parts, "part") + ", " + Words.count(all - parts, "place");
   }
 
   /** The worst answer so far, and how many tests are open. */
@@ -110,16 +106,12 @@ final class InspectModel {
         .toList();
   }
 
-  /** These under the words of their groups, in the order of the groups; none is left out. */
-  Map<String, List<Subject>> grouped(List<Inspecting.Unlooked> list) {
+  /** What of each kind or feature is not looked at yet, where something is left. */
+  List<Group> grouped(List<Inspecting.Unlooked> list) {
     Set<Subject> open = list.stream().map(Inspecting.Unlooked::subject).collect(Collectors.toSet());
-    Map<String, List<Subject>> grouped = new LinkedHashMap<>();
-    for (Group group : groups()) {
-      List<Subject> left = group.subjects().stream().filter(open::contains).toList();
-      if (!left.isEmpty()) {
-        grouped.put(group.words(), left);
-      }
-    }
-    return grouped;
+    return groups().stream()
+        .map(group -> group.only(open::contains))
+        .filter(group -> !group.subjects().isEmpty())
+        .toList();
   }
 }

@@ -18,13 +18,14 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.sketches.GroupPictures;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Group;
+import wherefrom.ui.subject.MixedIndex;
 import wherefrom.ui.subject.Named;
 import wherefrom.ui.subject.SubjectIndex;
-import wherefrom.ui.subject.SubjectPictures;
 import wherefrom.ui.subject.Tagged;
 
 /** Where looking begins: by scan, by what is still to do, or by kind and place. */
@@ -44,7 +45,7 @@ public final class InspectScreen extends Page implements Scannable {
     tag = tag(this::next);
     keys = KeyRow.of(context);
     foot = new Foot(context, tag, keys);
-    lay(Panes.column(context.scale(), grid.view(), foot));
+    lay(Panes.column(context.scale(), grid, foot));
   }
 
   /** The screen for the whole engine, or the first open card of one part. */
@@ -56,7 +57,7 @@ public final class InspectScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return model.unlooked().size() + " to look at";
+    return model.left();
   }
 
   @Override
@@ -94,9 +95,7 @@ public final class InspectScreen extends Page implements Scannable {
   }
 
   private Optional<Region> picture(Group group) {
-    return InspectModel.kind(group)
-        .map(kind -> SubjectPictures.of(context, kind))
-        .or(() -> InspectModel.sketch(group).map(sketch -> new SketchPicture(context, sketch)));
+    return GroupPictures.of(context, group.key());
   }
 
   /** Looks at everything that is due, one after the other. */
@@ -124,23 +123,20 @@ public final class InspectScreen extends Page implements Scannable {
       return;
     }
     SubjectIndex.of(context, words, all, model::standing, one -> card(one, all))
-        .ifPresentOrElse(
-            index -> new EnginePages(context, index).open(),
-            () -> list(words, "", false, () -> all));
+        .ifPresentOrElse(index -> new EnginePages(context, index).open(), () -> list(words, all));
   }
 
-  private void list(String title, String none, boolean mixed, Supplier<List<Subject>> subjects) {
-    open(() -> new GridScreen(context, title, none, () -> cells(mixed, subjects.get())));
+  /** Where the drawing has no place for them. */
+  private void list(String title, List<Subject> subjects) {
+    open(() -> new GridScreen(context, title, "", () -> cells(subjects)));
   }
 
-  private List<Cell> cells(boolean mixed, List<Subject> subjects) {
+  private List<Cell> cells(List<Subject> subjects) {
     return subjects.stream()
         .map(
             subject ->
                 new Cell(
-                    mixed
-                        ? Named.title(context.state(), subject)
-                        : Named.place(context.state(), subject),
+                    Named.place(context.state(), subject),
                     model.state(subject),
                     () -> card(subject, subjects)))
         .toList();
@@ -160,16 +156,26 @@ public final class InspectScreen extends Page implements Scannable {
 
   /** One cell for each kind or feature with some left; it opens them on the drawn engine. */
   private List<Cell> waiting(List<Unlooked> list) {
-    List<Cell> cells = new ArrayList<>();
-    model
-        .grouped(list)
-        .forEach(
-            (words, left) ->
-                cells.add(new Cell(words, left.size() + " to look at", () -> open(words, left))));
-    return cells;
+    return model.grouped(list).stream()
+        .map(
+            left ->
+                new Cell(
+                    left.words(),
+                    left.subjects().size() + " to look at",
+                    () -> open(left),
+                    picture(left),
+                    OptionalDouble.empty()))
+        .toList();
   }
 
   private void doubtful() {
-    list("Suspect or failed", "Nothing is suspect or failed so far.", true, model::doubtful);
+    MixedIndex index =
+        new MixedIndex(
+            context,
+            "Suspect or failed",
+            model::doubtful,
+            model::standing,
+            subject -> card(subject, model.doubtful()));
+    new EnginePages(context, index).open(index.side());
   }
 }

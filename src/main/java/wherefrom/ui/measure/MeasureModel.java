@@ -17,7 +17,6 @@ import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.measure.Undecided;
-import wherefrom.parts.PartKind;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -92,11 +91,6 @@ final class MeasureModel {
   double done(ReadingPlan plan) {
     List<Subject> subjects = subjects(plan);
     return (double) whole(plan, subjects) / Math.max(1, subjects.size());
-  }
-
-  /** The kind of part that a plan measures; empty where it measures a place. */
-  Optional<PartKind> kind(ReadingPlan plan) {
-    return Stream.of(PartKind.values()).filter(kind -> kind.key().equals(plan.of())).findFirst();
   }
 
   /** A reading to take. */

@@ -15,12 +15,12 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.sketches.GroupPictures;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Named;
 import wherefrom.ui.subject.SubjectIndex;
-import wherefrom.ui.subject.SubjectPictures;
 import wherefrom.ui.subject.Tagged;
 
 /** Where measuring begins: by scan or by what is measured; tools, limits, sets, clearances. */
@@ -48,7 +48,7 @@ public final class MeasureScreen extends Page implements Scannable {
                 act("Limits", () -> open(() -> new LimitsScreen(context))),
                 act("Clearances", () -> open(() -> new ClearancesScreen(context))),
                 act("Compare sets", this::compare)));
-    lay(Panes.column(context.scale(), grid.view(), foot));
+    lay(Panes.column(context.scale(), grid, foot));
   }
 
   /** The screen for the whole engine, or what can be measured on one part. */
@@ -122,7 +122,7 @@ public final class MeasureScreen extends Page implements Scannable {
         model.name(plan),
         model.count(plan),
         () -> open(plan),
-        model.kind(plan).map(kind -> SubjectPictures.of(context, kind)),
+        GroupPictures.of(context, plan.of()),
         OptionalDouble.of(model.done(plan)));
   }
 

@@ -28,7 +28,11 @@ public final class PairScreen extends ListPage {
     super(context, pair.title());
     this.pair = pair;
     tag = tag(() -> first.run());
-    layOut(new Foot(context, tag, KeyRow.of(context, act("Type the limit", this::limit))));
+    layOut(
+        new Foot(
+            context,
+            tag,
+            KeyRow.of(context, act(touch().brief("Type the limit", "Limit"), this::limit))));
   }
 
   private List<PairClearance> all() {

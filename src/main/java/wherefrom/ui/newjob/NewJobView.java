@@ -94,13 +94,17 @@ final class NewJobView extends Region {
     double column = width - left - gap;
     boolean wide = left >= touch.scale().px(LEAST_DRAWN_MM) && column >= computeMinWidth(-1);
     boolean drawn = wide && leastColumn(column) <= height;
-    if (wide && !drawn) {
+    if (wide && !drawn && (isDrawnOverTag(left, height) || leastColumn(width) > height)) {
       tagBelowDrawing(left, height);
       return;
     }
     double x = drawn ? left + gap : 0;
     column(x, 0, width - x, height);
     drawing(drawn ? left : 0, drawn ? height : 0);
+  }
+
+  private boolean isDrawnOverTag(double width, double height) {
+    return engine.hasRoom(width, Math.max(0, height - tagHeight(width) - gap));
   }
 
   /** Low glass: the rows take all the height beside the drawing. */
@@ -116,12 +120,15 @@ final class NewJobView extends Region {
 
   private void drawing(double width, double height) {
     double low = turn.minHeight(width);
-    double room = height - low - gap;
+    boolean turned = engine.hasRoom(width, Math.max(0, height - low - gap));
+    double room = turned ? height - low - gap : height;
     boolean drawn = engine.hasRoom(width, Math.max(0, room));
     engine.setVisible(drawn);
-    turn.setVisible(drawn);
+    turn.setVisible(turned);
     if (drawn) {
       engine.resizeRelocate(0, 0, width, room);
+    }
+    if (turned) {
       turn.resizeRelocate(0, height - low, width, low);
     }
   }

@@ -1,6 +1,8 @@
 package wherefrom.ui.numbers;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javafx.geometry.Pos;
@@ -21,7 +23,6 @@ import wherefrom.ui.controls.TouchKey;
  */
 final class PlanColumns extends Region {
   private static final double NAME_MM = 44;
-  private static final double TURN_MM = 30;
   private static final double HEAD_MM = 21;
   private static final double SCALE_MM = 24;
   private static final double RATIO_MM = 8.5;
@@ -41,7 +42,9 @@ final class PlanColumns extends Region {
   private final PlanScale scale;
   private final PaperTag paper;
   private final FitText title;
-  private final TouchKey turn;
+  private final TouchKey back;
+  private final TouchKey more;
+  private final Deque<Integer> before = new ArrayDeque<>();
   private final List<Head> heads = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
   private int chosen;
@@ -58,12 +61,18 @@ final class PlanColumns extends Region {
     this.paper = new PaperTag(touch.scale(), new Region());
     paper.setMouseTransparent(true);
     title = touch.heading("ratio");
-    turn = touch.key("Down", this::turn);
+    back = touch.key("Up", this::turnBack);
+    more = touch.key("Down", this::turnOn);
   }
 
-  /** On to the next rows; from the last ones to the first again. */
-  private void turn() {
-    start = start + shown < rows.size() ? start + shown : 0;
+  private void turnBack() {
+    start = before.isEmpty() ? 0 : before.pop();
+    requestLayout();
+  }
+
+  private void turnOn() {
+    before.push(start);
+    start += shown;
     requestLayout();
   }
 
@@ -78,7 +87,10 @@ final class PlanColumns extends Region {
     rows.clear();
     model.figures().forEach(row -> rows.add(row(row)));
     scale.show(columns.stream().map(model::ratio).toList(), model.wanted(), chosen);
-    start = Math.min(start, Math.max(0, rows.size() - 1));
+    if (start >= rows.size()) {
+      before.clear();
+      start = 0;
+    }
     requestLayout();
   }
 
@@ -168,8 +180,9 @@ final class PlanColumns extends Region {
   /** Whether a room is large enough for all columns and a few rows. */
   boolean hasRoom(double width, double height) {
     double column = column(width);
+    boolean whole = fitting(0, column, height - top() - px(2)) >= rows.size();
     return !touch.isLarge()
-        && column >= widest()
+        && (whole ? column : column(width - side())) >= widest()
         && height >= px(HEAD_MM + SCALE_MM) + LEAST_ROWS * touch.small("0").minHeight(column);
   }
 
@@ -205,10 +218,10 @@ final class PlanColumns extends Region {
 
   @Override
   protected void layoutChildren() {
-    double top = px(HEAD_MM) + (scale.isDrawn() ? px(SCALE_MM) : 0) + px(2);
+    double top = top();
     double room = getHeight() - top - px(2);
-    double column = column(getWidth());
-    boolean whole = fitting(0, column, room) >= rows.size();
+    boolean whole = fitting(0, column(getWidth()), room) >= rows.size();
+    double column = column(whole ? getWidth() : getWidth() - side());
     shown = fitting(start, column, room);
     place(whole);
     head(column);
@@ -216,6 +229,26 @@ final class PlanColumns extends Region {
     scale.columns(px(NAME_MM), column);
     scale.resizeRelocate(0, px(HEAD_MM), px(NAME_MM) + heads.size() * column, px(SCALE_MM) - px(3));
     rows(top, column);
+    turning();
+  }
+
+  private double top() {
+    return px(HEAD_MM) + (scale.isDrawn() ? px(SCALE_MM) : 0) + px(2);
+  }
+
+  /** What the keys that turn the rows take on the right, where every list has them. */
+  private double side() {
+    return Math.ceil(Math.max(back.minWidth(-1), more.minWidth(-1))) + touch.scale().gap();
+  }
+
+  private void turning() {
+    back.offer(start > 0);
+    more.offer(start + shown < rows.size());
+    double wide = side() - touch.scale().gap();
+    double high = Math.ceil(px(Scale.KEY_MM));
+    double x = getWidth() - wide;
+    back.resizeRelocate(x, 0, wide, high);
+    more.resizeRelocate(x, getHeight() - high, wide, high);
   }
 
   private void place(boolean whole) {
@@ -228,7 +261,7 @@ final class PlanColumns extends Region {
     }
     heads.forEach(head -> placed.add(head.zone()));
     if (!whole) {
-      placed.add(turn);
+      placed.addAll(List.of(back, more));
     }
     if (!getChildren().equals(placed)) {
       getChildren().setAll(placed);
@@ -238,10 +271,6 @@ final class PlanColumns extends Region {
 
   private void head(double column) {
     double name = touch.small("N").minHeight(column);
-    title.setVisible(!turn.isVisible() || turn.getParent() == null);
-    turn.setWords(start + shown < rows.size() ? "Down" : "Up");
-    double key = Math.ceil(px(Scale.KEY_MM));
-    turn.resizeRelocate(0, 0, px(TURN_MM), key);
     title.resizeRelocate(0, name, px(NAME_MM), px(HEAD_MM) - name - px(2));
     for (int at = 0; at < heads.size(); at++) {
       Head head = heads.get(at);

@@ -12,11 +12,11 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.engine.Either;
 
 /** How things are now, and up to three what-ifs, side by side. */
 public final class PlanScreen extends Page {

@@ -12,6 +12,7 @@ import javafx.scene.shape.Polygon;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -235,6 +236,7 @@ final class PlanTable extends Region {
     int across = headsAcross(width);
     double high = headHeight();
     double wide = Math.floor((width - (across - 1) * gap()) / across);
+    Tiles.level(heads, roomy ? grid.wide() : wide, high);
     for (int at = 0; at < heads.size(); at++) {
       TouchKey head = heads.get(at);
       if (roomy) {

@@ -11,6 +11,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -25,7 +26,7 @@ public final class SolveScreen extends Page {
   private final TouchKey find;
   private final TouchKey result;
   private final TouchKey wanted;
-  private final TouchKey putIn;
+  private final TagKey tag;
   private final Pager<ResultRows.Row> rows;
 
   SolveScreen(ScreenContext context, WorkingBook book) {
@@ -36,11 +37,9 @@ public final class SolveScreen extends Page {
     find = touch.key("", this::chooseUnknown);
     result = touch.key("", this::chooseResult);
     wanted = touch.key("", this::type);
-    putIn = touch.key("Put it into the working", this::putIn);
+    tag = tag(this::goOn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    lay(
-        Panes.column(
-            context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, putIn));
+    lay(Panes.column(context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, tag));
     show();
   }
 
@@ -51,7 +50,33 @@ public final class SolveScreen extends Page {
     result.offer(model.unknown().isPresent() && !model.results().isEmpty());
     wanted.offer(model.result().isPresent());
     rows.setItems(model.rows());
-    putIn.offer(model.findText().isPresent());
+    tag.setWords(due(), "");
+    tag.setVisible(model.wanted().isEmpty() || model.findText().isPresent());
+  }
+
+  /** What is to be said next; then what comes of it. */
+  private String due() {
+    if (model.unknown().isEmpty()) {
+      return touch.brief("Choose the figure to find", "Which figure?");
+    }
+    if (model.result().isEmpty()) {
+      return touch.brief("Choose the result that is wanted", "Which result?");
+    }
+    return model.wanted().isEmpty()
+        ? touch.brief("Type the wanted figure", "Type it")
+        : touch.brief("Put it into the working", "Put it in");
+  }
+
+  private void goOn() {
+    if (model.unknown().isEmpty()) {
+      chooseUnknown();
+    } else if (model.result().isEmpty()) {
+      chooseResult();
+    } else if (model.wanted().isEmpty()) {
+      type();
+    } else {
+      putIn();
+    }
   }
 
   private void chooseUnknown() {
@@ -117,6 +142,6 @@ public final class SolveScreen extends Page {
 
   @Override
   public String title() {
-    return "Backwards: " + book.working().card().title();
+    return touch.brief("Backwards: " + book.working().card().title(), "Backwards");
   }
 }

@@ -19,6 +19,8 @@ final class LifeLine extends Region {
   private static final double WORDS_MM = 10;
   private static final double DAY_MM = 22;
   private static final double TAG_HIGH = 0.55;
+  private static final double TWO_LINES = 1.8;
+  private static final double MOST_STRETCH = 1.4;
 
   private record Row(Circle knot, FitText day, FitText words) {}
 
@@ -52,7 +54,7 @@ final class LifeLine extends Region {
     knot.getStyleClass().add("wire-knot");
     FitText day = touch.small(event.day()).within(1);
     day.getStyleClass().add("second");
-    FitText words = touch.fit(event.words(), Scale.SMALL_MM, Scale.SMALL_MM, last).within(1);
+    FitText words = touch.fit(event.words(), Scale.SMALL_MM, Scale.SMALL_MM, last).within(2);
     getChildren().addAll(knot, day, words);
     return new Row(knot, day, words);
   }
@@ -67,21 +69,55 @@ final class LifeLine extends Region {
     return events.size() * line;
   }
 
+  /** What is told of an event in two lines takes as much more of the wire. */
+  private double high(Row row, double width) {
+    boolean one = row.words().leastLineWidth() <= wordsWide(row, width);
+    return one ? line : TWO_LINES * line;
+  }
+
+  private double dayWide(Row row) {
+    return Math.max(touch.scale().px(DAY_MM), row.day().prefWidth(-1));
+  }
+
+  private double wordsLeft(Row row) {
+    return touch.scale().px(WORDS_MM) + dayWide(row) + touch.scale().px(1.5);
+  }
+
+  private double wordsWide(Row row, double width) {
+    return Math.max(0, width - wordsLeft(row));
+  }
+
+  /** The last events that find room. */
+  private int first() {
+    double used = 0;
+    int first = rows.size();
+    while (first > 0 && used + high(rows.get(first - 1), getWidth()) <= getHeight()) {
+      first--;
+      used += high(rows.get(first), getWidth());
+    }
+    return Math.min(first, Math.max(0, rows.size() - 1));
+  }
+
   @Override
   protected void layoutChildren() {
-    int fitting = Math.max(1, (int) (getHeight() / line));
-    int first = Math.max(0, rows.size() - fitting);
-    int shown = rows.size() - first;
-    double step = shown == 0 ? 0 : Math.min(getHeight() / shown, 1.4 * line);
+    int first = first();
+    double needed =
+        rows.subList(first, rows.size()).stream().mapToDouble(row -> high(row, getWidth())).sum();
+    double stretch = needed == 0 ? 1 : Math.max(1, Math.min(getHeight() / needed, MOST_STRETCH));
     double axis = touch.scale().px(AXIS_MM);
+    double y = 0;
+    double last = 0;
     for (int at = 0; at < rows.size(); at++) {
-      place(rows.get(at), at >= first, axis, (at - first + 0.5) * step, at == rows.size() - 1);
+      boolean shows = at >= first;
+      double high = shows ? high(rows.get(at), getWidth()) * stretch : 0;
+      last = y + high / 2;
+      place(rows.get(at), shows, axis, last, at == rows.size() - 1);
+      y += high;
     }
-    tag.setVisible(shown > 0);
-    double end = Math.max(0, shown * step);
-    wire.lead(List.of(new Point2D(axis, 0), new Point2D(axis, end)));
+    tag.setVisible(!rows.isEmpty());
+    wire.lead(List.of(new Point2D(axis, 0), new Point2D(axis, Math.max(0, y))));
     double high = TAG_HIGH * line;
-    tag.resizeRelocate(0, (shown - 0.5) * step - high / 2, 1.25 * high, high);
+    tag.resizeRelocate(0, last - high / 2, 1.25 * high, high);
   }
 
   private void place(Row row, boolean shows, double axis, double y, boolean last) {
@@ -90,10 +126,8 @@ final class LifeLine extends Region {
     row.words().setVisible(shows);
     row.knot().setCenterX(axis);
     row.knot().setCenterY(y);
-    double left = touch.scale().px(WORDS_MM);
-    double day = Math.max(touch.scale().px(DAY_MM), row.day().prefWidth(-1));
-    row.day().resizeRelocate(left, y - line / 2, day, line);
-    double x = left + day + touch.scale().px(1.5);
-    row.words().resizeRelocate(x, y - line / 2, Math.max(0, getWidth() - x), line);
+    double high = high(row, getWidth());
+    row.day().resizeRelocate(touch.scale().px(WORDS_MM), y - line / 2, dayWide(row), line);
+    row.words().resizeRelocate(wordsLeft(row), y - high / 2, wordsWide(row, getWidth()), high);
   }
 }

@@ -12,7 +12,8 @@ import wherefrom.ui.drawn.KindShape;
 
 /** The part large, what was found on it, and where it is. */
 final class PartHead extends Region {
-  private static final double SHAPE_MM = 24;
+  private static final double LEAST_MM = 24;
+  private static final double MOST_MM = 52;
 
   private final KindShape shape;
   private final FitText found;
@@ -22,13 +23,15 @@ final class PartHead extends Region {
   /**
    * @param found the worst that was found, or what there is to say of it
    * @param where where it is
+   * @param side of the part's square, in pixels, as far as it suits the glass
    */
-  PartHead(Touch touch, Layout layout, PartKind kind, String found, String where) {
+  PartHead(Touch touch, Layout layout, PartKind kind, String found, String where, double side) {
     Scale scale = touch.scale();
     gap = scale.gap();
-    shape = new KindShape(scale, layout, kind, scale.px(SHAPE_MM), DrawnAs.IN);
+    double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));
+    shape = new KindShape(scale, layout, kind, suiting, DrawnAs.IN);
     this.found = touch.heading(found).within(2);
-    this.where = touch.small(where).within(1);
+    this.where = touch.small(where).within(touch.isLarge() ? 1 : 2);
     this.where.getStyleClass().add("second");
     getChildren().addAll(shape, this.found, this.where);
   }

@@ -24,6 +24,7 @@ import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
@@ -38,6 +39,10 @@ import wherefrom.ui.photos.PhotoTaking;
  */
 public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
+
+  /** How much of the height above the keys the part and what was found on it have. */
+  private static final double HEAD = 0.32;
+
   private static final double KEYS_MM = 95;
   private static final int PHOTOS = 2;
   private static final int READINGS = 2;
@@ -88,15 +93,20 @@ public final class PartScreen extends Page implements Scannable {
     ScannedPart.open(context, scanned);
   }
 
-  /** Part, life, readings, photographs. */
+  /** Part, life, readings, photographs; the part as large as high glass lets it be. */
   private Region told() {
+    return new Either(room -> told(HEAD * room.height()));
+  }
+
+  private Region told(double side) {
     PartHead head =
         new PartHead(
             context.touch(),
             context.state().layout(),
             model.part().kind(),
             model.matter(),
-            model.where());
+            model.where(),
+            side);
     LifeLine life = new LifeLine(context.touch(), model.life());
     Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
     return Panes.grow(Panes.column(context.scale(), head, both));
@@ -166,8 +176,8 @@ public final class PartScreen extends Page implements Scannable {
     return Panes.grow(
         Panes.column(
             context.scale(),
-            context.touch().small(model.where()).within(1),
-            context.touch().fit(model.matter(), Scale.SMALL_MM, Scale.SMALL_MM, true).within(1)));
+            context.touch().small(model.where()),
+            context.touch().fit(model.matter(), Scale.SMALL_MM, Scale.SMALL_MM, true)));
   }
 
   private void act(PartModel.Deed deed) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.image.Image;
+import javafx.scene.layout.Region;
 import wherefrom.files.Progress;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
@@ -25,6 +26,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TwoHalves;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Named;
@@ -65,18 +67,21 @@ public final class OfferScreen extends Page implements Scannable {
     picture = Panes.grow(new PictureView(touch().text("")));
     TagKey choose = tag(this::choose);
     choose.setWords(touch().brief("Choose what it shows", "Choose"), "or scan its tag");
-    lay(
-        Panes.column(
-            context.scale(),
-            picture,
-            Panes.row(
-                context.scale(),
-                choose,
-                Panes.grow(
-                    Tiles.row(
-                        context.scale(),
-                        touch().key("Skip", this::skip),
-                        touch().key("Later", this::later))))));
+    Tiles keys =
+        Tiles.row(
+            context.scale(), touch().key("Skip", this::skip), touch().key("Later", this::later));
+    lay(touch().isLarge() ? beside(choose, keys) : over(choose, keys));
+  }
+
+  private Region over(TagKey choose, Tiles keys) {
+    return Panes.column(
+        context.scale(), picture, Panes.row(context.scale(), choose, Panes.grow(keys)));
+  }
+
+  /** Large letters below the picture would leave it no height. */
+  private Region beside(TagKey choose, Tiles keys) {
+    return new TwoHalves(
+        context.scale(), picture, Panes.column(context.scale(), choose, Panes.space(), keys));
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.job.photos.Photograph;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
@@ -14,7 +15,9 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
+import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.TwoHalves;
 
 /** One photograph as large as the window allows, what it shows, and when it was taken. */
 public final class PhotoScreen extends Page {
@@ -27,7 +30,6 @@ public final class PhotoScreen extends Page {
   private final FitText words;
   private final TouchKey before;
   private final TouchKey next;
-  private final Region view;
   private int at;
 
   /**
@@ -43,16 +45,28 @@ public final class PhotoScreen extends Page {
     words = Panes.grow(context.touch().small(""));
     before = context.touch().key("Before", () -> turn(-1));
     next = context.touch().key("Next", () -> turn(1));
+    List<Node> keys = photos.get().size() > 1 ? List.of(before, next) : List.of();
+    lay(context.touch().isLarge() ? beside(keys) : over(keys));
+  }
+
+  /** The picture has the width, and what is told of it stands in a row below. */
+  private Region over(List<Node> keys) {
     List<Node> below = new ArrayList<>(List.of(words));
-    if (photos.get().size() > 1) {
-      below.addAll(List.of(before, next));
-    }
+    below.addAll(keys);
     before.setMinWidth(Region.USE_PREF_SIZE);
     next.setMinWidth(Region.USE_PREF_SIZE);
     HBox told = Panes.row(context.scale(), below.toArray(Node[]::new));
     told.setMinHeight(Region.USE_PREF_SIZE);
-    view = Panes.column(context.scale(), picture, told);
-    lay(view);
+    return Panes.column(context.scale(), picture, told);
+  }
+
+  /** Large letters below the picture would leave it no height. */
+  private Region beside(List<Node> keys) {
+    VBox told = Panes.column(context.scale(), words);
+    if (!keys.isEmpty()) {
+      told.getChildren().add(Tiles.of(context.scale(), keys.size(), keys.toArray(Node[]::new)));
+    }
+    return new TwoHalves(context.scale(), picture, told);
   }
 
   @Override

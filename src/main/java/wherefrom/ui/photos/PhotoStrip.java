@@ -20,6 +20,13 @@ public final class PhotoStrip {
     return context.touch().isLarge() ? ACROSS_WHERE_LARGE : ACROSS;
   }
 
+  /** How many a list of this width has room for; as many as on the smallest glass at least. */
+  static int fitting(ScreenContext context, double width) {
+    double gap = context.scale().gap();
+    double each = context.scale().px(PhotoKey.WIDE_MM) + gap;
+    return Math.max(across(context), (int) ((width + gap) / each));
+  }
+
   /**
    * Rows of at most a number of photographs each.
    *

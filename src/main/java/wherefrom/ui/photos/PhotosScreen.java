@@ -10,6 +10,7 @@ import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TakesPictures;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -21,6 +22,7 @@ public final class PhotosScreen extends Page implements TakesPictures {
   private final PhotoLoader loader;
   private final FitText none;
   private final Pager<HBox> rows;
+  private int across;
 
   private PhotosScreen(ScreenContext context, Optional<Subject> subject, String title) {
     super(context, title);
@@ -29,11 +31,13 @@ public final class PhotosScreen extends Page implements TakesPictures {
     none = context.touch().text("There is no photograph yet.");
     none.managedProperty().bind(none.visibleProperty());
     rows = Pager.list(context.touch(), row -> row);
+    across = PhotoStrip.across(context);
+    Region strips = touch().isLarge() ? rows : new Either(room -> spread(room.width()));
     Region view =
         Panes.column(
             context.scale(),
             none,
-            rows,
+            strips,
             Tiles.row(
                 context.scale(),
                 context.touch().key(context.touch().brief("Add a photograph", "Add"), this::add),
@@ -64,7 +68,17 @@ public final class PhotosScreen extends Page implements TakesPictures {
   @Override
   protected void refresh() {
     none.setVisible(photos().isEmpty());
-    rows.refill(PhotoStrip.rows(context, loader, this::photos, PhotoStrip.across(context)));
+    rows.refill(PhotoStrip.rows(context, loader, this::photos, across));
+  }
+
+  /** As many beside each other as the glass is wide for. */
+  private Region spread(double width) {
+    int fitting = PhotoStrip.fitting(context, width - rows.turningWidth());
+    if (fitting != across) {
+      across = fitting;
+      refresh();
+    }
+    return rows;
   }
 
   @Override

@@ -2,6 +2,7 @@ package wherefrom.ui.photos;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import wherefrom.drawing.PartState;
 import wherefrom.inspection.Subject;
@@ -11,6 +12,7 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.sketches.GroupPictures;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Group;
@@ -39,7 +41,13 @@ final class SubjectChoice {
       if (group.subjects().isEmpty()) {
         continue;
       }
-      Cell cell = new Cell(group.words(), count(job, group.subjects()), () -> open(group));
+      Cell cell =
+          new Cell(
+              group.words(),
+              count(job, group.subjects()),
+              () -> open(group),
+              GroupPictures.of(context, group.key()),
+              OptionalDouble.empty());
       (group.subjects().get(0) instanceof Subject.APart ? parts : cells).add(cell);
     }
     cells.addAll(parts);

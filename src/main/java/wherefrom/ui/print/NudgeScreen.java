@@ -9,11 +9,10 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
 
 /** Moves the print on the paper by half millimetres. */
 public final class NudgeScreen extends Page {
-  private static final int KEYS = 4;
-
   private final PrintTagsModel model;
   private final FitText now;
   private final VBox view;
@@ -25,21 +24,38 @@ public final class NudgeScreen extends Page {
     now = touch.heading("").centred();
     FitText how =
         touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
-    Tiles keys =
-        Panes.grow(
-            Tiles.of(
-                context.scale(),
-                KEYS,
-                touch.key("Left", () -> move(-1, 0)),
-                touch.key("Up", () -> move(0, -1)),
-                touch.key("Down", () -> move(0, 1)),
-                touch.key("Right", () -> move(1, 0))));
+    Tiles keys = Panes.grow(touch.isLarge() ? row() : cross());
     view = Panes.column(context.scale(), now, keys, touch.key("Back to 0", this::reset));
     if (!touch.isLarge()) {
       view.getChildren().add(0, how);
     }
     now.setWords(words(model.nudge()));
     lay(view);
+  }
+
+  private TouchKey left() {
+    return touch().key("Left", () -> move(-1, 0));
+  }
+
+  private TouchKey up() {
+    return touch().key("Up", () -> move(0, -1));
+  }
+
+  private TouchKey down() {
+    return touch().key("Down", () -> move(0, 1));
+  }
+
+  private TouchKey right() {
+    return touch().key("Right", () -> move(1, 0));
+  }
+
+  private Tiles row() {
+    return Tiles.row(context.scale(), left(), up(), down(), right());
+  }
+
+  /** Each key lies where it moves the print. */
+  private Tiles cross() {
+    return Tiles.row(context.scale(), left(), Tiles.of(context.scale(), 1, up(), down()), right());
   }
 
   /** {@code Position: 1.0 mm right, 0.5 mm up}. */

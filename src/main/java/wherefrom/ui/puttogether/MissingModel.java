@@ -191,13 +191,13 @@ final class MissingModel {
         });
   }
 
-  /** {@code take pushrod 0012 out of 3 EX: it belongs at 5 EX}. */
-  static String words(Cycle.Move move) {
+  /** {@code take pushrod 0012 46 out of 3 EX: it belongs at 5 EX}. */
+  String words(Cycle.Move move) {
     return String.format(
         Locale.ROOT,
-        "Take %s %04d out of %s: it belongs at %s",
+        "Take %s %s out of %s: it belongs at %s",
         move.part().kind().word(),
-        move.part().item(),
+        move.part().code(state().engine()).typed(),
         move.from().figures(),
         move.to().figures());
   }

@@ -55,7 +55,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
             engine);
     right = new RightView(context.touch(), model, new RightKeys(context, this));
     ways = new StopWays(context, model, this::answer, this::typeCode);
-    stop = new StopView(context.touch(), ways, context.corner());
+    stop = new StopView(context.touch(), ways, context::corner);
   }
 
   @Override

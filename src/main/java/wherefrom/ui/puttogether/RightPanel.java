@@ -19,8 +19,11 @@ final class RightPanel extends Region {
   private static final double MARK = 0.7;
   private static final double MOST_MARK = 0.22;
   private static final double PAD_MM = 4.2;
-  private static final double HEAD = 0.36;
+  private static final double HEAD = 0.3;
   private static final double LINE = 1.18;
+  private static final double TALL = 2.2;
+  private static final double TALL_MARK_MM = 20;
+  private static final double TALL_MARK = 0.3;
 
   /** The part and what to watch stand beside the place where so much is left of the width. */
   private static final double BESIDE = 0.28;
@@ -46,6 +49,11 @@ final class RightPanel extends Region {
     hint = touch.small(watch).align(Pos.TOP_LEFT);
     getStyleClass().add("right-panel");
     getChildren().setAll(mark, head, place, kind, hint);
+  }
+
+  /** Whether it is so high for its width that the place gets the whole width. */
+  private boolean isTall() {
+    return getWidth() < TALL * getHeight();
   }
 
   private double pad() {
@@ -78,16 +86,45 @@ final class RightPanel extends Region {
     return Math.ceil(least + 1.6 * pad());
   }
 
-  @Override
-  protected void layoutChildren() {
-    double height = getHeight();
-    double side = side(getWidth(), height);
-    double wide = wordsWide(getWidth(), side);
+  private void mark(double side, double x, double y) {
     double usual = scale.px(MARK_MM);
     mark.setScaleX(side / usual);
     mark.setScaleY(side / usual);
     double aside = (usual - side) / 2;
-    mark.relocate(1.2 * pad() - aside, (height - side) / 2 - aside);
+    mark.relocate(x - aside, y - aside);
+  }
+
+  /** The tick and the head in a line; below them the place, the part, what to watch. */
+  private void tall() {
+    double wide = getWidth() - 2.4 * pad();
+    double left = 1.2 * pad();
+    double side = Math.min(scale.px(TALL_MARK_MM), TALL_MARK * getHeight());
+    double top = 0.8 * pad();
+    mark(side, left, top);
+    head.resizeRelocate(left + side + pad(), top, wide - side - pad(), side);
+    double named = kind.words().isEmpty() ? 0 : kind.minHeight(wide);
+    double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
+    double room = getHeight() - top - side - pad();
+    boolean watched = place.minHeight(wide) + named + told <= room;
+    hint.setVisible(watched);
+    double below = named + (watched ? told : 0);
+    double y = top + side;
+    place.resizeRelocate(left, y, wide, room - below);
+    kind.setVisible(place.minHeight(wide) + named <= room);
+    kind.resizeRelocate(left, y + room - below, wide, named);
+    hint.resizeRelocate(left, y + room - below + named, wide, told);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (isTall()) {
+      tall();
+      return;
+    }
+    double height = getHeight();
+    double side = side(getWidth(), height);
+    double wide = wordsWide(getWidth(), side);
+    mark(side, 1.2 * pad(), (height - side) / 2);
     double left = side + 2.2 * pad();
     double top = 0.8 * pad();
     double room = height - 1.6 * pad();
@@ -109,9 +146,10 @@ final class RightPanel extends Region {
       part(x, top + upper, left + wide - x, lower);
     } else {
       double spare = lower - place.minHeight(wide);
-      double below =
-          Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower))));
-      kind.setVisible(below >= kind.minHeight(wide));
+      double wanted = Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower)));
+      boolean named = wanted >= kind.minHeight(wide);
+      double below = named ? wanted : 0;
+      kind.setVisible(named);
       place.resizeRelocate(left, top + upper, wide, lower - below);
       line(left, top + room - below, wide, below);
     }

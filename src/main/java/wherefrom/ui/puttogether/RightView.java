@@ -23,7 +23,7 @@ import wherefrom.ui.drawn.PartStates;
  */
 final class RightView extends Region {
   private static final double PANEL = 0.41;
-  private static final double UPRIGHT_PANEL = 0.30;
+  private static final double UPRIGHT_PANEL = 0.38;
   private static final double SIDE = 0.25;
 
   private static final double TWO_COLUMNS = 0.42;
@@ -88,10 +88,15 @@ final class RightView extends Region {
   }
 
   private void fill() {
-    row = new Tiles(touch.scale(), isStacked() || made.size() > MOST ? 2 : 1, Scale.GAP_MM, made);
+    row = new Tiles(touch.scale(), columns(), Scale.GAP_MM, made);
     getChildren().setAll(panel.orElseThrow(), notice, engine, left, row);
     getChildren().forEach(child -> child.applyCss());
     requestLayout();
+  }
+
+  /** Below the engine the keys are one row: the place above them is to be read from afar. */
+  private int columns() {
+    return isStacked() ? made.size() : made.size() > MOST ? 2 : 1;
   }
 
   private boolean isStacked() {
@@ -139,9 +144,9 @@ final class RightView extends Region {
       fill();
     }
     double gap = touch.scale().gap();
-    double share = (upright ? UPRIGHT_PANEL : PANEL) * getHeight();
     double told = noticeHigh(getWidth());
     double keysAlone = row.minHeight(getWidth()) + gap + told;
+    double share = panelHigh(keysAlone);
     double least = panel.get().minHeight(getWidth());
     double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
     put(panel.get(), 0, 0, getWidth(), high);
@@ -152,6 +157,14 @@ final class RightView extends Region {
     } else {
       beside(top, gap);
     }
+  }
+
+  /** The place takes what the drawing has no use for. */
+  private double panelHigh(double keysAlone) {
+    double share = (upright ? UPRIGHT_PANEL : PANEL) * getHeight();
+    double left = getHeight() - share - keysAlone - touch.scale().gap();
+    boolean drawn = !isStacked() || engine.hasRoom(getWidth(), Math.max(0, left));
+    return drawn ? share : getHeight();
   }
 
   /** What the right place says nothing of never leaves for want of room. */
@@ -170,6 +183,10 @@ final class RightView extends Region {
   }
 
   private void below(double top, double gap) {
+    if (upright) {
+      under(top, gap);
+      return;
+    }
     double wide = getWidth();
     double half = Math.floor((wide - gap) / 2);
     double narrow = Math.ceil(row.minHeight(half));
@@ -179,6 +196,21 @@ final class RightView extends Region {
     put(row, told ? wide - half : 0, y, told ? half : wide, rows);
     told(0, y, told ? half : 0, rows);
     double high = y - gap - top;
+    engine.setVisible(high >= touch.scale().px(Scale.KEY_MM));
+    put(engine, 0, top, wide, high);
+  }
+
+  /** Upright: the engine, what is left, the keys, each as wide as the glass. */
+  private void under(double top, double gap) {
+    double wide = getWidth();
+    double rows = Math.ceil(row.minHeight(wide));
+    double y = getHeight() - rows;
+    put(row, 0, y, wide, rows);
+    double needed = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
+    double line = y - gap - needed >= top ? needed : 0;
+    double over = y - gap - line;
+    told(0, over, wide, line);
+    double high = over - gap / 2 - top;
     engine.setVisible(high >= touch.scale().px(Scale.KEY_MM));
     put(engine, 0, top, wide, high);
   }

@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.geometry.Dimension2D;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
@@ -48,7 +49,7 @@ final class StopView extends Region {
 
   private final Touch touch;
   private final Ways ways;
-  private final Dimension2D corner;
+  private final Supplier<Dimension2D> corner;
   private Optional<ScreenAnswer> answer = Optional.empty();
   private Optional<StopPanel> panel = Optional.empty();
   private Optional<Region> picture = Optional.empty();
@@ -63,7 +64,7 @@ final class StopView extends Region {
   /**
    * @param corner what UNDO takes of the lower corner
    */
-  StopView(Touch touch, Ways ways, Dimension2D corner) {
+  StopView(Touch touch, Ways ways, Supplier<Dimension2D> corner) {
     this.touch = touch;
     this.ways = ways;
     this.corner = corner;
@@ -139,7 +140,8 @@ final class StopView extends Region {
   @Override
   protected double computeMinWidth(double height) {
     double lines = panel.map(words -> words.minWidth(-1)).orElse(0.0);
-    double row = keys.map(made -> made.minWidth(-1) + corner.getWidth() + apart()).orElse(0.0);
+    double row =
+        keys.map(made -> made.minWidth(-1) + corner.get().getWidth() + apart()).orElse(0.0);
     return Math.max(Math.max(lines, row), tag.map(key -> key.minWidth(-1)).orElse(0.0));
   }
 
@@ -153,9 +155,9 @@ final class StopView extends Region {
     if (width <= 0) {
       return 0;
     }
-    double wide = Math.max(1, width - corner.getWidth() - apart());
+    double wide = Math.max(1, width - corner.get().getWidth() - apart());
     double row = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
-    double least = Math.max(tagLeast(wide) + row, 2 * corner.getHeight() + apart());
+    double least = Math.max(tagLeast(wide) + row, 2 * corner.get().getHeight() + apart());
     return panel.map(words -> words.minHeight(width)).orElse(0.0) + gap() + least;
   }
 
@@ -211,7 +213,7 @@ final class StopView extends Region {
   private double belowBeside() {
     double wide = rightWidth();
     double keysNeed = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
-    return gap() + Math.max(tagLeast(wide) + keysNeed, 2 * corner.getHeight() + apart());
+    return gap() + Math.max(tagLeast(wide) + keysNeed, 2 * corner.get().getHeight() + apart());
   }
 
   private double tagLeast(double wide) {
@@ -220,7 +222,7 @@ final class StopView extends Region {
 
   /** Where the tag leaves no room for the picture it takes all that there is. */
   private double rightWidth() {
-    double all = getWidth() - corner.getWidth() - gap();
+    double all = getWidth() - corner.get().getWidth() - gap();
     double wanted = Math.max(RIGHT * getWidth(), keysNeed());
     double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
     double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
@@ -235,7 +237,7 @@ final class StopView extends Region {
     double room = getHeight() - top - (keys.isEmpty() ? 0 : keysHigh + apart());
     tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
     keys.ifPresent(row -> put(row, x, getHeight() - keysHigh, keysWide(wide), keysHigh));
-    double left = corner.getWidth() + gap();
+    double left = corner.get().getWidth() + gap();
     putMore(0, top);
     putPicture(left, top, x - gap() - left, getHeight() - top);
   }
@@ -247,31 +249,31 @@ final class StopView extends Region {
 
   private double belowUpright() {
     double wide = getWidth();
-    double row = Math.max(corner.getHeight(), keysHigh(rowWidth()));
-    return gap() + tagLeast(wide) + gap() + corner.getHeight() + apart() + row;
+    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth()));
+    return gap() + tagLeast(wide) + gap() + corner.get().getHeight() + apart() + row;
   }
 
   private double rowWidth() {
-    return getWidth() - corner.getWidth() - apart();
+    return getWidth() - corner.get().getWidth() - apart();
   }
 
   private void layUpright(double top) {
     double wide = getWidth();
     double keysHigh = keysHigh(rowWidth());
-    double row = Math.max(corner.getHeight(), keysHigh);
+    double row = Math.max(corner.get().getHeight(), keysHigh);
     double room = getHeight() - top - row - apart();
     double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
     tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
     keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth()), row));
     double under = top + tagHigh + gap();
-    double aside = wide - corner.getWidth();
-    putMore(aside, getHeight() - row - apart() - corner.getHeight());
+    double aside = wide - corner.get().getWidth();
+    putMore(aside, getHeight() - row - apart() - corner.get().getHeight());
     putPicture(0, under, aside - gap(), getHeight() - under - row - gap());
   }
 
   /** Above UNDO, and apart from it; its place is the same on every stop. */
   private void putMore(double x, double top) {
-    put(more, x, top, corner.getWidth(), corner.getHeight());
+    put(more, x, top, corner.get().getWidth(), corner.get().getHeight());
   }
 
   private void putPicture(double x, double y, double wide, double high) {

@@ -47,7 +47,7 @@ public final class WayOutScreen extends Page {
     String aside = cycle.closed() && step == 1 ? "Lay it aside: its place is still taken." : "";
     return ListRow.key(
         context.touch(),
-        step + ". " + MissingModel.words(move),
+        step + ". " + model.words(move),
         List.of(aside, "Press when it is out."),
         () -> took(move));
   }

@@ -7,11 +7,13 @@ import javafx.scene.layout.VBox;
 import wherefrom.files.FileNames;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.quantity.HomeCountry;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Screen;
@@ -38,8 +40,7 @@ public final class RecordScreen extends Page {
             context,
             new KeyRow.Act("Tables…", () -> new TablesOut(context).ask()),
             new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(context)));
-    view =
-        Panes.column(context.scale(), rows, Panes.row(context.scale(), print, Panes.grow(further)));
+    view = Panes.column(context.scale(), rows, new Foot(context, print, further));
     lay(view);
   }
 
@@ -79,7 +80,7 @@ public final class RecordScreen extends Page {
 
   /** Plots are looked at, not read. */
   private Screen screen(RecordSection section) {
-    return section.title().equals(BuildRecord.PLOTS) && !section.rows().isEmpty()
+    return section.table() == RecordTable.PLOTS && !section.rows().isEmpty()
         ? PlotsScreen.ofRecord(context)
         : new RecordTableScreen(context, section);
   }

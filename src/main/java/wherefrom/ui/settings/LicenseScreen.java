@@ -4,7 +4,6 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.ListRow;
 
 /** One license, in pages. */
 public final class LicenseScreen extends ListPage {
@@ -17,8 +16,6 @@ public final class LicenseScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return text.paragraphs().stream()
-        .<Region>map(paragraph -> ListRow.plain(touch(), "", List.of(paragraph)))
-        .toList();
+    return text.paragraphs().stream().map(paragraph -> portion("", paragraph)).toList();
   }
 }

@@ -4,9 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import wherefrom.ui.app.Portions;
 
 /**
  * The text of a license, as it comes with the program.
@@ -21,8 +20,8 @@ record LicenseText(String file, String title, String of) {
   private static final String MISSING =
       "This text is missing: the program's package is not complete.";
 
-  /** Up to a space, so that no word is parted; a word that is longer stands alone. */
-  private static final Pattern PIECE = Pattern.compile("\\S.{0,219}(?=\\s|$)|\\S+");
+  /** So many letters fit the screen at the largest text. */
+  private static final int MOST = 220;
 
   static final String OUTRANKED =
       "Service information for your exact engine outranks this tool. So does a"
@@ -53,12 +52,8 @@ record LicenseText(String file, String title, String of) {
     return Stream.of(whole().replace("\r", "").replace("\f", "").split("\n\\s*\n"))
         .map(paragraph -> paragraph.strip().replaceAll("\\s+", " "))
         .filter(paragraph -> !paragraph.isEmpty())
-        .flatMap(LicenseText::pieces)
+        .flatMap(paragraph -> Portions.of(paragraph, MOST).stream())
         .toList();
-  }
-
-  private static Stream<String> pieces(String paragraph) {
-    return PIECE.matcher(paragraph).results().map(MatchResult::group).map(String::strip);
   }
 
   private String whole() {

@@ -21,6 +21,7 @@ final class SettingsModel {
     UNITS,
     SCANNER,
     CAMERA,
+    PHONES,
     SHOP,
     BENCH,
     COPY,
@@ -61,6 +62,7 @@ final class SettingsModel {
             now.units() == UnitSystem.INCH ? "inches" : "millimeters"),
         new Line(What.SCANNER, "Scanner", scanner(now)),
         new Line(What.CAMERA, "Camera", now.camera().isEmpty() ? "none chosen" : now.camera()),
+        new Line(What.PHONES, "Phones", "add one to the job that is open"),
         new Line(What.SHOP, "Where the jobs lie", where(now)),
         new Line(What.BENCH, "This bench", bench(now)),
         new Line(

@@ -13,6 +13,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.files.DriveFolder;
 
 /** Everything that can be set, each as a row with what it is now. */
@@ -30,11 +31,21 @@ public final class SettingsScreen extends ListPage {
       case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
       case SCANNER -> open(() -> new ScannerScreen(context));
       case CAMERA -> open(() -> new CameraScreen(context));
+      case PHONES -> phones();
       case COPY -> copy();
       case REPORT -> new ReportSaving(context).ask();
       case ABOUT -> open(() -> new AboutScreen(context));
       case SHOP -> new WorkplaceAsking(context, this::change).where();
       case BENCH -> new WorkplaceAsking(context, this::change).bench();
+    }
+  }
+
+  /** They join a job, and end with it. */
+  private void phones() {
+    if (context.job().isPresent()) {
+      context.navigator().show(ScreenId.PHONES);
+    } else {
+      context.say("Open a job first: phones join a job.");
     }
   }
 

@@ -11,7 +11,7 @@ interface PartReceiver {
 
   /** A basket's tag was read. */
   default ScanOutcome basket(int number) {
-    return ScanOutcome.ask("This is a basket's tag: scan the tag on a part.");
+    return ScanOutcome.refused("This is a basket's tag: scan the tag on a part.");
   }
 
   /** The tag of a bag or a big part was read; empty where it means nothing of its own here. */

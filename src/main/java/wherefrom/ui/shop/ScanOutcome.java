@@ -2,13 +2,22 @@ package wherefrom.ui.shop;
 
 import wherefrom.rules.Cue;
 
-/** What came of a scan or a tap: how it sounds, and a sentence. */
-record ScanOutcome(Cue cue, String sentence) {
+/**
+ * What came of a scan or a tap: how it sounds, and a sentence.
+ *
+ * @param taken whether anything was logged; what was not is said over the whole screen
+ */
+record ScanOutcome(Cue cue, String sentence, boolean taken) {
   static ScanOutcome right(String sentence) {
-    return new ScanOutcome(Cue.RIGHT, sentence);
+    return new ScanOutcome(Cue.RIGHT, sentence, true);
   }
 
+  /** It is logged, and something about it is not as it should be. */
   static ScanOutcome ask(String sentence) {
-    return new ScanOutcome(Cue.ASK, sentence);
+    return new ScanOutcome(Cue.ASK, sentence, true);
+  }
+
+  static ScanOutcome refused(String sentence) {
+    return new ScanOutcome(Cue.ASK, sentence, false);
   }
 }

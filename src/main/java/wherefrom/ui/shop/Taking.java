@@ -85,6 +85,11 @@ final class Taking {
   }
 
   private void came(ScanOutcome came) {
+    if (!came.taken()) {
+      forget();
+      context.refuse("Not taken", came.sentence());
+      return;
+    }
     say(came.sentence());
     context.sounds().play(came.cue());
   }

@@ -33,7 +33,7 @@ public final class TapScreen extends Page implements Scannable {
     kind = kinds().get(0);
     pages = new EnginePages(context, new TapIndex(context, taking, kind));
     engine = pages.view();
-    said = context.touch().small("").within(2);
+    said = context.touch().small("").within(context.touch().isLarge() ? 3 : 2);
     view = Panes.column(context.scale());
     lay(view);
   }

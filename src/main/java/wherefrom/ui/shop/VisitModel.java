@@ -105,7 +105,7 @@ final class VisitModel implements PartReceiver {
       return came(shop().backByScan(part.part().item(), ""));
     }
     return wanted.work().isEmpty()
-        ? ScanOutcome.ask("First say what is wanted.")
+        ? ScanOutcome.refused("First say what is wanted.")
         : came(
             sent(shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind())),
             part.part());
@@ -139,7 +139,7 @@ final class VisitModel implements PartReceiver {
       return Optional.of(came(away.back(what)));
     }
     if (wanted.work().isEmpty()) {
-      return Optional.of(ScanOutcome.ask("First say what is wanted."));
+      return Optional.of(ScanOutcome.refused("First say what is wanted."));
     }
     ShopOrder order =
         new ShopOrder(
@@ -149,7 +149,7 @@ final class VisitModel implements PartReceiver {
 
   private static ScanOutcome came(MachineShop.Answer answer, String done) {
     return answer instanceof MachineShop.Answer.Refused refused
-        ? ScanOutcome.ask(refused.sentence())
+        ? ScanOutcome.refused(refused.sentence())
         : ScanOutcome.right(done);
   }
 

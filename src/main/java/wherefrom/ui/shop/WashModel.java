@@ -73,7 +73,7 @@ final class WashModel implements PartReceiver {
     HandlingOutcome done =
         back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
     if (done instanceof HandlingOutcome.Refused refused) {
-      return ScanOutcome.ask(refused.sentence());
+      return ScanOutcome.refused(refused.sentence());
     }
     twice.took(item);
     if (back) {

@@ -2,18 +2,26 @@ package wherefrom.ui.subject;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
-/** Any number of keys, some beside each other, in pages of whole rows. */
-public final class CellGrid {
+/**
+ * Any number of keys in pages of whole rows: as many beside each other as leave every key its
+ * words, and the same in every row.
+ */
+public final class CellGrid extends Region {
   private final Touch touch;
   private final int columns;
   private final Pager<List<Cell>> rows;
+  private List<Cell> cells = List.of();
+  private double widest;
+  private int across;
 
   /**
    * @param columns with usual text; larger text has fewer
@@ -22,30 +30,85 @@ public final class CellGrid {
     this.touch = touch;
     this.columns = Math.max(1, (int) Math.ceil(columns / touch.scale().textFactor() - 0.3));
     rows = Pager.list(touch, this::row);
-  }
-
-  public Pager<List<Cell>> view() {
-    return rows;
+    across = this.columns;
+    getChildren().setAll(rows);
+    Panes.grow(this);
   }
 
   /** Shows these keys where the list stood. */
-  public void show(List<Cell> cells) {
-    List<List<Cell>> lines = new ArrayList<>();
-    for (int at = 0; at < cells.size(); at += columns) {
-      lines.add(cells.subList(at, Math.min(cells.size(), at + columns)));
-    }
-    rows.refill(lines);
+  public void show(List<Cell> shown) {
+    cells = List.copyOf(shown);
+    widest = Math.ceil(cells.stream().mapToDouble(cell -> key(cell).minWidth(-1)).max().orElse(0));
+    refill();
   }
 
-  private Tiles row(List<Cell> cells) {
-    List<Node> keys = new ArrayList<>();
-    for (Cell cell : cells) {
-      keys.add(
-          PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act()));
+  private void refill() {
+    List<List<Cell>> lines = new ArrayList<>();
+    for (int at = 0; at < cells.size(); at += across) {
+      lines.add(cells.subList(at, Math.min(cells.size(), at + across)));
     }
-    while (keys.size() < columns) {
+    rows.refill(lines);
+    requestLayout();
+  }
+
+  private Tiles row(List<Cell> line) {
+    List<Node> keys = new ArrayList<>();
+    line.forEach(cell -> keys.add(key(cell)));
+    while (keys.size() < across) {
       keys.add(new Region());
     }
     return Tiles.row(touch.scale(), keys.toArray(Node[]::new));
+  }
+
+  private PictureKey key(Cell cell) {
+    PictureKey key =
+        PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act());
+    if (cell.chosen()) {
+      key.getStyleClass().add("kind-key");
+    }
+    return key.select(cell.chosen());
+  }
+
+  /** How many keys stand beside each other in a row of this width. */
+  private int fitting(double width) {
+    double room = width - rows.turningWidth();
+    int fitting = (int) ((room + touch.scale().gap()) / (widest + touch.scale().gap()));
+    return Math.max(1, Math.min(columns, fitting));
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return widest + rows.turningWidth();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    spread(width);
+    return rows.minHeight(width);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    spread(width);
+    return rows.prefHeight(width);
+  }
+
+  private void spread(double width) {
+    int fitting = width <= 0 ? across : fitting(width);
+    if (fitting != across) {
+      across = fitting;
+      refill();
+    }
+  }
+
+  @Override
+  protected void layoutChildren() {
+    spread(getWidth());
+    rows.resizeRelocate(0, 0, getWidth(), getHeight());
   }
 }

@@ -23,7 +23,7 @@ public final class GridScreen extends Page {
     lay(
         cells.get().isEmpty()
             ? Panes.column(context.scale(), touch().text(none))
-            : Panes.column(context.scale(), grid.view()));
+            : Panes.column(context.scale(), grid));
   }
 
   @Override

@@ -2,6 +2,7 @@ package wherefrom.ui.subject;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
@@ -19,6 +20,11 @@ import wherefrom.text.Words;
 public record Group(String key, String words, List<Subject> subjects) {
   public Group {
     subjects = List.copyOf(subjects);
+  }
+
+  /** Those of its subjects that are meant. */
+  public Group only(Predicate<Subject> meant) {
+    return new Group(key, words, subjects.stream().filter(meant).toList());
   }
 
   /** Whether it is of what can be read only before the engine comes apart. */

@@ -83,7 +83,8 @@ public final class SubjectIndex implements EngineIndex {
         .ifPresent(at -> subjects.computeIfAbsent(at, none -> new ArrayList<>()).add(subject));
   }
 
-  private static Optional<Place> place(EngineJob job, Subject subject) {
+  /** Where a subject is drawn; empty for what has no place of its own. */
+  static Optional<Place> place(EngineJob job, Subject subject) {
     return subject.match(
         part -> job.findPart(part.item()).map(found -> found.part().home()),
         at -> spot(at).map(spot -> new Place(standIn(at.feature()), spot)),

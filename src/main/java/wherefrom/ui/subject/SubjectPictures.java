@@ -2,6 +2,7 @@ package wherefrom.ui.subject;
 
 import javafx.scene.layout.Region;
 import wherefrom.drawing.DrawnAs;
+import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.ScreenContext;
@@ -16,8 +17,12 @@ public final class SubjectPictures {
 
   /** A kind of part as it is on the job's engine. */
   public static Region of(ScreenContext context, PartKind kind) {
-    return new KindShape(
-        context.scale(), context.state().layout(), kind, side(context), DrawnAs.IN);
+    return of(context, context.state().layout(), kind);
+  }
+
+  /** A kind of part as it is on an engine. */
+  public static Region of(ScreenContext context, Layout layout, PartKind kind) {
+    return new KindShape(context.scale(), layout, kind, side(context), DrawnAs.IN);
   }
 
   /** The part of a place as it lies there. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.image.GreyImage;
@@ -18,6 +17,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.TwoHalves;
 
 /** A tray that was photographed: each tag on the picture, what will be logged, what differs. */
 public final class TrayScreen extends Page {
@@ -74,13 +74,10 @@ public final class TrayScreen extends Page {
     view.getChildren().setAll(Panes.column(context.scale(), all.toArray(Node[]::new)));
   }
 
-  /** The words on the left half, the picture on the right one; large letters show one of both. */
+  /** The words in one half, the picture in the other; large letters show one of both. */
   private Region beside() {
-    HBox row =
-        Panes.row(
-            context.scale(), Panes.grow(Panes.column(context.scale(), headline, list)), picture);
-    row.getChildren().forEach(half -> ((Region) half).setPrefWidth(1));
-    return Panes.grow(row);
+    return new TwoHalves(
+        context.scale(), Panes.grow(Panes.column(context.scale(), headline, list)), picture);
   }
 
   private void turn() {

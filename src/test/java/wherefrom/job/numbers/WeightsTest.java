@@ -14,6 +14,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.measure.WeightSet;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
@@ -147,7 +148,7 @@ class WeightsTest {
     MachineShop shop = new MachineShop(bench.job);
     shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false);
     assertThat(shop.visits().get(0).lines().get(0).line().wanted()).isEqualTo(words);
-    assertThat(BuildRecord.of(bench.job).find("Weights").rows())
+    assertThat(BuildRecord.of(bench.job).find(RecordTable.WEIGHTS).rows())
         .anySatisfy(row -> assertThat(row.cells()).contains(words));
   }
 }

@@ -26,6 +26,7 @@ import wherefrom.job.ports.Backups;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.JobChecks;
 import wherefrom.job.ports.LayoutFiles;
+import wherefrom.job.ports.Phones;
 import wherefrom.job.ports.Pictures;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Reports;
@@ -79,6 +80,8 @@ public final class SampleServices {
       (folder, second) ->
           new Backups.Copied(second.resolve(folder.getFileName()), 1, 1, List.of(), true);
   public Drives drives = Drives.NONE;
+  public final SamplePhones samplePhones = new SamplePhones();
+  public Phones phones = samplePhones;
   public Clock clock = SampleJob.CLOCK;
 
   /** Draws the sheets that are looked at before they are printed. */
@@ -93,6 +96,7 @@ public final class SampleServices {
   public JobChecks checks = folder -> List.of();
   public Optional<SettingsStore> ownSettings = Optional.empty();
   public Optional<Cameras> ownCameras = Optional.empty();
+  public Optional<Pictures> ownPictures = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
   public Optional<SheetPrinter> ownPrinter = Optional.empty();
 
@@ -109,8 +113,9 @@ public final class SampleServices {
         ownPhotos.orElseGet(SampleServices::photos),
         ownSettings.orElseGet(this::settingsStore),
         ownReader.orElseGet(this::reader),
-        pictures(),
+        ownPictures.orElseGet(this::pictures),
         ownCameras.orElseGet(this::cameras),
+        phones,
         ownPrinter.orElseGet(this::printer),
         reports(),
         folder -> checks.check(folder),
@@ -196,6 +201,11 @@ public final class SampleServices {
 
       @Override
       public Path restore(Path file, Path shelfFolder) throws IOException {
+        throw new IOException(file + " is no whole job.");
+      }
+
+      @Override
+      public Optional<Path> findThere(Path file, Path shelfFolder) throws IOException {
         throw new IOException(file + " is no whole job.");
       }
 

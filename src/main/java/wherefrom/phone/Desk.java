@@ -1,0 +1,136 @@
+package wherefrom.phone;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import wherefrom.inspection.Subject;
+import wherefrom.job.LogbookException;
+import wherefrom.job.phone.PhoneBench;
+import wherefrom.job.phone.PhoneDeed;
+import wherefrom.job.phone.PhoneHost;
+import wherefrom.job.phone.PhonePictures.Seen;
+
+/** Does what a phone that has joined asks for, in its turn, and each act once. */
+final class Desk {
+  /** So many pictures are read at once; the others wait. */
+  private static final int READ_AT_ONCE = 2;
+
+  private static final int WAIT_SECONDS = 20;
+  private static final int BAD = 400;
+  private static final int NOT_DONE = 409;
+  private static final int BUSY = 503;
+  private static final String ACT = "[A-Za-z0-9_-]{16,64}";
+
+  /** Something that is done for a phone; what then stands on it follows. */
+  @FunctionalInterface
+  private interface Deed {
+    void run() throws Exception;
+  }
+
+  private final PhoneHost host;
+  private final Semaphore reading = new Semaphore(READ_AT_ONCE, true);
+
+  Desk(PhoneHost host) {
+    this.host = host;
+  }
+
+  /** What stands on the phone, as things are now. */
+  Answer state(Session phone) throws Exception {
+    return inTurn(phone, () -> host.turn().take(() -> shown(phone, phone.bench()::refresh)));
+  }
+
+  /** Does what a key says. */
+  Answer act(Session phone, Map<String, String> asked) throws Exception {
+    PhoneDeed deed =
+        PhoneDeed.find(asked.getOrDefault("deed", ""))
+            .orElseThrow(() -> new Refused(BAD, "That is not understood here."));
+    String with = asked.getOrDefault("with", "");
+    return once(
+        phone,
+        asked.getOrDefault("id", ""),
+        () -> host.turn().take(() -> phone.bench().act(deed, with)));
+  }
+
+  /** Reads the tags on a picture. */
+  Answer read(Session phone, String act, Path picture) throws Exception {
+    return once(
+        phone,
+        act,
+        () -> {
+          var issued = host.turn().take(phone.bench()::issued);
+          Seen seen = slowly(() -> host.pictures().read(picture, issued));
+          host.turn().take(() -> phone.bench().read(seen.codes(), seen.hint()));
+        });
+  }
+
+  /** Files a picture with what it shows. */
+  Answer keep(Session phone, String act, String key, Path picture) throws Exception {
+    return once(
+        phone,
+        act,
+        () -> {
+          Subject subject = host.turn().take(() -> phone.bench().require(key));
+          String name = slowly(() -> host.pictures().keep(host.folder(), picture));
+          host.turn().take(() -> phone.bench().keep(subject, name));
+        });
+  }
+
+  private <T> T slowly(Callable<T> work) throws Exception {
+    reading.acquire();
+    try {
+      return work.call();
+    } finally {
+      reading.release();
+    }
+  }
+
+  private Answer once(Session phone, String act, Deed deed) throws Exception {
+    if (!act.matches(ACT)) {
+      throw new Refused(BAD, "That is not understood here.");
+    }
+    return inTurn(
+        phone,
+        () -> {
+          Optional<Answer> before = phone.findDone(act);
+          return before.isPresent() ? before.get() : phone.done(act, did(phone, deed));
+        });
+  }
+
+  /** What was refused is not done: sent again, it is tried again. */
+  private Answer did(Session phone, Deed deed) throws Exception {
+    try {
+      deed.run();
+    } catch (LogbookException e) {
+      throw new Refused(NOT_DONE, String.valueOf(e.getMessage()));
+    } catch (IllegalArgumentException e) {
+      throw new Refused(BAD, String.valueOf(e.getMessage()));
+    }
+    return host.turn().take(() -> shown(phone, () -> phone.bench().view()));
+  }
+
+  private Answer inTurn(Session phone, Callable<Answer> work) throws Exception {
+    if (!phone.turn().tryLock(WAIT_SECONDS, TimeUnit.SECONDS)) {
+      throw new Refused(BUSY, "Not done yet. Try again.");
+    }
+    try {
+      return work.call();
+    } finally {
+      phone.turn().unlock();
+    }
+  }
+
+  private Answer shown(Session phone, Callable<?> made) throws Exception {
+    made.call();
+    PhoneBench bench = phone.bench();
+    return Answer.json(
+        Json.of(
+            bench.view(),
+            bench.work(),
+            host.name(),
+            bench.subject().map(Subject::key),
+            bench.subjectWords()));
+  }
+}

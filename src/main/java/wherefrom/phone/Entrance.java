@@ -1,0 +1,66 @@
+package wherefrom.phone;
+
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import wherefrom.job.phone.PhoneBench;
+import wherefrom.job.phone.PhoneHost;
+
+/**
+ * How a phone joins: it says the key, sees the number and the job's name, and is given a cookie.
+ */
+final class Entrance {
+  /** 256 bits. */
+  private static final int COOKIE_BYTES = 32;
+
+  private static final int LONGEST_NAME = 24;
+  private static final int BUSY = 503;
+
+  private final PhoneHost host;
+  private final Invitations invitations;
+  private final Sessions sessions;
+  private final LongSupplier nanos;
+  private final Consumer<byte[]> random;
+
+  Entrance(
+      PhoneHost host,
+      Invitations invitations,
+      Sessions sessions,
+      LongSupplier nanos,
+      Consumer<byte[]> random) {
+    this.host = host;
+    this.invitations = invitations;
+    this.sessions = sessions;
+    this.nanos = nanos;
+    this.random = random;
+  }
+
+  /** Whoever has the key may see which job it is for. */
+  Answer hello(Map<String, String> said, String address) throws Refused {
+    Invitations.Key key = invitations.check(said.getOrDefault("key", ""), address);
+    return Answer.json(Json.object(Map.of("job", host.name(), "number", key.number())));
+  }
+
+  /** The key is used up, and the phone has its own cookie from now on. */
+  Answer join(Map<String, String> said, String address) throws Exception {
+    if (sessions.isFull()) {
+      throw new Refused(BUSY, "As many phones as may have joined. Put one out first.");
+    }
+    invitations.use(said.getOrDefault("key", ""), address);
+    PhoneBench bench = host.turn().take(host::bench);
+    String cookie = Secret.words(random, COOKIE_BYTES);
+    sessions.add(name(said.getOrDefault("name", "")), cookie, bench, nanos.getAsLong());
+    if (!sessions.isFull()) {
+      invitations.fresh();
+    }
+    host.changed();
+    return Answer.json("{}")
+        .with("Set-Cookie", Gate.COOKIE + "=" + cookie + "; Path=/; HttpOnly; SameSite=Strict");
+  }
+
+  /** Only what can be read as a name, and no more of it than there is room for. */
+  private static String name(String typed) {
+    String plain = typed.replaceAll("[^\\p{L}\\p{N} .'-]", "").strip();
+    return plain.substring(0, Math.min(LONGEST_NAME, plain.length())).strip();
+  }
+}

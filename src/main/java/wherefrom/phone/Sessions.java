@@ -1,0 +1,56 @@
+package wherefrom.phone;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
+import wherefrom.job.phone.PhoneBench;
+import wherefrom.job.ports.PhoneDoor.Joined;
+
+/** The phones that have joined. */
+final class Sessions {
+  private static final Duration NEAR = Duration.ofSeconds(30);
+
+  private final Limits limits;
+  private final List<Session> all = new CopyOnWriteArrayList<>();
+  private final AtomicInteger numbers = new AtomicInteger();
+
+  Sessions(Limits limits) {
+    this.limits = limits;
+  }
+
+  boolean isFull() {
+    return all.size() >= limits.phones();
+  }
+
+  Session add(String name, String cookie, PhoneBench bench, long now) {
+    Bucket requests = new Bucket(limits.burst(), limits.perSecond(), now);
+    Session session =
+        new Session(numbers.incrementAndGet(), name, Secret.of(cookie), bench, requests, now);
+    all.add(session);
+    return session;
+  }
+
+  /** The phone with this cookie. All are compared, so that time tells nothing. */
+  Optional<Session> find(String cookie) {
+    return all.stream().filter(one -> one.isOf(cookie)).reduce((first, second) -> first);
+  }
+
+  /**
+   * @return whether there was one with this number
+   */
+  boolean remove(int number) {
+    return all.removeIf(one -> one.number() == number);
+  }
+
+  void clear() {
+    all.clear();
+  }
+
+  List<Joined> list(long now) {
+    return all.stream()
+        .map(one -> new Joined(one.number(), one.name(), now - one.seen() < NEAR.toNanos()))
+        .toList();
+  }
+}

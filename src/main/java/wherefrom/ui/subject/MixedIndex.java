@@ -1,0 +1,139 @@
+package wherefrom.ui.subject;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.Sign;
+import wherefrom.drawing.View;
+import wherefrom.inspection.Subject;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.engine.EngineIndex;
+
+/** Parts and places of several kinds on the drawn engine; what is not drawn has keys below it. */
+public final class MixedIndex implements EngineIndex {
+  private final ScreenContext context;
+  private final String title;
+  private final Supplier<List<Subject>> all;
+  private final Function<Subject, PartState> state;
+  private final Consumer<Subject> opened;
+
+  /**
+   * @param all asked anew each time that a page comes up
+   * @param state how each stands
+   * @param opened told of the one that was tapped
+   */
+  public MixedIndex(
+      ScreenContext context,
+      String title,
+      Supplier<List<Subject>> all,
+      Function<Subject, PartState> state,
+      Consumer<Subject> opened) {
+    this.context = context;
+    this.title = title;
+    this.all = all;
+    this.state = state;
+    this.opened = opened;
+  }
+
+  private Map<Place, List<Subject>> placed() {
+    Map<Place, List<Subject>> placed = new LinkedHashMap<>();
+    for (Subject subject : all.get()) {
+      SubjectIndex.place(context.state(), subject)
+          .ifPresent(at -> placed.computeIfAbsent(at, none -> new ArrayList<>()).add(subject));
+    }
+    return placed;
+  }
+
+  /** The side that shows the most of them. */
+  public View side() {
+    long above = places().stream().filter(MixedIndex::isAbove).count();
+    return 2 * above >= places().size() ? View.ABOVE : View.BELOW;
+  }
+
+  private static boolean isAbove(Place place) {
+    return EngineView.sideOf(place.kind()) == View.ABOVE;
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public String aside(View side) {
+    long here =
+        placed().entrySet().stream()
+            .filter(at -> EngineView.sideOf(at.getKey().kind()) == side)
+            .mapToLong(at -> at.getValue().size())
+            .sum();
+    return here + " of " + all.get().size();
+  }
+
+  @Override
+  public Collection<Place> places() {
+    return placed().keySet();
+  }
+
+  @Override
+  public Function<Place, PartState> states() {
+    Map<Place, PartState> known = new LinkedHashMap<>();
+    placed().forEach((place, here) -> known.put(place, worst(here)));
+    return place -> known.getOrDefault(place, PartState.IN);
+  }
+
+  private PartState worst(List<Subject> here) {
+    return here.stream()
+        .map(state)
+        .max(Comparator.comparing(MixedIndex::badness))
+        .orElse(PartState.IN);
+  }
+
+  private static int badness(PartState at) {
+    return at.sign() == Sign.FAILED ? 2 : at.sign() == Sign.SUSPECT ? 1 : 0;
+  }
+
+  /** Banks, and what there is one of. */
+  @Override
+  public List<KeyRow.Act> besides() {
+    return all.get().stream()
+        .filter(subject -> SubjectIndex.place(context.state(), subject).isEmpty())
+        .map(
+            subject ->
+                new KeyRow.Act(Named.title(context.state(), subject), () -> opened.accept(subject)))
+        .toList();
+  }
+
+  @Override
+  public void open(Place place) {
+    List<Subject> here = placed().getOrDefault(place, List.of());
+    if (here.size() == 1) {
+      opened.accept(here.get(0));
+      return;
+    }
+    List<Choice<Subject>> choices =
+        here.stream()
+            .map(
+                one ->
+                    new Choice<>(one, Named.title(context.state(), one), state.apply(one).words()))
+            .toList();
+    context.navigator().open(() -> new ChoiceScreen<>(context, title, choices, opened));
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned).ifPresent(opened);
+  }
+}

@@ -1,0 +1,82 @@
+package wherefrom.ui.subject;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.View;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.job.settings.Appearance;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.sample.Glass;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Whatever is listed is found: on the drawing, or on a key below it. */
+class MixedIndexTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final List<Subject> opened = new ArrayList<>();
+
+  private final Subject pushrod = Subject.ofPart(sample.part("pushrod@3EX").item());
+  private final Subject shell = Subject.ofPart(sample.part("main-shell@M1L").item());
+  private final Subject lobe = feature(Feature.LOBE);
+  private final Subject deck = feature(Feature.DECK);
+
+  private Subject feature(Feature feature) {
+    return new Subject.AFeature(feature, feature.where(sample.job.state().layout()).get(0));
+  }
+
+  private MixedIndex index(List<Subject> all) {
+    return Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(Glass.TABLET, 100, Appearance.LIGHT);
+          window.shell.context().open(sample.job);
+          return new MixedIndex(
+              window.shell.context(),
+              "Suspect or failed",
+              () -> all,
+              one -> one.equals(shell) ? PartState.OUT.failed() : PartState.OUT.suspect(),
+              opened::add);
+        });
+  }
+
+  private Place home(String part) {
+    return sample.part(part).home();
+  }
+
+  @Test
+  void partsAndFeaturesAreDrawnAndBanksHaveKeys() {
+    MixedIndex index = index(List.of(pushrod, shell, lobe, deck));
+    assertThat(index.places())
+        .contains(home("pushrod@3EX"), home("main-shell@M1L"))
+        .hasSize(3)
+        .anyMatch(place -> place.kind() == PartKind.LIFTER);
+    assertThat(index.besides()).hasSize(1);
+    index.besides().forEach(act -> act.run().run());
+    assertThat(opened).containsExactly(deck);
+    assertThat(index.besides()).extracting(KeyRow.Act::words).allMatch(words -> !words.isBlank());
+  }
+
+  @Test
+  void eachShowsHowItStandsAndATapOpensIt() {
+    MixedIndex index = index(List.of(pushrod, shell));
+    assertThat(index.states().apply(home("main-shell@M1L"))).isEqualTo(PartState.OUT.failed());
+    assertThat(index.states().apply(home("pushrod@3EX"))).isEqualTo(PartState.OUT.suspect());
+    assertThat(index.states().apply(home("pushrod@1IN"))).isEqualTo(PartState.IN);
+    index.open(home("pushrod@3EX"));
+    assertThat(opened).containsExactly(pushrod);
+  }
+
+  @Test
+  void theSideWithTheMostComesUpFirst() {
+    assertThat(index(List.of(pushrod, lobe, shell)).side()).isEqualTo(View.ABOVE);
+    assertThat(index(List.of(shell)).side()).isEqualTo(View.BELOW);
+    assertThat(index(List.of(pushrod, lobe, shell)).aside(View.BELOW)).isEqualTo("1 of 3");
+  }
+}
