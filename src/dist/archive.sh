@@ -5,9 +5,11 @@
 # The bytes follow from the order in which classes came, and a little from how long the names of the
 # person and the folders are: so it is done in a folder of a set length, under no name and environment.
 # Interpreted, at fixed addresses and with room for all (no collection between), one race is left in
-# JDK 17: the finalizer's thread and the main thread both want jdk.internal.misc.VM. Only a dump in which
-# the finalizer's came first is let run to its end, and it has to come out twice;
-# where it never does, the last one is taken, and that is said.
+# JDK 17: the finalizer's thread and the main thread both want jdk.internal.misc.VM. Where the
+# finalizer's comes first, names and methods lie now so, now so; where the main thread does, always
+# alike. As a batch (chrt) a thread that is woken takes the processor from no other, so that the main
+# thread nearly always does; a dump in which it did not is not let run to its end, and one that did
+# has to come out twice. Where it never does, the last one is taken, and that is said.
 set -euo pipefail
 image=$(realpath "$1")
 classes=$(realpath "$2")
@@ -23,23 +25,37 @@ archive=$work/image/lib/server/classes.jsa
 
 begin() {
   rm -f "$archive" "$work/order"
-  env -i LC_ALL=C.UTF-8 setarch -R "$work/image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC \
+  env -i LC_ALL=C.UTF-8 setarch -R chrt -b 0 "$work/image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC \
     -Duser.name=nobody -Duser.home=/ -Xmx512m -Xms512m -Xmn400m -XX:MetaspaceSize=512m \
     "-Xlog:class+load,class+init:file=$work/order:none:filecount=0" \
-    "-XX:SharedClassListFile=$work/classes" "-XX:SharedArchiveFile=$archive" -m wherefrom/wherefrom.Main &
+    "-XX:SharedClassListFile=$work/classes" "-XX:SharedArchiveFile=$archive" -m wherefrom/wherefrom.Main \
+    > "$work/said" 2>&1 &
   dump=$!
 }
 
-# The four lines that the race is about, as soon as they are there.
-raced() { grep -A3 "Initializing 'java/lang/ref/Finalizer.FinalizerThread'" "$work/order" 2>/dev/null || true; }
+# Which class came before the one that the race is about, as soon as that is known.
+raced() {
+  grep -B2 "Initializing 'jdk/internal/misc/VM'" "$work/order" 2>/dev/null | head -n 1 || true
+}
 
-# Whether the finalizer's thread came first in the dump that has begun.
+# Whether the main thread came first in the dump that has begun.
 in_order() {
-  until [ "$(raced | wc -l)" -eq 4 ]; do
+  until [ -n "$(raced)" ]; do
     kill -0 "$dump" 2>/dev/null || return 1
     sleep 0.02
   done
-  [[ "$(raced)" == *FinalizerThread*misc.VM*misc/VM*JavaLangAccess* ]]
+  [[ "$(raced)" == *VersionProps* ]]
+}
+
+# The list is trained now and then; what it names is not always there still. That is no fault.
+say_missing() {
+  cat "$work/said"
+  sed -n -e 's/.*Preload Warning: Cannot find //p' \
+    -e 's/.* can be found for class \(.*\)\. The classlist .*/a lambda of \1/p' "$work/said" > "$work/missing"
+  if [ -s "$work/missing" ]; then
+    echo "$(wc -l < "$work/missing") classes of the archive's list are there no more: train it anew" >&2
+    head -n 5 "$work/missing" >&2
+  fi
 }
 
 for ((try = 1; try <= 200; try++)); do
@@ -49,17 +65,20 @@ for ((try = 1; try <= 200; try++)); do
     wait "$dump" 2>/dev/null || true
     continue
   fi
-  wait "$dump"
+  wait "$dump" || { cat "$work/said" >&2; exit 1; }
   dump=""
   sum=$(sha256sum < "$archive" | cut -d' ' -f1)
   echo "try $try: $sum"
   if grep -q "$sum" "$work/sums" 2>/dev/null; then
     cp "$archive" "$image/lib/server/classes.jsa"
+    say_missing
     exit 0
   fi
   echo "$sum" >> "$work/sums"
   cp "$archive" "$work/last"
+  [ "$(wc -l < "$work/sums")" -lt 10 ] || break
 done
 # It serves as well; only that the package of another build may differ by it.
 echo "No class archive came out twice: the bytes of this build are not those of another" >&2
+say_missing
 cp "$work/last" "$image/lib/server/classes.jsa"

@@ -69,6 +69,20 @@ photograph() {
 }
 JDK_JAVA_OPTIONS="$JDK_JAVA_OPTIONS -Xlog:class+load:file=$home/classes" photograph first-window
 photograph demo "$job"
+
+# The file once more, while the window stands open: no second window, and the sentence is whole.
+inside wherefrom > "$work/open.said" 2>&1 &
+window=$!
+timeout 60 xdotool search --sync --onlyvisible --name "^Wherefrom $version\$" > /dev/null || fail "no window"
+sleep 3
+inside timeout 20 wherefrom "$job" > "$work/again.said" 2>&1 || fail "the open window took no file"
+sleep 3
+[ "$(xdotool search --onlyvisible --name "^Wherefrom $version\$" | wc -l)" -eq 1 ] \
+  || fail "a second window"
+import -window root "$pictures/again.png"
+kill $window
+wait $window 2>/dev/null || true
+window=""
 # Most of the program's classes come out of the archive that was made with the package.
 all=$(grep -c ' wherefrom\.' "$work/classes")
 shared=$(grep ' wherefrom\.' "$work/classes" | grep -c 'shared objects file')

@@ -16,7 +16,7 @@ work=$(mktemp -d)
 trap 'kill "$display" 2>/dev/null || true; rm -rf "$work"' EXIT
 whole=$dist/wherefrom-linux
 java=$(dirname "$(readlink -f "$(command -v javac)")")
-options="-XX:TieredStopAtLevel=1 -Dorg.bytedeco.javacpp.pathsFirst=true -Dorg.bytedeco.javacpp.cacheLibraries=false"
+options="-XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -Dorg.bytedeco.javacpp.pathsFirst=true -Dorg.bytedeco.javacpp.cacheLibraries=false"
 TIMEFORMAT='%3U %3S %3R'
 
 number=$((90 + RANDOM % 400))

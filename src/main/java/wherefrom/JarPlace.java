@@ -15,8 +15,14 @@ final class JarPlace {
 
   private JarPlace() {}
 
-  /** Why the program cannot work where it lies, in a sentence; empty where it can. */
+  /**
+   * Why the program cannot work where it lies, in a sentence; empty where it can. As a module of
+   * its own runtime it lies in no jar.
+   */
   static Optional<String> findFault() {
+    if (JarPlace.class.getModule().isNamed()) {
+      return Optional.empty();
+    }
     return Optional.ofNullable(JarPlace.class.getProtectionDomain().getCodeSource())
         .map(CodeSource::getLocation)
         .map(location -> URI.create(location.toString()).getPath())

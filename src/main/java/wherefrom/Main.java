@@ -14,12 +14,13 @@ import wherefrom.cli.CommandLine;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.ports.Services;
 import wherefrom.job.ports.Tidying;
+import wherefrom.job.settings.Workplace;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
 /**
  * The only place that wires: without arguments, or with exported jobs alone, the window opens; with
- * others it is a command.
+ * others it is a command. Where a window is open already, that one takes the jobs.
  */
 public final class Main {
   private static final double VOLUME = 1;
@@ -41,7 +42,11 @@ public final class Main {
     Services services = Wiring.services(new LocalClock());
     List<String> words = List.of(arguments);
     if (words.stream().allMatch(ExportedJobs::isNamed)) {
-      openWindow(services, words.stream().map(Path::of).toList());
+      List<Path> files = words.stream().map(Path::of).toList();
+      HandOver handOver = new HandOver(folders.cache());
+      if (!handOver.give(files)) {
+        openWindow(services, files, handOver);
+      }
       return;
     }
     CommandLine commands =
@@ -53,9 +58,9 @@ public final class Main {
     System.exit(commands.run(words));
   }
 
-  private static void openWindow(Services services, List<Path> exported) {
+  private static void openWindow(Services services, List<Path> exported, HandOver handOver) {
     try {
-      Window.open(services, exported);
+      Window.open(services, exported, handOver);
     } catch (UnsupportedOperationException e) {
       // What JavaFX throws where there is no display.
       utf8(FileDescriptor.err)
@@ -74,9 +79,20 @@ public final class Main {
 
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
-    static void open(Services services, List<Path> exported) {
+    static void open(Services here, List<Path> exported, HandOver handOver) {
+      Services services = at(here, here.settings().load().workplace());
       double volume = services.settings().load().sound() ? VOLUME : 0;
-      Start.run(services, System::nanoTime, new ToneSounds(volume), exported, () -> seen(services));
+      ToneSounds sounds = new ToneSounds(volume);
+      Runnable listen = () -> handOver.take(Start::take);
+      Start.run(services, System::nanoTime, sounds, exported, listen, () -> seen(services));
+    }
+
+    /** The services of the shop that this machine is set to. */
+    private static Services at(Services here, Workplace place) {
+      if (place.server().isPresent()) {
+        return here.servers().on(here, place.server().get(), place.by());
+      }
+      return place.equals(Workplace.ALONE) ? here : here.at(place.by());
     }
 
     private static void seen(Services services) {

@@ -159,8 +159,7 @@ final class BuyCommands {
         .tells(
             (bench, call) -> {
               BuyLine line = listed(bench, call);
-              Optional<String> fault =
-                  PartNumbers.keep(bench.job(), line, call.get("--number"));
+              Optional<String> fault = PartNumbers.keep(bench.job(), line, call.get("--number"));
               if (fault.isPresent()) {
                 throw new BadInput(fault.get());
               }
@@ -190,8 +189,7 @@ final class BuyCommands {
       GasketSet.tick(bench.job(), what, call.number("--holds", 0, 0, MOST));
     }
     GasketSet set = GasketSet.of(bench.state());
-    return set.candidates().stream()
-        .map(one -> new BuyRows.InSet(one, set.holds(one.article())));
+    return set.candidates().stream().map(one -> new BuyRows.InSet(one, set.holds(one.article())));
   }
 
   private static BuyLine line(OpenedJob bench, Call call) throws BadInput {

@@ -12,12 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.job.image.GreyImage;
+import wherefrom.job.ports.Services;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
 import wherefrom.parts.TagCode;
 
-/** Reads the tags on picture files. */
+/** Reads the tags on picture files and in films. */
 final class ReadCommand {
 
   private ReadCommand() {}
@@ -25,7 +26,7 @@ final class ReadCommand {
   static Command of() {
     return Command.of(
             "read",
-            "Reads the tags on PNG and JPEG pictures.",
+            "Reads the tags on PNG and JPEG pictures and in films.",
             Option.maybe("--job", "DIR", "the job whose tags they are: more is read, in words"),
             Option.flag("--any", "also codes of any other make, marked as foreign"))
         .takes("FILE|FOLDER…")
@@ -33,7 +34,9 @@ final class ReadCommand {
             "One line per code: file, what it says, meaning. What cannot be read is said"
                 + " on standard error, each place once; with --json also as an element without"
                 + " \"code\": \"unread\" says why, \"outline\" its corners in pixels.",
-            "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture, or one"
+            "A film (MP4, MOV, AVI and others) is read frame by frame like a camera, each tag once."
+                + " It is not searched for codes of other makes.",
+            "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture or a film, or one"
                 + " that the call names could not be read; the others are read all the same.")
         .does(ReadCommand::run);
   }
@@ -82,17 +85,25 @@ final class ReadCommand {
     int tags = 0;
     for (Path file : files) {
       try {
-        GreyImage picture = call.services().pictures().load(file);
-        Reading reading = call.services().reader().read(picture, issued);
-        List<Sighting> foreign = any ? call.services().reader().listForeign(picture) : List.of();
+        Reading reading = reading(file, issued, any, call.services());
         pictures++;
-        tags += list(file, with(reading, foreign), bench, any, answer);
+        tags += list(file, reading, bench, any, answer);
       } catch (IOException e) {
         answer.say(Faults.sentence(e));
         refused |= named.contains(file.toString());
       }
     }
     return pictures == 0 || refused ? Status.BAD_INPUT : Status.stoppedIf(tags == 0);
+  }
+
+  private static Reading reading(
+      Path file, Collection<TagCode> issued, boolean any, Services services) throws IOException {
+    if (FilmReading.isFilm(file)) {
+      return FilmReading.of(file, services, issued);
+    }
+    GreyImage picture = services.pictures().load(file);
+    Reading reading = services.reader().read(picture, issued);
+    return any ? with(reading, services.reader().listForeign(picture)) : reading;
   }
 
   /** A reading with the other codes that are not in it yet. */

@@ -93,7 +93,8 @@ public final class LayoutCheck {
   }
 
   private int usualVee() {
-    return Layout.usualVee(layout.arrangement(), layout.cylinders().size());
+    return Layout.usualVee(
+        layout.arrangement(), layout.cylinders().size(), layout.rodJournals());
   }
 
   private void cylinderNumbers() {

@@ -63,9 +63,7 @@ public final class PairClearances {
   }
 
   private List<PairClearance> listAt(Subject.AFeature at) {
-    return ofThisEngine(pair -> pair.isOf(at.feature()))
-        .map(pair -> of(pair, at.where()))
-        .toList();
+    return ofThisEngine(pair -> pair.isOf(at.feature())).map(pair -> of(pair, at.where())).toList();
   }
 
   /** The part or the feature to measure next for a clearance, with its plan. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import wherefrom.files.AtomicFile;
 import wherefrom.job.LogbookException;
 import wherefrom.job.ports.Archives;
@@ -45,11 +46,29 @@ public final class JobArchives implements Archives {
 
   @Override
   public Path restore(Path file, Path shelfFolder) throws IOException {
+    return read(file, () -> importing(shelfFolder).from(file));
+  }
+
+  @Override
+  public Optional<Path> findThere(Path file, Path shelfFolder) throws IOException {
+    return read(file, () -> importing(shelfFolder).findThere(file));
+  }
+
+  private JobRestore importing(Path shelfFolder) {
+    return new JobRestore(shelfFolder.toAbsolutePath().normalize(), files);
+  }
+
+  /** What is done with an exported file. */
+  private interface Reading<T> {
+    T read() throws IOException;
+  }
+
+  private static <T> T read(Path file, Reading<T> reading) throws IOException {
     if (!Files.isRegularFile(file)) {
       throw new IOException("There is no file " + file + ".");
     }
     try {
-      return new JobRestore(shelfFolder.toAbsolutePath().normalize(), files).from(file);
+      return reading.read();
     } catch (IOException | IllegalArgumentException e) {
       String reason =
           e instanceof IOException io ? DiskErrors.andRemedy(io) : String.valueOf(e.getMessage());

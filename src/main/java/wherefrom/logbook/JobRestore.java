@@ -44,6 +44,16 @@ final class JobRestore {
     }
   }
 
+  /** The job on the shelf with the number of the one in the file. */
+  Optional<Path> findThere(Path file) throws IOException {
+    try (ZipFile zip = new ZipFile(file.toFile())) {
+      Manifest manifest = Manifest.read(bytes(zip, Manifest.FILE, MOST_MANIFEST));
+      return FileShelf.jobFolders(shelf).stream()
+          .filter(job -> Openings.find(job, manifest.engine()).isPresent())
+          .findFirst();
+    }
+  }
+
   private static byte[] bytes(ZipFile zip, String name, long most) throws IOException {
     ZipEntry entry = zip.getEntry(name);
     if (entry == null) {

@@ -4,16 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.job.record.BuildRecord;
+import wherefrom.job.pages.RecordTable;
 
 /**
  * The tables as they stand on paper: those that say something, then one table with a row for each
  * in which nothing was entered. A title over a single sentence would take the room of three rows.
  */
 final class JoinedTables {
-  /** The title of the table of what is empty. */
-  static final String NOTHING = "Nothing entered";
-
   private JoinedTables() {}
 
   /** None of them is without rows. */
@@ -28,7 +25,9 @@ final class JoinedTables {
       }
     }
     if (!nothing.isEmpty()) {
-      tables.add(new RecordSection(NOTHING, List.of("table", "what it says"), nothing, ""));
+      tables.add(
+          new RecordSection(
+              RecordTable.NOTHING_ENTERED, List.of("table", "what it says"), nothing, ""));
     }
     return tables;
   }
@@ -36,18 +35,18 @@ final class JoinedTables {
   /** The row says what it is about, that it was not checked, and no more. */
   private static boolean isUntouched(RecordSection.Row row) {
     List<String> said = row.cells().stream().skip(1).filter(cell -> !cell.isEmpty()).toList();
-    return said.equals(List.of(BuildRecord.NOT_CHECKED));
+    return said.equals(List.of(RecordSection.NOT_CHECKED));
   }
 
   private static RecordSection.Row row(RecordSection section) {
     String words = section.rows().isEmpty() ? section.empty() : unchecked(section);
-    boolean open = words.contains(BuildRecord.NOT_CHECKED);
+    boolean open = words.contains(RecordSection.NOT_CHECKED);
     return new RecordSection.Row(List.of(section.title(), words), open);
   }
 
   private static String unchecked(RecordSection section) {
     return section.rows().stream()
         .map(row -> row.cells().get(0))
-        .collect(Collectors.joining("; ", "", ": " + BuildRecord.NOT_CHECKED));
+        .collect(Collectors.joining("; ", "", ": " + RecordSection.NOT_CHECKED));
   }
 }

@@ -2,6 +2,7 @@ package wherefrom.report;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,7 @@ import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordPicture;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordSheets;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.pdf.Book;
 import wherefrom.pdf.Ink;
@@ -29,15 +31,15 @@ final class RecordPaper implements AutoCloseable {
   }
 
   /** What stands with its cylinder or its main, and on the first page. */
-  private static final Set<String> SAID_ELSEWHERE =
-      Set.of(
-          BuildRecord.IN_SHORT,
-          BuildRecord.NOT_CHECKED,
-          BuildRecord.PARTS,
-          BuildRecord.MEASURED,
-          BuildRecord.SEEN,
-          BuildRecord.PHOTOGRAPHS,
-          BuildRecord.PLOTS);
+  private static final Set<RecordTable> SAID_ELSEWHERE =
+      EnumSet.of(
+          RecordTable.IN_SHORT,
+          RecordTable.NOT_CHECKED,
+          RecordTable.PARTS,
+          RecordTable.MEASURED,
+          RecordTable.SEEN,
+          RecordTable.PHOTOGRAPHS,
+          RecordTable.PLOTS);
 
   private final BuildRecord record;
   private final Book book;
@@ -51,7 +53,7 @@ final class RecordPaper implements AutoCloseable {
     this.book = new Book("Build record: " + record.job());
     this.flow = new Flow(book, paper);
     this.plots = new SetPages(flow, record.plots());
-    this.open = new OpenList(record.find(BuildRecord.NOT_CHECKED));
+    this.open = new OpenList(record.find(RecordTable.NOT_CHECKED));
   }
 
   void write(Outgoing pdf) throws IOException {
@@ -104,8 +106,8 @@ final class RecordPaper implements AutoCloseable {
   }
 
   private boolean isSaidElsewhere(RecordSection section) {
-    return (record.sheets().isPresent() && SAID_ELSEWHERE.contains(section.title()))
-        || section.title().equals(BuildRecord.NOT_CHECKED);
+    return (record.sheets().isPresent() && SAID_ELSEWHERE.contains(section.table()))
+        || section.table() == RecordTable.NOT_CHECKED;
   }
 
   /** Page 2: fields, contents, and what of the open points the cover had no room for. */

@@ -37,7 +37,14 @@ final class PictureScan {
   private final CandidateSearch search;
 
   PictureScan(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
-    poses = new PoseReader(pattern, camera, issued);
+    this(pattern, camera, issued, 0);
+  }
+
+  /**
+   * @param more evidence that is wanted beyond the least, in standard deviations
+   */
+  PictureScan(LabelPattern pattern, CameraModel camera, IssuedSymbols issued, double more) {
+    poses = new PoseReader(pattern, camera, issued, more);
     search = new CandidateSearch(pattern, poses.fit());
   }
 
@@ -80,6 +87,14 @@ final class PictureScan {
    * something was read already only those that fit about as well as a tag.
    */
   void retry(Pyramid pyramid, List<PoseReading> readings, int places) {
+    retried(pyramid, readings, places).stream()
+        .filter(found -> found.text().isPresent())
+        .forEach(readings::add);
+    readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
+  }
+
+  /** What the starts round those places give, with and without a text. */
+  List<PoseReading> retried(Pyramid pyramid, List<PoseReading> readings, int places) {
     List<PoseReading> stuck = new ArrayList<>();
     boolean none = readings.stream().allMatch(reading -> reading.text().isEmpty());
     double least = none ? HOPELESS : CLEAR;
@@ -90,14 +105,32 @@ final class PictureScan {
         stuck.add(reading);
       }
     }
+    List<PoseReading> retried = new ArrayList<>();
     for (PoseReading reading : stuck) {
-      if (!isRead(reading.pose(), readings)) {
-        poses.retry(pyramid, reading.pose(), STARTS).stream()
-            .filter(found -> found.text().isPresent())
-            .forEach(readings::add);
+      if (!isRead(reading.pose(), retried)) {
+        retried.addAll(poses.retry(pyramid, reading.pose(), STARTS));
       }
     }
-    readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
+    return retried;
+  }
+
+  /** The best places that were not read, each as paper that does not lie flat. */
+  List<PoseReading> warped(Pyramid pyramid, List<PoseReading> readings, int places) {
+    List<PoseReading> warped = new ArrayList<>();
+    for (PoseReading reading : readings) {
+      boolean fresh = warped.stream().noneMatch(other -> isSame(reading.pose(), other.pose()));
+      if (reading.text().isEmpty() && reading.pattern() > HOPELESS && fresh) {
+        warped.add(poses.warped(pyramid, reading));
+      }
+      if (warped.size() == places || isRead(reading.pose(), warped)) {
+        break;
+      }
+    }
+    return warped;
+  }
+
+  private static boolean isSame(Pose pose, Pose other) {
+    return new Candidate(pose, 0).isSame(new Candidate(other, 0));
   }
 
   /** Fits candidates roughly; reads at once what fits well, and gives back the others. */

@@ -58,12 +58,19 @@ public final class PipelineReader implements TagReader {
   @Override
   public Reading read(GreyImage picture, Collection<TagCode> issued) {
     CameraModel camera = CameraModel.of(picture.width(), picture.height());
-    PictureScan scan = new PictureScan(pattern, camera, symbols(issued));
+    IssuedSymbols symbols = symbols(issued);
+    PictureScan scan = new PictureScan(pattern, camera, symbols);
     List<Sighting> sightings = new ArrayList<>();
     Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings =
         scan.scan(pyramid, cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
     scan.retry(pyramid, readings, RETRIED);
+    if (!isLarge(picture) && readings.stream().allMatch(reading -> reading.text().isEmpty())) {
+      new SecondLook(pattern, camera, symbols)
+          .readings(picture, pyramid, readings).stream()
+              .filter(reading -> reading.text().isPresent())
+              .forEach(readings::add);
+    }
     for (PoseReading reading : readings) {
       reading
           .text()

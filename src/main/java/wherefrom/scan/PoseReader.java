@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.scan.decode.OpenSetDecoder;
+import wherefrom.scan.decode.SoftDecoder;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.CandidateSearch;
 import wherefrom.scan.geometry.CameraModel;
@@ -12,6 +13,8 @@ import wherefrom.scan.geometry.Nudges;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.PoseRefiner;
+import wherefrom.scan.geometry.Warp;
+import wherefrom.scan.geometry.WarpFit;
 import wherefrom.scan.grey.Pyramid;
 import wherefrom.scan.grid.GridSampler;
 import wherefrom.scan.grid.SoftGrid;
@@ -22,19 +25,34 @@ import wherefrom.scan.match.SymbolMatch;
 
 /** From a candidate pose to what it says: refine, take the grid, decode, match. */
 final class PoseReader {
+  /** How stiff the paper is taken to be, round by round. */
+  private static final double[] EASING = {8, 2, 1, 1};
+
   private final double windowHalf;
   private final PatternFit fit;
   private final PoseRefiner refiner;
   private final GridSampler sampler;
+  private final WarpFit warps;
   private final OpenSetDecoder decoder = new OpenSetDecoder();
+  private final SoftDecoder soft = new SoftDecoder();
   private final IssuedSymbols issued;
   private final ClosedSetMatcher matcher;
+  private final double more;
 
   PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    this(pattern, camera, issued, 0);
+  }
+
+  /**
+   * @param more evidence that is wanted beyond {@link AcceptanceBound}'s least
+   */
+  PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued, double more) {
+    this.more = more;
     windowHalf = pattern.windowHalf();
     fit = new PatternFit(pattern, camera);
     refiner = new PoseRefiner(fit);
     sampler = new GridSampler(camera);
+    warps = new WarpFit(pattern, camera);
     this.issued = issued;
     matcher = new ClosedSetMatcher(issued);
   }
@@ -52,8 +70,7 @@ final class PoseReader {
   }
 
   PoseReading read(Pyramid pyramid, Pose coarse) {
-    Pose pose = refiner.sharp(pyramid, coarse, 10);
-    return at(pyramid, pose);
+    return at(pyramid, refiner.sharp(pyramid, coarse, 10));
   }
 
   /**
@@ -70,7 +87,8 @@ final class PoseReader {
     }
     List<PoseReading> readings = new ArrayList<>();
     for (Candidate start : CandidateSearch.distinct(starts, most)) {
-      PoseReading reading = read(pyramid, start.pose());
+      Pose pose = refiner.sharp(pyramid, start.pose(), 10);
+      PoseReading reading = at(pyramid, pose, more + AcceptanceBound.OTHER_START);
       readings.add(reading);
       if (reading.text().isPresent()) {
         break;
@@ -79,28 +97,57 @@ final class PoseReader {
     return readings;
   }
 
+  /**
+   * Reads paper that does not lie flat: from round to round the warp follows what the modules seem
+   * to be, first stiffly.
+   */
+  PoseReading warped(Pyramid pyramid, PoseReading stuck) {
+    Warp warp = new Warp();
+    PoseReading reading = stuck;
+    for (double ease : EASING) {
+      warps.improve(pyramid, stuck.pose(), warp, reading.grid().darkness(), ease);
+      SoftGrid grid = sampler.sample(pyramid, stuck.pose(), warp);
+      Optional<SymbolMatch> match = matcher.find(grid);
+      Optional<PoseReading.Text> text = text(grid, stuck.pattern(), match, more);
+      reading = new PoseReading(stuck.pose(), stuck.pattern(), grid, text, match);
+      if (text.isPresent()) {
+        break;
+      }
+    }
+    return reading;
+  }
+
   /** Reads at a pose as it is. */
   PoseReading at(Pyramid pyramid, Pose pose) {
+    return at(pyramid, pose, more);
+  }
+
+  private PoseReading at(Pyramid pyramid, Pose pose, double wanted) {
     SoftGrid grid = sampler.sample(pyramid, pose);
     Optional<SymbolMatch> match = matcher.find(grid);
     double pattern = fit.score(pyramid, pose);
-    return new PoseReading(pose, pattern, grid, text(grid, pattern, match), match);
+    return new PoseReading(pose, pattern, grid, text(grid, pattern, match, wanted), match);
   }
 
   /** What a sum of grids says. */
   Optional<PoseReading.Text> text(SoftGrid grid, double pattern) {
-    return text(grid, pattern, matcher.find(grid));
+    return text(grid, pattern, matcher.find(grid), more);
+  }
+
+  private Optional<String> decoded(SoftGrid grid, double pattern) {
+    Optional<String> decoded = decoder.find(grid);
+    return decoded.isEmpty() && pattern >= AcceptanceBound.PATTERN ? soft.find(grid) : decoded;
   }
 
   /** The symbol's own error correction has the first word; the list speaks where that fails. */
   private Optional<PoseReading.Text> text(
-      SoftGrid grid, double pattern, Optional<SymbolMatch> match) {
-    Optional<String> decoded = decoder.find(grid);
+      SoftGrid grid, double pattern, Optional<SymbolMatch> match, double wanted) {
+    Optional<String> decoded = decoded(grid, pattern);
     if (decoded.isPresent()) {
       return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));
     }
     return match
-        .filter(best -> AcceptanceBound.accepts(best, pattern))
+        .filter(best -> AcceptanceBound.accepts(best, pattern, wanted))
         .map(best -> new PoseReading.Text(best.code().digits(), true));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.logging.Logger;
 import javafx.animation.PauseTransition;
@@ -35,6 +36,9 @@ public final class Start extends Application {
 
   private static final long IDLE_MILLIS = 30_000;
 
+  /** By then the list of jobs has been asked for: icons may come, and files of other starts. */
+  private static final double SOON_MILLIS = 300;
+
   /** By then the list of jobs is up. */
   private static final double LATER_MILLIS = 2_000;
 
@@ -48,7 +52,9 @@ public final class Start extends Application {
   private static LongSupplier nanos = () -> 0;
   private static @Nullable Sounds sounds;
   private static List<Path> exported = List.of();
+  private static Runnable listening = () -> {};
   private static Runnable seen = () -> {};
+  private static volatile Consumer<List<Path>> front = files -> {};
 
   private final ExecutorService workers =
       Executors.newCachedThreadPool(
@@ -60,6 +66,7 @@ public final class Start extends Application {
 
   private @Nullable Shell shell;
   private @Nullable Stage window;
+  private final PauseTransition soon = new PauseTransition(Duration.millis(SOON_MILLIS));
   private final PauseTransition later = new PauseTransition(Duration.millis(LATER_MILLIS));
   private Optional<Ticker.Ticking> firstPicture = Optional.empty();
   private Optional<Ticker.Ticking> idle = Optional.empty();
@@ -69,17 +76,40 @@ public final class Start extends Application {
    *
    * @param steady a steady clock, in nanoseconds
    * @param files exported jobs to bring back; the last of them is opened
+   * @param listen is run in the background once files of other starts can be taken
    * @param once is run in the background once the window has been seen for a moment
    */
   public static void run(
-      Services all, LongSupplier steady, Sounds speaker, List<Path> files, Runnable once) {
+      Services all,
+      LongSupplier steady,
+      Sounds speaker,
+      List<Path> files,
+      Runnable listen,
+      Runnable once) {
     services = all;
     nanos = steady;
     sounds = speaker;
     exported = List.copyOf(files);
+    listening = listen;
     seen = once;
-    JAVAFX.setFilter(logged -> !String.valueOf(logged.getMessage()).startsWith(ON_THE_CLASS_PATH));
+    if (!Start.class.getModule().isNamed()) {
+      JAVAFX.setFilter(
+          logged -> !String.valueOf(logged.getMessage()).startsWith(ON_THE_CLASS_PATH));
+    }
     Application.launch(Start.class);
+  }
+
+  /** Exported jobs that another start of the program hands over, on any thread. */
+  public static void take(List<Path> files) {
+    Platform.runLater(() -> front.accept(files));
+  }
+
+  private void come(List<Path> files) {
+    Stage stage = Objects.requireNonNull(window, "start() first");
+    stage.setIconified(false);
+    stage.toFront();
+    stage.requestFocus();
+    new BringingBack(Objects.requireNonNull(shell, "start() first").context()).meanwhile(files);
   }
 
   @Override
@@ -101,16 +131,12 @@ public final class Start extends Application {
     WindowPlacing.put(stage, opened.context().settings().window());
     window = stage;
     stage.show();
+    front = this::come;
     new BringingBack(opened.context()).all(exported);
     held.execute(
         () -> {
           boolean dark = SystemLook.isDark();
           Platform.runLater(() -> opened.systemLook(dark));
-        });
-    held.execute(
-        () -> {
-          List<Image> icons = icons();
-          Platform.runLater(() -> stage.getIcons().setAll(icons));
         });
     firstPicture = Optional.of(Ticker.WINDOW.follow(passed -> pictured(passed, held)));
     idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened::idle));
@@ -121,21 +147,32 @@ public final class Start extends Application {
     if (passed > 0) {
       firstPicture.ifPresent(Ticker.Ticking::end);
       held.letGo();
+      soon.setOnFinished(event -> workers.execute(this::soon));
+      soon.play();
       later.setOnFinished(event -> workers.execute(seen));
       later.play();
     }
   }
 
-  private static List<Image> icons() {
-    return ICONS.stream()
-        .map(file -> Objects.requireNonNull(Start.class.getResource(file)).toExternalForm())
-        .map(Image::new)
-        .toList();
+  private void soon() {
+    listening.run();
+    putIcons();
+  }
+
+  private void putIcons() {
+    List<Image> images =
+        ICONS.stream()
+            .map(file -> Objects.requireNonNull(Start.class.getResource(file)).toExternalForm())
+            .map(Image::new)
+            .toList();
+    Stage stage = Objects.requireNonNull(window, "start() first");
+    Platform.runLater(() -> stage.getIcons().setAll(images));
   }
 
   @Override
   public void stop() {
     firstPicture.ifPresent(Ticker.Ticking::end);
+    soon.stop();
     later.stop();
     idle.ifPresent(Ticker.Ticking::end);
     if (shell != null && window != null) {

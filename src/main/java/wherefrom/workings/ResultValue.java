@@ -79,6 +79,11 @@ public record ResultValue(
         .orElseGet(() -> new Amount(rounding.rounded(amount().number(), unit.decimals()), unit));
   }
 
+  /** Whether {@link #text()} tells an uncertainty. */
+  public boolean showsSpread() {
+    return findSpread().isPresent();
+  }
+
   /** Empty without an uncertainty, or with one too small to matter. */
   private Optional<Amount> findSpread() {
     double least = Math.pow(10, -(unit.decimals() + EXTRA_PLACES));

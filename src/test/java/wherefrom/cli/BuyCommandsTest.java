@@ -168,8 +168,17 @@ class BuyCommandsTest {
   @Test
   void whatComesFillsOneLineAfterTheOther() {
     job = shop.path("pistons");
-    shop.right("job", "new", "--folder", job, "--layout", "v8-odd-even", "--name", "P",
-        "--track", "piston");
+    shop.right(
+        "job",
+        "new",
+        "--folder",
+        job,
+        "--layout",
+        "v8-odd-even",
+        "--name",
+        "P",
+        "--track",
+        "piston");
     right("limit size JOB --plan bore --size 3.8700 --source manual");
     right("plan change JOB bored --where B1");
     right("plan made JOB 1");

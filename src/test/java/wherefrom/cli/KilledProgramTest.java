@@ -2,6 +2,7 @@ package wherefrom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
@@ -38,6 +39,10 @@ class KilledProgramTest {
   }
 
   private Process start(Path said, String... words) throws IOException {
+    return program(words).redirectOutput(said.toFile()).start();
+  }
+
+  private ProcessBuilder program(String... words) {
     List<String> call =
         new ArrayList<>(
             List.of(
@@ -47,10 +52,7 @@ class KilledProgramTest {
                 System.getProperty("java.class.path"),
                 Main.class.getName()));
     call.addAll(List.of(words));
-    return new ProcessBuilder(call)
-        .redirectError(folder.resolve("err.txt").toFile())
-        .redirectOutput(said.toFile())
-        .start();
+    return new ProcessBuilder(call).redirectError(folder.resolve("err.txt").toFile());
   }
 
   private static Writer typed(Process process) {
@@ -106,15 +108,12 @@ class KilledProgramTest {
   @Test
   void aSecondProgramIsRefusedUntilTheFirstEnds() throws Exception {
     List<String> tags = tags();
-    Path said = folder.resolve("said.txt");
-    Process first = start(said, "out", "--job", job, "-");
-    try (Writer typed = typed(first)) {
+    Process first = program("out", "--job", job, "-").start();
+    try (Writer typed = typed(first);
+        BufferedReader said = first.inputReader(StandardCharsets.UTF_8)) {
       typed.write(tags.get(0) + "\n");
       typed.flush();
-      while (first.isAlive() && lines(said).isEmpty()) {
-        Thread.sleep(5);
-      }
-      assertThat(lines(said)).hasSize(1).allMatch(line -> line.startsWith(tags.get(0)));
+      assertThat(said.readLine()).startsWith(tags.get(0));
       Shop.Outcome second = shop.run("out", "--job", job, tags.get(1));
       assertThat(second.status()).as(second.toString()).isEqualTo(2);
       assertThat(second.err()).contains("Another program has this job open");

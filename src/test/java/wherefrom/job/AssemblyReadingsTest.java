@@ -14,6 +14,7 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.tables.JobTables;
 import wherefrom.quantity.Dimension;
@@ -114,7 +115,7 @@ class AssemblyReadingsTest {
     tools.limit("deck-height", "front", "-0.004", "0.019", "TM 5-6640-212-14, table 5-4");
     MeasuredResult deck = take(Feature.BORE, "B5", "deck-height", "-0.010", "0.002");
     assertThat(deck.judgements().get(0).decision()).isEqualTo(Ruling.REJECT);
-    assertThat(BuildRecord.of(bench.job).find(BuildRecord.MEASURED).rows().get(0).cells().get(0))
+    assertThat(BuildRecord.of(bench.job).find(RecordTable.MEASURED).rows().get(0).cells().get(0))
         .isEqualTo("cylinder 5, cylinder bore, Piston below the deck");
   }
 

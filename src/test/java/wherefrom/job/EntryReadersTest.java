@@ -3,6 +3,7 @@ package wherefrom.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.tngtech.archunit.core.domain.InstanceofCheck;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaField;
@@ -36,7 +37,8 @@ class EntryReadersTest {
   /**
    * The file lists every kind with those that read it. Where a kind is new, go through all readers
    * that the file names, give each a row that has something to say of it, then add the kind's line.
-   * Tables that are whole are not named: they cannot be made without a row for every kind.
+   * Tables that are whole are not named: they cannot be made without a row for every kind. Who asks
+   * for a kind by {@code instanceof} is named beside those that have a table.
    */
   @Test
   void everyKindIsReadByThoseThatTheListNames() throws Exception {
@@ -65,7 +67,26 @@ class EntryReadersTest {
         kinds.forEach(kind -> readers.get(kind.getSimpleName()).add(name));
       }
     }
+    CLASSES.forEach(type -> addAsked(type, readers));
     return readers;
+  }
+
+  /** Who asks for one kind, or for the few that are an interface of their own. */
+  private static void addAsked(JavaClass type, Map<String, Set<String>> readers) {
+    String name = type.getName().replaceFirst(".*\\.", "").replaceFirst("\\$.*", "");
+    for (InstanceofCheck check : type.getInstanceofChecks()) {
+      for (Class<?> kind : JobEntry.class.getPermittedSubclasses()) {
+        if (isOfSome(check.getRawType()) && check.getRawType().reflect().isAssignableFrom(kind)) {
+          readers.get(kind.getSimpleName()).add(name);
+        }
+      }
+    }
+  }
+
+  /** Whether it is a kind of entry, or an interface of some of them. */
+  private static boolean isOfSome(JavaClass type) {
+    return type.getPackageName().equals(JobEntry.class.getPackageName())
+        && !type.isEquivalentTo(JobEntry.class);
   }
 
   private static List<JavaField> readerFields() {

@@ -21,6 +21,7 @@ import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.numbers.JobCharts;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.tables.JobTables;
 import wherefrom.quantity.Dimension;
@@ -179,7 +180,7 @@ class PairClearancesTest {
   void theClearanceIsShownWhereverReadingsAre() {
     BenchJob bench = v8WithPiston("3.8685");
     limit(bench, "piston-to-bore", "0.0010", "0.0025");
-    assertThat(BuildRecord.of(bench.job).find(BuildRecord.MEASURED).rows())
+    assertThat(BuildRecord.of(bench.job).find(RecordTable.MEASURED).rows())
         .anySatisfy(
             row -> {
               assertThat(row.cells().get(0)).isEqualTo("cylinder 3, piston to bore clearance");

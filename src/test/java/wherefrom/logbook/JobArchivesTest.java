@@ -226,6 +226,16 @@ class JobArchivesTest {
   }
 
   @Test
+  void theJobOfAFileIsFoundOnItsShelf() throws IOException {
+    assertThat(archives.findThere(zip, folder.resolve("nowhere"))).isEmpty();
+    assertThat(archives.findThere(zip, shelf)).isEmpty();
+    Path back = archives.restore(zip, shelf);
+    assertThat(archives.findThere(zip, shelf)).contains(back);
+    assertThatThrownBy(() -> archives.findThere(folder.resolve("none.zip"), shelf))
+        .hasMessageContaining("There is no file");
+  }
+
+  @Test
   void aShelfThatWasMadeForWhatDoesNotComeIsGoneAgain() throws IOException {
     Map<String, byte[]> changed = entries(zip);
     changed.get(LOGBOOK)[100] ^= 1;

@@ -9,10 +9,17 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
+import wherefrom.engine.MainSpot;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
 import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
 
 /**
  * Counts per layout for two valves a cylinder and individual pivots. They follow from the layout;
@@ -131,6 +138,9 @@ class PlacesTest {
             "main cap",
             "main shell",
             "cam bearing");
+    assertThat(Spots.all(layout("v8-odd-even")).stream().<Class<?>>map(Spot::getClass).distinct())
+        .containsExactly(
+            ValveSpot.class, BoreSpot.class, RodSpot.class, MainSpot.class, CamBearingSpot.class);
     assertThat(ValveSide.values()).containsExactly(ValveSide.INTAKE, ValveSide.EXHAUST);
     assertThat(ShellHalf.values()).containsExactly(ShellHalf.UPPER, ShellHalf.LOWER);
   }

@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 class ColumnWidthsTest {
   private static final double SIZE = 8;
@@ -27,7 +28,7 @@ class ColumnWidthsTest {
     List<String> heads = Arrays.stream(cells).map(cell -> "head").toList();
     List<RecordSection.Row> rows = new ArrayList<>();
     rows.add(new RecordSection.Row(List.of(cells), open));
-    return new RecordSection("Table", heads, rows, "");
+    return new RecordSection(RecordTable.TOOLS, heads, rows, "");
   }
 
   private List<List<String>> wrapped(RecordSection table) throws IOException {

@@ -17,6 +17,7 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.files.Outgoing;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintSetup;
 import wherefrom.job.print.TagFace;
@@ -68,7 +69,7 @@ class OtherScriptsTest {
     LocalDate day = LocalDate.parse("2026-03-04");
     RecordSection section =
         new RecordSection(
-            "Notes",
+            RecordTable.SEEN,
             List.of("what"),
             List.of(new RecordSection.Row(List.of("изношен, Ψ"), true)),
             "");

@@ -20,6 +20,7 @@ import wherefrom.files.Outgoing;
 import wherefrom.files.Stopping;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 
 class FileReportsTest {
@@ -41,8 +42,9 @@ class FileReportsTest {
         LocalDate.parse("2026-01-02"),
         LocalDate.parse("2026-03-04"),
         List.of(
-            new RecordSection("NOT CHECKED", List.of("what", "because", "x"), many, "Nothing."),
-            new RecordSection("Money", List.of("a"), List.of(), "No cost was noted.")),
+            new RecordSection(
+                RecordTable.NOT_CHECKED, List.of("what", "because", "x"), many, "Nothing."),
+            new RecordSection(RecordTable.MONEY, List.of("a"), List.of(), "No cost was noted.")),
         List.of(),
         List.of());
   }

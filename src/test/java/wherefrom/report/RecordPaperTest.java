@@ -37,6 +37,7 @@ import wherefrom.job.pages.LimitBar;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordLine;
 import wherefrom.job.pages.RecordSheets;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.logbook.LogbookFile;
@@ -123,7 +124,7 @@ class RecordPaperTest {
     List<String> texts = print(record, ImageType.GRAY).texts();
     String both = texts.get(0) + texts.get(1);
     record
-        .find(BuildRecord.NOT_CHECKED)
+        .find(RecordTable.NOT_CHECKED)
         .rows()
         .forEach(row -> assertThat(both).contains(row.cells().get(0)));
     assertThat(texts.get(0)).contains("BUILD RECORD", "built by, date", "checked by, date");

@@ -19,21 +19,41 @@ public final class ScoreProbe {
 
   private ScoreProbe() {}
 
-  /** A grid that its own error correction does not decode, and how well the pattern fits there. */
-  public record Asked(SoftGrid grid, double pattern) {}
+  /**
+   * A grid that its own error correction does not decode.
+   *
+   * @param pattern how well the pattern of every label fits there
+   * @param more evidence that is wanted of it beyond the least
+   */
+  public record Asked(SoftGrid grid, double pattern, double more) {}
 
-  /** Every such grid of a still picture. */
+  /**
+   * Every such grid of a still picture, those from other starts and of the second look included
+   * where the reader comes to that.
+   */
   public static List<Asked> still(GreyImage picture) {
     CameraModel camera = CameraModel.of(picture.width(), picture.height());
+    LabelPattern pattern = LabelPattern.printed();
     IssuedSymbols none = new IssuedSymbols(List.of());
-    PictureScan scan = new PictureScan(LabelPattern.printed(), camera, none);
-    List<Asked> asked = new ArrayList<>();
+    PictureScan scan = new PictureScan(pattern, camera, none);
     Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
-    readings.stream()
-        .filter(reading -> reading.text().isEmpty())
-        .forEach(reading -> asked.add(new Asked(reading.grid(), reading.pattern())));
+    List<PoseReading> retried = scan.retried(pyramid, readings, PipelineReader.RETRIED);
+    List<Asked> asked = new ArrayList<>(unread(readings, 0));
+    asked.addAll(unread(retried, AcceptanceBound.OTHER_START));
+    if (asked.size() == readings.size() + retried.size()) {
+      SecondLook second = new SecondLook(pattern, camera, none);
+      asked.addAll(
+          unread(second.readings(picture, pyramid, readings), AcceptanceBound.SECOND_LOOK));
+    }
     return asked;
+  }
+
+  private static List<Asked> unread(List<PoseReading> readings, double more) {
+    return readings.stream()
+        .filter(reading -> reading.text().isEmpty())
+        .map(reading -> new Asked(reading.grid(), reading.pattern(), more))
+        .toList();
   }
 
   /** The sums that are being followed after some frames of a stream. */
@@ -45,7 +65,7 @@ public final class ScoreProbe {
     }
     return live.tracks().stream()
         .filter(track -> track.text().isEmpty())
-        .map(track -> new Asked(track.grid(), track.pattern()))
+        .map(track -> new Asked(track.grid(), track.pattern(), 0))
         .toList();
   }
 
@@ -58,7 +78,7 @@ public final class ScoreProbe {
     return matcher
         .find(asked.grid())
         .filter(SymbolMatch::issued)
-        .map(match -> AcceptanceBound.margin(match, asked.pattern()))
+        .map(match -> AcceptanceBound.margin(match, asked.pattern()) - asked.more())
         .orElse(Double.NEGATIVE_INFINITY);
   }
 }

@@ -109,7 +109,9 @@ class AuditTest {
       ImageIO.write(
           SwingFXUtils.fromFXImage(picture, null), "png", PICTURES.resolve(name + ".png").toFile());
     }
-    return Audit.of(window.scene, window.shell.context().scale());
+    List<Fault> faults = Audit.of(window.scene, window.shell.context().scale());
+    window.takeDown();
+    return faults;
   }
 
   @Test

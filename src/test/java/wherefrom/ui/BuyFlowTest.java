@@ -22,7 +22,10 @@ class BuyFlowTest {
 
   private BuyLine lifters() {
     return new Buying(sample.job.state())
-        .lines().stream().filter(line -> line.words().contains("lifters")).findFirst().orElseThrow();
+        .lines().stream()
+            .filter(line -> line.words().contains("lifters"))
+            .findFirst()
+            .orElseThrow();
   }
 
   private SampleWindow buying() {
@@ -35,11 +38,7 @@ class BuyFlowTest {
     new Deciding(sample.job).decide(lifters, Decision.REPLACE, "worn");
     SampleWindow window = new SampleWindow(96, 100);
     window.shell.context().open(sample.job);
-    window
-        .shell
-        .context()
-        .navigator()
-        .open(() -> new BuyScreen(window.shell.context()));
+    window.shell.context().navigator().open(() -> new BuyScreen(window.shell.context()));
     window.layOut();
     return window;
   }

@@ -50,6 +50,7 @@ class OneTouchTest {
       window = Toolkit.on(() -> again(shot, before));
       SampleWindow now = window;
       if (!Toolkit.on(() -> pressed(shot, now, at, faults))) {
+        Toolkit.on(() -> takenDown(now));
         return;
       }
     }
@@ -61,7 +62,11 @@ class OneTouchTest {
       window.shell.context().navigator().back();
       window.layOut();
     }
-    return isUp(window, shot) ? window : open(shot);
+    if (isUp(window, shot)) {
+      return window;
+    }
+    window.takeDown();
+    return open(shot);
   }
 
   /** Whether there was such a key. */
@@ -70,6 +75,11 @@ class OneTouchTest {
       return false;
     }
     press(shot, window, keys(shot, window).get(at), faults);
+    return true;
+  }
+
+  private static boolean takenDown(SampleWindow window) {
+    window.takeDown();
     return true;
   }
 

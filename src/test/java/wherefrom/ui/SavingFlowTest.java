@@ -65,6 +65,11 @@ class SavingFlowTest {
       }
 
       @Override
+      public Optional<Path> findThere(Path file, Path shelf) {
+        throw new AssertionError();
+      }
+
+      @Override
       public String text(Path job) {
         throw new AssertionError();
       }

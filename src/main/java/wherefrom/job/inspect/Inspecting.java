@@ -18,6 +18,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.change.Bought;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.LookEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
@@ -61,6 +62,10 @@ public final class Inspecting {
 
   /** Answers a quick test. NOT_LOOKED takes an earlier answer away. */
   public Answer answer(Subject subject, String check, Look look, String note) {
+    return job.asOne(() -> answerOnce(subject, check, look, note));
+  }
+
+  private Answer answerOnce(Subject subject, String check, Look look, String note) {
     Optional<Check> known =
         checks(subject).stream().filter(one -> one.key().equals(check)).findFirst();
     if (known.isEmpty()) {
@@ -154,11 +159,7 @@ public final class Inspecting {
   private Map<String, CheckCard> latest(Subject subject) {
     Map<String, CheckCard> latest = new HashMap<>();
     for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof LookRecorded look
-          && Subject.ofPart(look.item()).equals(subject)) {
-        put(latest, look.check(), look.look(), look.note());
-      } else if (logged.entry() instanceof FeatureLooked look
-          && look.subject().equals(subject.key())) {
+      if (logged.entry() instanceof LookEntry look && look.isAbout(subject)) {
         put(latest, look.check(), look.look(), look.note());
       }
     }

@@ -60,8 +60,7 @@ public record BuyLine(
   /** Takes of so many pieces what it wants; the last of several alike takes all. */
   BuyLine taking(int came, boolean last) {
     int taken = last ? came : Math.min(came, wanted());
-    return new BuyLine(
-        what, size, step, pieces, soldAs, ordered, taken, inSet, numbers, reason);
+    return new BuyLine(what, size, step, pieces, soldAs, ordered, taken, inSet, numbers, reason);
   }
 
   /** Whole packages still to buy, as such things are usually sold. */

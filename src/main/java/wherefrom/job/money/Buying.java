@@ -69,8 +69,7 @@ public final class Buying {
     List<BuyLine> filled = new ArrayList<>();
     for (int at = 0; at < lines.size(); at++) {
       BuyLine line = lines.get(at);
-      int before =
-          filled.stream().filter(line::isAlike).mapToInt(BuyLine::arrived).sum();
+      int before = filled.stream().filter(line::isAlike).mapToInt(BuyLine::arrived).sum();
       boolean last = lines.subList(at + 1, lines.size()).stream().noneMatch(line::isAlike);
       filled.add(line.taking(arrived(line) - before, last));
     }
@@ -98,8 +97,7 @@ public final class Buying {
 
   private BuyLine line(Replacement one) {
     boolean sized = one.step().isPresent();
-    String reason =
-        sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
+    String reason = sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
     Article what = new Article.Known(Goods.of(one.kind()));
     return line(what, size(one), one.step(), one.pieces(), reason);
   }
@@ -146,6 +144,11 @@ public final class Buying {
   /** Keeps a supplier's price. */
   public static MoneyBook.Answer offer(
       OpenJob job, String supplier, Article what, int holds, String price) {
+    return job.asOne(() -> offerOnce(job, supplier, what, holds, price));
+  }
+
+  private static MoneyBook.Answer offerOnce(
+      OpenJob job, String supplier, Article what, int holds, String price) {
     Optional<JobCurrency> tender = new MoneyBook(job).findTender();
     Optional<Money> money = tender.map(one -> one.read(price)).orElseGet(() -> Money.find(price));
     if (supplier.isBlank() || what.words().isBlank()) {
@@ -165,6 +168,11 @@ public final class Buying {
 
   /** Checks in what came for a line; the sentence says what is wrong, empty where it is kept. */
   public static Optional<String> arrive(
+      OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
+    return job.asOne(() -> arriveOnce(job, line, pieces, measured, right));
+  }
+
+  private static Optional<String> arriveOnce(
       OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
     if (pieces < 1 || pieces > MOST) {
       return Optional.of("Say how many came: 1 to " + MOST + ".");

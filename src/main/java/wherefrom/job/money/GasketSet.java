@@ -76,8 +76,7 @@ public final class GasketSet {
   public List<AlwaysNew> candidates() {
     List<AlwaysNew> all = new ArrayList<>(AlwaysNew.of(BagBook.of(job)));
     for (Purchase asked : CostList.standing(job).purchases()) {
-      boolean gasket =
-          asked.what().findGoods().filter(SINGLE::contains).isPresent();
+      boolean gasket = asked.what().findGoods().filter(SINGLE::contains).isPresent();
       if (gasket && all.stream().noneMatch(one -> one.article().equals(asked.what()))) {
         List<String> why = List.of(asked.reason());
         all.add(new AlwaysNew(asked.what().words(), asked.what(), asked.pieces(), why));
@@ -88,6 +87,10 @@ public final class GasketSet {
 
   /** Ticks what the set holds; 0 pieces where it lacks it. */
   public static String tick(OpenJob job, Article what, int pieces) {
+    return job.asOne(() -> tickOnce(job, what, pieces));
+  }
+
+  private static String tickOnce(OpenJob job, Article what, int pieces) {
     job.record(new SetHolds(what, pieces));
     return pieces == 0
         ? "Not in the set: " + what.words() + "."

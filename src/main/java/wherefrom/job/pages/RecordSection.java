@@ -7,7 +7,9 @@ import java.util.List;
  *
  * @param empty what is said where there are no rows
  */
-public record RecordSection(String title, List<String> columns, List<Row> rows, String empty) {
+public record RecordSection(RecordTable table, List<String> columns, List<Row> rows, String empty) {
+  /** What a cell says of what nobody checked. */
+  public static final String NOT_CHECKED = "NOT CHECKED";
 
   /**
    * A row.
@@ -23,5 +25,9 @@ public record RecordSection(String title, List<String> columns, List<Row> rows, 
   public RecordSection {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+  }
+
+  public String title() {
+    return table.title();
   }
 }

@@ -2,6 +2,7 @@ package wherefrom.job.ports;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** A whole job, logbook and photographs, as one file and back. */
 public interface Archives {
@@ -18,6 +19,13 @@ public interface Archives {
    * @throws IOException with a plain sentence when the file is no whole job
    */
   Path restore(Path file, Path shelfFolder) throws IOException;
+
+  /**
+   * The job on a shelf that an exported file is a copy of; empty where it is not there.
+   *
+   * @throws IOException with a plain sentence when the file is no exported job
+   */
+  Optional<Path> findThere(Path file, Path shelfFolder) throws IOException;
 
   /**
    * The logbook of a job as text, line by line as it lies there, the names of its files between.

@@ -52,11 +52,6 @@ public final class FirstIn {
         .filter(holder -> AWAY.contains(state.whereabouts(holder.item())));
   }
 
-  /** Whether all that must be in first is in, and what the part lies in is at hand. */
-  public boolean isReady(Place place) {
-    return under(place).isEmpty() && findHolderAway(place).isEmpty();
-  }
-
   /**
    * The notice, in one short sentence: {@code Not in yet: lifter, pushrod.}, {@code Not in yet:
    * upper shell, lower shell.}, {@code Its cap is at the machine shop, visit 1.}; empty where

@@ -16,6 +16,7 @@ import wherefrom.job.entry.AtAssembly;
 import wherefrom.job.entry.BagFilled;
 import wherefrom.job.entry.BoltHole;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
@@ -38,7 +39,7 @@ final class BagRecord {
     record.book.bags().forEach(bag -> rows.add(record.row(bag)));
     AlwaysNew.of(record.book).forEach(line -> rows.add(row(line)));
     return new RecordSection(
-        "Bags and big parts",
+        RecordTable.BAGS,
         List.of("what", "holds, marks", "decided, at assembly", "where", "photographs"),
         rows,
         "No bag and no big part was kept.");

@@ -5,6 +5,7 @@ import java.util.List;
 import wherefrom.job.OpenJob;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.rules.before.Symptom;
 import wherefrom.rules.before.TestsBefore;
 import wherefrom.workings.ResultValue;
@@ -27,7 +28,7 @@ final class BeforeRecord {
         .forEach(words -> rows.add(row("engine", words, "", "", "", false)));
     before.signs().forEach(sign -> rows.add(sign(sign)));
     return new RecordSection(
-        "Before teardown",
+        RecordTable.BEFORE_TEARDOWN,
         List.of("place", "what", "share of highest", "rise with oil", "leak-down or source"),
         rows,
         "Nothing was read before it came apart.");

@@ -10,6 +10,7 @@ import wherefrom.job.pages.RecordPicture;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordSheets;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.timing.TimingRecord;
 import wherefrom.job.torque.TorqueRecord;
@@ -37,27 +38,6 @@ public record BuildRecord(
   public static final String OUTRANKED =
       "Service information for your exact engine outranks this tool. So does a"
           + " qualified machinist. Follow local rules.";
-
-  /** The title of the table that tells what the plots say. */
-  public static final String PLOTS = "Plots";
-
-  /** The title of the table of counts. */
-  public static final String IN_SHORT = "In short";
-
-  /** The title of the table of what is open. */
-  public static final String NOT_CHECKED = "NOT CHECKED";
-
-  /** The title of the table of parts. */
-  public static final String PARTS = "Parts";
-
-  /** The title of the table of readings. */
-  public static final String MEASURED = "Measured";
-
-  /** The title of the table of what was seen, in the person's words. */
-  public static final String SEEN = "Seen";
-
-  /** The title of the table of photographs. */
-  public static final String PHOTOGRAPHS = "Photographs";
 
   public BuildRecord {
     sections = List.copyOf(sections);
@@ -128,12 +108,12 @@ public record BuildRecord(
     return new RecordUnchecked(job).section().rows().size();
   }
 
-  /** The table of this title; one without rows where there is none. */
-  public RecordSection find(String title) {
+  /** One of its tables; one without rows where there is none. */
+  public RecordSection find(RecordTable table) {
     return sections.stream()
-        .filter(section -> section.title().equals(title))
+        .filter(section -> section.table() == table)
         .findFirst()
-        .orElse(new RecordSection(title, List.of(), List.of(), "Nothing is left open."));
+        .orElse(new RecordSection(table, List.of(), List.of(), "Nothing is left open."));
   }
 
   /** The record with plots, and a table of what they say. */
@@ -141,7 +121,7 @@ public record BuildRecord(
     List<RecordSection> tables = new ArrayList<>(sections);
     tables.add(
         new RecordSection(
-            PLOTS,
+            RecordTable.PLOTS,
             List.of("plot", "what it says"),
             more.stream()
                 .map(plot -> new RecordSection.Row(List.of(plot.title(), plot.sentence()), false))

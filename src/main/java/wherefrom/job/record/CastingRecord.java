@@ -7,6 +7,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.Castings;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 /** Block and heads in the build record. */
 final class CastingRecord {
@@ -23,7 +24,7 @@ final class CastingRecord {
       }
     }
     return new RecordSection(
-        "Castings",
+        RecordTable.CASTINGS,
         List.of("casting", "test", "answer", "note"),
         rows,
         "Block and heads: NOT CHECKED here.");

@@ -22,6 +22,7 @@ import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.LookEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.OffForWashing;
@@ -123,13 +124,8 @@ final class CylinderEvents {
     return made.reason().isEmpty() ? "" : ": " + made.reason();
   }
 
-  private void looked(LookRecorded look) {
-    looked(Subject.ofPart(look.item()), look.check(), look.look(), look.note());
-  }
-
-  private void looked(FeatureLooked look) {
-    Subject.find(look.subject())
-        .ifPresent(at -> looked(at, look.check(), look.look(), look.note()));
+  private void looked(LookEntry look) {
+    look.findSubject().ifPresent(at -> looked(at, look.check(), look.look(), look.note()));
   }
 
   private void measured(ReadingsTaken taken) {

@@ -11,6 +11,7 @@ import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 /**
  * What is bought: the list with what is here of it, the offers, and what was checked in. Before the
@@ -38,7 +39,7 @@ final class RecordBuying {
       rows.add(row(!came.right(), what, "came", came.right() ? "right" : "WRONG", size));
     }
     return new RecordSection(
-        "Buying",
+        RecordTable.BUYING,
         List.of("what", "to buy", "here", "note"),
         rows,
         "No offer and no arrival was noted.");

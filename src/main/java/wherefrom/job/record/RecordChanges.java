@@ -19,6 +19,7 @@ import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.SlotUnknown;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 /** The record's table of changes: those planned and not yet made, those made, and the checks. */
 final class RecordChanges {
@@ -49,7 +50,7 @@ final class RecordChanges {
       READS.take(this, logged);
     }
     return new RecordSection(
-        "Changes and checks",
+        RecordTable.CHANGES,
         List.of("what", "note", "when"),
         rows,
         "No change was recorded or planned.");

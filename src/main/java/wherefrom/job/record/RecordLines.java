@@ -20,6 +20,7 @@ import wherefrom.job.PairClearances;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.pages.RecordLine;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
@@ -103,7 +104,7 @@ final class RecordLines {
         switch (record.where()) {
           case WASHING -> ", washing";
           case AT_SHOP -> ", at the shop";
-          case LOST -> ", missing";
+          case LOST -> ", lost";
           default -> "";
         };
     return record.decision().map(Decision::word).orElseGet(() -> undecided(record, look)) + away;
@@ -113,7 +114,7 @@ final class RecordLines {
     if (record.part().fresh()) {
       return "bought";
     }
-    return look == Look.NOT_LOOKED ? RecordParts.NOT_CHECKED : "not decided";
+    return look == Look.NOT_LOOKED ? RecordSection.NOT_CHECKED : "not decided";
   }
 
   /** Its worst answer where it was looked at, and its results; nothing where it never was. */

@@ -23,6 +23,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 
@@ -34,8 +35,6 @@ final class RecordParts {
           .at(PartFitted.class, (parts, it, at) -> parts.in.put(it.item(), at.time()))
           .on(DecisionMade.class, RecordParts::decided)
           .on(SetDecided.class, RecordParts::decided);
-
-  static final String NOT_CHECKED = "NOT CHECKED";
 
   private final EngineJob job;
   private final Days days;
@@ -59,7 +58,7 @@ final class RecordParts {
       rows.add(row(part));
     }
     return new RecordSection(
-        BuildRecord.PARTS,
+        RecordTable.PARTS,
         List.of("part", "came out of", "out", "found", "decided", "went into", "in"),
         rows,
         "No part is tracked.");
@@ -69,19 +68,21 @@ final class RecordParts {
     Part part = record.part();
     int item = part.item();
     String found = found(record);
+    String nothing = part.fresh() ? "new" : RecordSection.NOT_CHECKED;
     Optional<wherefrom.parts.Place> fitted = job.findFittedAt(item);
     return new RecordSection.Row(
         List.of(
             Words.number(item) + " " + part.kind().word(),
             part.fresh() ? "bought new" : part.home().words(),
             date(out, item),
-            found,
+            found.isEmpty() ? nothing : found,
             decided(record),
             fitted.map(wherefrom.parts.Place::words).orElse(record.where().words()),
             fitted.isPresent() ? date(in, item) : ""),
-        found.equals(NOT_CHECKED));
+        found.isEmpty() && !part.fresh());
   }
 
+  /** Empty where nothing was looked at and nothing measured. */
   private String found(PartRecord record) {
     List<String> words = new ArrayList<>();
     record
@@ -103,9 +104,6 @@ final class RecordParts {
                               ? value.text()
                               : value.words() + " " + value.text())
                   .collect(Collectors.joining(", ")));
-    }
-    if (words.isEmpty()) {
-      return record.part().fresh() ? "new" : NOT_CHECKED;
     }
     return String.join("; ", words);
   }

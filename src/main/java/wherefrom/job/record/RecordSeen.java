@@ -19,6 +19,7 @@ import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 /**
  * What was seen, in the person's words: every answer that was no plain pass, what was passed on
@@ -85,7 +86,7 @@ final class RecordSeen {
     passed(rows);
     rows.addAll(notes);
     return new RecordSection(
-        BuildRecord.SEEN,
+        RecordTable.SEEN,
         List.of("where", "test", "answer", "note", "when"),
         rows,
         "Nothing was noted.");

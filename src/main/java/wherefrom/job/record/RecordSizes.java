@@ -8,6 +8,7 @@ import wherefrom.job.FittingSize;
 import wherefrom.job.SurfaceSize;
 import wherefrom.job.SurfaceSizes;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
@@ -34,7 +35,7 @@ final class RecordSizes {
       }
     }
     return new RecordSection(
-        "Sizes",
+        RecordTable.SIZES,
         List.of("what", "standard", "as cut", "measured now", "fits", "new parts"),
         rows,
         "No journal or bore was measured or cut.");

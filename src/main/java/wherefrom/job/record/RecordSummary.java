@@ -11,6 +11,7 @@ import wherefrom.job.money.Budget;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordFigure;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
@@ -53,7 +54,7 @@ final class RecordSummary {
     boolean over = budget.limit().cents() > 0 && budget.left().cents() < 0;
     rows.add(row(over, "Money", budget.sentence(), over ? "OVER" : ""));
     return new RecordSection(
-        BuildRecord.IN_SHORT, List.of("what", "done", "open"), rows, "Nothing yet.");
+        RecordTable.IN_SHORT, List.of("what", "done", "open"), rows, "Nothing yet.");
   }
 
   /** The counts of the first page, out of all parts. */

@@ -24,6 +24,7 @@ import wherefrom.job.money.CostItem;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
@@ -48,7 +49,7 @@ public final class RecordTables {
               fit.onPurpose()));
     }
     return new RecordSection(
-        "Fitted on purpose",
+        RecordTable.ON_PURPOSE,
         List.of("part", "into", "against", "reason"),
         rows,
         "Nothing was fitted in spite of a stop.");
@@ -82,7 +83,7 @@ public final class RecordTables {
     new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
     new PairClearances(job).measured().forEach(pair -> clearance(pair, rows));
     return new RecordSection(
-        BuildRecord.MEASURED,
+        RecordTable.MEASURED,
         List.of(
             "what",
             "result ± standard uncertainty u",
@@ -169,7 +170,7 @@ public final class RecordTables {
       rows.add(mains(book.map().mains()));
     }
     return new RecordSection(
-        "Debris", List.of("found", "what it says"), rows, "No debris was recorded.");
+        RecordTable.DEBRIS, List.of("found", "what it says"), rows, "No debris was recorded.");
   }
 
   private static RecordSection.Row mains(ReachedMains answer) {
@@ -202,7 +203,10 @@ public final class RecordTables {
       }
     }
     return new RecordSection(
-        "Machine shop", List.of("visit", "what", "wanted", "back"), rows, "Nothing was sent out.");
+        RecordTable.MACHINE_SHOP,
+        List.of("visit", "what", "wanted", "back"),
+        rows,
+        "Nothing was sent out.");
   }
 
   public static RecordSection money(OpenJob job) {
@@ -229,7 +233,7 @@ public final class RecordTables {
               budget.sentence()));
     }
     return new RecordSection(
-        "Money", List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
+        RecordTable.MONEY, List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
   }
 
   static RecordSection tools(OpenJob open) {
@@ -247,7 +251,7 @@ public final class RecordTables {
               tool.name(),
               tool.resolution().text(),
               tool.error().text(),
-              zero.orElse("NOT CHECKED"),
+              zero.orElse(RecordSection.NOT_CHECKED),
               Integer.toString(used.size()),
               used.stream()
                   .map(MeasuredResult::time)
@@ -256,7 +260,7 @@ public final class RecordTables {
                   .orElse("")));
     }
     return new RecordSection(
-        "Tools",
+        RecordTable.TOOLS,
         List.of("tool", "smallest step", "largest error", "at zero", "readings", "last used"),
         rows,
         "No measuring tool is listed.");
@@ -270,7 +274,7 @@ public final class RecordTables {
           row(false, photo.words(job), photo.story(), photo.file(), open.days().day(photo.time())));
     }
     return new RecordSection(
-        BuildRecord.PHOTOGRAPHS,
+        RecordTable.PHOTOGRAPHS,
         List.of("of", "caption", "file", "when"),
         rows,
         "No photograph was kept.");

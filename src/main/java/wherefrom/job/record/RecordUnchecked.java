@@ -11,6 +11,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.PartKind;
@@ -56,7 +57,7 @@ final class RecordUnchecked {
           .ifPresent(reason -> rows.add(row("Left in: " + place.words(), reason, "")));
     }
     return new RecordSection(
-        BuildRecord.NOT_CHECKED,
+        RecordTable.NOT_CHECKED,
         List.of("what", "because", "source"),
         rows,
         "Nothing is left open.");

@@ -6,6 +6,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.RingFiling;
 import wherefrom.job.numbers.RingGapRow;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 /** The card of ring filing in the build record. */
 final class RingRecord {
@@ -29,7 +30,7 @@ final class RingRecord {
               row.state() != RingGapRow.State.DONE));
     }
     return new RecordSection(
-        "Ring filing",
+        RecordTable.RING_FILING,
         List.of("ring", "gap wanted", "gap", "state", "wanted from"),
         rows,
         "No ring gap was typed as wanted: NOT CHECKED here.");

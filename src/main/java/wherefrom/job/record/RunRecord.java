@@ -9,6 +9,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.entry.RunInNoted;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.running.RunIn;
 import wherefrom.job.running.ServiceBook;
 import wherefrom.quantity.Amount;
@@ -16,8 +17,6 @@ import wherefrom.text.Words;
 
 /** The run-in, what was run since, and service, in the build record. */
 final class RunRecord {
-  static final String TITLE = "Run-in and service";
-
   private final Days days;
   private final List<RecordSection.Row> rows = new ArrayList<>();
 
@@ -40,7 +39,7 @@ final class RunRecord {
         .ifPresent(
             at -> record.row(false, "In service", record.days.time(at), "", "record closed"));
     return new RecordSection(
-        TITLE,
+        RecordTable.RUNNING,
         List.of("what", "when", "figures", "words"),
         record.rows,
         "The run-in: NOT CHECKED here.");

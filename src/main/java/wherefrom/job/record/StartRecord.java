@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.OpenJob;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.puttogether.StartList;
 
 /** The list before the first start in the build record. */
@@ -18,7 +19,7 @@ final class StartRecord {
       lines.forEach(line -> rows.add(row(line)));
     }
     return new RecordSection(
-        "First start",
+        RecordTable.FIRST_START,
         List.of("before the first start", "state", "what was used or seen"),
         rows,
         "The first start: NOT CHECKED here.");

@@ -6,6 +6,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.measure.WeightSet;
 import wherefrom.job.numbers.BobWeight;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 
 /** Matched sets and the bob weight in the build record. */
 final class WeightRecord {
@@ -28,6 +29,9 @@ final class WeightRecord {
             slip ->
                 rows.add(new RecordSection.Row(List.of("crank", "Bob weight", slip, ""), false)));
     return new RecordSection(
-        "Weights", List.of("place", "what", "weight", "state"), rows, "Nothing was weighed.");
+        RecordTable.WEIGHTS,
+        List.of("place", "what", "weight", "state"),
+        rows,
+        "Nothing was weighed.");
   }
 }

@@ -1,14 +1,11 @@
 package wherefrom.job.tables;
 
-import java.util.Optional;
 import wherefrom.inspection.Checks;
-import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
-import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.LookEntry;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
 
@@ -31,35 +28,25 @@ final class FindingTables {
             "answer",
             "note");
     for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof LookRecorded look) {
-        Subject of = Subject.ofPart(look.item());
-        finding(job, rows, logged, of, look.check(), look.look(), look.note());
-      } else if (logged.entry() instanceof FeatureLooked look) {
-        Optional<Subject> of = Subject.find(look.subject());
-        of.ifPresent(at -> finding(job, rows, logged, at, look.check(), look.look(), look.note()));
+      if (logged.entry() instanceof LookEntry look) {
+        look.findSubject().ifPresent(at -> finding(job, rows, logged, at, look));
       }
     }
     return rows.table();
   }
 
   private static void finding(
-      EngineJob job,
-      Rows rows,
-      LoggedEntry logged,
-      Subject subject,
-      String check,
-      Look look,
-      String note) {
+      EngineJob job, Rows rows, LoggedEntry logged, Subject subject, LookEntry look) {
     rows.add(
         TidyCell.of(logged.sequence()),
         TidyCell.of(logged.time()),
         TidyCell.of(SubjectNames.kind(job, subject)),
         TidyCell.of(SubjectNames.where(job, subject)),
         TidyCell.of(SubjectNames.words(job, subject)),
-        TidyCell.of(check),
-        TidyCell.of(Checks.find(check).map(found -> found.title()).orElse("")),
-        TidyCell.of(look.word()),
-        TidyCell.of(note));
+        TidyCell.of(look.check()),
+        TidyCell.of(Checks.find(look.check()).map(found -> found.title()).orElse("")),
+        TidyCell.of(look.look().word()),
+        TidyCell.of(look.note()));
   }
 
   /** A row an entry that stands. */

@@ -7,6 +7,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
@@ -16,7 +17,6 @@ import wherefrom.workings.timing.Comparison;
 
 /** The timing check in the build record. */
 public final class TimingRecord {
-  private static final String NOT_CHECKED = "NOT CHECKED";
 
   private final OpenJob job;
   private final TimingBook book;
@@ -36,10 +36,10 @@ public final class TimingRecord {
     record.working("Slack from crank to cam", new CamSlack());
     record.book.cylinders().forEach(record::cylinder);
     if (record.book.lobes().isEmpty()) {
-      record.row(true, "Cam timing with the degree wheel", NOT_CHECKED, "", "", "");
+      record.row(true, "Cam timing with the degree wheel", RecordSection.NOT_CHECKED, "", "", "");
     }
     return new RecordSection(
-        "Timing",
+        RecordTable.TIMING,
         List.of("what", "found", "card", "beside the card", "card from"),
         record.rows,
         "");
@@ -56,7 +56,13 @@ public final class TimingRecord {
 
   private void working(String what, Working working) {
     Optional<ResultValue> found = value(job, working);
-    row(found.isEmpty(), what, found.map(ResultValue::text).orElse(NOT_CHECKED), "", "", "");
+    row(
+        found.isEmpty(),
+        what,
+        found.map(ResultValue::text).orElse(RecordSection.NOT_CHECKED),
+        "",
+        "",
+        "");
   }
 
   /** The first result of a working with the figures that the job keeps; empty where they miss. */
@@ -69,7 +75,7 @@ public final class TimingRecord {
   private void cylinder(int cylinder) {
     String lead = "cylinder " + cylinder + " at " + check.atLift();
     for (String open : check.open(cylinder)) {
-      row(true, lead, NOT_CHECKED, "", open, "");
+      row(true, lead, RecordSection.NOT_CHECKED, "", open, "");
     }
     for (Comparison each : check.compare(cylinder)) {
       String source = each.card().isPresent() ? book.cardSource() : "";

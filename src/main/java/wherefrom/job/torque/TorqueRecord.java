@@ -8,6 +8,7 @@ import wherefrom.job.Days;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.workings.torque.Tick;
 import wherefrom.workings.torque.TorqueCard;
 
@@ -20,7 +21,7 @@ public final class TorqueRecord {
     List<RecordSection.Row> rows = new ArrayList<>();
     TorqueCards.of(job.state()).forEach(kept -> card(kept, job.days(), rows));
     return new RecordSection(
-        "Torque cards",
+        RecordTable.TORQUE_CARDS,
         List.of("card", "step", "bolts", "by", "when", "figures and order from"),
         rows,
         "No bolts were tightened with a card: NOT CHECKED here.");
@@ -73,7 +74,7 @@ public final class TorqueRecord {
   }
 
   private static String bolts(KeptCard kept, int stage, int done) {
-    String open = stage == kept.card().checkStage() ? "NOT CHECKED" : "NOT DONE";
+    String open = stage == kept.card().checkStage() ? RecordSection.NOT_CHECKED : "NOT DONE";
     String count = done + " of " + kept.card().bolts();
     if (done == 0) {
       return open;

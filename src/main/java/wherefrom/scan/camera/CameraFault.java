@@ -49,6 +49,9 @@ final class CameraFault {
   }
 
   static String ofReading(CameraInput input) {
+    if (!input.isDevice()) {
+      return "\"" + input.title() + "\" is damaged. Record it again, or choose another.";
+    }
     return "Camera \""
         + input.title()
         + "\" sends nothing more. Check its plug, then choose it again.";

@@ -59,10 +59,6 @@ record CameraInput(
     return new CameraInput(camera.title(), format, source, attempts, true);
   }
 
-  static Camera clip(Path file) {
-    return new Camera("file:" + file.toAbsolutePath(), String.valueOf(file.getFileName()));
-  }
-
   /** A clip that begins again for ever, at 30 frames a second. */
   static Camera endlessClip(Path file) {
     String name = escape(escape(file.toAbsolutePath().toString(), "\\':"), "\\'[],;");

@@ -24,11 +24,6 @@ public final class FfmpegCameras implements Cameras {
     this.library = library;
   }
 
-  /** A recorded clip, from its first frame to its last. */
-  public static Camera clip(Path file) {
-    return CameraInput.clip(file);
-  }
-
   /** A recorded clip that begins again for ever. */
   public static Camera endlessClip(Path file) {
     return CameraInput.endlessClip(file);

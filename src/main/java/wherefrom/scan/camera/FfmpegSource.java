@@ -8,6 +8,7 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
 import org.bytedeco.javacv.Frame;
 import org.bytedeco.javacv.FrameGrabber;
+import org.jspecify.annotations.Nullable;
 import wherefrom.job.image.CameraFrame;
 import wherefrom.job.image.FrameSource;
 
@@ -17,12 +18,17 @@ import wherefrom.job.image.FrameSource;
  * valid until the next but one is asked for.
  */
 final class FfmpegSource implements FrameSource {
+  /**
+   * Pictures in a row that may come broken before the source counts as gone: two seconds' worth.
+   */
+  static final int MOST_BROKEN = 60;
+
   private final CameraInput input;
   private final FFmpegFrameGrabber grabber;
   private final FrameBuffer[] buffers = {new FrameBuffer(), new FrameBuffer()};
   private int turn;
 
-  private FfmpegSource(CameraInput input, FFmpegFrameGrabber grabber) {
+  FfmpegSource(CameraInput input, FFmpegFrameGrabber grabber) {
     this.input = input;
     this.grabber = grabber;
   }
@@ -68,15 +74,10 @@ final class FfmpegSource implements FrameSource {
    * Waits for the next frame and puts it into a buffer.
    *
    * @return false at the end of a clip
-   * @throws IOException with a plain sentence when a device sends nothing more
+   * @throws IOException with a plain sentence when a device sends nothing more, or nothing whole
    */
   boolean grabInto(FrameBuffer buffer) throws IOException {
-    Frame frame;
-    try {
-      frame = grabber.grabImage();
-    } catch (FrameGrabber.Exception broken) {
-      throw new IOException(CameraFault.ofReading(input), broken);
-    }
+    Frame frame = whole();
     if (frame != null) {
       ByteBuffer picture = (ByteBuffer) frame.image[0];
       buffer.fill(picture, frame.imageWidth, frame.imageHeight, frame.imageStride);
@@ -84,6 +85,21 @@ final class FfmpegSource implements FrameSource {
       throw new IOException(CameraFault.ofReading(input));
     }
     return frame != null;
+  }
+
+  /**
+   * The next picture that is whole: one that comes broken, as from a loose plug, is passed over.
+   */
+  private @Nullable Frame whole() throws IOException {
+    FrameGrabber.Exception last = null;
+    for (int broken = 0; broken < MOST_BROKEN; broken++) {
+      try {
+        return grabber.grabImage();
+      } catch (FrameGrabber.Exception one) {
+        last = one;
+      }
+    }
+    throw new IOException(CameraFault.ofReading(input), last);
   }
 
   @Override

@@ -117,7 +117,7 @@ public final class LabelPattern {
   }
 
   /** Expected value at a place; 0 in the data region, where tags differ. */
-  private double ideal(double pu, double pv) {
+  double ideal(double pu, double pv) {
     double reach = Math.max(Math.abs(pu), Math.abs(pv));
     if (reach >= Pose.HALF) {
       double beyond = reach - Pose.HALF;

@@ -4,6 +4,7 @@ import wherefrom.parts.SymbolLayout;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.Projection;
+import wherefrom.scan.geometry.Warp;
 import wherefrom.scan.grey.Level;
 import wherefrom.scan.grey.Pyramid;
 
@@ -26,7 +27,12 @@ public final class GridSampler {
 
   /** The soft values at a pose, undone of so much blur as brings the known modules out best. */
   public SoftGrid sample(Pyramid pyramid, Pose pose) {
-    take(pyramid.withAtLeast(2.0, pose.narrowModule()), pose);
+    return sample(pyramid, pose, new Warp());
+  }
+
+  /** The same where the paper lies beside its pose. */
+  public SoftGrid sample(Pyramid pyramid, Pose pose, Warp warp) {
+    take(pyramid.withAtLeast(2.0, pose.narrowModule()), pose, warp);
     SoftGrid best = contrast.grid(grey);
     for (double strength = 0.15; strength < 0.8; strength += 0.2) {
       sharpen(strength);
@@ -39,13 +45,16 @@ public final class GridSampler {
     return best;
   }
 
-  private void take(Level level, Pose pose) {
+  private void take(Level level, Pose pose, Warp warp) {
     projection.set(pose);
     for (int row = 0; row < SIDE; row++) {
       for (int column = 0; column < SIDE; column++) {
         float sum = 0;
+        warp.at(column - 11, row - 11);
+        double u = column - 11 + warp.offsetU();
+        double v = row - 11 + warp.offsetV();
         for (int spot = 0; spot < SPOT_U.length; spot++) {
-          projection.project(column - 11 + SPOT_U[spot], row - 11 + SPOT_V[spot]);
+          projection.project(u + SPOT_U[spot], v + SPOT_V[spot]);
           sum += level.at(projection.x(), projection.y());
         }
         grey[row * SIDE + column] = sum / SPOT_U.length;

@@ -26,6 +26,11 @@ public final class SoftGrid {
     return darkness[bit];
   }
 
+  /** One value for each data module; a copy. */
+  public float[] darkness() {
+    return darkness.clone();
+  }
+
   /** Correlation of the modules that are alike on every tag with what they should be. */
   public double fixedAgreement() {
     return fixedAgreement;

@@ -25,13 +25,24 @@ package wherefrom.scan.match;
  * sum; sums of the same tag repeat nearly the same question, so they add less than another factor
  * of two. The clearest symbol there is has z = √208 = 14.4.
  *
+ * <p><b>Other starts and the second look.</b> On a still picture on which nothing was read, three
+ * places are asked from up to five other starts each, then four as crumpled paper with up to four
+ * grids each, and the picture is searched twice more, evened out and softened, where up to two
+ * places are asked that way: fifteen grids more, and some thirty that fit the pattern to 0.3 at
+ * least. The warp is fitted to the pattern and to what the modules seem to be, never to the list,
+ * so what was issued still has no part in how a grid came about and the inequality holds for it as
+ * for any other: each grid of its freedom is one more chance. More is therefore wanted of them:
+ * with {@link #OTHER_START} a chance is seventeen times smaller at the least evidence, with {@link
+ * #SECOND_LOOK} three hundred times, so that all of them together add less than there was. The
+ * measured tail of scores has them in it.
+ *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
  * to what is wanted. The bound above does not hold for them. They are therefore in the list too, as
  * tags that were not issued: other issues of each item, items that are missing in the list, and
  * hundreds after its last. The one that lies there then wins, or is so near that the lead is too
- * small. A relative that is clear is decoded by its own error correction anyway, which has the
- * first word.
+ * small. A relative that is clear is decoded by its own error correction anyway, whole codewords or
+ * module by module, which has the first word.
  */
 public final class AcceptanceBound {
   /** Least evidence, in standard deviations of a chance score. */
@@ -46,15 +57,31 @@ public final class AcceptanceBound {
   /** Least lead over the runner-up, in standard deviations. */
   public static final double LEAD = 2.3;
 
+  /** Evidence and lead that are wanted beyond the least from other starts round a place. */
+  public static final double OTHER_START = 0.4;
+
+  /** The same at a second look. */
+  public static final double SECOND_LOOK = 0.8;
+
   private AcceptanceBound() {}
+
+  /**
+   * Whether an issued tag was certainly seen at a first look.
+   *
+   * @param pattern fit of the pattern of every label, to 1
+   */
+  public static boolean accepts(SymbolMatch match, double pattern) {
+    return accepts(match, pattern, 0);
+  }
 
   /**
    * Whether an issued tag was certainly seen.
    *
    * @param pattern fit of the pattern of every label, to 1
+   * @param more evidence and lead that are wanted beyond the least, in standard deviations
    */
-  public static boolean accepts(SymbolMatch match, double pattern) {
-    return match.issued() && margin(match, pattern) >= 0;
+  public static boolean accepts(SymbolMatch match, double pattern, double more) {
+    return match.issued() && margin(match, pattern) >= more;
   }
 
   /**

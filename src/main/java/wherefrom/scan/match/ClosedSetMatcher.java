@@ -2,6 +2,7 @@ package wherefrom.scan.match;
 
 import java.util.Optional;
 import wherefrom.parts.SymbolLayout;
+import wherefrom.scan.grid.ScoreTable;
 import wherefrom.scan.grid.SoftGrid;
 
 /** Finds the symbol that fits a grid best among all that were issued and their relatives. */

@@ -1,8 +1,8 @@
 package wherefrom.ui.decide;
 
 import wherefrom.job.money.PartNumbers;
-import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScreenContext;
 
 /** The number on a box was scanned: its line is checked in, or the number is wrong. */
 final class BoxScan {

@@ -96,7 +96,8 @@ final class BuyAsking {
 
   /** How many; what one of them measures; whether it is right. */
   void askArrived() {
-    number("How many came?", typed -> new GaugeAsking(context, line, Integer.parseInt(typed)).ask());
+    number(
+        "How many came?", typed -> new GaugeAsking(context, line, Integer.parseInt(typed)).ask());
   }
 
   /** The box was scanned: all that are open at once, or a count. */

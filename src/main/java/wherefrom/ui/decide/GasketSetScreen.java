@@ -50,8 +50,7 @@ public final class GasketSetScreen extends ListPage {
   private void tick(AlwaysNew one, boolean held) {
     context.attempt(
         () ->
-            context.say(
-                GasketSet.tick(context.getJob(), one.article(), held ? 0 : one.pieces())));
+            context.say(GasketSet.tick(context.getJob(), one.article(), held ? 0 : one.pieces())));
     context.navigator().changed();
   }
 }

@@ -65,7 +65,8 @@ final class GaugeAsking {
                       context,
                       "The size on the box",
                       "",
-                      found -> askRight("Is it " + line.size() + "?", right -> keep(found, right))));
+                      found ->
+                          askRight("Is it " + line.size() + "?", right -> keep(found, right))));
     }
   }
 
@@ -135,15 +136,17 @@ final class GaugeAsking {
   }
 
   private void keep(OneMeasured one, boolean right) {
-    keep(one.sentence() + " ", right, () -> Buying.arrive(context.getJob(), line, pieces, one, right));
+    keep(
+        one.sentence() + " ",
+        right,
+        () -> Buying.arrive(context.getJob(), line, pieces, one, right));
   }
 
   private void keep(String found, boolean right) {
     keep("", right, () -> Buying.arrive(context.getJob(), line, pieces, found, right));
   }
 
-  private void keep(
-      String before, boolean right, Supplier<Optional<String>> deed) {
+  private void keep(String before, boolean right, Supplier<Optional<String>> deed) {
     context.attempt(
         () ->
             context.say(
@@ -157,8 +160,7 @@ final class GaugeAsking {
         .navigator()
         .open(
             () ->
-                NumberEntryScreen.size(
-                    context, Words.capital(way.words()), question, MOST, then));
+                NumberEntryScreen.size(context, Words.capital(way.words()), question, MOST, then));
   }
 
   private void open(String title, List<Choice<Runnable>> choices) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.job.numbers.BobWeight;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.PairClearance;
 import wherefrom.job.PairClearances;
@@ -67,7 +68,12 @@ public final class ClearancesScreen extends ListPage {
     rows.add(
         key(
             "Weights",
-            touch().brief("matched sets and bob weight", ""),
+            touch()
+                .brief(
+                    BobWeight.isUsed(context.state().layout())
+                        ? "matched sets and bob weight"
+                        : "matched sets",
+                    ""),
             () -> open(() -> new WeightsScreen(context))));
     rows.add(oil());
     for (ClearancePair pair : clearances().pairs()) {

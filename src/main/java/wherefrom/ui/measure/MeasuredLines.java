@@ -48,7 +48,7 @@ final class MeasuredLines {
     }
     bearing(job, result.subject()).ifPresent(lines::add);
     lines.addAll(pairs(job, result));
-    if (result.values().stream().anyMatch(value -> value.text().contains("±"))) {
+    if (result.values().stream().anyMatch(ResultValue::showsSpread)) {
       lines.add(BEHIND);
     }
     if (result.confirmed()) {

@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.files.FileNames;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
@@ -79,7 +80,7 @@ public final class RecordScreen extends Page {
 
   /** Plots are looked at, not read. */
   private Screen screen(RecordSection section) {
-    return section.title().equals(BuildRecord.PLOTS) && !section.rows().isEmpty()
+    return section.table() == RecordTable.PLOTS && !section.rows().isEmpty()
         ? PlotsScreen.ofRecord(context)
         : new RecordTableScreen(context, section);
   }

@@ -16,6 +16,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.tables.JobTables;
 import wherefrom.quantity.Dimension;
@@ -196,7 +197,7 @@ class RingFilingTest {
   void theCardIsInTheRecordAndInATable() {
     done(filing.wantGap(Ring.TOP, "0.0150", "Ring maker's sheet 7"));
     read(Feature.RINGS, "B3", "ring-gap", "feelers", "top", "0.010");
-    assertThat(BuildRecord.of(bench.job).find("Ring filing").rows())
+    assertThat(BuildRecord.of(bench.job).find(RecordTable.RING_FILING).rows())
         .hasSize(8)
         .anySatisfy(
             row -> {

@@ -14,6 +14,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.measure.WeightSet;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
@@ -147,7 +148,18 @@ class WeightsTest {
     MachineShop shop = new MachineShop(bench.job);
     shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false);
     assertThat(shop.visits().get(0).lines().get(0).line().wanted()).isEqualTo(words);
-    assertThat(BuildRecord.of(bench.job).find("Weights").rows())
+    assertThat(BuildRecord.of(bench.job).find(RecordTable.WEIGHTS).rows())
         .anySatisfy(row -> assertThat(row.cells()).contains(words));
+  }
+
+  @Test
+  void onlyTheCrankOfAVHasOneAndOnlyAnEightTheUsualShare() {
+    BobWeight inline = new BobWeight(BenchJob.inline4().job);
+    assertThat(inline.answer().bob()).isEmpty();
+    assertThat(inline.sentence()).contains("Only V engines need one");
+    BobWeight six = new BobWeight(BenchJob.v6().job);
+    assertThat(six.answer().missing()).contains("share of what goes up and down");
+    assertThat(new BobWeight(bench.job).answer().missing())
+        .doesNotContain("share of what goes up and down");
   }
 }

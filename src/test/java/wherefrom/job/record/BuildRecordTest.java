@@ -18,6 +18,7 @@ import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Place;
 import wherefrom.rules.VerdictName;
@@ -93,7 +94,7 @@ class BuildRecordTest {
     assertThat(bench.job.state().rules().all())
         .filteredOn(rule -> rule.consequence().effect().isCheck())
         .hasSizeGreaterThan(open);
-    assertThat(section(BuildRecord.IN_SHORT).rows())
+    assertThat(section(RecordTable.IN_SHORT.title()).rows())
         .filteredOn(row -> row.cells().get(0).startsWith("Checks"))
         .singleElement()
         .satisfies(row -> assertThat(row.cells()).endsWith("0 of " + open, Integer.toString(open)));

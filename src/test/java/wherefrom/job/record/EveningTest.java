@@ -27,6 +27,7 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordEvent;
+import wherefrom.job.pages.RecordTable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.torque.CardTyped;
@@ -105,12 +106,14 @@ class EveningTest {
   void everyTableOfTheRecordHasTheDayOfTheBench() {
     assertThat(cells(job).filter(cell -> cell.contains("2026-05-05"))).isEmpty();
     BuildRecord record = BuildRecord.of(job, new PhotoFiles());
-    for (String title : List.of(BuildRecord.PARTS, BuildRecord.SEEN, BuildRecord.PHOTOGRAPHS)) {
-      assertThat(record.find(title).rows())
-          .as(title)
+    for (RecordTable table :
+        List.of(RecordTable.PARTS, RecordTable.SEEN, RecordTable.PHOTOGRAPHS)) {
+      assertThat(record.find(table).rows())
+          .as(table.title())
           .anyMatch(row -> row.cells().contains("2026-05-04"));
     }
-    assertThat(record.find("Torque cards").rows().get(0).cells()).contains("2026-05-04 21:30");
+    assertThat(record.find(RecordTable.TORQUE_CARDS).rows().get(0).cells())
+        .contains("2026-05-04 21:30");
     assertThat(cells(at(EAST)).filter(cell -> cell.startsWith("2026-05-05"))).isNotEmpty();
     assertThat(cells(at(EAST)).filter(cell -> cell.contains("2026-05-04"))).isEmpty();
   }

@@ -15,6 +15,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
+import org.bytedeco.ffmpeg.global.avutil;
+import org.bytedeco.javacv.FFmpegFrameGrabber;
+import org.bytedeco.javacv.Frame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +52,7 @@ class FfmpegCamerasTest {
   @ValueSource(strings = {"tag.avi", "tag.mp4", "an odd, [name]; 100% of 'tag': a=b.avi"})
   void aTagIsReadOnEveryFrameOfAClip(String name) throws IOException {
     Path file = clip(name, 12);
-    try (FrameSource source = cameras.open(FfmpegCameras.clip(file))) {
+    try (FrameSource source = cameras.open(Camera.ofClip(file))) {
       for (int frame = 0; frame < 12; frame++) {
         GreyImage grey = source.next().orElseThrow().grey();
         assertThat(grey.width()).isEqualTo(WIDTH);
@@ -122,7 +125,7 @@ class FfmpegCamerasTest {
       shades.add(picture);
     }
     Path file = ClipMaker.write(folder.resolve("shades.avi"), shades);
-    try (FrameSource source = cameras.open(FfmpegCameras.clip(file))) {
+    try (FrameSource source = cameras.open(Camera.ofClip(file))) {
       CameraFrame first = source.next().orElseThrow();
       byte[] copy = first.grey().pixels().clone();
       assertThat(copy[1000] & 0xFF).isBetween(17, 23);
@@ -139,7 +142,7 @@ class FfmpegCamerasTest {
     Path cut = folder.resolve("cut.avi");
     Files.write(cut, Arrays.copyOf(jpegs, jpegs.length / 2));
     int frames = 0;
-    try (FrameSource source = cameras.open(FfmpegCameras.clip(cut))) {
+    try (FrameSource source = cameras.open(Camera.ofClip(cut))) {
       Optional<CameraFrame> frame = source.next();
       while (frame.isPresent()) {
         frames++;
@@ -151,16 +154,56 @@ class FfmpegCamerasTest {
     byte[] film = Files.readAllBytes(clip("whole.mp4", 12));
     Path headless = folder.resolve("cut.mp4");
     Files.write(headless, Arrays.copyOf(film, film.length / 2));
-    assertThatThrownBy(() -> cameras.open(FfmpegCameras.clip(headless)))
+    assertThatThrownBy(() -> cameras.open(Camera.ofClip(headless)))
         .isInstanceOf(IOException.class)
         .hasMessage(
             "\"cut.mp4\" cannot be opened as a clip. The file is damaged or not a video. Record it"
                 + " again, or choose another.");
   }
 
+  /** A grabber of which so many pictures in a row come broken after the first one. */
+  private static FFmpegFrameGrabber broken(Path file, int pictures) {
+    return new FFmpegFrameGrabber(file.toFile()) {
+      private int asked;
+
+      @Override
+      public Frame grabImage() throws Exception {
+        asked++;
+        if (asked > 1 && asked <= pictures + 1) {
+          throw new Exception("avcodec_receive_frame() error -1094995529");
+        }
+        return super.grabImage();
+      }
+    };
+  }
+
+  @Test
+  void brokenPicturesArePassedOverUntilThereIsNothingElse() throws IOException {
+    Path file = clip("tag.avi", 4);
+    CameraInput input = CameraInput.of(Camera.ofClip(file));
+    FFmpegFrameGrabber loose = broken(file, FfmpegSource.MOST_BROKEN - 1);
+    loose.setPixelFormat(avutil.AV_PIX_FMT_BGRA);
+    loose.start();
+    try (FfmpegSource source = new FfmpegSource(input, loose)) {
+      for (int frame = 0; frame < 4; frame++) {
+        assertThat(TagPictures.read(source.next().orElseThrow().grey())).contains(TAG.digits());
+      }
+      assertThat(source.next()).isEmpty();
+    }
+    FFmpegFrameGrabber torn = broken(file, FfmpegSource.MOST_BROKEN);
+    torn.setPixelFormat(avutil.AV_PIX_FMT_BGRA);
+    torn.start();
+    try (FfmpegSource source = new FfmpegSource(input, torn)) {
+      assertThat(source.next()).isPresent();
+      assertThatThrownBy(source::next)
+          .isInstanceOf(IOException.class)
+          .hasMessage("\"tag.avi\" is damaged. Record it again, or choose another.");
+    }
+  }
+
   @Test
   void aClipThatIsNotThereIsRefusedWithASentence() {
-    Camera missing = FfmpegCameras.clip(folder.resolve("none.mp4"));
+    Camera missing = Camera.ofClip(folder.resolve("none.mp4"));
     assertThatThrownBy(() -> cameras.open(missing))
         .isInstanceOf(IOException.class)
         .hasMessage(

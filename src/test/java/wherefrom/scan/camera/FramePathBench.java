@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.job.image.Camera;
 import wherefrom.job.image.FrameSource;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
@@ -75,7 +76,7 @@ class FramePathBench {
 
   private static int readOurs(Path clip) throws IOException {
     int frames = 0;
-    try (FrameSource source = new FfmpegCameras().open(FfmpegCameras.clip(clip))) {
+    try (FrameSource source = new FfmpegCameras().open(Camera.ofClip(clip))) {
       while (source.next().isPresent()) {
         frames++;
       }

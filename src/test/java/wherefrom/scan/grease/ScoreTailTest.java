@@ -119,7 +119,8 @@ class ScoreTailTest {
       float value = asked.grid().darkness(bit);
       darkness[bit] = one.dark(row, column) == two.dark(row, column) ? value : -value;
     }
-    return new Asked(SoftGrid.of(darkness, asked.grid().fixedAgreement()), asked.pattern());
+    return new Asked(
+        SoftGrid.of(darkness, asked.grid().fixedAgreement()), asked.pattern(), asked.more());
   }
 
   /** Lists of other engines, of which none issued what lies there. */

@@ -11,6 +11,7 @@ import wherefrom.parts.SymbolLayout;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagSymbol;
 import wherefrom.parts.TagType;
+import wherefrom.scan.grid.ScoreTable;
 import wherefrom.scan.grid.SoftGrid;
 
 class ClosedSetMatcherTest {

@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
@@ -201,24 +202,32 @@ class CopyingTest {
     ExecutorService one = Executors.newSingleThreadExecutor();
     workers = one;
     BackupFolder real = new BackupFolder();
+    CompletableFuture<Thread> closing = new CompletableFuture<>();
     backups =
         (from, to) -> {
-          try {
-            Thread.sleep(300);
-          } catch (InterruptedException e) {
-            throw new IOException(e);
-          }
+          untilItWaits(closing.join());
           return real.copy(from, to);
         };
     SampleWindow window = window();
     Toolkit.on(
         () -> {
+          closing.complete(Thread.currentThread());
           window.shell.close();
           return 0;
         });
     one.shutdownNow();
     isCopied();
     assertThat(window.services.settings.findCopied(job)).isPresent();
+  }
+
+  /** The copy goes on only when the window's thread waits for it. */
+  private static void untilItWaits(Thread window) throws IOException {
+    while (window.getState() != Thread.State.TIMED_WAITING) {
+      if (Thread.interrupted()) {
+        throw new IOException("The window has closed and did not wait.");
+      }
+      Thread.onSpinWait();
+    }
   }
 
   @Test

@@ -138,7 +138,7 @@ class LiveCameraTest {
             .lies(seven, 8)
             .bare()
             .write(folder.resolve("sitting.avi"));
-    open(FfmpegCameras.clip(clip), ScreenId.PUT_TOGETHER, job);
+    open(Camera.ofClip(clip), ScreenId.PUT_TOGETHER, job);
     List<Noted> noted = camera.toItsEnd();
 
     int hand = shown(noted, 0, three, inHand(three, "3 EX pushrod"));
@@ -172,7 +172,7 @@ class LiveCameraTest {
             .bare(4)
             .lies(three, 10)
             .write(folder.resolve("two.avi"));
-    open(FfmpegCameras.clip(clip), ScreenId.PUT_TOGETHER, job);
+    open(Camera.ofClip(clip), ScreenId.PUT_TOGETHER, job);
     List<Noted> noted = camera.toItsEnd();
     int asked = first(noted, 4, "Not read yet 2 tags are in view. Cover all but one.");
     assertThat(asked).isBetween(4 + Hints.SEVERAL_STAY - 1, 4 + Hints.SEVERAL_STAY + MOST_BEHIND);

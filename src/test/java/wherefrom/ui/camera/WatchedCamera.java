@@ -51,7 +51,7 @@ final class WatchedCamera implements Cameras {
       @Override
       public Optional<CameraFrame> next() throws IOException {
         if (begun) {
-          noted.add(new Noted(readable, screen.get()));
+          note(new Noted(readable, screen.get()));
         }
         begun = true;
         Optional<CameraFrame> frame = source.next();
@@ -81,11 +81,21 @@ final class WatchedCamera implements Cameras {
   /** Waits until so many frames were dealt with. */
   void frames(int count) throws InterruptedException {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-    while (noted.size() < count) {
-      if (System.nanoTime() > end) {
-        throw new AssertionError(noted.size() + " frames");
+    synchronized (noted) {
+      while (noted.size() < count) {
+        long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
+        if (left <= 0) {
+          throw new AssertionError(noted.size() + " frames");
+        }
+        noted.wait(left);
       }
-      Thread.sleep(5);
+    }
+  }
+
+  private void note(Noted frame) {
+    synchronized (noted) {
+      noted.add(frame);
+      noted.notifyAll();
     }
   }
 

@@ -1,11 +1,10 @@
 package wherefrom.ui.sample;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.application.Platform;
+import javafx.collections.ListChangeListener;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
 import wherefrom.job.image.Camera;
@@ -33,45 +32,32 @@ public final class ClosedWindow {
     SampleServices services = new SampleServices();
     services.settings = services.settings.withCameraOn(true);
     services.ownCameras = Optional.of(cameras(pictures));
-    Thread person = new Thread(() -> person(pictures));
-    person.setDaemon(true);
-    person.start();
-    Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {});
+    Window.getWindows().addListener(new FirstWindow());
+    Start.run(services.all(), System::nanoTime, silent(), List.of(), () -> {}, () -> {});
     System.out.println("closed after " + pictures.get() + " pictures");
   }
 
-  private static void person(AtomicInteger pictures) {
-    await(() -> !Window.getWindows().isEmpty());
-    Platform.runLater(
-        () -> {
-          Shell shell = (Shell) window().getScene().getRoot();
-          shell.context().open(SampleJob.apart().job);
-          shell.context().navigator().show(ScreenId.PUT_TOGETHER);
-        });
-    await(() -> pictures.get() >= PICTURES);
-    Platform.runLater(
-        () -> {
-          WindowEvent close = new WindowEvent(window(), WindowEvent.WINDOW_CLOSE_REQUEST);
-          window().fireEvent(close);
-        });
+  /** Puts a job together as soon as the window is up. */
+  private static final class FirstWindow implements ListChangeListener<Window> {
+    @Override
+    public void onChanged(Change<? extends Window> change) {
+      Window.getWindows().removeListener(this);
+      Platform.runLater(
+          () -> {
+            Shell shell = (Shell) window().getScene().getRoot();
+            shell.context().open(SampleJob.apart().job);
+            shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          });
+    }
+  }
+
+  private static void close() {
+    WindowEvent close = new WindowEvent(window(), WindowEvent.WINDOW_CLOSE_REQUEST);
+    window().fireEvent(close);
   }
 
   private static Window window() {
     return Window.getWindows().get(0);
-  }
-
-  private static void await(java.util.function.BooleanSupplier so) {
-    while (!so.getAsBoolean()) {
-      pause();
-    }
-  }
-
-  private static void pause() {
-    try {
-      Thread.sleep(20);
-    } catch (InterruptedException e) {
-      throw new UncheckedIOException(new IOException(e));
-    }
   }
 
   /** One camera whose picture never ends. */
@@ -87,8 +73,9 @@ public final class ClosedWindow {
         return new FrameSource() {
           @Override
           public Optional<CameraFrame> next() {
-            pause();
-            pictures.incrementAndGet();
+            if (pictures.incrementAndGet() == PICTURES) {
+              Platform.runLater(ClosedWindow::close);
+            }
             return Optional.of(
                 new CameraFrame(new GreyImage(64, 48, new byte[64 * 48]), new byte[4 * 64 * 48]));
           }

@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javafx.event.EventType;
+import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -127,6 +128,14 @@ public final class SampleWindow {
         sounds.hush();
       }
     };
+  }
+
+  /**
+   * Ends the window's life. JavaFX keeps a list of everything that brings a style sheet, and goes
+   * through it for each node of any window: where hundreds are opened, each is to leave it.
+   */
+  public void takeDown() {
+    scene.setRoot(new Group());
   }
 
   /** Lays everything out, as the next frame would. */

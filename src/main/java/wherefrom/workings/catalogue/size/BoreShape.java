@@ -34,7 +34,7 @@ public final class BoreShape implements Working {
 
   private static AmountInput thrust(String key) {
     return AmountInput.length(
-        key, "Across the engine, square to the crank; top just under the ridge.");
+        key, "Square to the crank; top just under the ridge.");
   }
 
   private static AmountInput axial(String key) {

@@ -1,17 +1,17 @@
-package wherefrom.scan.match;
+package wherefrom.scan.grid;
 
 import wherefrom.parts.SymbolLayout;
-import wherefrom.scan.grid.SoftGrid;
 
 /**
  * Scores of whole symbols on one grid, eight modules at a time: for each group of eight and each of
  * their 256 patterns the sum of signs times soft values stands ready.
  */
-final class ScoreTable {
+public final class ScoreTable {
   private static final int GROUPS = SymbolLayout.DATA_BITS / 8;
   private final float[] sums = new float[GROUPS * 256];
 
-  void set(SoftGrid grid) {
+  /** Goes to a grid. */
+  public void set(SoftGrid grid) {
     for (int group = 0; group < GROUPS; group++) {
       int base = group * 256;
       float light = 0;
@@ -28,10 +28,19 @@ final class ScoreTable {
   }
 
   /** The sum over the data modules: soft values where it is dark, their opposites where light. */
-  float score(byte[] modules) {
+  public float score(byte[] modules) {
     float sum = 0;
     for (int group = 0; group < GROUPS; group++) {
       sum += sums[group * 256 + (modules[group] & 0xFF)];
+    }
+    return sum;
+  }
+
+  /** The same of a symbol that is 64 modules to a number, the lowest bit first. */
+  public float score(long[] modules) {
+    float sum = 0;
+    for (int group = 0; group < GROUPS; group++) {
+      sum += sums[group * 256 + (int) (modules[group / 8] >>> group % 8 * 8 & 0xFF)];
     }
     return sum;
   }
