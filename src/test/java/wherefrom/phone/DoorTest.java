@@ -126,7 +126,8 @@ class DoorTest {
 
   /** What is younger may be another test's that runs beside this one. */
   private static boolean isOld(Path file) {
-    return file.toFile().lastModified() < ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
+    return file.toFile().lastModified()
+        < ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
   }
 
   @Test
