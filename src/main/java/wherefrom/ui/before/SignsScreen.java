@@ -59,7 +59,8 @@ public final class SignsScreen extends ListPage {
     }
     lines.add(new WordsScreen.Paragraph("Source", sign.source()));
     lines.add(
-        new WordsScreen.Paragraph("What counts", "A test only points. What you see there decides."));
+        new WordsScreen.Paragraph(
+            "What counts", "A test only points. What you see there decides."));
     return lines;
   }
 

@@ -76,7 +76,9 @@ public final class ClearanceScreen extends ListPage {
     if (bearing.clearance().isPresent()) {
       paragraphs.add(new Paragraph("Worked out", Words.sentence(bearing.said())));
     }
-    bearing.judgement().ifPresent(judged -> paragraphs.add(new Paragraph("Source", judged.limit().source())));
+    bearing
+        .judgement()
+        .ifPresent(judged -> paragraphs.add(new Paragraph("Source", judged.limit().source())));
     return paragraphs;
   }
 

@@ -123,7 +123,8 @@ public final class PairScreen extends ListPage {
     if (!pair.how().isEmpty()) {
       paragraphs.add(new Paragraph("How", pair.how()));
     }
-    one.judgement().ifPresent(judged -> paragraphs.add(new Paragraph("Source", judged.limit().source())));
+    one.judgement()
+        .ifPresent(judged -> paragraphs.add(new Paragraph("Source", judged.limit().source())));
     return paragraphs;
   }
 

@@ -79,7 +79,8 @@ public final class WeightsScreen extends ListPage {
 
   private static List<WordsScreen.Paragraph> lines(WeightSet set) {
     return set.members().stream()
-        .map(one -> new WordsScreen.Paragraph(one.where() + ": " + one.words(), one.weight().text()))
+        .map(
+            one -> new WordsScreen.Paragraph(one.where() + ": " + one.words(), one.weight().text()))
         .toList();
   }
 

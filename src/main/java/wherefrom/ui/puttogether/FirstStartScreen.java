@@ -70,7 +70,9 @@ public final class FirstStartScreen extends ListPage {
       return points.stream().map(one -> row(heading, one.words(), one.source())).toList();
     }
     List<WordsScreen.Paragraph> lines =
-        points.stream().map(one -> new WordsScreen.Paragraph(one.words(), from(one.source()))).toList();
+        points.stream()
+            .map(one -> new WordsScreen.Paragraph(one.words(), from(one.source())))
+            .toList();
     return List.of(
         key(
             heading,
