@@ -201,7 +201,7 @@ public final class EngineJob {
     return places.listAgainst(place);
   }
 
-  /** The last stop that waits to be solved. */
+  /** The last stop that waits to be solved, at whatever bench it stands. */
   public Optional<StopGiven> standingStop() {
     return stops.last().map(it -> (StopGiven) it.entry());
   }

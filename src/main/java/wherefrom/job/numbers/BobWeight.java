@@ -127,7 +127,7 @@ public final class BobWeight {
     if (what == Typed.RODS && figure != 1 && figure != 2) {
       return new FigureOutcome.Refused("One rod or two run on a crank pin.");
     }
-    new Sheets(job).keep(SHEET, sheet().with(what.id(), amount.text()));
+    job.inOne(() -> new Sheets(job).keep(SHEET, sheet().with(what.id(), amount.text())));
     return new FigureOutcome.Done();
   }
 

@@ -29,6 +29,10 @@ public final class Serving {
    *     before
    */
   public void note(Amount run, String words) {
+    job.inOne(() -> noteOnce(run, words));
+  }
+
+  private void noteOnce(Amount run, String words) {
     requireUsage(run);
     Optional<Amount> before = book().findRun(run.dimension());
     if (before.filter(last -> last.inBase().compareTo(run.inBase()) > 0).isPresent()) {
@@ -52,6 +56,10 @@ public final class Serving {
    * @throws IllegalArgumentException with a plain sentence where there is no such point
    */
   public ServiceBook.Line tick(String key, String words, boolean done) {
+    return job.asOne(() -> tickOnce(key, words, done));
+  }
+
+  private ServiceBook.Line tickOnce(String key, String words, boolean done) {
     ServicePoint point = point(key);
     job.record(new ServiceTicked(point.key(), words.strip(), done));
     return line(point);
@@ -64,6 +72,10 @@ public final class Serving {
    *     is none of hours or distance, or the source is missing
    */
   public ServiceBook.Line typeDue(String key, Amount after, String source) {
+    return job.asOne(() -> typeDueOnce(key, after, source));
+  }
+
+  private ServiceBook.Line typeDueOnce(String key, Amount after, String source) {
     ServicePoint point = point(key);
     requireUsage(after);
     if (source.isBlank()) {
@@ -89,6 +101,10 @@ public final class Serving {
    * @throws IllegalArgumentException with a plain sentence where it is already, or runs in
    */
   public void putInService(String words) {
+    job.inOne(() -> putInServiceOnce(words));
+  }
+
+  private void putInServiceOnce(String words) {
     if (job.state().service().since().isPresent()) {
       throw new IllegalArgumentException("It is in service already.");
     }
@@ -104,6 +120,10 @@ public final class Serving {
    * @throws IllegalArgumentException with a plain sentence where it is open, or no reason is given
    */
   public void reopen(String why) {
+    job.inOne(() -> reopenOnce(why));
+  }
+
+  private void reopenOnce(String why) {
     if (job.state().service().since().isEmpty()) {
       throw new IllegalArgumentException("The record is open.");
     }

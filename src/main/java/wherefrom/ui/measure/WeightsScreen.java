@@ -111,7 +111,8 @@ public final class WeightsScreen extends ListPage {
 
   private void toSlip(String words) {
     MachineShop shop = new MachineShop(context.getJob());
-    MachineShop.Answer came = shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false);
+    MachineShop.Answer came =
+        shop.add(MachineShop.NEW_VISIT, "crankshaft", 1, words, "", "", false);
     context.say(
         came instanceof MachineShop.Answer.Refused refused
             ? refused.sentence()
