@@ -38,8 +38,12 @@ final class ServiceCommands {
             .tells(ServiceCommands::begin),
         Command.of("service end", "Opens the record again.", Option.REASON)
             .tells(ServiceCommands::end),
-        Command.of("service apart", "Begins the engine's next life: it comes apart again.", Option.REASON)
-            .noting("Every part is in where it sat, under its number; what was found and decided is past.")
+        Command.of(
+                "service apart",
+                "Begins the engine's next life: it comes apart again.",
+                Option.REASON)
+            .noting(
+                "Every part is in where it sat, under its number; what was found and decided is past.")
             .tells(ServiceCommands::apart));
   }
 

@@ -139,7 +139,8 @@ final class PartsLedger {
    */
   void goOn(PartsLedger before, Layout engine, Map<Integer, Place> seated) {
     layout = Optional.of(engine);
-    before.parts.forEach((item, part) -> add(part.inNextLife(Optional.ofNullable(seated.get(item)))));
+    before.parts.forEach(
+        (item, part) -> add(part.inNextLife(Optional.ofNullable(seated.get(item)))));
     replacements.putAll(before.replacements);
     Map<Place, Integer> sitting = new LinkedHashMap<>();
     seated.forEach((item, place) -> sitting.put(place, item));

@@ -47,7 +47,8 @@ public record JobOpened(
 
   /** The same job as its engine's next life begins: with these kinds and lifters. */
   public JobOpened again(Set<PartKind> tracked, LifterType lifters) {
-    return new JobOpened(name, engine, layout.with(lifters), tracked, units, items, numberedCards());
+    return new JobOpened(
+        name, engine, layout.with(lifters), tracked, units, items, numberedCards());
   }
 
   /** The places by item number, whoever wrote the logbook. */

@@ -45,11 +45,8 @@ class NextLifeTest {
   private int replace(String key, String thousandths, String sort) {
     int fresh = job.nextItem();
     Optional<Amount> size =
-        thousandths.isEmpty()
-            ? Optional.empty()
-            : Optional.of(Amount.of(thousandths, Unit.INCH));
-    job.record(
-        new PartReplaced(owner(key).item(), fresh, "worn", size, PartSort.of(sort)));
+        thousandths.isEmpty() ? Optional.empty() : Optional.of(Amount.of(thousandths, Unit.INCH));
+    job.record(new PartReplaced(owner(key).item(), fresh, "worn", size, PartSort.of(sort)));
     return fresh;
   }
 
@@ -57,7 +54,8 @@ class NextLifeTest {
   private void fitAll() {
     job.state().places().stream()
         .toList()
-        .forEach(at -> job.record(new PartFitted(job.state().findOwner(at).orElseThrow().item(), at)));
+        .forEach(
+            at -> job.record(new PartFitted(job.state().findOwner(at).orElseThrow().item(), at)));
     serving.putInService("");
   }
 
@@ -150,10 +148,12 @@ class NextLifeTest {
     assertThatThrownBy(() -> serving.comesApartAgain("x")).hasMessageContaining("in service");
     int one = owner("pushrod@1EX").item();
     job.record(
-        new PartFitted(one, place("pushrod@3EX"), "short of one", Optional.of(VerdictName.WRONG_PLACE)));
+        new PartFitted(
+            one, place("pushrod@3EX"), "short of one", Optional.of(VerdictName.WRONG_PLACE)));
     serving.putInService("");
     assertThatThrownBy(() -> serving.comesApartAgain(" ")).hasMessageContaining("why");
-    assertThatThrownBy(() -> serving.comesApartAgain("x")).hasMessageContaining("sits in the place");
+    assertThatThrownBy(() -> serving.comesApartAgain("x"))
+        .hasMessageContaining("sits in the place");
     assertThat(List.of(job.state().service().since())).noneMatch(Optional::isEmpty);
   }
 
