@@ -126,7 +126,8 @@ class DoorTest {
 
   /** What is younger may be another test's that runs beside this one. */
   private static boolean isOld(Path file) {
-    return file.toFile().lastModified() < ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
+    return file.toFile().lastModified()
+        < ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
   }
 
   @Test
@@ -164,8 +165,7 @@ class DoorTest {
           return "";
         };
     String act = Caller.freshAct();
-    String body =
-        Json.object(Map.of("id", act, "deed", "code", "with", sample.card("3EX")));
+    String body = Json.object(Map.of("id", act, "deed", "code", "with", sample.card("3EX")));
     try (RawCaller raw = new RawCaller(door.address())) {
       raw.send(head(phone, body) + body);
       came.await();
