@@ -223,8 +223,7 @@ public final class BobWeight {
     if (!isUsed(job.state().layout())) {
       return "Only V engines need one: common practice, no source.";
     }
-    return slip()
-        .orElseGet(() -> "still to weigh: " + String.join(", ", answer().missing()));
+    return slip().orElseGet(() -> "still to weigh: " + String.join(", ", answer().missing()));
   }
 
   /** For the machine shop's slip: {@code balance to a bob weight of 1823.4 g, share 0.5}. */
