@@ -21,8 +21,7 @@ public final class MountedDrives implements Drives {
   private final List<Path> places;
 
   public MountedDrives() {
-    this(List.of(
-            Path.of("/media"), Path.of("/run/media"), Path.of("/mnt"), Path.of("/Volumes")));
+    this(List.of(Path.of("/media"), Path.of("/run/media"), Path.of("/mnt"), Path.of("/Volumes")));
   }
 
   /**

@@ -126,7 +126,8 @@ class DoorTest {
 
   /** What is younger may be another test's that runs beside this one. */
   private static boolean isOld(Path file) {
-    return file.toFile().lastModified() < ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
+    return file.toFile().lastModified()
+        < ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
   }
 
   @Test
@@ -153,39 +154,52 @@ class DoorTest {
   @Test
   void anActWhoseAnswerWasLostIsNotDoneTwice() throws Exception {
     Caller phone = joined("");
-    phone.code(sample.tag("pushrod@3EX"));
-    long before = sample.job.sequence();
+    long before = entries();
     CountDownLatch came = new CountDownLatch(1);
     CountDownLatch gone = new CountDownLatch(1);
     host.before =
         () -> {
           came.countDown();
-          gone.await();
-          return "";
+          await(gone);
         };
     String act = Caller.freshAct();
-    String body =
-        Json.object(Map.of("id", act, "deed", "code", "with", sample.card("3EX")));
+    byte[] picture = photograph("pushrod@3EX");
+    phone.act("work", "put_together");
+    phone.code(sample.card("3EX"));
     try (RawCaller raw = new RawCaller(door.address())) {
-      raw.send(head(phone, body) + body);
+      raw.send(head(phone, act, picture.length)).send(picture);
       came.await();
     }
-    host.before = () -> "";
     gone.countDown();
-    JsonNode again = view(phone.act(act, "code", sample.card("3EX")));
-    assertThat(again.get("cue").asText()).isEqualTo("RIGHT");
-    assertThat(sample.job.sequence()).isEqualTo(before + 1);
+    Map<String, String> again = Map.of("Content-Type", "image/jpeg", "X-Act", act);
+    assertThat(view(phone.photo(picture, again)).get("cue").asText()).isEqualTo("RIGHT");
+    assertThat(entries()).isEqualTo(before + 1);
   }
 
-  private String head(Caller phone, String body) {
-    return "POST /act HTTP/1.1\r\nHost: "
+  private long entries() {
+    sample.job.catchUp();
+    return sample.job.sequence();
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private String head(Caller phone, String act, int length) {
+    return "POST /photo HTTP/1.1\r\nHost: "
         + door.address().substring("http://".length())
         + "\r\nOrigin: "
         + door.address()
         + "\r\nCookie: "
         + phone.cookie()
-        + "\r\nContent-Type: application/json\r\nContent-Length: "
-        + body.length()
+        + "\r\nContent-Type: image/jpeg\r\nX-Act: "
+        + act
+        + "\r\nContent-Length: "
+        + length
         + "\r\n\r\n";
   }
 
@@ -208,7 +222,7 @@ class DoorTest {
   void eightPhonesAtOnceEachFitTheirOwnPart() throws Exception {
     List<Caller> phones = new ArrayList<>();
     PLACES.forEach(place -> phones.add(joined(place)));
-    long before = sample.job.sequence();
+    long before = entries();
     ExecutorService hands = Executors.newFixedThreadPool(PLACES.size());
     try {
       List<Future<String>> places = new ArrayList<>();
@@ -223,7 +237,7 @@ class DoorTest {
     } finally {
       hands.shutdownNow();
     }
-    assertThat(sample.job.sequence()).isEqualTo(before + PLACES.size());
+    assertThat(entries()).isEqualTo(before + PLACES.size());
     assertThat(sample.job.state().fitted()).hasSize(PLACES.size());
   }
 
@@ -232,6 +246,38 @@ class DoorTest {
     JsonNode right = view(phone.code(sample.card(place)));
     assertThat(right.get("cue").asText()).isEqualTo("RIGHT");
     return right.get("place").asText();
+  }
+
+  /** What another phone did stays, and its stop is its own. */
+  @Test
+  void eachPhoneUndoesItsOwnLastStepAndHasItsOwnStop() throws IOException {
+    Caller anna = joined("Anna");
+    Caller bo = joined("Bo");
+    fit(anna, "3EX");
+    fit(bo, "5EX");
+    anna.code(sample.tag("pushrod@1EX"));
+    assertThat(view(anna.code(sample.card("7EX"))).get("cue").asText()).isEqualTo("STOP");
+    assertThat(view(bo.get("/state")).get("cue").asText()).isEqualTo("RIGHT");
+    assertThat(headline(bo.code(sample.tag("pushrod@2EX")))).isEqualTo("Part in hand");
+    assertThat(view(bo.act("undo", "")).get("cue").asText()).isEmpty();
+    assertThat(view(bo.act("undo", "")).get("small").asText()).contains("cylinder 5, exhaust");
+    assertThat(view(anna.act("undo", "")).get("cue").asText()).isEmpty();
+    assertThat(view(anna.act("undo", "")).get("small").asText()).contains("cylinder 3, exhaust");
+    assertThat(view(anna.act("undo", "")).get("small").asText())
+        .isEqualTo("There is nothing left to undo.");
+    sample.job.catchUp();
+    assertThat(sample.job.state().fitted()).isEmpty();
+    assertThat(sample.job.findWaitingStop()).isEmpty();
+  }
+
+  @Test
+  void whoJoinsAtABenchUndoesNothingOfWhoeverWasThereBefore() throws IOException {
+    Caller anna = joined("Anna");
+    fit(anna, "3EX");
+    anna.post("/leave", "{}");
+    Caller bo = joined("Bo");
+    assertThat(view(bo.act("undo", "")).get("small").asText())
+        .isEqualTo("This phone has nothing left to undo.");
   }
 
   @Test

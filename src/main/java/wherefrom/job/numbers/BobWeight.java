@@ -127,7 +127,7 @@ public final class BobWeight {
     if (what == Typed.RODS && figure != 1 && figure != 2) {
       return new FigureOutcome.Refused("One rod or two run on a crank pin.");
     }
-    new Sheets(job).keep(SHEET, sheet().with(what.id(), amount.text()));
+    job.inOne(() -> new Sheets(job).keep(SHEET, sheet().with(what.id(), amount.text())));
     return new FigureOutcome.Done();
   }
 
@@ -223,8 +223,7 @@ public final class BobWeight {
     if (!isUsed(job.state().layout())) {
       return "Only V engines need one: common practice, no source.";
     }
-    return slip()
-        .orElseGet(() -> "still to weigh: " + String.join(", ", answer().missing()));
+    return slip().orElseGet(() -> "still to weigh: " + String.join(", ", answer().missing()));
   }
 
   /** For the machine shop's slip: {@code balance to a bob weight of 1823.4 g, share 0.5}. */

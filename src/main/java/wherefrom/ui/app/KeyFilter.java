@@ -197,7 +197,8 @@ public final class KeyFilter {
       scans.hand(typed.strip());
     } else if (Typed.CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
       code(typed.strip(), ends(typed));
-    } else if (current.get() instanceof OpensPad asks && Typed.FIGURE.matcher(typed.strip()).matches()) {
+    } else if (current.get() instanceof OpensPad asks
+        && Typed.FIGURE.matcher(typed.strip()).matches()) {
       figure(asks, typed);
     } else if (ends(typed) && typed.isBlank()) {
       walk.enter();

@@ -77,9 +77,10 @@ public final class WeightsScreen extends ListPage {
         () -> open(() -> new WordsScreen(context, plan.title(), lines(set))));
   }
 
-  private static List<WordsScreen.Line> lines(WeightSet set) {
+  private static List<WordsScreen.Paragraph> lines(WeightSet set) {
     return set.members().stream()
-        .map(one -> new WordsScreen.Line(one.where() + ": " + one.words(), one.weight().text()))
+        .map(
+            one -> new WordsScreen.Paragraph(one.where() + ": " + one.words(), one.weight().text()))
         .toList();
   }
 
@@ -110,7 +111,8 @@ public final class WeightsScreen extends ListPage {
 
   private void toSlip(String words) {
     MachineShop shop = new MachineShop(context.getJob());
-    MachineShop.Answer came = shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false);
+    MachineShop.Answer came =
+        shop.add(MachineShop.NEW_VISIT, "crankshaft", 1, words, "", "", false);
     context.say(
         came instanceof MachineShop.Answer.Refused refused
             ? refused.sentence()

@@ -15,7 +15,6 @@ import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.files.DriveFolder;
-import wherefrom.ui.files.FilesScreen;
 
 /** Everything that can be set, each as a row with what it is now. */
 public final class SettingsScreen extends ListPage {
@@ -36,7 +35,8 @@ public final class SettingsScreen extends ListPage {
       case COPY -> copy();
       case REPORT -> new ReportSaving(context).ask();
       case ABOUT -> open(() -> new AboutScreen(context));
-      case SHOP -> open(() -> FilesScreen.folder(context, "Jobs folder", shop(), this::shop));
+      case SHOP -> new WorkplaceAsking(context, this::change).where();
+      case BENCH -> new WorkplaceAsking(context, this::change).bench();
     }
   }
 
@@ -67,10 +67,6 @@ public final class SettingsScreen extends ListPage {
 
   private void units(UnitSystem units) {
     change(context.settings().withUnits(units));
-  }
-
-  private void shop(Path folder) {
-    change(context.settings().withShop(folder));
   }
 
   private void copy() {

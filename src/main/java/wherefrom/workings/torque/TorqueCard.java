@@ -49,8 +49,7 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
 
   /** Loosened in the reverse order, all else in the order of tightening. */
   private List<Bolt> order(int stage) {
-    boolean loosens =
-        stage < checkStage() && spec.stages().get(stage - 1) instanceof Stage.Loosen;
+    boolean loosens = stage < checkStage() && spec.stages().get(stage - 1) instanceof Stage.Loosen;
     return loosens ? spec.pattern().loosening() : spec.pattern().order();
   }
 

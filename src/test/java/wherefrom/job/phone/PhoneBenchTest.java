@@ -114,7 +114,9 @@ class PhoneBenchTest {
     scan(bench, sample.tag("pushrod@3EX"));
     PhoneView stop = scan(bench, sample.card("5EX"));
     assertThat(stop.cue()).contains(Cue.STOP);
-    assertThat(stop.facts()).extracting(fact -> fact.label()).containsExactly("From", "Here", "Right part");
+    assertThat(stop.facts())
+        .extracting(fact -> fact.label())
+        .containsExactly("From", "Here", "Right part");
     assertThat(stop.tag().orElseThrow().words()).isEqualTo("Scan the right part");
     assertThat(sample.job.state().findFitted(Place.find("pushrod@5EX").orElseThrow())).isEmpty();
     PhoneView still = scan(bench, "not a tag");
@@ -200,8 +202,10 @@ class PhoneBenchTest {
     assertThat(foreign.cue()).contains(Cue.ASK);
     assertThat(foreign.headline()).isEqualTo("not one of ours");
     PhoneView other =
-        scan(bench, new wherefrom.parts.TagCode(
-                wherefrom.parts.TagType.PART, SampleJob.OTHER_ENGINE, 12, 1).digits());
+        scan(
+            bench,
+            new wherefrom.parts.TagCode(wherefrom.parts.TagType.PART, SampleJob.OTHER_ENGINE, 12, 1)
+                .digits());
     assertThat(other.cue()).contains(Cue.STOP);
     assertThat(other.facts().get(0).line()).isEqualTo("Tag of: Grey six");
   }
