@@ -14,6 +14,7 @@ import wherefrom.cli.CommandLine;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.ports.Services;
 import wherefrom.job.ports.Tidying;
+import wherefrom.job.settings.Workplace;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
@@ -78,11 +79,20 @@ public final class Main {
 
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
-    static void open(Services services, List<Path> exported, HandOver handOver) {
+    static void open(Services here, List<Path> exported, HandOver handOver) {
+      Services services = at(here, here.settings().load().workplace());
       double volume = services.settings().load().sound() ? VOLUME : 0;
       ToneSounds sounds = new ToneSounds(volume);
       Runnable listen = () -> handOver.take(Start::take);
       Start.run(services, System::nanoTime, sounds, exported, listen, () -> seen(services));
+    }
+
+    /** The services of the shop that this machine is set to. */
+    private static Services at(Services here, Workplace place) {
+      if (place.server().isPresent()) {
+        return here.servers().on(here, place.server().get(), place.by());
+      }
+      return place.equals(Workplace.ALONE) ? here : here.at(place.by());
     }
 
     private static void seen(Services services) {

@@ -22,6 +22,7 @@ import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
 import wherefrom.scan.camera.FfmpegCameras;
 import wherefrom.scan.picture.PictureFiles;
+import wherefrom.server.SharedShop;
 import wherefrom.settings.FileSettings;
 
 /**
@@ -52,7 +53,10 @@ final class Wiring {
         new BackupFolder(),
         new MountedDrives(),
         new Program(BuiltVersion.get(), folders().settings()),
-        clock);
+        clock,
+        (here, address, by) ->
+            SharedShop.services(
+                here, address, by, folders().cache(), System.getenv(), random.get()::nextInt));
   }
 
   private static Cameras cameras() {

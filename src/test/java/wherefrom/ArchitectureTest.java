@@ -76,6 +76,7 @@ class ArchitectureTest {
           Map.entry("demo", Set.of("files")),
           // Entries hold amounts, a verdict's name and the machine shop's work.
           Map.entry("logbook", Set.of("engine", "quantity", "parts", "rules", "files", "job")),
+          Map.entry("server", Set.of("files", "job", "logbook", "engine")),
           Map.entry("settings", Set.of("quantity", "files", "job")),
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),
           Map.entry("sound", Set.of("job")),
@@ -98,6 +99,7 @@ class ArchitectureTest {
                   "print",
                   "report",
                   "scan",
+                  "server",
                   "settings",
                   "sound",
                   "ui")));
@@ -115,6 +117,16 @@ class ArchitectureTest {
                   "java.security",
                   "com.sun.nio.file",
                   "com.fasterxml.jackson")),
+          Map.entry(
+              "server",
+              List.of(
+                  "java.nio",
+                  "java.io",
+                  "java.sql",
+                  "javax.sql",
+                  "com.zaxxer.hikari",
+                  "org.flywaydb.core",
+                  "org.postgresql")),
           Map.entry("files", List.of("java.nio", "java.io", "de.siegmar.fastcsv")),
           Map.entry("demo", List.of("java.nio", "java.io")),
           Map.entry(

@@ -3,8 +3,11 @@ package wherefrom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,22 +28,35 @@ final class FinishedProgram {
     this.archive = archive;
   }
 
-  /** With its settings, its archive and what it last said below a folder. */
+  /** With its settings and what it last said below a folder. */
   static FinishedProgram in(Path folder) throws IOException, InterruptedException {
     assertThat(JAR).exists();
-    String archive = folder.resolve("classes.jsa").toString();
-    FinishedProgram program = new FinishedProgram(folder, archive);
-    String demo = folder.resolve("archived").toString();
-    program.run(program.archiving("demo", "--folder", demo));
-    String record = folder.resolve("archived.pdf").toString();
-    program.run(program.archiving("record", "--job", demo, "--out", record));
-    return program;
+    return new FinishedProgram(folder, archive(folder).toString());
   }
 
-  private List<String> archiving(String... more) {
-    List<String> words = words("-XX:ArchiveClassesAtExit=" + archive);
-    words.addAll(List.of(more));
-    return words;
+  /** One archive for all that start this jar; the first makes it, and the others wait for that. */
+  private static Path archive(Path folder) throws IOException, InterruptedException {
+    long built = Files.getLastModifiedTime(JAR).toMillis();
+    Path archive = JAR.resolveSibling("classes-" + built + ".jsa");
+    Path gate = JAR.resolveSibling("classes.lock");
+    try (FileChannel channel =
+            FileChannel.open(gate, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileLock held = channel.lock()) {
+      assertThat(held.isValid()).isTrue();
+      if (!Files.exists(archive)) {
+        Path made = folder.resolve("classes.jsa");
+        new FinishedProgram(folder, made.toString()).train();
+        Files.move(made, archive);
+      }
+    }
+    return archive;
+  }
+
+  private void train() throws IOException, InterruptedException {
+    String demo = folder.resolve("archived").toString();
+    run(words("-Xshare:auto", "demo", "--folder", demo));
+    String record = folder.resolve("archived.pdf").toString();
+    run(words("-XX:ArchiveClassesAtExit=" + archive, "record", "--job", demo, "--out", record));
   }
 
   /** The words of a command line that run it. */
@@ -48,11 +64,12 @@ final class FinishedProgram {
     return words("-XX:SharedArchiveFile=" + archive);
   }
 
-  private List<String> words(String option) {
+  private List<String> words(String option, String... more) {
     List<String> words = new ArrayList<>(List.of(JAVA, "-XX:TieredStopAtLevel=1"));
     words.addAll(List.of("-XX:+UseSerialGC", "-Xlog:disable", option));
     words.add("-Dwherefrom.home=" + folder.resolve("home"));
     words.addAll(List.of("-jar", JAR.toString()));
+    words.addAll(List.of(more));
     return words;
   }
 

@@ -57,14 +57,23 @@ public final class CommandLine {
   }
 
   private Status runCommand(List<String> called) {
-    List<String> words = OldWords.today(called);
-    Answer answer = new Answer(out, err, asksForJson(words));
+    Answer answer = new Answer(out, err, asksForJson(called));
+    try {
+      Where where = Where.of(called);
+      return runCommand(OldWords.today(where.words()), where.services(services), answer);
+    } catch (BadInput e) {
+      answer.refuse(e.sentence(), e.lines());
+      return e.status();
+    }
+  }
+
+  private Status runCommand(List<String> words, Services services, Answer answer) {
     Optional<Command> command = Commands.find(words);
     if (command.isEmpty()) {
       return unknown(words, answer);
     }
     try {
-      return run(command.get(), words, answer);
+      return run(command.get(), words, services, answer);
     } catch (BadInput e) {
       answer.refuse(e.sentence(), e.lines());
       return e.status();
@@ -77,7 +86,7 @@ public final class CommandLine {
     }
   }
 
-  private Status run(Command command, List<String> words, Answer answer)
+  private Status run(Command command, List<String> words, Services services, Answer answer)
       throws BadInput, IOException {
     int name = command.name().split(" ").length;
     Call call = Call.of(command, words.subList(name, words.size()), services, in);

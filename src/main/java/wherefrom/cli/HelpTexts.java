@@ -21,6 +21,9 @@ final class HelpTexts {
         + " input, one a line. Exit status: 0 right, 1 stopped, 2 bad input with a sentence on"
         + " standard error, which --json says as {\"error\": …} too.",
     "",
+    "Every command takes --shop postgresql://NAME@HOST/DATABASE, for jobs on a shared server (then"
+        + " --job is a job's name there), --bench N, and --who NAME for who works there.",
+    "",
     "Service information for your exact engine, and a qualified machinist, outrank this tool."
   };
 

@@ -171,6 +171,7 @@ final class TimingCommands {
     List<TimingValue> values = new ArrayList<>();
     bench.asOne(
         () -> {
+          values.clear();
           kept(book.cardSource(call.get("--source")));
           for (String text : call.operands()) {
             String[] pair = pair(call, text);

@@ -46,7 +46,12 @@ final class TorqueCommands {
             ORDER,
             ORDER_FROM,
             Option.needed("--threads", "TEXT", "dry, oiled, sealer…: as the figures hold for"),
-            new Option("--stage", "FIGURE", "30N·m, 45lb·ft or 90deg, in order", true, true),
+            new Option(
+                "--stage",
+                "FIGURE",
+                "30N·m, 45lb·ft, 90deg or \"loosen 90deg\", in order",
+                true,
+                true),
             Option.needed("--source", "TEXT", "where the figures come from, with the page"))
         .noting(
             "Without --order: from the center outward, which is common practice, no source.",

@@ -6,6 +6,7 @@ import java.util.Optional;
 import wherefrom.job.measure.WeightSet;
 import wherefrom.job.numbers.BobWeight;
 import wherefrom.job.numbers.FigureOutcome;
+import wherefrom.text.Words;
 import wherefrom.workings.ResultValue;
 
 /** Weights: matched sets, what to take off which, the bob weight for the balancer. */
@@ -67,9 +68,7 @@ final class WeightCommands {
           answer.upAndDown().map(ResultValue::value),
           answer.bob().map(ResultValue::value),
           answer.bob().map(ResultValue::standardUncertainty),
-          working
-              .slip()
-              .orElseGet(() -> "Still to weigh: " + String.join(", ", answer.missing()) + "."));
+          working.slip().orElseGet(() -> Words.sentence(working.sentence())));
     }
 
     @Override
@@ -82,6 +81,9 @@ final class WeightCommands {
     BobWeight.Typed what =
         BobWeight.Typed.find(call.get(WHAT))
             .orElseThrow(() -> call.wrong("Use one of: shells, rings, locks, oil, rods, share."));
+    if (!BobWeight.isUsed(bench.state().layout())) {
+      throw new BadInput(new BobWeight(bench.job()).sentence());
+    }
     BobWeight working = new BobWeight(bench.job());
     if (working.set(what, call.get(FIGURE)) instanceof FigureOutcome.Refused refused) {
       throw new BadInput(refused.sentence());

@@ -8,6 +8,9 @@ import wherefrom.parts.PartKind;
 /** Two parts side by side, large: the wrong one in a red ring with the octagon, the right one. */
 public final class KindPair {
   /** The ring round a part, in the side of its square; beside it the octagon needs room. */
+  /** The letters on the tag NEW, in those of a caption. */
+  private static final double TAG_LETTER = 1.28;
+
   private static final double RING = 0.60;
 
   private static final double OCTAGON = 0.22;
@@ -69,7 +72,10 @@ public final class KindPair {
             : Pointing.ring(at, radius, glass));
     double below = ends ? box.bottom() : at.y() + radius;
     double y = Math.min(room.bottom() - caption / 2, below + caption);
-    caption(side.caption(), room.middleX(), y, letter);
+    // Beside the other one's: what would touch it is left out.
+    if (width(side.caption(), letter) <= room.width()) {
+      caption(side.caption(), room.middleX(), y, letter);
+    }
   }
 
   /** As it is held: an end that is turned goes up, what is back to front is seen in a mirror. */
@@ -78,9 +84,16 @@ public final class KindPair {
     return Turning.of(shapes, box, side.turned(), ends || side.lower());
   }
 
+  private static double width(String words, double letter) {
+    boolean onTag = words.equals(Sign.NEW.letter());
+    return onTag
+        ? Letters.width(words, TAG_LETTER * letter, true) + TAG_LETTER * letter
+        : Letters.width(words, letter, false);
+  }
+
   private void caption(String words, double x, double y, double letter) {
     if (words.equals(Sign.NEW.letter())) {
-      out.addAll(MarkShapes.of(Sign.NEW, new Point(x, y), 1.28 * letter, glass).shapes());
+      out.addAll(MarkShapes.of(Sign.NEW, new Point(x, y), TAG_LETTER * letter, glass).shapes());
     } else {
       out.words(x, y, words, letter, Shape.Side.MIDDLE, Role.NAME);
     }

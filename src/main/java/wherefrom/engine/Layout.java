@@ -20,7 +20,8 @@ import java.util.stream.IntStream;
  * @param mains main bearings, counted from the front
  * @param thrustMain the main bearing that takes the crank's end thrust
  * @param mainCaps false for a split case, whose halves hold the main shells without caps
- * @param rodJournals crank pins; fewer than the cylinders where two rods share one
+ * @param rodJournals crank pins; fewer than the cylinders where two rods share one, split by an
+ *     angle or not
  * @param camBearings camshaft bearings, counted from the front
  * @param lifters flat or roller
  * @param rockers on pivots of their own or on a shaft
@@ -40,22 +41,44 @@ public record Layout(
     int camBearings,
     LifterType lifters,
     RockerMount rockers) {
+  private static final int SIX = 6;
 
   public Layout {
     banks = List.copyOf(banks);
     firingOrder = List.copyOf(firingOrder);
-    vee = vee == 0 ? usualVee(arrangement, cylinders(banks).size()) : vee;
+    vee = vee == 0 ? usualVee(arrangement, cylinders(banks).size(), rodJournals) : vee;
+  }
+
+  /** The same with other lifters. */
+  public Layout with(LifterType other) {
+    return new Layout(
+        name,
+        title,
+        arrangement,
+        vee,
+        banks,
+        leadingBank,
+        firingOrder,
+        mains,
+        thrustMain,
+        mainCaps,
+        rodJournals,
+        camBearings,
+        other,
+        rockers);
   }
 
   /**
-   * The angle in degrees that the banks of most such engines stand at: 60 for a V of six or twelve,
-   * 90 for any other (common practice, no source).
+   * The angle in degrees that the banks of most such engines stand at: 60 for a V of twelve, and of
+   * six with a crank pin for each rod; 90 for any other (from memory). With three pins a V of six
+   * at 60 degrees cannot fire evenly; at 90 it does where each pin is split by 30 degrees.
    */
-  public static int usualVee(Arrangement arrangement, int cylinders) {
+  public static int usualVee(Arrangement arrangement, int cylinders, int rodJournals) {
+    boolean six = cylinders == SIX && rodJournals == SIX;
     return switch (arrangement) {
       case INLINE -> 0;
       case OPPOSED -> 180;
-      case V -> cylinders == 6 || cylinders == 12 ? 60 : 90;
+      case V -> six || cylinders == 2 * SIX ? 60 : 90;
     };
   }
 

@@ -93,7 +93,7 @@ public final class LayoutCheck {
   }
 
   private int usualVee() {
-    return Layout.usualVee(layout.arrangement(), layout.cylinders().size());
+    return Layout.usualVee(layout.arrangement(), layout.cylinders().size(), layout.rodJournals());
   }
 
   private void cylinderNumbers() {

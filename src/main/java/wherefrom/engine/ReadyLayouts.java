@@ -27,7 +27,7 @@ public final class ReadyLayouts {
           "v6-odd-even",
           "V6, odd and even banks",
           Arrangement.V,
-          60,
+          90,
           new Bank("left", List.of(1, 3, 5), "EIIEIE"),
           new Bank("right", List.of(2, 4, 6), "EIEIIE"),
           "left",

@@ -28,7 +28,7 @@ final class BottomEndChecks {
               .source(TM_346),
           Check.of(PartKind.MAIN_SHELL, "main-shell-face", "How does the face look?")
               .how(
-                  "Wipe it and look. Never use a scraper. Lower shells wear first.",
+                  "Wipe it and look. Never use a scraper. The shell in the cap wears first.",
                   "The face that the journal runs on.")
               .tells(SHELL_PASS, SHELL_SUSPECT, SHELL_FAIL)
               .source(TM_346)

@@ -105,6 +105,9 @@ public enum Feature {
     if (this == ROCKER_SHAFT && layout.rockers() != RockerMount.SHAFT) {
       return List.of();
     }
+    if (this == STUD && layout.rockers() == RockerMount.SHAFT) {
+      return List.of();
+    }
     return switch (reach) {
       case VALVE -> Spots.valves(layout).stream().map(ValveSpot::key).toList();
       case CYLINDER -> Spots.bores(layout).stream().map(BoreSpot::key).toList();

@@ -52,7 +52,8 @@ final class RockerChecks {
               .tells("Smooth and bright.", "Fine scratches.", "Scored or blue: replace the pair."),
           Check.of(Feature.STUD, "stud-line", "Does one stud stand high?")
               .how(
-                  "Lay a straightedge over the stud tops; measure each height.",
+                  "Lay a straightedge over the stud tops; measure each height. Bolts, no studs?"
+                      + " Skip it.",
                   "The tops, and the ring at each stud's foot.")
               .tells(
                   "All touch the straightedge.",

@@ -31,6 +31,10 @@ public enum Caution {
       "A stuck lifter may come up with its pushrod. Look before you pull.",
       "common practice, no source",
       "1"),
+  MUSHROOM_FEET(
+      "A lifter that will not come up? A wide foot comes out below, cam out first.",
+      "common practice, no source",
+      "2"),
   CRANK_STILL(
       "Do not turn the crank while lifters are half out.", "common practice, no source", "2"),
   SPRINGS(

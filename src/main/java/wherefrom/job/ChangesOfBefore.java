@@ -17,12 +17,11 @@ final class ChangesOfBefore {
     Unit usual = FigureParser.usual(units, Dimension.LENGTH);
     if (logged.entry() instanceof ChangePlanned planned) {
       Change change = ChangeText.in(usual, planned.change());
-      return new LoggedEntry(
-          logged.sequence(), logged.time(), new ChangePlanned(planned.plan(), change));
+      return logged.with(new ChangePlanned(planned.plan(), change));
     }
     if (logged.entry() instanceof ChangeMade made) {
       Change change = ChangeText.in(usual, made.change());
-      return new LoggedEntry(logged.sequence(), logged.time(), new ChangeMade(made.plan(), change));
+      return logged.with(new ChangeMade(made.plan(), change));
     }
     return logged;
   }

@@ -1,7 +1,7 @@
 package wherefrom.job;
 
 /** The logbook could not be read or written. The message is a plain sentence for the person. */
-public final class LogbookException extends RuntimeException {
+public class LogbookException extends RuntimeException {
   public LogbookException(String sentence) {
     super(sentence);
   }

@@ -11,14 +11,23 @@ import wherefrom.job.entry.JobEntry;
  *
  * @param sequence 1 for the first, then one up
  * @param time when it was written, UTC
+ * @param by at which bench, and by whom
  */
-public record LoggedEntry(long sequence, Instant time, JobEntry entry) {
+public record LoggedEntry(long sequence, Instant time, By by, JobEntry entry) {
+
+  /** An entry of bench 1, nobody named. */
+  public LoggedEntry(long sequence, Instant time, JobEntry entry) {
+    this(sequence, time, By.FIRST, entry);
+  }
+
+  /** The same place in the logbook with an entry that is read otherwise. */
+  LoggedEntry with(JobEntry other) {
+    return new LoggedEntry(sequence, time, by, other);
+  }
 
   /** What it says, entry by entry: those of an act share its sequence and time. */
   public Stream<LoggedEntry> each() {
-    return entry instanceof Act act
-        ? act.entries().stream().map(part -> new LoggedEntry(sequence, time, part))
-        : Stream.of(this);
+    return entry instanceof Act act ? act.entries().stream().map(this::with) : Stream.of(this);
   }
 
   /** Does something with each of them; a long logbook has hardly an act. */

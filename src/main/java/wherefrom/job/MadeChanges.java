@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -58,6 +59,10 @@ public final class MadeChanges {
           Map.entry("rod-cap-mark", ChangeKind.CAP_LOST),
           Map.entry("rod-mark", ChangeKind.CAP_LOST),
           Map.entry("main-cap-mark", ChangeKind.CAP_LOST));
+
+  /** A suspect answer to these, too. */
+  private static final Map<String, ChangeKind> SUSPECT =
+      Map.of("gear-teeth", ChangeKind.PLASTIC_GEAR_OLD);
 
   /** Found on one part, they say nothing of another that may sit in its place. */
   private static final Set<ChangeKind> OF_ONE_PART =
@@ -252,6 +257,10 @@ public final class MadeChanges {
       boolean meant = kind != ChangeKind.CAP_LOST || hasItsRod(item);
       if (look == Look.FAIL && meant) {
         put(key, sequence, Change.at(kind, where), true, aboutOne(kind, item));
+      }
+      if (look == Look.SUSPECT && SUSPECT.containsKey(check)) {
+        ChangeKind doubted = Objects.requireNonNull(SUSPECT.get(check));
+        put(key, sequence, Change.at(doubted, where), true, 0);
       }
     }
   }

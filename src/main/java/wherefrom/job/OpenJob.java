@@ -2,44 +2,28 @@ package wherefrom.job;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.function.ToIntFunction;
-import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.entry.JobOpened;
-import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
-import wherefrom.job.entry.PartReplaced;
-import wherefrom.job.entry.TagReissued;
+import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
 
 /**
- * A job that is open on the bench: its logbook and the state that follows from it. The state
- * changes only after an entry is on disk. Not safe for several threads.
+ * A job that is open at a bench: its logbook and the state that follows from it. What is done here
+ * counts only once it is written; where another bench wrote first, that is taken in and the act
+ * judged anew. Not safe for several threads: {@link #beside} gives each its own.
  */
 public final class OpenJob implements AutoCloseable {
-  /** The highest item number that an entry gives out. */
-  private static final EntryTable<OpenJob, Integer> LAST_ITEM =
-      EntryRows.<OpenJob, Integer>none()
-          .on(PartReplaced.class, (job, replaced) -> replaced.newItem())
-          .on(KindsTracked.class, (job, it) -> it.first() + it.items().size() - 1)
-          .on(JobOpened.class, (job, opened) -> opened.numberedItems().size())
-          .others(0);
-
   private final Logbook logbook;
   private final Clock clock;
-  private final List<LoggedEntry> entries;
+  private final Path folder;
+  private final By by;
+  private final Acts acts;
   private final Undo undo = new Undo(this);
-  private EngineJob state;
-  private boolean inAct;
-  private Instant actTime = Instant.EPOCH;
-  private int actFrom;
 
   /**
    * @throws LogbookException when the logbook's entries make no job
@@ -52,19 +36,61 @@ public final class OpenJob implements AutoCloseable {
    * @param fold makes the state of entries, perhaps with what is known of the engine already
    */
   OpenJob(Logbook logbook, Clock clock, Function<List<LoggedEntry>, EngineJob> fold) {
+    this(logbook, clock, Path.of(""), By.FIRST, fold);
+  }
+
+  private OpenJob(
+      Logbook logbook,
+      Clock clock,
+      Path folder,
+      By by,
+      Function<List<LoggedEntry>, EngineJob> fold) {
     this.logbook = logbook;
     this.clock = clock;
-    this.entries = new ArrayList<>(logbook.entries().stream().flatMap(LoggedEntry::each).toList());
+    this.folder = folder;
+    List<LoggedEntry> entries = logbook.entries().stream().flatMap(LoggedEntry::each).toList();
+    EngineJob state = folded(entries, fold);
+    this.by = by.at(logbook.takeBench(by.bench()));
+    this.acts = new Acts(logbook, clock, this.by, entries, state);
+  }
+
+  private static EngineJob folded(
+      List<LoggedEntry> entries, Function<List<LoggedEntry>, EngineJob> fold) {
     try {
-      this.state = fold.apply(entries);
+      return fold.apply(entries);
     } catch (IllegalStateException e) {
       throw new LogbookException(
           "This is not a job that can be opened: " + e.getMessage() + ".", e);
     }
   }
 
+  /**
+   * A job that is known by a folder of this machine, where its photographs lie.
+   *
+   * @param by the bench that is wanted; where it is taken, the job is open at the next free one
+   * @throws LogbookException when the logbook's entries make no job
+   */
+  public static OpenJob in(Path folder, Logbook logbook, Clock clock, By by) {
+    return new OpenJob(logbook, clock, folder, by, EngineJob::of);
+  }
+
+  /**
+   * Another bench of this program at the same job, for a thread of its own. Closing it lets go of
+   * that bench alone.
+   *
+   * @param other the bench that is wanted; where it is taken, the next free one
+   */
+  public OpenJob beside(By other) {
+    return new OpenJob(new BesideLogbook(logbook), clock, folder, other, EngineJob::of);
+  }
+
+  /** The bench, and who is at it. */
+  public By by() {
+    return by;
+  }
+
   public EngineJob state() {
-    return state;
+    return acts.state();
   }
 
   /** The days of what was done, in the clock's own time zone. */
@@ -72,9 +98,9 @@ public final class OpenJob implements AutoCloseable {
     return new Days(clock.getZone());
   }
 
-  /** The folder that holds the logbook and the photographs. */
+  /** The folder by which the job is known on this machine; its photographs lie there. */
   public Path folder() {
-    return logbook.folder();
+    return folder;
   }
 
   public LogbookCondition condition() {
@@ -83,12 +109,61 @@ public final class OpenJob implements AutoCloseable {
 
   /** Every entry ever written, those taken back included; those of an act each for itself. */
   public List<LoggedEntry> history() {
-    return List.copyOf(entries);
+    return List.copyOf(acts.entries());
   }
 
   /** The sequence of the last entry: it grows with every step, whatever the clock says. */
   public long sequence() {
-    return entries.get(entries.size() - 1).sequence();
+    return acts.sequence();
+  }
+
+  /** The sequence of the last entry of this bench; 0 where it has written none. */
+  long ownSequence() {
+    List<LoggedEntry> entries = acts.entries();
+    for (int at = entries.size() - 1; at >= 0; at--) {
+      if (isOwn(entries.get(at))) {
+        return entries.get(at).sequence();
+      }
+    }
+    return 0;
+  }
+
+  private boolean isOwn(LoggedEntry logged) {
+    return logged.by().bench() == by.bench();
+  }
+
+  /** Calls, on any thread, when there may be something to catch up with. */
+  public void watch(Runnable news) {
+    logbook.watch(news);
+  }
+
+  public void unwatch(Runnable news) {
+    logbook.unwatch(news);
+  }
+
+  /**
+   * Takes in what other benches have written, as far as this program has heard of it.
+   *
+   * @return whether there was anything
+   */
+  public boolean catchUp() {
+    return acts.catchUp();
+  }
+
+  /**
+   * What became of an act that was sent while the store was out of reach.
+   *
+   * @return its entry where it was written, which is taken in; empty where it was not, and is to be
+   *     done again: it is then sent as the same act
+   * @throws UnsentException when the store is still out of reach
+   */
+  public Optional<LoggedEntry> settle() {
+    return acts.settle();
+  }
+
+  /** Whether an act waits to be settled. */
+  public boolean isUnsettled() {
+    return acts.isUnsettled();
   }
 
   /**
@@ -103,54 +178,35 @@ public final class OpenJob implements AutoCloseable {
   }
 
   /**
-   * Writes an entry, then lets the state follow. Within {@link #asOne} it is written at the end.
+   * Records an entry and lets the state follow; it is written at the end of {@link #asOne}. What is
+   * recorded outside of it cannot be judged anew: where others came first it is refused.
    *
    * @throws LogbookException when it could not be written, or the engine is in service and its job
    *     takes no such entry; the state is then as before
    */
   public LoggedEntry record(JobEntry entry) {
-    if (!state.service().takes(entry, entries)) {
-      throw new LogbookException(InService.CLOSED);
-    }
-    Instant now = inAct ? actTime : clock.instant();
-    LoggedEntry logged = new LoggedEntry(nextSequence(), now, entry);
-    Optional<EngineJob> after = entry instanceof TakenBack ? folded(logged) : Optional.empty();
-    if (!inAct) {
-      logged = logbook.append(logged.time(), entry);
-    }
-    logged.each().forEach(entries::add);
-    if (after.isPresent()) {
-      state = after.get();
-    } else {
-      logged.each().forEach(state::apply);
-    }
-    return logged;
-  }
-
-  private long nextSequence() {
-    return entries.get(entries.size() - 1).sequence() + (inAct && entries.size() > actFrom ? 0 : 1);
-  }
-
-  /** The state with one more entry; tried before it is written, for it may make no job. */
-  private Optional<EngineJob> folded(LoggedEntry next) {
-    List<LoggedEntry> all = new ArrayList<>(entries);
-    all.add(next);
-    try {
-      return Optional.of(state.anew(all));
-    } catch (IllegalStateException e) {
-      throw new LogbookException(
-          "This cannot be undone, as later steps build on it: " + e.getMessage() + ".", e);
-    }
+    return acts.record(entry);
   }
 
   /**
-   * Does several things as one act: what is recorded meanwhile is written as one entry at the end,
-   * and taken back as one. Where the deed fails, nothing is written and the state is as before.
+   * Judges and does something as one act: what is recorded meanwhile is written as one entry at the
+   * end, and taken back as one. Where the deed fails, nothing is written and the state is as
+   * before. Where another bench has written since, that is taken in and the deed done again, so it
+   * must change nothing but the job, and ask the job for every number that it gives out.
    *
    * @throws LogbookException when it could not be written; the state is then as before
    */
   public <T> T asOne(Supplier<T> deed) {
     return asOne(deed, done -> true);
+  }
+
+  /** The same for a deed that answers nothing. */
+  public void inOne(Runnable deed) {
+    asOne(
+        () -> {
+          deed.run();
+          return true;
+        });
   }
 
   /**
@@ -159,112 +215,83 @@ public final class OpenJob implements AutoCloseable {
    * @param counts whether what came of the deed is to be kept
    */
   public <T> T asOne(Supplier<T> deed, Predicate<T> counts) {
-    if (inAct) {
-      return deed.get();
-    }
-    actFrom = entries.size();
-    actTime = clock.instant();
-    inAct = true;
-    boolean kept = false;
-    try {
-      T done = deed.get();
-      kept = counts.test(done);
-      if (kept) {
-        keepAct();
-      }
-      return done;
-    } finally {
-      if (inAct || !kept) {
-        dropAct();
-        state = state.anew(entries);
-      }
-    }
-  }
-
-  /** Writes what was recorded in the act as one entry; the state has followed it already. */
-  private void keepAct() {
-    List<JobEntry> act =
-        entries.subList(actFrom, entries.size()).stream().map(LoggedEntry::entry).toList();
-    if (!act.isEmpty()) {
-      logbook.append(actTime, Act.of(act));
-    }
-    inAct = false;
-  }
-
-  /** Ends the act as if it had not been. */
-  private void dropAct() {
-    inAct = false;
-    entries.subList(actFrom, entries.size()).clear();
+    return acts.asOne(deed, counts);
   }
 
   /**
-   * The step that UNDO takes back next, an act whole. Empty where none is left, and where what was
-   * done last cannot be taken back: UNDO tells so first.
+   * The step that UNDO takes back next at this bench, an act whole. Empty where none is left, and
+   * where what was done last cannot be taken back: UNDO tells so first.
    */
   public Optional<LoggedEntry> findLastStep() {
     return undo.findStep();
   }
 
   /**
-   * Takes the last step back; where that cannot be, tells why, and asked again takes one before.
+   * Takes this bench's last step back; where that cannot be, tells why, and asked again takes one
+   * before.
    */
   public Undone undo() {
     return undo.press();
   }
 
-  /** Takes back the last step that can be, whatever stays that was done since. */
+  /** Takes back this bench's last step that can be, whatever stays that was done since. */
   public Undone undoBefore() {
     return undo.pressBefore();
   }
 
   /**
-   * The stop that stands, whatever was logged since but a fit: whoever fitted another part since
-   * has gone on, and that fit is the later step. Empty when none does.
+   * The stop that stands at this bench, whatever was logged here since but a fit: whoever fitted
+   * another part since has gone on, and that fit is the later step. Empty when none does.
    */
   public Optional<LoggedEntry> findStandingStop() {
-    return state
+    return state()
         .stops()
-        .last()
-        .filter(stop -> state.standing().stream().noneMatch(it -> isFitSince(it, stop)));
+        .lastAt(by.bench())
+        .filter(stop -> state().standing().stream().noneMatch(it -> isFitSince(it, stop)));
   }
 
-  private static boolean isFitSince(LoggedEntry logged, LoggedEntry stop) {
-    return logged.sequence() > stop.sequence() && logged.entry() instanceof PartFitted;
+  private boolean isFitSince(LoggedEntry logged, LoggedEntry stop) {
+    return logged.sequence() > stop.sequence()
+        && logged.entry() instanceof PartFitted
+        && isOwn(logged);
   }
 
-  /** Takes back the stop that stands, whatever was logged since; empty when none stands. */
+  /** The stop that waits at this bench, the last that was given; empty when none does. */
+  public Optional<StopGiven> findWaitingStop() {
+    return state().stops().lastAt(by.bench()).map(it -> (StopGiven) it.entry());
+  }
+
+  /** The stops of a part, at whatever bench; of tags that stood for no part those of this bench. */
+  public List<LoggedEntry> stopsOf(int item) {
+    return item == 0 ? state().stops().ofTags(by.bench()) : state().stops().of(item);
+  }
+
+  /** Takes back the stop that stands here, whatever was logged since; empty when none stands. */
   public Optional<LoggedEntry> takeBackStop() {
-    Optional<LoggedEntry> standing = findStandingStop();
-    standing.ifPresent(step -> record(new TakenBack(step.sequence())));
-    return standing;
+    return asOne(
+        () -> {
+          Optional<LoggedEntry> standing = findStandingStop();
+          standing.ifPresent(step -> record(new TakenBack(step.sequence())));
+          return standing;
+        });
   }
 
   /**
-   * The item number for a new part. Numbers are never used twice, not even those of steps taken
-   * back: their tags may hang on something.
+   * The item number for a new part, to be asked for within {@link #asOne}. Numbers are never used
+   * twice, not even those of steps taken back: their tags may hang on something.
    */
   public int nextItem() {
-    int standing = state.parts().stream().mapToInt(part -> part.part().item()).max().orElse(0);
-    return 1 + Math.max(standing, highest(entry -> LAST_ITEM.of(this, entry)));
+    return new ItemNumbers(this).nextItem();
   }
 
   /** The issue for a part's new tag; never used twice, for the same reason. */
   public int nextIssue(int item) {
-    int tagged =
-        highest(
-            entry ->
-                entry instanceof TagReissued reissued && reissued.item() == item
-                    ? reissued.issue()
-                    : 0);
-    return 1 + Math.max(tagged, state.getPart(item).part().issue());
-  }
-
-  private int highest(ToIntFunction<JobEntry> number) {
-    return entries.stream().map(LoggedEntry::entry).mapToInt(number).max().orElse(0);
+    return new ItemNumbers(this).nextIssue(item);
   }
 
   @Override
   public void close() {
+    logbook.leaveBench(by.bench());
     logbook.close();
   }
 }

@@ -17,15 +17,15 @@ import wherefrom.rules.VerdictName;
 
 /**
  * The stops that wait: the fold over the entries that give one and that end one. A stop waits until
- * its part is judged again, fitted or put away, or its very place is filled with another part; a
- * part that is fitted elsewhere says nothing of it. A tag that stood for no part is answered by the
- * next fit.
+ * its part is judged again, fitted or put away, or its very place is filled with another part, at
+ * whatever bench; a part that is fitted elsewhere says nothing of it. A tag that stood for no part
+ * is answered by the next fit at its own bench.
  */
 public final class Stops {
   private static final EntryFold<Stops> READS =
       EntryFold.<Stops>none()
           .at(StopGiven.class, Stops::give)
-          .on(PartFitted.class, (stops, fit) -> stops.fitted(fit.item(), fit.place()))
+          .at(PartFitted.class, Stops::fitted)
           .on(PartUnfitted.class, Stops::unfit)
           .on(PartOut.class, (stops, out) -> stops.end(isOf(out.item())))
           .on(PartLost.class, (stops, lost) -> stops.end(isOf(lost.item())))
@@ -49,19 +49,33 @@ public final class Stops {
     return List.copyOf(waiting);
   }
 
-  /** The one that was given last; empty when none waits. */
+  /** The one that was given last, at whatever bench; empty when none waits. */
   public Optional<LoggedEntry> last() {
     return waiting.stream().reduce((earlier, later) -> later);
   }
 
-  /** Those of a part; of the tags that stood for none where the item is 0. */
+  /** The one that was given last at a bench; empty when none waits there. */
+  public Optional<LoggedEntry> lastAt(int bench) {
+    return waiting.stream().filter(isAt(bench)).reduce((earlier, later) -> later);
+  }
+
+  /** Those of a part, at whatever bench they were given. */
   public List<LoggedEntry> of(int item) {
     return waiting.stream().filter(it -> stop(it).item() == item).toList();
   }
 
-  /** Those that a part which sits in its place, or goes into it, answers. */
-  public List<LoggedEntry> answeredBy(int item, Place place) {
-    return waiting.stream().filter(it -> isAnswered(stop(it), item, place)).toList();
+  /** Those of the tags that stood for no part, at a bench. */
+  public List<LoggedEntry> ofTags(int bench) {
+    return waiting.stream().filter(isAt(bench)).filter(it -> stop(it).item() == 0).toList();
+  }
+
+  private static Predicate<LoggedEntry> isAt(int bench) {
+    return logged -> logged.by().bench() == bench;
+  }
+
+  /** Those that a part which sits in its place, or goes into it, answers at a bench. */
+  public List<LoggedEntry> answeredBy(int item, Place place, int bench) {
+    return waiting.stream().filter(it -> isAnswered(it, item, place, bench)).toList();
   }
 
   private void give(StopGiven stop, LoggedEntry logged) {
@@ -73,8 +87,9 @@ public final class Stops {
     }
   }
 
-  private void fitted(int item, Place place) {
-    end(stop -> isAnswered(stop, item, place));
+  private void fitted(PartFitted fit, LoggedEntry logged) {
+    int bench = logged.by().bench();
+    waiting.removeIf(it -> isAnswered(it, fit.item(), fit.place(), bench));
   }
 
   /** A part that should not sit where it sits has been taken out. */
@@ -94,8 +109,13 @@ public final class Stops {
     return (StopGiven) logged.entry();
   }
 
-  private boolean isAnswered(StopGiven stop, int item, Place place) {
-    return stop.item() == 0 || stop.item() == item || isFilled(stop, place);
+  /** A tag that stood for no part lies at the bench where it was scanned. */
+  private boolean isAnswered(LoggedEntry given, int item, Place place, int bench) {
+    StopGiven stop = stop(given);
+    if (stop.item() == 0) {
+      return given.by().bench() == bench;
+    }
+    return stop.item() == item || isFilled(stop, place);
   }
 
   /** Two parts cannot be in one place; one that cannot live at a spot is not in it either. */

@@ -26,7 +26,7 @@ final class TorqueWords {
         + tightened.card()
         + ": bolt "
         + tightened.bolt()
-        + " tightened, stage "
+        + " done, stage "
         + tightened.stage()
         + by(tightened.person(), tightened.outOfTurn());
   }

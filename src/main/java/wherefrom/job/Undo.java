@@ -11,7 +11,10 @@ import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
 
-/** The UNDO of a job. It never skips a thing unsaid: what cannot be taken back is told first. */
+/**
+ * The UNDO of a bench: what others did stays. It never skips a thing unsaid: what cannot be taken
+ * back is told first.
+ */
 public final class Undo {
   private static final EntryTable<Undo, String> WHY_KEPT =
       EntryRows.<Undo, String>none()
@@ -22,8 +25,8 @@ public final class Undo {
 
   private final OpenJob job;
 
-  /** How long the history was when it was told that the last thing done stays. */
-  private int told = -1;
+  /** The last thing done here when it was told that it stays; 0 where none was told. */
+  private long told;
 
   Undo(OpenJob job) {
     this.job = job;
@@ -35,7 +38,7 @@ public final class Undo {
   }
 
   private boolean isTold() {
-    return told == job.history().size();
+    return told != 0 && told == job.ownSequence();
   }
 
   private boolean goes(LoggedEntry step) {
@@ -48,7 +51,7 @@ public final class Undo {
     if (last.isEmpty() || goes(last.get()) || isTold()) {
       return pressBefore();
     }
-    told = job.history().size();
+    told = job.ownSequence();
     return findLast(JobEntry::canBeTakenBack)
         .<Undone>map(before -> new Undone.Kept(last.get(), why(last.get()), words(before)))
         .orElseGet(Undone.NothingLeft::new);
@@ -56,9 +59,11 @@ public final class Undo {
 
   /** Takes back the last step that can be, whatever stays that was done since. */
   Undone pressBefore() {
-    return findLast(JobEntry::canBeTakenBack)
-        .<Undone>map(this::take)
-        .orElseGet(Undone.NothingLeft::new);
+    return job.asOne(
+        () ->
+            findLast(JobEntry::canBeTakenBack)
+                .<Undone>map(this::take)
+                .orElseGet(Undone.NothingLeft::new));
   }
 
   private Undone take(LoggedEntry step) {
@@ -76,10 +81,13 @@ public final class Undo {
     return "Not undone: " + words(kept) + "." + WHY_KEPT.of(this, entry);
   }
 
-  /** The last step of this sort, an act whole. A stop counts only while it stands. */
+  /** This bench's last step of this sort, an act whole. A stop counts only while it stands. */
   private Optional<LoggedEntry> findLast(Predicate<JobEntry> sort) {
     List<LoggedEntry> standing = job.state().standing();
     for (int at = standing.size() - 1; at > 0; at--) {
+      if (standing.get(at).by().bench() != job.by().bench()) {
+        continue;
+      }
       LoggedEntry step = whole(standing, standing.get(at).sequence());
       if (!isSpentStop(step) && sort.test(step.entry())) {
         return Optional.of(step);
@@ -99,6 +107,6 @@ public final class Undo {
         standing.stream().filter(logged -> logged.sequence() == sequence).toList();
     LoggedEntry first = parts.get(0);
     JobEntry entry = Act.of(parts.stream().map(LoggedEntry::entry).toList());
-    return new LoggedEntry(sequence, first.time(), entry);
+    return first.with(entry);
   }
 }

@@ -18,13 +18,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.demo.DemoJob;
 import wherefrom.engine.Layout;
-import wherefrom.engine.LayoutCheck;
-import wherefrom.engine.LayoutFault;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
+import wherefrom.job.By;
 import wherefrom.job.LogbookException;
+import wherefrom.job.NewEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.job.shelf.NewJobs;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.shelf.Shelf;
 
@@ -34,6 +35,7 @@ public final class FileShelf implements Shelf {
 
   private final Path folder;
   private final Clock clock;
+  private final By by;
   private final EngineNumbers numbers;
   private final TypedCodes typed;
   private final LayoutJson layouts = new LayoutJson();
@@ -43,10 +45,20 @@ public final class FileShelf implements Shelf {
    * @param random any numbers, evenly spread: engine numbers are drawn from them
    */
   public FileShelf(Path folder, Clock clock, IntSupplier random) {
-    this.folder = folder.toAbsolutePath().normalize();
+    this(folder.toAbsolutePath().normalize(), clock, new EngineNumbers(random), By.FIRST);
+  }
+
+  private FileShelf(Path folder, Clock clock, EngineNumbers numbers, By by) {
+    this.folder = folder;
     this.clock = clock;
-    this.numbers = new EngineNumbers(random);
+    this.by = by;
+    this.numbers = numbers;
     this.typed = new TypedCodes(clock);
+  }
+
+  @Override
+  public Shelf at(By bench) {
+    return new FileShelf(folder, clock, numbers, bench);
   }
 
   @Override
@@ -126,13 +138,13 @@ public final class FileShelf implements Shelf {
 
   @Override
   public OpenJob create(NewJob begun) {
-    require(begun);
-    return begin(FolderNames.unused(folder, begun.name()), begun);
+    NewJobs.require(begun);
+    return begin(freeFolder(begun.name()), begun);
   }
 
   @Override
   public OpenJob createIn(Path job, NewJob begun) {
-    require(begun);
+    NewJobs.require(begun);
     if (!LogbookFile.isFree(job)) {
       throw new LogbookException(
           LogFiles.isJob(job)
@@ -142,40 +154,27 @@ public final class FileShelf implements Shelf {
     return begin(job, begun);
   }
 
-  private static void require(NewJob begun) {
-    if (begun.name().isBlank()) {
-      throw new IllegalArgumentException("Give the job a name that you will recognize.");
-    }
-    if (begun.name().strip().codePointCount(0, begun.name().strip().length())
-        > JobOpened.MOST_LETTERS) {
-      throw new IllegalArgumentException(
-          "The job's name is longer than " + JobOpened.MOST_LETTERS + " letters: shorten it.");
-    }
-    requireSound(begun.layout());
-    if (begun.kinds().isEmpty()) {
-      throw new IllegalArgumentException("Choose at least one kind of part to track.");
-    }
-  }
-
-  private static void requireSound(Layout layout) {
-    List<LayoutFault> faults = LayoutCheck.faults(layout);
-    if (!faults.isEmpty()) {
-      throw new IllegalArgumentException(
-          faults.stream().map(LayoutFault::sentence).collect(Collectors.joining(" ")));
-    }
-  }
-
-  private OpenJob begin(Path job, NewJob begun) {
+  /** A number for a new engine, whose tags differ as far as can be from those on the shelf. */
+  public int nextEngine() {
     Set<Integer> known = new TreeSet<>(openings().keySet());
     // The demo comes to a shelf with its own number, before or after.
     known.add(DemoJob.ENGINE);
-    int engine = numbers.next(known);
+    return numbers.next(known);
+  }
+
+  /** A folder of the shelf for a new job, named after it, in which nothing was ever kept. */
+  public Path freeFolder(String name) {
+    return FolderNames.unused(folder, name);
+  }
+
+  private OpenJob begin(Path job, NewJob begun) {
+    int engine = nextEngine();
     LogbookFile logbook = LogbookFile.create(job);
     try {
-      logbook.append(
-          clock.instant(),
-          JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
-      return new OpenJob(logbook, clock);
+      JobOpened opened =
+          JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units());
+      logbook.append(0, new NewEntry(logbook.newAct(), clock.instant(), by, opened));
+      return OpenJob.in(job, logbook, clock, by);
     } catch (RuntimeException e) {
       logbook.close();
       throw e;
@@ -190,7 +189,7 @@ public final class FileShelf implements Shelf {
       if (logbook.condition().writable()) {
         new Leftovers(clock.instant()).clearJob(job);
       }
-      return new OpenJob(logbook, clock);
+      return OpenJob.in(job, logbook, clock, by);
     } catch (LogbookException e) {
       logbook.close();
       String sentence = logbook.condition().sentence();
@@ -236,7 +235,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public void keepLayout(Layout layout, boolean replace) {
-    requireSound(layout);
+    NewJobs.requireSound(layout);
     try {
       Path file = layoutFile(layout.name());
       layouts.write(layout, replace ? Outgoing.replacing(file) : Outgoing.to(file));

@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import wherefrom.job.By;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.JobEntry;
 
@@ -58,18 +59,37 @@ final class LineReader {
         return Optional.empty();
       }
       Instant time = Times.parse(json.getText());
+      By by = by(json);
       Optional<JobEntry> entry = findEntry(json);
       boolean whole = entry.isPresent() && isNext(json, "prev", JsonToken.VALUE_STRING);
       return whole && (before.isEmpty() || json.getText().equals(before.get()))
-          ? entry.map(found -> new LoggedEntry(sequence, time, found))
+          ? entry.map(found -> new LoggedEntry(sequence, time, by, found))
           : Optional.empty();
-    } catch (JsonProcessingException | DateTimeException e) {
+    } catch (JsonProcessingException | IllegalArgumentException | DateTimeException e) {
       return Optional.empty();
     }
   }
 
+  /** By whom it was written, where that is said; the parser then stands at the next field. */
+  private static By by(JsonParser json) throws IOException {
+    int bench = By.FIRST.bench();
+    String who = "";
+    json.nextToken();
+    if (ByFields.BENCH.equals(json.currentName())) {
+      json.nextToken();
+      bench = json.getIntValue();
+      json.nextToken();
+    }
+    if (ByFields.WHO.equals(json.currentName())) {
+      who = json.nextToken() == JsonToken.VALUE_STRING ? json.getText() : "";
+      json.nextToken();
+    }
+    return bench == By.FIRST.bench() && who.isEmpty() ? By.FIRST : new By(bench, who);
+  }
+
+  /** The entry of the line, whose parser stands at the field of its kind. */
   private Optional<JobEntry> findEntry(JsonParser json) throws IOException {
-    if (!isNext(json, "type", JsonToken.VALUE_STRING)) {
+    if (!"type".equals(json.currentName()) || json.nextToken() != JsonToken.VALUE_STRING) {
       return Optional.empty();
     }
     String type = json.getText();

@@ -42,6 +42,11 @@ final class LineSlice {
     return file;
   }
 
+  /** A copy of its bytes, without the line end. */
+  byte[] bytes() {
+    return Arrays.copyOfRange(file, from, to);
+  }
+
   boolean isWhole() {
     return ended && LogLine.isSealed(file, from, to);
   }

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.JobEntry;
 
 /**
  * One line of a logbook file: a JSON object whose last field is the CRC-32C of all bytes before
@@ -67,6 +68,7 @@ final class LogLine {
     ObjectNode object = EntryCodec.MAPPER.createObjectNode();
     object.put("seq", logged.sequence());
     object.put("time", logged.time().toString());
+    ByFields.put(object, logged.by());
     object.put("type", EntryTypes.of(logged.entry()));
     object.set("body", EntryCodec.body(logged.entry()));
     object.put("prev", before);
@@ -95,8 +97,8 @@ final class LogLine {
     }
     try {
       Instant time = Times.parse(object.path("time").asText());
-      return new LoggedEntry(
-          sequence, time, EntryCodec.entry(object.path("type").asText(), object.path("body")));
+      JobEntry entry = EntryCodec.entry(object.path("type").asText(), object.path("body"));
+      return new LoggedEntry(sequence, time, ByFields.read(object), entry);
     } catch (DateTimeException e) {
       throw new IOException("its time is not understood", e);
     }

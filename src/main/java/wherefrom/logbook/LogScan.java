@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import wherefrom.job.LoggedEntry;
 
 /** Reads a logbook's files in order, as far as they are sound. It writes nothing. */
@@ -33,6 +34,16 @@ final class LogScan {
     for (Map.Entry<Integer, Path> file : LogFiles.in(folder, disk).entrySet()) {
       scan.lastNumber = file.getKey();
       scan.file(String.valueOf(file.getValue().getFileName()), disk.read(file.getValue()));
+    }
+    return scan.scanned();
+  }
+
+  /** Reads files that lie in memory, by name in their order. */
+  static FolderScan of(SortedMap<String, byte[]> files) {
+    LogScan scan = new LogScan();
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      scan.lastNumber++;
+      scan.file(file.getKey(), file.getValue());
     }
     return scan.scanned();
   }

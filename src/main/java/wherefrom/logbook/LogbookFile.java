@@ -10,10 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.files.Folders;
+import wherefrom.job.Appended;
+import wherefrom.job.By;
+import wherefrom.job.LocalBenches;
 import wherefrom.job.Logbook;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.NewEntry;
 import wherefrom.job.entry.JobEntry;
 
 /** A logbook in numbered files, {@code logbook-0001.jsonl} and on; LOGBOOK.md has the layout. */
@@ -23,6 +27,7 @@ public final class LogbookFile implements Logbook {
   private final Optional<JobLock> lock;
   private final Optional<LogWriter> writer;
   private final LogbookCondition condition;
+  private final LocalBenches benches = new LocalBenches();
 
   private LogbookFile(
       Path folder,
@@ -205,14 +210,48 @@ public final class LogbookFile implements Logbook {
     }
   }
 
-  @Override
+  /** The job's folder. */
   public Path folder() {
     return folder;
   }
 
   @Override
   public List<LoggedEntry> entries() {
-    return List.copyOf(entries);
+    synchronized (entries) {
+      return List.copyOf(entries);
+    }
+  }
+
+  @Override
+  public List<LoggedEntry> since(long sequence) {
+    synchronized (entries) {
+      return List.copyOf(entries.subList((int) sequence, entries.size()));
+    }
+  }
+
+  @Override
+  public long newAct() {
+    return benches.newAct();
+  }
+
+  @Override
+  public int takeBench(int wanted) {
+    return benches.take(wanted);
+  }
+
+  @Override
+  public void leaveBench(int bench) {
+    benches.leave(bench);
+  }
+
+  @Override
+  public void watch(Runnable news) {
+    benches.watch(news);
+  }
+
+  @Override
+  public void unwatch(Runnable news) {
+    benches.unwatch(news);
   }
 
   @Override
@@ -220,12 +259,32 @@ public final class LogbookFile implements Logbook {
     return condition;
   }
 
+  /** Benches of this program write one after the other; no other program can. */
   @Override
+  public Appended append(long expected, NewEntry entry) {
+    synchronized (entries) {
+      if (expected < entries.size()) {
+        return new Appended.OthersCameFirst(since(expected));
+      }
+      LoggedEntry logged = entry.at(entries.size() + 1L);
+      append(logged);
+      entries.add(logged);
+      benches.tell();
+      return new Appended.Done(logged);
+    }
+  }
+
+  /** Writes an entry of bench 1, whatever was written before it. */
   public LoggedEntry append(Instant time, JobEntry entry) {
+    NewEntry written = new NewEntry(newAct(), time, By.FIRST, entry);
+    append(entries().size(), written);
+    return written.at(entries().size());
+  }
+
+  private void append(LoggedEntry logged) {
     LogWriter open =
         writer.orElseThrow(
             () -> new LogbookException("Nothing was written. " + condition.sentence()));
-    LoggedEntry logged = new LoggedEntry(entries.size() + 1L, time, entry);
     try {
       write(open, logged);
     } catch (ChangedException e) {
@@ -241,8 +300,6 @@ public final class LogbookFile implements Logbook {
                   : "Make room on the disk. Then do it again before you close the job."),
           e);
     }
-    entries.add(logged);
-    return logged;
   }
 
   /** Where the file was exchanged at the very moment, the step is written once more, to the new. */

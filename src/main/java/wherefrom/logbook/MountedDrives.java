@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import wherefrom.job.ports.Drives;
 
 /**
@@ -22,7 +21,7 @@ public final class MountedDrives implements Drives {
   private final List<Path> places;
 
   public MountedDrives() {
-    this(Stream.of("/media", "/run/media", "/mnt", "/Volumes").map(Path::of).toList());
+    this(List.of(Path.of("/media"), Path.of("/run/media"), Path.of("/mnt"), Path.of("/Volumes")));
   }
 
   /**

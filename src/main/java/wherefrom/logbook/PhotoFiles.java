@@ -15,8 +15,14 @@ import wherefrom.job.photos.Photos;
 
 /** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
 public final class PhotoFiles implements Photos {
-  static final String FOLDER = "photos";
-  private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
+  /** The folder in a job's folder that holds them. */
+  public static final String FOLDER = "photos";
+
+  /** Made when a name is first looked at: the window's first picture does without. */
+  private static final class Names {
+    static final Pattern FORM = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
+  }
+
   static final int MOST_BYTES = 200_000_000;
 
   private final AtomicFile files;
@@ -138,7 +144,7 @@ public final class PhotoFiles implements Photos {
   }
 
   static boolean isName(String name) {
-    return NAME.matcher(name).matches();
+    return Names.FORM.matcher(name).matches();
   }
 
   /** Whether a file is what its name says. */

@@ -1,6 +1,7 @@
 package wherefrom.phone;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -8,10 +9,12 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import wherefrom.inspection.Subject;
 import wherefrom.job.LogbookException;
+import wherefrom.job.UnsentException;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneDeed;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.PhonePictures.Seen;
+import wherefrom.parts.TagCode;
 
 /** Does what a phone that has joined asks for, in its turn, and each act once. */
 final class Desk {
@@ -39,7 +42,7 @@ final class Desk {
 
   /** What stands on the phone, as things are now. */
   Answer state(Session phone) throws Exception {
-    return inTurn(phone, () -> host.turn().take(() -> shown(phone, phone.bench()::refresh)));
+    return inTurn(phone, () -> shown(phone, phone.bench()::refresh));
   }
 
   /** Does what a key says. */
@@ -48,10 +51,7 @@ final class Desk {
         PhoneDeed.find(asked.getOrDefault("deed", ""))
             .orElseThrow(() -> new Refused(BAD, "That is not understood here."));
     String with = asked.getOrDefault("with", "");
-    return once(
-        phone,
-        asked.getOrDefault("id", ""),
-        () -> host.turn().take(() -> phone.bench().act(deed, with)));
+    return once(phone, asked.getOrDefault("id", ""), () -> phone.bench().act(deed, with));
   }
 
   /** Reads the tags on a picture. */
@@ -60,9 +60,9 @@ final class Desk {
         phone,
         act,
         () -> {
-          var issued = host.turn().take(phone.bench()::issued);
+          List<TagCode> issued = phone.bench().issued();
           Seen seen = slowly(() -> host.pictures().read(picture, issued));
-          host.turn().take(() -> phone.bench().read(seen.codes(), seen.hint()));
+          phone.bench().read(seen.codes(), seen.hint());
         });
   }
 
@@ -72,9 +72,9 @@ final class Desk {
         phone,
         act,
         () -> {
-          Subject subject = host.turn().take(() -> phone.bench().require(key));
+          Subject subject = phone.bench().require(key);
           String name = slowly(() -> host.pictures().keep(host.folder(), picture));
-          host.turn().take(() -> phone.bench().keep(subject, name));
+          phone.bench().keep(subject, name);
         });
   }
 
@@ -103,12 +103,14 @@ final class Desk {
   private Answer did(Session phone, Deed deed) throws Exception {
     try {
       deed.run();
+    } catch (UnsentException away) {
+      throw new Refused(BUSY, String.valueOf(away.getMessage()));
     } catch (LogbookException e) {
       throw new Refused(NOT_DONE, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
       throw new Refused(BAD, String.valueOf(e.getMessage()));
     }
-    return host.turn().take(() -> shown(phone, () -> phone.bench().view()));
+    return shown(phone, () -> phone.bench().view());
   }
 
   private Answer inTurn(Session phone, Callable<Answer> work) throws Exception {

@@ -42,14 +42,15 @@ final class Entrance {
   }
 
   /** The key is used up, and the phone has its own cookie from now on. */
-  Answer join(Map<String, String> said, String address) throws Exception {
+  Answer join(Map<String, String> said, String address) throws Refused {
     if (sessions.isFull()) {
       throw new Refused(BUSY, "As many phones as may have joined. Put one out first.");
     }
     invitations.use(said.getOrDefault("key", ""), address);
-    PhoneBench bench = host.turn().take(host::bench);
+    String name = name(said.getOrDefault("name", ""));
+    PhoneBench bench = host.bench(name);
     String cookie = Secret.words(random, COOKIE_BYTES);
-    sessions.add(name(said.getOrDefault("name", "")), cookie, bench, nanos.getAsLong());
+    sessions.add(name, cookie, bench, nanos.getAsLong());
     if (!sessions.isFull()) {
       invitations.fresh();
     }

@@ -41,11 +41,20 @@ final class Sessions {
    * @return whether there was one with this number
    */
   boolean remove(int number) {
-    return all.removeIf(one -> one.number() == number);
+    Optional<Session> gone = all.stream().filter(one -> one.number() == number).findFirst();
+    gone.ifPresent(this::end);
+    return gone.isPresent();
   }
 
   void clear() {
-    all.clear();
+    all.forEach(this::end);
+  }
+
+  /** Out of the list first, so that nothing more is begun at the bench that is let go. */
+  private void end(Session phone) {
+    if (all.remove(phone)) {
+      phone.bench().close();
+    }
   }
 
   List<Joined> list(long now) {

@@ -16,10 +16,13 @@ import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.DraftFiles;
 import wherefrom.files.Incoming;
+import wherefrom.job.By;
 import wherefrom.job.settings.Appearance;
+import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.settings.WindowPlace;
+import wherefrom.job.settings.Workplace;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
@@ -141,7 +144,25 @@ public final class FileSettings implements SettingsStore {
         fields.copies("copied", "copiedUpTo"),
         fields.path("lastSaved"),
         fields.choice("window", fresh.window(), WindowPlace::read),
-        fields.choice("outOrder", fresh.outOrder(), OutOrder::find));
+        fields.choice("outOrder", fresh.outOrder(), OutOrder::find),
+        workplace(fields));
+  }
+
+  private static Workplace workplace(SettingFields fields) {
+    int bench =
+        fields.whole("bench", By.FIRST.bench(), number -> number >= 1 && number <= By.MOST_BENCHES);
+    String who = fields.text("who", "", name -> name.strip().length() <= By.MOST_LETTERS);
+    return new Workplace(
+        fields.choice("server", Optional.empty(), FileSettings::server), new By(bench, who));
+  }
+
+  /** An address that holds a password is none: such a file is kept aside, and the person told. */
+  private static Optional<Optional<ServerAddress>> server(String text) {
+    try {
+      return Optional.of(text.isEmpty() ? Optional.empty() : Optional.of(ServerAddress.read(text)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   @Override
@@ -190,6 +211,10 @@ public final class FileSettings implements SettingsStore {
     json.put("window", settings.window().written());
     settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
     json.put("outOrder", settings.outOrder().key());
+    Workplace place = settings.workplace();
+    place.server().ifPresent(address -> json.put("server", address.text()));
+    json.put("bench", place.by().bench());
+    json.put("who", place.by().who());
     ObjectNode copied = json.putObject("copied");
     ObjectNode upTo = json.putObject("copiedUpTo");
     settings

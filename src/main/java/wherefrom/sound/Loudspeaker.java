@@ -7,9 +7,6 @@ import javax.sound.sampled.SourceDataLine;
 
 /** The system's default way to play sound. */
 final class Loudspeaker {
-  private static final AudioFormat FORMAT =
-      new AudioFormat(Samples.RATE_HZ, 8 * Samples.BYTES, 1, true, false);
-
   /** Finds a line to play on; refuses by the exceptions of {@link AudioSystem}. */
   interface Lines {
     SourceDataLine find(AudioFormat format) throws LineUnavailableException;
@@ -25,14 +22,19 @@ final class Loudspeaker {
     this.lines = lines;
   }
 
+  private static AudioFormat format() {
+    return new AudioFormat(Samples.RATE_HZ, 8 * Samples.BYTES, 1, true, false);
+  }
+
   /**
    * Plays samples to their end.
    *
    * @return false where there is nothing to play them on
    */
   boolean play(byte[] samples) {
-    try (SourceDataLine line = lines.find(FORMAT)) {
-      line.open(FORMAT);
+    AudioFormat format = format();
+    try (SourceDataLine line = lines.find(format)) {
+      line.open(format);
       line.start();
       line.write(samples, 0, samples.length);
       line.drain();

@@ -40,14 +40,30 @@ class OneEntryTest {
 
   @BeforeEach
   void begin() {
-    shop = new Shop(folder);
+    shop = shop(folder);
+  }
+
+  /** The shop that all of it is done in. */
+  Shop shop(Path in) {
+    return new Shop(in);
+  }
+
+  /** Where the job is brought that was exported. */
+  Shop elsewhere() {
+    return shop;
   }
 
   private long entries() {
     long[] count = new long[1];
     shop.change(
         job,
-        open -> count[0] = open.history().stream().map(LoggedEntry::sequence).distinct().count());
+        open ->
+            count[0] =
+                open.history().stream()
+                    .filter(logged -> logged.by().bench() == 1)
+                    .map(LoggedEntry::sequence)
+                    .distinct()
+                    .count());
     return count[0];
   }
 
@@ -282,6 +298,10 @@ class OneEntryTest {
     call(1, "service begin", "--words", "in the truck");
     call(0, "service list");
     call(1, "service end", "--reason", "it smokes");
+    call(1, "service begin");
+    call(1, "service apart", "--reason", "it smokes");
+    call(1, "undo");
+    call(1, "undo");
   }
 
   private void bagsAndBigParts() {
@@ -411,7 +431,8 @@ class OneEntryTest {
     call(0, "check");
     call(0, "backup", "--to", shop.path("stick"));
     call(0, "export", "--out", shop.path("engine.zip"));
-    apart("import", shop.path("engine.zip"), "--folder", shop.path("other"));
+    elsewhere().right("import", shop.path("engine.zip"), "--folder", shop.path("other"));
+    called.add("import");
     apart("workings");
     call(0, "report", "--out", shop.path("report.txt"));
     apart("plan numbers", "--now", "bore=3.87in", "stroke=3.31in", "--idea", "bore=3.90in");

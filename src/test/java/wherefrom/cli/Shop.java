@@ -15,13 +15,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import wherefrom.job.By;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Services;
+import wherefrom.job.settings.ServerAddress;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -34,6 +38,7 @@ import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
 import wherefrom.scan.camera.FfmpegCameras;
 import wherefrom.scan.picture.PictureFiles;
+import wherefrom.server.SharedShop;
 import wherefrom.settings.FileSettings;
 
 /** A shop folder worked on by commands, with everything real but the clock and random numbers. */
@@ -54,8 +59,7 @@ public final class Shop {
   /** The two codes of a place. */
   record Codes(String card, String tag) {}
 
-  private static final Clock CLOCK =
-      Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
+  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
 
   final Path folder;
   private final Services services;
@@ -66,11 +70,35 @@ public final class Shop {
 
   /** With files of the test's own. */
   Shop(Path folder, Photos photos, Archives archives) {
+    this(folder, photos, archives, UnaryOperator.identity(), UnaryOperator.identity());
+  }
+
+  /** With shelves of the test's own, made of the real ones. */
+  Shop(Path folder, UnaryOperator<Shelf> shelves) {
+    this(folder, new PhotoFiles(), new JobArchives(), shelves, UnaryOperator.identity());
+  }
+
+  /** Whose jobs lie on a shared server. */
+  public static Shop on(ServerAddress server, Path folder) {
+    return new Shop(
+        folder,
+        new PhotoFiles(),
+        new JobArchives(),
+        UnaryOperator.identity(),
+        here -> here.servers().on(here, server, By.FIRST));
+  }
+
+  private Shop(
+      Path folder,
+      Photos photos,
+      Archives archives,
+      UnaryOperator<Shelf> shelves,
+      UnaryOperator<Services> where) {
     this.folder = folder;
     Random random = new Random(7);
-    this.services =
+    Services here =
         new Services(
-            shelf -> new FileShelf(shelf, CLOCK, random::nextInt),
+            shelf -> shelves.apply(new FileShelf(shelf, CLOCK, random::nextInt)),
             new LayoutJson(),
             archives,
             photos,
@@ -85,7 +113,11 @@ public final class Shop {
             new BackupFolder(),
             Drives.NONE,
             new Program("1.2.3", folder.resolve(".settings")),
-            CLOCK);
+            CLOCK,
+            (services, address, by) ->
+                SharedShop.services(
+                    services, address, by, folder.resolve(".cache"), Map.of(), random::nextInt));
+    this.services = where.apply(here);
   }
 
   public Services services() {

@@ -134,7 +134,7 @@ class TorqueCommandsTest {
   void whatIsMissingOrWrongIsSaidAndNothingIsWritten() {
     assertThat(torque("new", with(9, "30")).err()).contains("has no unit");
     assertThat(torque("new", with(9, "30mm")).err()).contains("is not a stage");
-    assertThat(torque("new", with(10, "20N·m")).err()).contains("more than the one before");
+    assertThat(torque("new", with(10, "20N·m")).err()).contains("no less than the one before");
     assertThat(torque("new", with(7, " ")).err()).contains("how the threads are prepared");
     assertThat(torque("new", with(13, " ")).err()).contains("where the figures come from");
     assertThat(torque("new", with(3, "9")).err()).contains("1 to 5");

@@ -120,11 +120,13 @@ class LayoutCheckTest {
 
   @Test
   void theAngleBetweenTheBanksIsTheUsualOneWhereNobodySaysIt() {
-    assertThat(ReadyLayouts.all()).extracting(Layout::vee).containsExactly(0, 0, 60, 90, 90, 180);
+    assertThat(ReadyLayouts.all()).extracting(Layout::vee).containsExactly(0, 0, 90, 90, 90, 180);
     assertThat(Draft.with(d -> set(d, () -> d.vee = 0)).build().vee()).isEqualTo(90);
-    assertThat(Layout.usualVee(Arrangement.V, 12)).isEqualTo(60);
-    assertThat(Layout.usualVee(Arrangement.OPPOSED, 6)).isEqualTo(180);
-    assertThat(Layout.usualVee(Arrangement.INLINE, 5)).isZero();
+    assertThat(Layout.usualVee(Arrangement.V, 12, 6)).isEqualTo(60);
+    assertThat(Layout.usualVee(Arrangement.V, 6, 6)).isEqualTo(60);
+    assertThat(Layout.usualVee(Arrangement.V, 6, 3)).isEqualTo(90);
+    assertThat(Layout.usualVee(Arrangement.OPPOSED, 6, 6)).isEqualTo(180);
+    assertThat(Layout.usualVee(Arrangement.INLINE, 5, 5)).isZero();
   }
 
   @Test

@@ -54,6 +54,10 @@ public final class BenchJob {
     return new BenchJob(ReadyLayouts.find("v8-odd-even").orElseThrow());
   }
 
+  public static BenchJob v6() {
+    return new BenchJob(ReadyLayouts.find("v6-odd-even").orElseThrow());
+  }
+
   public static BenchJob inline4() {
     return new BenchJob(ReadyLayouts.find("inline-4").orElseThrow());
   }

@@ -449,6 +449,16 @@ class ConsequenceScenariosTest {
   }
 
   @Test
+  void r41PlasticGearThatIsStillWholeIsBoughtAnewAndOpensNothing() {
+    bench.reuseAll();
+    bench.record(new FeatureLooked("timing@", "gear-teeth", Look.SUSPECT, "nylon"));
+    assertThat(toBuy()).contains("timing chain with both gears");
+    assertThat(openChecks()).doesNotContain("R24:pan");
+    bench.record(new FeatureLooked("timing@", "gear-teeth", Look.PASS, "metal"));
+    assertThat(toBuy()).doesNotContain("timing chain with both gears");
+  }
+
+  @Test
   void r24BrokenPlasticGearSendsYouToThePanAndToTheBearings() {
     bench.reuseAll();
     bench.record(new FeatureLooked("timing@", "gear-teeth", Look.FAIL, "three teeth gone"));

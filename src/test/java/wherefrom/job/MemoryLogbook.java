@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,22 +8,53 @@ import wherefrom.job.entry.JobEntry;
 /** A logbook without a file, for tests of what follows from entries. */
 public final class MemoryLogbook implements Logbook {
   private final List<LoggedEntry> entries = new ArrayList<>();
+  private final LocalBenches benches = new LocalBenches();
 
   @Override
-  public Path folder() {
-    return Path.of("memory");
-  }
-
-  @Override
-  public List<LoggedEntry> entries() {
+  public synchronized List<LoggedEntry> entries() {
     return List.copyOf(entries);
   }
 
   @Override
-  public LoggedEntry append(Instant time, JobEntry entry) {
-    LoggedEntry logged = new LoggedEntry(entries.size() + 1, time, entry);
+  public synchronized Appended append(long expected, NewEntry entry) {
+    if (expected < entries.size()) {
+      return new Appended.OthersCameFirst(since(expected));
+    }
+    LoggedEntry logged = entry.at(entries.size() + 1L);
     entries.add(logged);
-    return logged;
+    benches.tell();
+    return new Appended.Done(logged);
+  }
+
+  /** Writes an entry of bench 1, whatever was written before it. */
+  public LoggedEntry append(Instant time, JobEntry entry) {
+    NewEntry written = new NewEntry(newAct(), time, By.FIRST, entry);
+    append(entries().size(), written);
+    return written.at(entries().size());
+  }
+
+  @Override
+  public long newAct() {
+    return benches.newAct();
+  }
+
+  /** A test opens the same logbook again without closing it first. */
+  @Override
+  public int takeBench(int wanted) {
+    return wanted;
+  }
+
+  @Override
+  public void leaveBench(int bench) {}
+
+  @Override
+  public void watch(Runnable news) {
+    benches.watch(news);
+  }
+
+  @Override
+  public void unwatch(Runnable news) {
+    benches.unwatch(news);
   }
 
   @Override

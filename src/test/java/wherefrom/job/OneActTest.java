@@ -255,7 +255,7 @@ class OneActTest {
 
   @Test
   void aDiskThatFailsAtTheEndLeavesTheStateAsItWas() {
-    OpenJob failing = new OpenJob(new FailingLogbook(logbook), Benches.CLOCK);
+    OpenJob failing = new OpenJob(failing(logbook), Benches.CLOCK);
     List<Part> fitted = List.copyOf(failing.state().fitted().values());
     int history = failing.history().size();
     assertThatThrownBy(
@@ -296,28 +296,12 @@ class OneActTest {
   }
 
   /** A logbook whose disk is full. */
-  private record FailingLogbook(Logbook kept) implements Logbook {
-    @Override
-    public java.nio.file.Path folder() {
-      return kept.folder();
-    }
-
-    @Override
-    public List<LoggedEntry> entries() {
-      return kept.entries();
-    }
-
-    @Override
-    public LoggedEntry append(java.time.Instant time, JobEntry entry) {
-      throw new LogbookException("The disk is full.");
-    }
-
-    @Override
-    public LogbookCondition condition() {
-      return kept.condition();
-    }
-
-    @Override
-    public void close() {}
+  private static Logbook failing(Logbook kept) {
+    return new LogbookBeside(kept) {
+      @Override
+      public Appended append(long expected, NewEntry entry) {
+        throw new LogbookException("The disk is full.");
+      }
+    };
   }
 }

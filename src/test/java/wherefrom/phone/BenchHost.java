@@ -1,13 +1,18 @@
 package wherefrom.phone;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import wherefrom.job.phone.JobTurn;
+import java.util.Collection;
+import wherefrom.job.By;
+import wherefrom.job.image.GreyImage;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.PhonePictures;
+import wherefrom.job.reader.LiveReader;
+import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.TagReader;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.logbook.PhotoFiles;
+import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 import wherefrom.scan.picture.PictureFiles;
 import wherefrom.ui.sample.SampleJob;
@@ -19,8 +24,8 @@ final class BenchHost implements PhoneHost {
   final SampleJob sample;
   private final Path folder;
 
-  /** What is run before each deed, so that a test can hold one up. */
-  volatile Callable<?> before = () -> "";
+  /** What is run before a picture is read, so that a test can hold one up. */
+  volatile Runnable before = () -> {};
 
   /**
    * @param folder where photographs are kept
@@ -41,28 +46,29 @@ final class BenchHost implements PhoneHost {
   }
 
   @Override
-  public PhoneBench bench() {
-    return new PhoneBench(sample.job, SampleJob.NAMES, () -> OutOrder.CYLINDER);
-  }
-
-  @Override
-  public JobTurn turn() {
-    return new JobTurn() {
-      @Override
-      public <T> T take(Callable<T> deed) throws Exception {
-        before.call();
-        synchronized (sample) {
-          return deed.call();
-        }
-      }
-    };
+  public PhoneBench bench(String who) {
+    return new PhoneBench(
+        sample.job.beside(new By(2, who)), SampleJob.NAMES, () -> OutOrder.CYLINDER);
   }
 
   @Override
   public PhonePictures pictures() {
-    return new PhonePictures(READER, new PictureFiles(), new PhotoFiles());
+    return new PhonePictures(new Held(), new PictureFiles(), new PhotoFiles());
   }
 
   @Override
   public void changed() {}
+
+  private final class Held implements TagReader {
+    @Override
+    public Reading read(GreyImage picture, Collection<TagCode> issued) {
+      before.run();
+      return READER.read(picture, issued);
+    }
+
+    @Override
+    public LiveReader live(Collection<TagCode> issued) {
+      return READER.live(issued);
+    }
+  }
 }

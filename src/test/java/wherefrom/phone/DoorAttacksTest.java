@@ -83,6 +83,7 @@ class DoorAttacksTest {
   }
 
   private long entries() {
+    sample.job.catchUp();
     return sample.job.sequence();
   }
 

@@ -28,6 +28,13 @@ final class RawCaller implements AutoCloseable {
     return this;
   }
 
+  RawCaller send(byte[] bytes) throws IOException {
+    OutputStream out = socket.getOutputStream();
+    out.write(bytes);
+    out.flush();
+    return this;
+  }
+
   /** The status of the answer; 0 where the connection was closed without one. */
   int status() throws IOException {
     InputStream in = socket.getInputStream();

@@ -17,12 +17,12 @@ final class BottomEndPlans {
           housing(Feature.ROD_HOUSING, "rod-housing", "Big-end housing"),
           housing(Feature.MAIN_HOUSING, "main-housing", "Main housing"),
           ReadingPlan.of(Feature.BORE, "bore", "Cylinder bore", Derivation.BORE)
-              .at("thrust-top", "Across the engine, just under the ridge")
-              .at("thrust-middle", "Across the engine, middle")
-              .at("thrust-bottom", "Across the engine, bottom of the ring travel")
-              .at("axial-top", "Along the engine, just under the ridge")
-              .at("axial-middle", "Along the engine, middle")
-              .at("axial-bottom", "Along the engine, bottom of the ring travel")
+              .at("thrust-top", "Square to the crank, just under the ridge")
+              .at("thrust-middle", "Square to the crank, middle")
+              .at("thrust-bottom", "Square to the crank, bottom of the ring travel")
+              .at("axial-top", "Along the crank, just under the ridge")
+              .at("axial-middle", "Along the crank, middle")
+              .at("axial-bottom", "Along the crank, bottom of the ring travel")
               .between(40, 200)
               .alikeWithin(Sisters.BORE)
               .source(Sources.FAA_32),

@@ -17,7 +17,7 @@ public final class ClearancePairs {
                   ClearancePair.part(PartKind.PISTON, "piston-diameter"))
               .facing("middle", "middle of the bore", "thrust-middle", "skirt")
               .facing("bottom", "bottom of the bore", "thrust-bottom", "skirt")
-              .how("Readings across the engine count. The skirt never comes up to the ridge.")
+              .how("Readings square to the crank count. The skirt never comes up to the ridge.")
               .source(Sources.TM_653),
           ClearancePair.of(
                   "lifter-to-bore",

@@ -47,6 +47,10 @@ public final class Bags {
 
   /** Says what is in a bag; of one that is used up, what is in it anew. */
   public BagOutcome fill(BagFilled filled) {
+    return job.asOne(() -> fillOnce(filled));
+  }
+
+  private BagOutcome fillOnce(BagFilled filled) {
     Optional<String> fault = fault(filled);
     if (fault.isPresent()) {
       return new BagOutcome.Refused(fault.get());
@@ -61,6 +65,10 @@ public final class Bags {
    * are in the engine whatever they are called.
    */
   public BagOutcome mend(BagFilled mended) {
+    return job.asOne(() -> mendOnce(mended));
+  }
+
+  private BagOutcome mendOnce(BagFilled mended) {
     boolean used =
         book()
             .findBag(mended.number())
@@ -125,6 +133,10 @@ public final class Bags {
    * @param note says why where a count is short; with it, the bag goes all the same
    */
   public BagOutcome move(int number, Whereabouts to, int counted, String note) {
+    return job.asOne(() -> moveOnce(number, to, counted, note));
+  }
+
+  private BagOutcome moveOnce(int number, Whereabouts to, int counted, String note) {
     Optional<Bag> found = book().findBag(number);
     if (found.isEmpty()) {
       return new BagOutcome.Refused("Nothing is in bag " + number + " yet. Say what it holds.");

@@ -61,6 +61,10 @@ public final class BigParts {
 
   /** Keeps what an engine of this layout usually has, and is not kept yet. */
   public BagOutcome nameUsual() {
+    return job.asOne(() -> nameUsualOnce());
+  }
+
+  private BagOutcome nameUsualOnce() {
     List<BigPartName> kept =
         book().bigParts().stream().map(record -> record.part().name()).toList();
     return name(
@@ -71,6 +75,10 @@ public final class BigParts {
 
   /** Keeps one more, by a word of the person's own. */
   public BagOutcome nameOwn(String word) {
+    return job.asOne(() -> nameOwnOnce(word));
+  }
+
+  private BagOutcome nameOwnOnce(String word) {
     String own = word.strip();
     if (own.isEmpty() || own.length() > MOST_LETTERS) {
       return new BagOutcome.Refused("Name the part, in " + MOST_LETTERS + " letters at most.");
@@ -114,6 +122,10 @@ public final class BigParts {
    *     same
    */
   public BagOutcome off(int number, String note) {
+    return job.asOne(() -> offOnce(number, note));
+  }
+
+  private BagOutcome offOnce(int number, String note) {
     return with(
         number,
         record -> {
@@ -149,6 +161,10 @@ public final class BigParts {
    * @param note says why, where something belongs under it first; with it, it goes on all the same
    */
   public BagOutcome on(int number, String note) {
+    return job.asOne(() -> onOnce(number, note));
+  }
+
+  private BagOutcome onOnce(int number, String note) {
     return with(
         number,
         record -> {
@@ -188,6 +204,10 @@ public final class BigParts {
 
   /** Sends one to be washed or to the machine shop, finds it lost, or has it back on the bench. */
   public BagOutcome move(int number, Whereabouts to, String note) {
+    return job.asOne(() -> moveOnce(number, to, note));
+  }
+
+  private BagOutcome moveOnce(int number, Whereabouts to, String note) {
     return with(number, record -> go(record, to, note));
   }
 
@@ -210,6 +230,10 @@ public final class BigParts {
 
   /** Keeps marks and casting numbers as they are found. */
   public BagOutcome mark(int number, String marks) {
+    return job.asOne(() -> markOnce(number, marks));
+  }
+
+  private BagOutcome markOnce(int number, String marks) {
     return with(
         number,
         record -> {
@@ -220,6 +244,10 @@ public final class BigParts {
 
   /** Keeps what becomes of one. */
   public BagOutcome decide(int number, Decision decision, String reason) {
+    return job.asOne(() -> decideOnce(number, decision, reason));
+  }
+
+  private BagOutcome decideOnce(int number, Decision decision, String reason) {
     return with(
         number,
         record -> {
@@ -230,6 +258,10 @@ public final class BigParts {
 
   /** Puts what is always new on the list of what to buy, or takes it off. */
   public BagOutcome listGaskets(boolean listed) {
+    return job.asOne(() -> listGasketsOnce(listed));
+  }
+
+  private BagOutcome listGasketsOnce(boolean listed) {
     if (book().areGasketsListed() == listed) {
       return new BagOutcome.Refused(
           listed ? "They are on the list already." : "They are not on the list.");

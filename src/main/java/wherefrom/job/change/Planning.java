@@ -82,6 +82,10 @@ public final class Planning {
 
   /** Plans a change. */
   public Answer plan(Change change) {
+    return job.asOne(() -> planOnce(change));
+  }
+
+  private Answer planOnce(Change change) {
     Optional<Answer> fault = findFault(change);
     if (fault.isPresent()) {
       return fault.get();
@@ -93,6 +97,10 @@ public final class Planning {
 
   /** Drops a plan again. */
   public Answer drop(int plan, String reason) {
+    return job.asOne(() -> dropOnce(plan, reason));
+  }
+
+  private Answer dropOnce(int plan, String reason) {
     if (findPlan(plan).isEmpty()) {
       return noSuchPlan(plan);
     }
@@ -102,6 +110,10 @@ public final class Planning {
 
   /** The plan was carried out. */
   public Answer carryOut(int plan) {
+    return job.asOne(() -> carryOutOnce(plan));
+  }
+
+  private Answer carryOutOnce(int plan) {
     return findPlan(plan)
         .map(planned -> record(plan, planned.change()))
         .orElseGet(() -> noSuchPlan(plan));
@@ -112,6 +124,10 @@ public final class Planning {
    * kept of that very part, wherever it goes.
    */
   public Answer make(Change change) {
+    return job.asOne(() -> makeOnce(change));
+  }
+
+  private Answer makeOnce(Change change) {
     return findFault(change)
         .or(() -> findStray(change).map(part -> slotUnknown(part, change)))
         .orElseGet(() -> record(0, change));
@@ -130,6 +146,10 @@ public final class Planning {
 
   /** Answers a check by its {@link Consequence#key()}. */
   public Answer answer(String check, Look look, String words) {
+    return job.asOne(() -> answerOnce(check, look, words));
+  }
+
+  private Answer answerOnce(String check, Look look, String words) {
     boolean known =
         job.state().rules().all().stream().anyMatch(rule -> rule.consequence().key().equals(check));
     if (!known) {

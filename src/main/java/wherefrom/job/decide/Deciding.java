@@ -98,6 +98,10 @@ public final class Deciding {
 
   /** Decides about several at once, as a set: one act, which is taken back as one. */
   public Answer decide(Collection<Integer> items, Decision decision, String reason) {
+    return job.asOne(() -> decideOnce(items, decision, reason));
+  }
+
+  private Answer decideOnce(Collection<Integer> items, Decision decision, String reason) {
     List<Integer> set = List.copyOf(items);
     if (set.isEmpty()) {
       return new Answer.Refused("Name the parts to decide about.");
@@ -179,6 +183,10 @@ public final class Deciding {
 
   /** Asks for a decision on every used part before it is fitted, or no longer. */
   public void askEveryPart(boolean everyPart) {
+    job.inOne(() -> askEveryPartOnce(everyPart));
+  }
+
+  private void askEveryPartOnce(boolean everyPart) {
     if (job.state().decisionsAskedOfAll() != everyPart) {
       job.record(new DecisionsAsked(everyPart));
     }

@@ -92,6 +92,10 @@ public final class Handling {
    * @return the new part, whose tag can be printed
    */
   public HandlingOutcome replace(int item, String reason, NewPart part) {
+    return job.asOne(() -> replaceOnce(item, reason, part));
+  }
+
+  private HandlingOutcome replaceOnce(int item, String reason, NewPart part) {
     if (reason.isBlank()) {
       return new HandlingOutcome.Refused("Say why the part is replaced.");
     }
@@ -124,6 +128,10 @@ public final class Handling {
 
   /** The part's tag is lost or spoilt: the next issue counts, the older ones are retired. */
   public HandlingOutcome reissue(int item, String reason) {
+    return job.asOne(() -> reissueOnce(item, reason));
+  }
+
+  private HandlingOutcome reissueOnce(int item, String reason) {
     int issue = job.nextIssue(item);
     if (reason.isBlank()) {
       return new HandlingOutcome.Refused("Say why the tag is printed again.");
@@ -157,6 +165,11 @@ public final class Handling {
   }
 
   private HandlingOutcome require(int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
+    return job.asOne(() -> requireOnce(item, wanted, rule, entry));
+  }
+
+  private HandlingOutcome requireOnce(
+      int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
     PartRecord part = job.state().getPart(item);
     return wanted.contains(part.where())
         ? log(item, entry)
@@ -170,6 +183,10 @@ public final class Handling {
   }
 
   private HandlingOutcome log(int item, JobEntry entry) {
+    return job.asOne(() -> logOnce(item, entry));
+  }
+
+  private HandlingOutcome logOnce(int item, JobEntry entry) {
     job.record(entry);
     return new HandlingOutcome.Logged(job.state().getPart(item));
   }

@@ -124,6 +124,6 @@ final class BearingFaces {
   private Optional<String> lower(int main) {
     return cleanMains.contains(main)
         ? Optional.empty()
-        : Optional.of("main " + main + ", lower shell");
+        : Optional.of("main " + main + (job.layout().mainCaps() ? ", lower shell" : ", a shell"));
   }
 }

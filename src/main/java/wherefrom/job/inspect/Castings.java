@@ -173,6 +173,10 @@ public final class Castings {
    * @return what is wrong, in a sentence; empty where it was kept
    */
   public Optional<String> decide(String subject, Decision decision, String reason) {
+    return job.asOne(() -> decideOnce(subject, decision, reason));
+  }
+
+  private Optional<String> decideOnce(String subject, Decision decision, String reason) {
     Optional<Casting> casting = find(subject);
     if (casting.isEmpty()) {
       return Optional.of("This engine has no casting \"" + subject + "\".");

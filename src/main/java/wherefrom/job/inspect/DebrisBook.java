@@ -28,11 +28,19 @@ public final class DebrisBook {
   }
 
   public void found(DebrisPlace place, DebrisLook look, String note) {
+    job.inOne(() -> foundOnce(place, look, note));
+  }
+
+  private void foundOnce(DebrisPlace place, DebrisLook look, String note) {
     job.record(new DebrisFound(place, look, note.strip()));
   }
 
   /** Something was opened and looked at; what was seen there is noted as a find of its own. */
   public void opened(Opening opening, Look look, String words) {
+    job.inOne(() -> openedOnce(opening, look, words));
+  }
+
+  private void openedOnce(Opening opening, Look look, String words) {
     job.record(new CheckAnswered(opening.check(), look, words.strip()));
   }
 

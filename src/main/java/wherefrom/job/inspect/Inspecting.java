@@ -62,6 +62,10 @@ public final class Inspecting {
 
   /** Answers a quick test. NOT_LOOKED takes an earlier answer away. */
   public Answer answer(Subject subject, String check, Look look, String note) {
+    return job.asOne(() -> answerOnce(subject, check, look, note));
+  }
+
+  private Answer answerOnce(Subject subject, String check, Look look, String note) {
     Optional<Check> known =
         checks(subject).stream().filter(one -> one.key().equals(check)).findFirst();
     if (known.isEmpty()) {

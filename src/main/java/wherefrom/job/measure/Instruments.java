@@ -46,6 +46,11 @@ public final class Instruments {
   /** The same for a gauge that shows other units than a length. */
   public Answer list(
       String name, UnitChoice units, String resolution, String error, String repeat) {
+    return job.asOne(() -> listOnce(name, units, resolution, error, repeat));
+  }
+
+  private Answer listOnce(
+      String name, UnitChoice units, String resolution, String error, String repeat) {
     if (name.isBlank()) {
       return new Answer.Refused("Give the tool a name.");
     }
@@ -71,6 +76,10 @@ public final class Instruments {
 
   /** The tool's reading at zero. */
   public Answer zero(String tool, String figure) {
+    return job.asOne(() -> zeroOnce(tool, figure));
+  }
+
+  private Answer zeroOnce(String tool, String figure) {
     Optional<Tool> known = job.state().measures().findTool(tool);
     return known
         .map(one -> amount(figure, units(one), read -> zero(one, read)))
@@ -99,6 +108,10 @@ public final class Instruments {
 
   /** A limit of this engine, as it is typed; an empty end is no limit. */
   public Answer limit(String plan, String result, String lower, String upper, String source) {
+    return job.asOne(() -> limitOnce(plan, result, lower, upper, source));
+  }
+
+  private Answer limitOnce(String plan, String result, String lower, String upper, String source) {
     return named(
         plan,
         result,
@@ -112,6 +125,11 @@ public final class Instruments {
 
   /** A limit of this engine; an absent end is no limit, and where both are the limit goes. */
   public Answer limit(
+      String plan, String result, Optional<Amount> low, Optional<Amount> high, String source) {
+    return job.asOne(() -> limitOnce(plan, result, low, high, source));
+  }
+
+  private Answer limitOnce(
       String plan, String result, Optional<Amount> low, Optional<Amount> high, String source) {
     return named(
         plan,
@@ -177,6 +195,10 @@ public final class Instruments {
 
   /** The size when new of what a plan measures. */
   public Answer size(String plan, String figure, String source) {
+    return job.asOne(() -> sizeOnce(plan, figure, source));
+  }
+
+  private Answer sizeOnce(String plan, String figure, String source) {
     Optional<ReadingPlan> known = ReadingPlans.find(plan).filter(ReadingPlan::hasStandardSize);
     if (known.isEmpty()) {
       return new Answer.Refused(

@@ -97,6 +97,10 @@ public final class Measuring {
 
   /** Keeps readings, or says what stands against it. */
   public Answer take(Entry entry) {
+    return job.asOne(() -> takeOnce(entry));
+  }
+
+  private Answer takeOnce(Entry entry) {
     Optional<ReadingPlan> plan = ReadingPlans.find(entry.plan());
     Optional<Tool> tool = job.state().measures().findTool(entry.tool());
     if (plan.isEmpty() || !ReadingPlans.suits(plan.get(), entry.subject(), kind(entry.subject()))) {

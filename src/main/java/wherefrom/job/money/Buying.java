@@ -144,6 +144,11 @@ public final class Buying {
   /** Keeps a supplier's price. */
   public static MoneyBook.Answer offer(
       OpenJob job, String supplier, Article what, int holds, String price) {
+    return job.asOne(() -> offerOnce(job, supplier, what, holds, price));
+  }
+
+  private static MoneyBook.Answer offerOnce(
+      OpenJob job, String supplier, Article what, int holds, String price) {
     Optional<JobCurrency> tender = new MoneyBook(job).findTender();
     Optional<Money> money = tender.map(one -> one.read(price)).orElseGet(() -> Money.find(price));
     if (supplier.isBlank() || what.words().isBlank()) {
@@ -163,6 +168,11 @@ public final class Buying {
 
   /** Checks in what came for a line; the sentence says what is wrong, empty where it is kept. */
   public static Optional<String> arrive(
+      OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
+    return job.asOne(() -> arriveOnce(job, line, pieces, measured, right));
+  }
+
+  private static Optional<String> arriveOnce(
       OpenJob job, BuyLine line, int pieces, String measured, boolean right) {
     if (pieces < 1 || pieces > MOST) {
       return Optional.of("Say how many came: 1 to " + MOST + ".");

@@ -87,6 +87,10 @@ public final class GasketSet {
 
   /** Ticks what the set holds; 0 pieces where it lacks it. */
   public static String tick(OpenJob job, Article what, int pieces) {
+    return job.asOne(() -> tickOnce(job, what, pieces));
+  }
+
+  private static String tickOnce(OpenJob job, Article what, int pieces) {
     job.record(new SetHolds(what, pieces));
     return pieces == 0
         ? "Not in the set: " + what.words() + "."

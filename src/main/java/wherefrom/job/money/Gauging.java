@@ -110,7 +110,7 @@ public final class Gauging {
     }
     return hasSteps()
         ? then.apply(usualTolerance(typed.way()))
-        : new Outcome.Refused("Say by how much it may differ, as its box or the manual says.");
+        : new Outcome.Refused("Say by how much it may differ, as the manual says.");
   }
 
   /** How near to a step counts as that step; half of it on a wall. */

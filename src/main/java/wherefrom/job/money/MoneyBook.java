@@ -54,6 +54,17 @@ public final class MoneyBook {
       String amount,
       int plan,
       String note) {
+    return job.asOne(() -> noteOnce(number, what, about, state, amount, plan, note));
+  }
+
+  private Answer noteOnce(
+      int number,
+      String what,
+      String about,
+      CostState state,
+      String amount,
+      int plan,
+      String note) {
     Optional<Money> money = read(amount);
     if (what.isBlank()) {
       return new Answer.Refused("Say what it is for.");
@@ -91,6 +102,10 @@ public final class MoneyBook {
 
   /** Moves a line on: quoted to committed, committed to paid. */
   public Answer move(int number, CostState state) {
+    return job.asOne(() -> moveOnce(number, state));
+  }
+
+  private Answer moveOnce(int number, CostState state) {
     return findLine(number)
         .map(
             line ->
@@ -106,6 +121,10 @@ public final class MoneyBook {
   }
 
   public Answer drop(int number, String reason) {
+    return job.asOne(() -> dropOnce(number, reason));
+  }
+
+  private Answer dropOnce(int number, String reason) {
     if (findLine(number).isEmpty()) {
       return new Answer.Refused("There is no cost line " + number + ".");
     }
@@ -115,6 +134,10 @@ public final class MoneyBook {
 
   /** Sets the budget; the currency by its three letters (ISO 4217). */
   public Answer setBudget(String amount, int contingencyPercent, String currency) {
+    return job.asOne(() -> setBudgetOnce(amount, contingencyPercent, currency));
+  }
+
+  private Answer setBudgetOnce(String amount, int contingencyPercent, String currency) {
     Optional<JobCurrency> tender = JobCurrency.find(currency);
     if (tender.isEmpty()) {
       return new Answer.Refused("The currency is three capital letters, such as USD.");
@@ -133,6 +156,10 @@ public final class MoneyBook {
 
   /** The price of one piece. */
   public Answer setPrice(Article what, String amount) {
+    return job.asOne(() -> setPriceOnce(what, amount));
+  }
+
+  private Answer setPriceOnce(Article what, String amount) {
     Optional<Money> money = read(amount);
     if (what.words().isBlank()) {
       return new Answer.Refused("Say what it is the price of.");

@@ -52,6 +52,10 @@ public final class MoneyCsv {
    * @return the sentence of the first fault; empty when all were added
    */
   public Optional<String> read(String text) {
+    return job.asOne(() -> readOnce(text));
+  }
+
+  private Optional<String> readOnce(String text) {
     List<List<String>> rows;
     try {
       // The byte order mark that a spreadsheet may put first is no part of the first column.

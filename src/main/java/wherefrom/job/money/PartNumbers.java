@@ -59,6 +59,10 @@ public final class PartNumbers {
 
   /** Keeps the number of a line; the sentence says what is wrong, empty where it is kept. */
   public static Optional<String> keep(OpenJob job, BuyLine line, String number) {
+    return job.asOne(() -> keepOnce(job, line, number));
+  }
+
+  private static Optional<String> keepOnce(OpenJob job, BuyLine line, String number) {
     String text = number.strip();
     if (text.isEmpty() || text.length() > MOST) {
       return Optional.of("Scan or type the number on the box, up to " + MOST + " characters.");

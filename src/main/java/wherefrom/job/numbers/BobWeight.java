@@ -3,6 +3,7 @@ package wherefrom.job.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.Arrangement;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.FigureParser;
@@ -23,6 +24,8 @@ import wherefrom.workings.ResultValue;
 public final class BobWeight {
   /** Half of what goes up and down, for most V8 engines: common practice, no source. */
   public static final String USUAL_SHARE = "0.5";
+
+  private static final int EIGHT = 8;
 
   static final String SHEET = "bob-weight";
 
@@ -86,6 +89,16 @@ public final class BobWeight {
     this.job = job;
   }
 
+  /** Whether the balancer hangs one on: inline and opposed cranks are balanced without. */
+  public static boolean isUsed(Layout layout) {
+    return layout.arrangement() == Arrangement.V;
+  }
+
+  /** Whether half is the usual share; that of other V engines the machinist says. */
+  public static boolean hasUsualShare(Layout layout) {
+    return isUsed(layout) && layout.cylinders().size() == EIGHT;
+  }
+
   private Sheet sheet() {
     return new Sheets(job).find(SHEET).orElse(Sheet.empty("bob weight"));
   }
@@ -114,7 +127,7 @@ public final class BobWeight {
     if (what == Typed.RODS && figure != 1 && figure != 2) {
       return new FigureOutcome.Refused("One rod or two run on a crank pin.");
     }
-    new Sheets(job).keep(SHEET, sheet().with(what.id(), amount.text()));
+    job.inOne(() -> new Sheets(job).keep(SHEET, sheet().with(what.id(), amount.text())));
     return new FigureOutcome.Done();
   }
 
@@ -136,6 +149,9 @@ public final class BobWeight {
 
   /** Works it out, as far as everything is weighed. */
   public Answer answer() {
+    if (!isUsed(job.state().layout())) {
+      return new Answer(List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
     List<String> missing = new ArrayList<>();
     Sum big = weighed("rod-big-weight", missing);
     Sum small = weighed("rod-small-weight", missing);
@@ -145,6 +161,9 @@ public final class BobWeight {
     Sum rings = typed(Typed.RINGS, true, missing);
     Sum locks = typed(Typed.LOCKS, false, missing);
     Sum oil = typed(Typed.OIL, false, missing);
+    if (text(Typed.SHARE).isEmpty() && !hasUsualShare(job.state().layout())) {
+      missing.add(Typed.SHARE.words());
+    }
     if (!missing.isEmpty()) {
       return new Answer(missing, Optional.empty(), Optional.empty(), Optional.empty());
     }
@@ -197,6 +216,14 @@ public final class BobWeight {
     return amount(Typed.SHARE, Unit.ONE)
         .map(one -> one.number().doubleValue())
         .orElse(Double.parseDouble(USUAL_SHARE));
+  }
+
+  /** What it is, or what is still to weigh; that there is none where the engine is no V. */
+  public String sentence() {
+    if (!isUsed(job.state().layout())) {
+      return "Only V engines need one: common practice, no source.";
+    }
+    return slip().orElseGet(() -> "still to weigh: " + String.join(", ", answer().missing()));
   }
 
   /** For the machine shop's slip: {@code balance to a bob weight of 1823.4 g, share 0.5}. */

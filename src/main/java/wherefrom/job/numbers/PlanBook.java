@@ -81,6 +81,10 @@ public final class PlanBook {
   }
 
   public void rename(int column, String name) {
+    job.inOne(() -> renameOnce(column, name));
+  }
+
+  private void renameOnce(int column, String name) {
     if (!name.isBlank()) {
       sheets.keep(key(column), new Sheet(name.strip(), sheet(column).figures()));
     }
@@ -88,6 +92,10 @@ public final class PlanBook {
 
   /** Keeps a figure as typed; an empty text takes it out. */
   public FigureOutcome set(int column, String input, String text) {
+    return job.asOne(() -> setOnce(column, input, text));
+  }
+
+  private FigureOutcome setOnce(int column, String input, String text) {
     if (!text.isEmpty()
         && InputText.readEntry(CARD, input, text) instanceof EntryReading.NotUnderstood not) {
       return new FigureOutcome.Refused(not.sentence());

@@ -96,6 +96,11 @@ public final class RingFiling {
   }
 
   private FigureOutcome keep(Ring ring, WantedGap.Field field, String figure, String source) {
+    job.inOne(() -> keepWanted(ring, field, figure, source));
+    return new FigureOutcome.Done();
+  }
+
+  private void keepWanted(Ring ring, WantedGap.Field field, String figure, String source) {
     Sheet kept =
         sheet()
             .with(WantedGap.Field.PER_BORE.of(ring), "")
@@ -105,7 +110,6 @@ public final class RingFiling {
                 WantedGap.Field.SOURCE.of(ring),
                 source.isBlank() ? Sources.PRACTICE : source.strip());
     new Sheets(job).keep(WANTED, kept);
-    return new FigureOutcome.Done();
   }
 
   /** Every ring of which a gap is wanted, bore by bore. */
@@ -127,6 +131,10 @@ public final class RingFiling {
 
   /** Ticks a ring as done; it stays so while this reading stands and is not too narrow. */
   public FigureOutcome tick(String where, Ring ring) {
+    return job.asOne(() -> tickOnce(where, ring));
+  }
+
+  private FigureOutcome tickOnce(String where, Ring ring) {
     Optional<RingGapRow> row = find(where, ring);
     if (row.isEmpty()) {
       return new FigureOutcome.Refused("No gap is wanted of this ring yet.");
@@ -143,6 +151,10 @@ public final class RingFiling {
 
   /** Takes a tick off again. */
   public void untick(String where, Ring ring) {
+    job.inOne(() -> untickOnce(where, ring));
+  }
+
+  private void untickOnce(String where, Ring ring) {
     find(where, ring).ifPresent(row -> keepTick(row, ""));
   }
 

@@ -31,6 +31,10 @@ public final class Sheets {
 
   /** Keeps a sheet; nothing is written where it is as it was. */
   public void keep(String key, Sheet sheet) {
+    job.inOne(() -> keepOnce(key, sheet));
+  }
+
+  private void keepOnce(String key, Sheet sheet) {
     if (!find(key).equals(Optional.of(sheet))) {
       job.record(new FiguresKept(key, sheet.name(), sheet.figures()));
     }
@@ -38,6 +42,10 @@ public final class Sheets {
 
   /** Throws a sheet away; taking the step back brings it again. */
   public void drop(String key) {
+    job.inOne(() -> dropOnce(key));
+  }
+
+  private void dropOnce(String key) {
     if (find(key).isPresent()) {
       job.record(new FiguresKept(key, "", Map.of()));
     }

@@ -37,6 +37,10 @@ public final class TakenOver {
 
   /** Puts them into the column of now, in one step. */
   public void take() {
+    job.inOne(() -> takeOnce());
+  }
+
+  private void takeOnce() {
     PlanBook book = new PlanBook(job);
     Sheet sheet = book.sheet(0);
     for (Map.Entry<String, String> figure : find().entrySet()) {

@@ -73,7 +73,11 @@ public final class WorkingBook {
             instanceof EntryReading.NotUnderstood not) {
       return new FigureOutcome.Refused(not.sentence());
     }
-    keep(sheet().with(key, text));
+    if (job.isPresent()) {
+      job.get().inOne(() -> keep(sheet().with(key, text)));
+    } else {
+      keep(sheet().with(key, text));
+    }
     return new FigureOutcome.Done();
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.photos.PhotoFolder;
@@ -28,7 +29,7 @@ import wherefrom.text.Words;
  * A phone as a bench of its own: what is in the hand there, and the stop that stands there. Used by
  * one thread at a time.
  */
-public final class PhoneBench {
+public final class PhoneBench implements AutoCloseable {
   private static final int TYPED = 6;
   private static final String MORE_LIGHT = "Closer, tilted, with more light. Or type the code.";
 
@@ -36,6 +37,10 @@ public final class PhoneBench {
   private final JobNames names;
   private final PhoneApart apart;
   private final PhoneTogether together;
+
+  /** The last entry before the phone joined: UNDO takes back nothing from before. */
+  private final long joined;
+
   private PhoneWork work;
   private PhoneView view;
   private Optional<Subject> shown = Optional.empty();
@@ -50,6 +55,7 @@ public final class PhoneBench {
     this.names = names;
     this.apart = new PhoneApart(job, order);
     this.together = new PhoneTogether(job);
+    this.joined = job.sequence();
     this.work = first(job);
     this.view = due();
   }
@@ -95,10 +101,14 @@ public final class PhoneBench {
    * @param with what the key is about; empty where it is about nothing
    * @return what then stands on the phone
    * @throws IllegalArgumentException with a sentence when it cannot be about that
-   * @throws wherefrom.job.LogbookException when it could not be written; nothing was done then
+   * @throws wherefrom.job.LogbookException when it could not be written; nothing was done then, or
+   *     the store is out of reach, and the same act sent again finds out
    */
   public PhoneView act(PhoneDeed deed, String with) {
-    view = done(deed, with);
+    boolean kept = job.isUnsettled() && job.settle().isPresent();
+    job.catchUp();
+    // A code that is judged again says what stands now; all else must not be done twice.
+    view = kept && deed != PhoneDeed.CODE ? due().saying("It is done.") : done(deed, with);
     return view;
   }
 
@@ -106,7 +116,7 @@ public final class PhoneBench {
     return switch (deed) {
       case CODE -> scan(with);
       case DUE -> due();
-      case UNDO -> isApart() ? apart.undo() : together.undo();
+      case UNDO -> undo();
       case WORK -> choose(with);
       case SKIP -> skip(with);
       case OUT -> apart.out(part(with).part());
@@ -121,6 +131,15 @@ public final class PhoneBench {
       case PHOTOGRAPH, TYPE, KEEP ->
           throw new IllegalArgumentException("That is for the phone itself.");
     };
+  }
+
+  private PhoneView undo() {
+    Optional<LoggedEntry> next = isApart() ? job.findLastStep() : together.findUndone();
+    boolean before = next.filter(step -> step.sequence() <= joined).isPresent();
+    if (before && (isApart() || !together.isStopped())) {
+      return due().saying("This phone has nothing left to undo.");
+    }
+    return isApart() ? apart.undo() : together.undo();
   }
 
   private boolean isApart() {
@@ -275,11 +294,18 @@ public final class PhoneBench {
 
   /** The job has changed at another bench: what is due may be something else. */
   public PhoneView refresh() {
+    job.catchUp();
     boolean waits = view.cue().isEmpty() && view.choices().isEmpty();
     boolean stopped = view.cue().filter(Cue.STOP::equals).isPresent() && !isApart();
     if (waits || stopped || !together.isSo()) {
       view = due();
     }
     return view;
+  }
+
+  /** Lets go of the bench; what was done at it stays. */
+  @Override
+  public void close() {
+    job.close();
   }
 }

@@ -2,7 +2,7 @@ package wherefrom.job.phone;
 
 import java.nio.file.Path;
 
-/** The job that phones join, as the window or a command has it open. */
+/** The job that phones join, as the window has it open; safe for several threads. */
 public interface PhoneHost {
   /** The job's name. */
   String name();
@@ -10,10 +10,13 @@ public interface PhoneHost {
   /** Where its photographs lie. */
   Path folder();
 
-  /** A bench for a phone that joins; to be made in the job's turn. */
-  PhoneBench bench();
-
-  JobTurn turn();
+  /**
+   * A bench for a phone that joins, its own until it is closed.
+   *
+   * @param who the person's name as it was typed; may be empty
+   * @throws wherefrom.job.LogbookException when there can be none
+   */
+  PhoneBench bench(String who);
 
   PhonePictures pictures();
 

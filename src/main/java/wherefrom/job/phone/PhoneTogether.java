@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.puttogether.FitMode;
@@ -78,6 +79,11 @@ final class PhoneTogether {
       return due().saying("Undone: " + back.sentence());
     }
     return step instanceof FitOutcome.Said said ? due().saying(said.sentence()) : view(step);
+  }
+
+  /** The step that UNDO would take back; empty where it drops a half that waits. */
+  Optional<LoggedEntry> findUndone() {
+    return together.findUndone();
   }
 
   PhoneView skip() {

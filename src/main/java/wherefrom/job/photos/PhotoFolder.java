@@ -215,11 +215,11 @@ public final class PhotoFolder {
    * @return how many are new
    */
   public int record(List<Copied> copied) {
-    Set<String> known = new LinkedHashSet<>();
-    Photograph.listAll(job.state()).forEach(one -> known.add(key(one.subject(), one.file())));
     Photographing photographing = new Photographing(job);
     return job.asOne(
         () -> {
+          Set<String> known = new LinkedHashSet<>();
+          Photograph.listAll(job.state()).forEach(one -> known.add(key(one.subject(), one.file())));
           int fresh = 0;
           for (Copied one : copied) {
             for (Optional<Subject> of : subjects(one.seen())) {

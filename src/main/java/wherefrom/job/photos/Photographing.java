@@ -61,6 +61,10 @@ public final class Photographing {
    * @throws IllegalArgumentException with a sentence when the job has no such part or place
    */
   public void add(Optional<Subject> subject, String check, String file, String caption) {
+    job.inOne(() -> addOnce(subject, check, file, caption));
+  }
+
+  private void addOnce(Optional<Subject> subject, String check, String file, String caption) {
     require(subject);
     job.record(entry(subject, check, file, caption.strip()));
   }

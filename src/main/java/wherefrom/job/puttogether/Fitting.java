@@ -54,6 +54,10 @@ public final class Fitting {
 
   /** Judges, then logs the fit where it is right and the stop where it is not. */
   public Verdict fit(Attempt attempt) {
+    return job.asOne(() -> fitOnce(attempt));
+  }
+
+  private Verdict fitOnce(Attempt attempt) {
     Part part = attempt.part();
     Spot spot = attempt.spot();
     Verdict verdict = judge(attempt);
@@ -76,6 +80,10 @@ public final class Fitting {
    * @return whether it stops, and stands until it is solved
    */
   public boolean refuse(Verdict verdict, Optional<Spot> spot) {
+    return job.asOne(() -> refuseOnce(verdict, spot));
+  }
+
+  private boolean refuseOnce(Verdict verdict, Optional<Spot> spot) {
     if (verdict instanceof CodeVerdict code && !code.isLogged()) {
       // A question which tag a typed code is of: nothing was done yet.
       return false;
@@ -94,7 +102,9 @@ public final class Fitting {
     Verdict verdict =
         job.asOne(
             () -> {
-              job.record(new PartUnfitted(inTheWay.item(), reason));
+              if (job.state().findFittedAt(inTheWay.item()).isPresent()) {
+                job.record(new PartUnfitted(inTheWay.item(), reason));
+              }
               Verdict now = judge(part, spot, false);
               return now.stops() ? now : fit(part, spot, false);
             });
@@ -106,6 +116,10 @@ public final class Fitting {
    * the same act, that stands: the part is taken out again.
    */
   public void takeBack(Part part) {
+    job.inOne(() -> takeBackOnce(part));
+  }
+
+  private void takeBackOnce(Part part) {
     List<LoggedEntry> standing = job.state().standing();
     Optional<LoggedEntry> fit =
         standing.stream()
@@ -140,6 +154,10 @@ public final class Fitting {
    *     is one that no reason overrules
    */
   public Verdict fitOnPurpose(Attempt attempt, String reason) {
+    return job.asOne(() -> fitOnPurposeOnce(attempt, reason));
+  }
+
+  private Verdict fitOnPurposeOnce(Attempt attempt, String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the part is fitted here on purpose.");
     }

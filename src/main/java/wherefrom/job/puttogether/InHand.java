@@ -2,7 +2,7 @@ package wherefrom.job.puttogether;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.job.Stops;
+import wherefrom.job.OpenJob;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
@@ -61,9 +61,10 @@ record InHand(
   }
 
   /** How many of the stops that wait are not of what is in the hand. */
-  int countOthers(Stops stops) {
+  int countOthers(OpenJob job) {
     boolean empty = part.isEmpty() && stop.isEmpty();
-    return stops.waiting().size() - (empty ? 0 : stops.of(item()).size());
+    int all = job.state().stops().waiting().size();
+    return all - (empty ? 0 : job.stopsOf(item()).size());
   }
 
   /** Whether a part or a place waits for its other half. */

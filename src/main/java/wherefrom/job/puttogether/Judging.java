@@ -99,7 +99,7 @@ final class Judging {
     } else {
       Part part = hand.part().orElseThrow();
       Place place = hand.place();
-      endAll(() -> job.state().stops().answeredBy(part.item(), place));
+      endAll(() -> job.state().stops().answeredBy(part.item(), place, job.by().bench()));
       drop();
     }
     return verdict;
@@ -107,7 +107,7 @@ final class Judging {
 
   /** A part of this job in the hand answers the tags that stood for none. */
   void answerTags() {
-    endAll(() -> job.state().stops().of(0));
+    endAll(() -> job.stopsOf(0));
     hand = hand.withoutStop();
   }
 
@@ -125,13 +125,13 @@ final class Judging {
   /** The entry of the stop that stands here; one that waits behind it is none. */
   Optional<LoggedEntry> findOwnStop() {
     return hand.stop()
-        .map(stop -> job.state().stops().of(hand.item()))
+        .map(stop -> job.stopsOf(hand.item()))
         .flatMap(stops -> stops.stream().reduce((earlier, later) -> later));
   }
 
   /** Lets go of a stop that was ended elsewhere, as where its part was sent away. */
   void letGoOfEnded() {
-    if (hand.stop().isPresent() && job.state().stops().of(hand.item()).isEmpty()) {
+    if (hand.stop().isPresent() && job.stopsOf(hand.item()).isEmpty()) {
       drop();
     }
   }
@@ -139,7 +139,7 @@ final class Judging {
   /** The stopped part is put away, or its tag: nothing is in the hand, and its stop is ended. */
   void putAway() {
     int item = hand.part().map(Part::item).orElse(0);
-    endAll(() -> job.state().stops().of(item));
+    endAll(() -> job.stopsOf(item));
     drop();
   }
 
@@ -183,9 +183,16 @@ final class Judging {
   }
 
   private FitOutcome tookOutAlone(Part part) {
-    job.record(new PartUnfitted(part.item(), "something stands against it"));
+    job.inOne(() -> takeOut(part));
     drop();
     return new FitOutcome.Said("Taken out: " + part.words() + ". Its place is open.");
+  }
+
+  /** Another bench may have taken it out already. */
+  private void takeOut(Part part) {
+    if (job.state().findSeat(part.item()).isPresent()) {
+      job.record(new PartUnfitted(part.item(), "something stands against it"));
+    }
   }
 
   private Optional<FitOutcome> makeRoom(Verdict stop) {

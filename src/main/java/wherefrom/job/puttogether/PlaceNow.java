@@ -51,7 +51,7 @@ record PlaceNow(Place place) {
    */
   static FitOutcome takeBack(OpenJob job, Optional<LoggedEntry> stop) {
     if (stop.isPresent()) {
-      job.record(new TakenBack(stop.get().sequence()));
+      job.inOne(() -> takeBack(job, stop.get()));
       return tookBack(job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
     }
     return job.undo()
@@ -59,6 +59,13 @@ record PlaceNow(Place place) {
             back -> tookBack(job.state(), back.words(), back.step()),
             kept -> new FitOutcome.Said(kept.sentence()),
             nothing -> new FitOutcome.Said(nothing.sentence()));
+  }
+
+  /** A stop that another bench has ended meanwhile needs no taking back. */
+  private static void takeBack(OpenJob job, LoggedEntry stop) {
+    if (job.state().stops().waiting().contains(stop)) {
+      job.record(new TakenBack(stop.sequence()));
+    }
   }
 
   /**

@@ -258,9 +258,7 @@ public final class PutTogether {
   /** A stop that waits stands again, unless something is in the hand. */
   public void resumeWaiting() {
     if (hand().equals(InHand.NOTHING)) {
-      job.state()
-          .standingStop()
-          .ifPresent(given -> last = new FitOutcome.Judged(judging.resume(given)));
+      job.findWaitingStop().ifPresent(given -> last = new FitOutcome.Judged(judging.resume(given)));
     }
   }
 
@@ -271,7 +269,7 @@ public final class PutTogether {
 
   /** How many stops wait that are not of what is in the hand. */
   public int waiting() {
-    return hand().countOthers(job.state().stops());
+    return hand().countOthers(job);
   }
 
   private FitOutcome skip() {

@@ -91,6 +91,10 @@ public final class StartList {
    * @throws IllegalArgumentException with a plain sentence when the list has no such line
    */
   public Line tick(String key, String words, boolean done) {
+    return job.asOne(() -> tickOnce(key, words, done));
+  }
+
+  private Line tickOnce(String key, String words, boolean done) {
     if (find(key).isEmpty()) {
       throw new IllegalArgumentException("The list has no line \"" + key + "\".");
     }

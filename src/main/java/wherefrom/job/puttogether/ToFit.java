@@ -163,6 +163,10 @@ public final class ToFit {
    *     there must be new
    */
   public void leave(Place place, String reason) {
+    job.inOne(() -> leaveOnce(place, reason));
+  }
+
+  private void leaveOnce(Place place, String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the place is left as it is.");
     }
@@ -180,6 +184,10 @@ public final class ToFit {
 
   /** Finishes a section; false, and nothing is logged, while anything in it is open. */
   public boolean finish(Section section) {
+    return job.asOne(() -> finishOnce(section));
+  }
+
+  private boolean finishOnce(Section section) {
     if (!places(section).isEmpty() || !fittedBut(section).isEmpty()) {
       return false;
     }

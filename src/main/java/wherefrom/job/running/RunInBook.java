@@ -90,6 +90,10 @@ public final class RunInBook {
    * @throws IllegalArgumentException with a plain sentence where a run-in is on
    */
   public List<String> begin(RunInPlan plan, String anyway) {
+    return job.asOne(() -> beginOnce(plan, anyway));
+  }
+
+  private List<String> beginOnce(RunInPlan plan, String anyway) {
     if (find().filter(RunIn::isRunning).isPresent()) {
       throw new IllegalArgumentException("The run-in is on already.");
     }
@@ -114,6 +118,10 @@ public final class RunInBook {
    *     such thing
    */
   public void note(RunInGauge gauge, Amount reading) {
+    job.inOne(() -> noteOnce(gauge, reading));
+  }
+
+  private void noteOnce(RunInGauge gauge, Amount reading) {
     running();
     if (reading.dimension() != gauge.dimension()) {
       throw new IllegalArgumentException(
@@ -141,6 +149,10 @@ public final class RunInBook {
    *     wanted or cannot be
    */
   public RunIn stop(RunInEnd why, String words, Instant at, OptionalInt minutes) {
+    return job.asOne(() -> stopOnce(why, words, at, minutes));
+  }
+
+  private RunIn stopOnce(RunInEnd why, String words, Instant at, OptionalInt minutes) {
     RunIn run = running();
     Duration clock = run.sinceTakenUp(at);
     if (minutes.isEmpty() && run.isLeftOn(at)) {
@@ -164,6 +176,10 @@ public final class RunInBook {
    *     were run, or it is not said what was put right after a fault
    */
   public void takeUp(String words) {
+    job.inOne(() -> takeUpOnce(words));
+  }
+
+  private void takeUpOnce(String words) {
     RunIn run = find().orElseThrow(() -> new IllegalArgumentException("No run-in was begun."));
     switch (run.state()) {
       case RUNNING -> throw new IllegalArgumentException("The run-in is on already.");

@@ -140,7 +140,7 @@ public final class ServiceBook {
       lines.add(
           new Line(
               point,
-              tick.isPresent() ? State.DONE : state(point, due),
+              tick.isPresent() ? State.DONE : state(due),
               due,
               tick.map(ServiceTicked::words).orElse("")));
     }
@@ -162,7 +162,7 @@ public final class ServiceBook {
         : List.of();
   }
 
-  private State state(ServicePoint point, List<Due> due) {
+  private State state(List<Due> due) {
     if (!ranIn) {
       return State.LATER;
     }

@@ -1,6 +1,7 @@
 package wherefrom.job.running;
 
 import java.util.Optional;
+import wherefrom.job.NextLife;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.RecordReopened;
@@ -29,6 +30,10 @@ public final class Serving {
    *     before
    */
   public void note(Amount run, String words) {
+    job.inOne(() -> noteOnce(run, words));
+  }
+
+  private void noteOnce(Amount run, String words) {
     requireUsage(run);
     Optional<Amount> before = book().findRun(run.dimension());
     if (before.filter(last -> last.inBase().compareTo(run.inBase()) > 0).isPresent()) {
@@ -52,6 +57,10 @@ public final class Serving {
    * @throws IllegalArgumentException with a plain sentence where there is no such point
    */
   public ServiceBook.Line tick(String key, String words, boolean done) {
+    return job.asOne(() -> tickOnce(key, words, done));
+  }
+
+  private ServiceBook.Line tickOnce(String key, String words, boolean done) {
     ServicePoint point = point(key);
     job.record(new ServiceTicked(point.key(), words.strip(), done));
     return line(point);
@@ -64,6 +73,10 @@ public final class Serving {
    *     is none of hours or distance, or the source is missing
    */
   public ServiceBook.Line typeDue(String key, Amount after, String source) {
+    return job.asOne(() -> typeDueOnce(key, after, source));
+  }
+
+  private ServiceBook.Line typeDueOnce(String key, Amount after, String source) {
     ServicePoint point = point(key);
     requireUsage(after);
     if (source.isBlank()) {
@@ -89,6 +102,10 @@ public final class Serving {
    * @throws IllegalArgumentException with a plain sentence where it is already, or runs in
    */
   public void putInService(String words) {
+    job.inOne(() -> putInServiceOnce(words));
+  }
+
+  private void putInServiceOnce(String words) {
     if (job.state().service().since().isPresent()) {
       throw new IllegalArgumentException("It is in service already.");
     }
@@ -99,11 +116,39 @@ public final class Serving {
   }
 
   /**
+   * The engine comes apart again: a next life begins, with every part known where it sits.
+   *
+   * @throws IllegalArgumentException with a plain sentence where it is not in service, no reason is
+   *     given, or a part sits in the place of another that is out
+   */
+  public void comesApartAgain(String why) {
+    job.inOne(() -> comesApartOnce(why));
+  }
+
+  private void comesApartOnce(String why) {
+    if (job.state().service().since().isEmpty()) {
+      throw new IllegalArgumentException("Put it in service first: that closes its record.");
+    }
+    if (why.isBlank()) {
+      throw new IllegalArgumentException("Say why it comes apart again.");
+    }
+    if (!NextLife.isPossible(job.state())) {
+      throw new IllegalArgumentException(
+          "A part sits in the place of another that is out. Open the record and sort it out.");
+    }
+    job.record(NextLife.entry(job.state(), why.strip()));
+  }
+
+  /**
    * Opens the record again.
    *
    * @throws IllegalArgumentException with a plain sentence where it is open, or no reason is given
    */
   public void reopen(String why) {
+    job.inOne(() -> reopenOnce(why));
+  }
+
+  private void reopenOnce(String why) {
     if (job.state().service().since().isEmpty()) {
       throw new IllegalArgumentException("The record is open.");
     }

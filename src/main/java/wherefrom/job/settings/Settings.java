@@ -26,6 +26,7 @@ import wherefrom.quantity.UnitSystem;
  * @param lastSaved the folder in which the person last saved or chose a file
  * @param window where the window stood last
  * @param outOrder in which order parts are proposed to come out
+ * @param workplace which bench this machine is, and whether its jobs lie on a shared server
  */
 public record Settings(
     Path shop,
@@ -41,7 +42,8 @@ public record Settings(
     Map<String, Copy> copied,
     Optional<Path> lastSaved,
     WindowPlace window,
-    OutOrder outOrder) {
+    OutOrder outOrder,
+    Workplace workplace) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -81,7 +83,8 @@ public record Settings(
         Map.of(),
         Optional.empty(),
         WindowPlace.FIRST,
-        OutOrder.CYLINDER);
+        OutOrder.CYLINDER,
+        Workplace.ALONE);
   }
 
   /** Settings in the making. */
@@ -100,6 +103,7 @@ public record Settings(
     private WindowPlace window;
     private Optional<Path> lastSaved;
     private OutOrder outOrder;
+    private Workplace workplace;
 
     private Draft(Settings from) {
       shop = from.shop;
@@ -116,6 +120,7 @@ public record Settings(
       window = from.window;
       lastSaved = from.lastSaved;
       outOrder = from.outOrder;
+      workplace = from.workplace;
     }
 
     private Settings done() {
@@ -133,7 +138,8 @@ public record Settings(
           copied,
           lastSaved,
           window,
-          outOrder);
+          outOrder,
+          workplace);
     }
   }
 
@@ -204,6 +210,10 @@ public record Settings(
 
   public Settings withLastSaved(Path folder) {
     return with(draft -> draft.lastSaved = Optional.of(folder));
+  }
+
+  public Settings withWorkplace(Workplace place) {
+    return with(draft -> draft.workplace = place);
   }
 
   public Settings withOutOrder(OutOrder order) {

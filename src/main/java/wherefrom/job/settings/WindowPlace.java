@@ -18,8 +18,11 @@ public record WindowPlace(State state, double x, double y, double width, double 
 
   private static final double LEAST = 200;
   private static final double MOST = 40_000;
-  private static final Pattern FORM =
-      Pattern.compile("(full|maximized|window)((?: -?[0-9]{1,5}){4})");
+
+  /** Made when a place is first read: a window that opens for the first time does without. */
+  private static final class Written {
+    static final Pattern FORM = Pattern.compile("(full|maximized|window)((?: -?[0-9]{1,5}){4})");
+  }
 
   /** How a window fills the screen. */
   public enum State {
@@ -42,7 +45,7 @@ public record WindowPlace(State state, double x, double y, double width, double 
 
   /** Reads what {@link #written} gives; empty where it is something else or no window's size. */
   public static Optional<WindowPlace> read(String written) {
-    Matcher found = FORM.matcher(written);
+    Matcher found = Written.FORM.matcher(written);
     if (!found.matches()) {
       return Optional.empty();
     }

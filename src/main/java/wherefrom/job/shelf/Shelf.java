@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
+import wherefrom.job.By;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.tags.JobNames;
@@ -31,6 +32,11 @@ public interface Shelf extends JobNames {
    * @param trouble what stands against opening it, in a sentence; empty when nothing does
    */
   record Entry(Path folder, String name, Optional<Resume> resume, String trouble) {}
+
+  /** The same shelf, whose jobs are worked on at this bench; where it knows none, as it is. */
+  default Shelf at(By bench) {
+    return this;
+  }
 
   /** The jobs, the one that was last worked on first. */
   List<Entry> list();

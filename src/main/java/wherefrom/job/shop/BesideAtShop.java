@@ -41,6 +41,10 @@ public final class BesideAtShop {
    * @param wanted as for a line of the slip; its thing, places and count are those of what goes
    */
   public Answer send(int visit, Subject.Beside what, ShopOrder wanted) {
+    return job.asOne(() -> sendOnce(visit, what, wanted));
+  }
+
+  private Answer sendOnce(int visit, Subject.Beside what, ShopOrder wanted) {
     Whereabouts where = where(what);
     if (where != Whereabouts.OUT) {
       return new Answer.Refused(
@@ -100,6 +104,10 @@ public final class BesideAtShop {
 
   /** One is back, by its scan: its line is counted back. */
   public Answer back(Subject.Beside what) {
+    return job.asOne(() -> backOnce(what));
+  }
+
+  private Answer backOnce(Subject.Beside what) {
     Optional<ShopVisit> visit =
         shop.visits().stream().filter(one -> findLine(one, what).isPresent()).reduce((a, b) -> b);
     if (visit.isEmpty()) {

@@ -27,6 +27,9 @@ public final class MachineShop {
           .on(ShopLineAdded.class, (shop, line) -> line.visit())
           .others(0);
 
+  /** In place of a visit's number: a new visit, whose number is given out with its first line. */
+  public static final int NEW_VISIT = 0;
+
   /** What became of a request. */
   public sealed interface Answer {
     /**
@@ -47,7 +50,7 @@ public final class MachineShop {
     this.job = job;
   }
 
-  /** The number for a new visit; never used twice. */
+  /** The number that a visit begun now would have; never used twice. */
   public int nextVisit() {
     return 1
         + job.history().stream().mapToInt(logged -> VISIT.of(this, logged.entry())).max().orElse(0);
@@ -60,6 +63,15 @@ public final class MachineShop {
 
   /** Tagged parts go for a kind of work, with what is wanted of them. */
   public Answer send(int visit, Collection<Integer> items, String wanted, ShopWork work) {
+    return job.asOne(() -> sendOnce(visit, items, wanted, work));
+  }
+
+  private int number(int visit) {
+    return visit == NEW_VISIT ? nextVisit() : visit;
+  }
+
+  private Answer sendOnce(int wished, Collection<Integer> items, String wanted, ShopWork work) {
+    int visit = number(wished);
     if (visit < 1 || items.isEmpty() || wanted.isBlank()) {
       return new Answer.Refused("Name the parts and say what is wanted of them, with numbers.");
     }
@@ -111,6 +123,11 @@ public final class MachineShop {
 
   /** Adds a line for a kind of work: counted back, it is the change that it amounts to. */
   public Answer add(int visit, ShopOrder order) {
+    return job.asOne(() -> addOnce(visit, order));
+  }
+
+  private Answer addOnce(int wished, ShopOrder order) {
+    int visit = number(wished);
     if (visit < 1) {
       return new Answer.Refused("Visits are numbered from 1.");
     }
@@ -127,6 +144,10 @@ public final class MachineShop {
 
   /** A tagged part is back, by its scan. */
   public Answer backByScan(int item, String done) {
+    return job.asOne(() -> backByScanOnce(item, done));
+  }
+
+  private Answer backByScanOnce(int item, String done) {
     Optional<PartRecord> part =
         job.state().findPart(item).filter(one -> one.where() == Whereabouts.AT_SHOP);
     if (part.isEmpty()) {
@@ -139,6 +160,10 @@ public final class MachineShop {
 
   /** Pieces of a line are back, by count, and by value where a size was wanted. */
   public Answer backByCount(int visit, int line, int count, String figure, String done) {
+    return job.asOne(() -> backByCountOnce(visit, line, count, figure, done));
+  }
+
+  private Answer backByCountOnce(int visit, int line, int count, String figure, String done) {
     Optional<ShopVisit.Line> known =
         findVisit(visit).stream()
             .flatMap(one -> one.lines().stream())

@@ -172,6 +172,10 @@ public final class Retagging {
    * tag; all of it is one act.
    */
   public Answer accept(PartMatch match, int item) {
+    return job.asOne(() -> acceptOnce(match, item));
+  }
+
+  private Answer acceptOnce(PartMatch match, int item) {
     Optional<PartRecord> part = job.state().findPart(item);
     if (part.isEmpty() || part.get().where() == Whereabouts.RETIRED) {
       return new Answer.Refused("There is no such part to come back.");

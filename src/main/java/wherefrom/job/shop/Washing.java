@@ -78,6 +78,10 @@ public final class Washing {
    * @param tagsStayedOn empty where nobody has said yet
    */
   public Answer backByCount(int number, int counted, Optional<Boolean> tagsStayedOn) {
+    return job.asOne(() -> backByCountOnce(number, counted, tagsStayedOn));
+  }
+
+  private Answer backByCountOnce(int number, int counted, Optional<Boolean> tagsStayedOn) {
     Optional<Basket> basket = findBasket(number);
     if (basket.isEmpty()) {
       return new Answer.Refused("Nothing is in basket " + number + ".");

@@ -66,7 +66,7 @@ final class TorqueTables {
   }
 
   private static String what(Stage stage) {
-    return stage.match(torque -> "to a torque", angle -> "on by an angle");
+    return stage.match(torque -> "to a torque", angle -> "on by an angle", loosen -> "loosened");
   }
 
   /** A row a value; marks of the wheel are degrees from top dead center. */

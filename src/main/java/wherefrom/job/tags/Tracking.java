@@ -58,6 +58,10 @@ public final class Tracking {
 
   /** Tracks these kinds from now on; none of them may be tracked already. */
   public Answer track(Collection<PartKind> kinds) {
+    return job.asOne(() -> trackOnce(kinds));
+  }
+
+  private Answer trackOnce(Collection<PartKind> kinds) {
     Set<PartKind> offered = offered().keySet();
     if (kinds.isEmpty()) {
       return new Answer.Refused("Name the kinds of part to track.");

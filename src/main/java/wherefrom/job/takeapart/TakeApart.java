@@ -64,6 +64,10 @@ public final class TakeApart {
 
   /** Logs the part that a code stands for as out. */
   public Answer out(CodeLookup found) {
+    return job.asOne(() -> outOnce(found));
+  }
+
+  private Answer outOnce(CodeLookup found) {
     if (found instanceof CodeLookup.APart part) {
       return out(part.part());
     }
@@ -79,7 +83,12 @@ public final class TakeApart {
 
   /** Logs a part as out. */
   public Answer out(PartRecord part) {
-    int item = part.part().item();
+    return job.asOne(() -> outOnce(part));
+  }
+
+  private Answer outOnce(PartRecord scanned) {
+    int item = scanned.part().item();
+    PartRecord part = job.state().getPart(item);
     return switch (part.where()) {
       case IN_ENGINE -> {
         job.record(new PartOut(item));

@@ -88,6 +88,10 @@ public final class TimingBook {
    * @param lift as typed, in the job's unit of length where none is named
    */
   public FigureOutcome read(ValveSpot lobe, String degrees, String lift) {
+    return job.asOne(() -> readOnce(lobe, degrees, lift));
+  }
+
+  private FigureOutcome readOnce(ValveSpot lobe, String degrees, String lift) {
     AmountReading wheel = AmountText.read(degrees, Unit.DEGREE);
     AmountReading dial = AmountText.read(lift, job.state().units().unit(Dimension.LENGTH));
     Optional<String> fault = fault(wheel, Dimension.ANGLE).or(() -> fault(dial, Dimension.LENGTH));
@@ -126,6 +130,10 @@ public final class TimingBook {
 
   /** Takes the reading at this angle out. */
   public FigureOutcome remove(ValveSpot lobe, String degrees) {
+    return job.asOne(() -> removeOnce(lobe, degrees));
+  }
+
+  private FigureOutcome removeOnce(ValveSpot lobe, String degrees) {
     AmountReading wheel = AmountText.read(degrees, Unit.DEGREE);
     Optional<String> fault = fault(wheel, Dimension.ANGLE);
     if (fault.isPresent()) {
@@ -147,6 +155,10 @@ public final class TimingBook {
   }
 
   public FigureOutcome set(TimingSetting setting, String text) {
+    return job.asOne(() -> setOnce(setting, text));
+  }
+
+  private FigureOutcome setOnce(TimingSetting setting, String text) {
     AmountReading reading = AmountText.read(text, job.state().units().unit(setting.dimension()));
     Optional<String> fault = fault(reading, setting.dimension());
     if (fault.isPresent()) {
@@ -176,6 +188,10 @@ public final class TimingBook {
 
   /** Keeps a figure of the card; it needs the card's source first. */
   public FigureOutcome card(TimingValue value, String degrees) {
+    return job.asOne(() -> cardOnce(value, degrees));
+  }
+
+  private FigureOutcome cardOnce(TimingValue value, String degrees) {
     if (cardSource().isEmpty()) {
       return new FigureOutcome.Refused("First say where the card's figures come from.");
     }
@@ -190,6 +206,10 @@ public final class TimingBook {
   }
 
   public FigureOutcome cardSource(String words) {
+    return job.asOne(() -> cardSourceOnce(words));
+  }
+
+  private FigureOutcome cardSourceOnce(String words) {
     if (words.isBlank()) {
       return new FigureOutcome.Refused("Say where the card's figures come from.");
     }

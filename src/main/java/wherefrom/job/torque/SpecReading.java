@@ -36,7 +36,7 @@ public sealed interface SpecReading {
       if (reading instanceof StageReading.NotUnderstood not) {
         return new Faulty(not.sentence());
       }
-      stages.add(((StageReading.Understood) reading).stage());
+      stages.add(again(((StageReading.Understood) reading).stage(), stages));
     }
     TorqueSpec spec =
         new TorqueSpec(
@@ -46,6 +46,17 @@ public sealed interface SpecReading {
             stages,
             Source.published(typed.source()));
     return spec.findFault().<SpecReading>map(Faulty::new).orElseGet(() -> new Good(spec));
+  }
+
+  /** A second round to the same torque says so. */
+  private static Stage again(Stage stage, List<Stage> before) {
+    if (stage instanceof Stage.ToTorque torque
+        && !before.isEmpty()
+        && before.get(before.size() - 1) instanceof Stage.ToTorque last) {
+      boolean same = torque.amount().inBase().compareTo(last.amount().inBase()) == 0;
+      return new Stage.ToTorque(torque.amount(), same);
+    }
+    return stage;
   }
 
   private static Optional<BoltPattern> findPattern(TorqueCardBegun typed) {

@@ -31,6 +31,10 @@ public final class TorqueBook {
 
   /** Writes a card; it is given the next number, which was never used before. */
   public TorqueStep begin(CardTyped typed) {
+    return job.asOne(() -> beginOnce(typed));
+  }
+
+  private TorqueStep beginOnce(CardTyped typed) {
     SpecReading read = typed.read();
     if (read instanceof SpecReading.Faulty faulty) {
       return new TorqueStep.Refused(faulty.sentence());
@@ -56,6 +60,10 @@ public final class TorqueBook {
    * @param outOfTurn whether a bolt that is not due counts, with a mark
    */
   public TorqueStep tick(int number, int bolt, String person, boolean outOfTurn) {
+    return job.asOne(() -> tickOnce(number, bolt, person, outOfTurn));
+  }
+
+  private TorqueStep tickOnce(int number, int bolt, String person, boolean outOfTurn) {
     Optional<KeptCard> kept = find(number).filter(KeptCard::holds);
     if (kept.isEmpty()) {
       return missing(number);
@@ -83,6 +91,10 @@ public final class TorqueBook {
 
   /** Takes the card's last tick back, whatever was done elsewhere since. */
   public TorqueStep takeBack(int number) {
+    return job.asOne(() -> takeBackOnce(number));
+  }
+
+  private TorqueStep takeBackOnce(int number) {
     Optional<KeptCard> kept = find(number).filter(KeptCard::holds);
     if (kept.isEmpty()) {
       return missing(number);
@@ -100,6 +112,10 @@ public final class TorqueBook {
 
   /** The card no longer holds; it stays in the record with the reason. */
   public TorqueStep drop(int number, String reason) {
+    return job.asOne(() -> dropOnce(number, reason));
+  }
+
+  private TorqueStep dropOnce(int number, String reason) {
     if (find(number).filter(KeptCard::holds).isEmpty()) {
       return missing(number);
     }

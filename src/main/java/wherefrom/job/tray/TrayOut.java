@@ -25,11 +25,18 @@ public final class TrayOut {
     List<PartRecord> logged = new ArrayList<>();
     for (PartRecord part : tray.toLog()) {
       int item = part.part().item();
-      if (job.state().whereabouts(item) == Whereabouts.IN_ENGINE) {
-        job.record(new PartOut(item));
+      if (job.asOne(() -> log(item))) {
         logged.add(job.state().getPart(item));
       }
     }
     return logged;
+  }
+
+  private boolean log(int item) {
+    boolean inside = job.state().whereabouts(item) == Whereabouts.IN_ENGINE;
+    if (inside) {
+      job.record(new PartOut(item));
+    }
+    return inside;
   }
 }

@@ -51,6 +51,7 @@ public enum ChangeKind {
   BEARING_FAILED("rod or main bearing failed", Reach.ROD_OR_MAIN, Origin.FINDING),
   CAP_LOST("cap lost or mixed up", Reach.ROD_OR_MAIN, Origin.FINDING),
   PLASTIC_GEAR_BROKEN("plastic cam gear broken", Reach.WHOLE, Origin.FINDING),
+  PLASTIC_GEAR_OLD("plastic cam gear, still whole", Reach.WHOLE, Origin.FINDING),
   PUSHROD_BENT("pushrod bent", Reach.VALVE, Origin.FINDING),
   STUD_MOVED("rocker stud has moved", Reach.VALVE, Origin.FINDING),
   SLOT_UNKNOWN("slot unknown", Reach.PLACE, Origin.FINDING);

@@ -21,6 +21,8 @@ final class FindingRules {
                   EnumSet.of(PartKind.PUSHROD, PartKind.VALVE),
                   "Look for bent pushrods and valves.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
+          Rule.of("R41", "Plastic cam gear, whole", ChangeKind.PLASTIC_GEAR_OLD)
+              .buy("chain-and-gears", Count.ONE, Goods.CHAIN_AND_GEARS),
           Rule.of("R28", "Part fitted at another place", ChangeKind.SWAPPED)
               .know(
                   "not-mated",

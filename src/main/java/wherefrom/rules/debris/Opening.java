@@ -20,7 +20,8 @@ public enum Opening {
   FIRST_BEARINGS(
       "First bearings",
       "One main cap at a time, crank in place. Look at two lower shells: nearest"
-          + " the pump outlet, and farthest. Then look at one rod of each crank pin."),
+          + " the pump outlet, and farthest. Then look at one rod of each crank pin."
+          + " A split case has no main caps: look at the rods alone."),
   CAM("Cam", "Pull the cam and look at every lobe and bearing."),
   ALL_BEARINGS("All bearings", "All rod and main caps off: every shell."),
   BORES("Pistons and bores", "Pistons out: skirts and bores."),

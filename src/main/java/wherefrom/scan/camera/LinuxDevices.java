@@ -17,7 +17,10 @@ import wherefrom.job.image.Camera;
  * cameras send descriptions of pictures only.
  */
 record LinuxDevices(Path sysfs, Path dev) implements DeviceList {
-  private static final Pattern NODE = Pattern.compile("video(\\d+)");
+  /** Made when cameras are first looked for: the window's first picture does without. */
+  private static final class Nodes {
+    static final Pattern FORM = Pattern.compile("video(\\d+)");
+  }
 
   static LinuxDevices ofSystem() {
     return new LinuxDevices(Path.of("/sys/class/video4linux"), Path.of("/dev"));
@@ -31,7 +34,7 @@ record LinuxDevices(Path sysfs, Path dev) implements DeviceList {
     List<Path> nodes = new ArrayList<>();
     try (DirectoryStream<Path> files = Files.newDirectoryStream(dev, "video*")) {
       for (Path file : files) {
-        if (NODE.matcher(name(file)).matches() && read(file, "index", "0").equals("0")) {
+        if (Nodes.FORM.matcher(name(file)).matches() && read(file, "index", "0").equals("0")) {
           nodes.add(file);
         }
       }
@@ -58,7 +61,7 @@ record LinuxDevices(Path sysfs, Path dev) implements DeviceList {
   }
 
   private static int number(Path node) {
-    Matcher matcher = NODE.matcher(name(node));
+    Matcher matcher = Nodes.FORM.matcher(name(node));
     return matcher.matches() ? Integer.parseInt(matcher.group(1)) : Integer.MAX_VALUE;
   }
 }

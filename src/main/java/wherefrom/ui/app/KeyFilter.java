@@ -30,10 +30,13 @@ public final class KeyFilter {
   private static final String TAB = "\t";
   private static final String ENDS = "\r\n\t";
 
-  /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
-  private static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
+  /** Made when something is first typed: the window's first picture does without. */
+  private static final class Typed {
+    /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
+    static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
 
-  private static final Pattern FIGURE = Pattern.compile("[0-9]+([.,][0-9]+)?");
+    static final Pattern FIGURE = Pattern.compile("[0-9]+([.,][0-9]+)?");
+  }
 
   private final ScreenContext context;
   private final Supplier<Screen> current;
@@ -192,9 +195,10 @@ public final class KeyFilter {
       }
     } else if (takesNumbers() && ends(typed) && !typed.isBlank()) {
       scans.hand(typed.strip());
-    } else if (CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
+    } else if (Typed.CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
       code(typed.strip(), ends(typed));
-    } else if (current.get() instanceof OpensPad asks && FIGURE.matcher(typed.strip()).matches()) {
+    } else if (current.get() instanceof OpensPad asks
+        && Typed.FIGURE.matcher(typed.strip()).matches()) {
       figure(asks, typed);
     } else if (ends(typed) && typed.isBlank()) {
       walk.enter();

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.geometry.Dimension2D;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
@@ -180,11 +181,22 @@ public final class ScreenContext extends WindowWork {
   public void open(OpenJob opened) {
     closeJob();
     job = Optional.of(opened);
+    opened.watch(() -> Platform.runLater(() -> heard(opened)));
     String condition = opened.condition().sentence();
     if (!condition.isEmpty()) {
       say(condition);
     }
     navigator.home();
+  }
+
+  /** Another bench has written, or the shared server is back. */
+  private void heard(OpenJob from) {
+    if (job.filter(open -> open == from).isPresent()) {
+      sendAgain(from);
+      if (from.catchUp()) {
+        navigator.changed();
+      }
+    }
   }
 
   /** Puts the job in a folder on the bench; one that lies there already stays as it is. */

@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
@@ -13,7 +14,11 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import wherefrom.files.Progress;
+import wherefrom.job.EntryWords;
 import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.UnsentException;
 
 /**
  * Work that the window has done for it: what may fail with a sentence, what is slow, what needs the
@@ -34,6 +39,9 @@ public abstract class WindowWork {
   private final LongWorks works;
   private final Lock cameraTurn = new ReentrantLock();
   private int failures;
+
+  /** What was sent while the store was out of reach, to be done again when it is back. */
+  private Optional<Work> unsent = Optional.empty();
 
   WindowWork(WindowFrame front, LongSupplier nanos, Executor workers) {
     this.front = front;
@@ -60,9 +68,55 @@ public abstract class WindowWork {
     try {
       work.run();
       return true;
+    } catch (UnsentException e) {
+      keep(work, e);
+      return false;
     } catch (IOException | LogbookException | IllegalArgumentException e) {
       fail(sentence(e));
       return false;
+    }
+  }
+
+  /** Only the first waits: what was asked for since was never sent. */
+  private void keep(Work work, UnsentException away) {
+    boolean first = unsent.isEmpty();
+    if (first) {
+      unsent = Optional.of(work);
+    }
+    String then =
+        first ? " What you did is sent again when it is back." : " Wait until it is back.";
+    fail(sentence(away) + then);
+  }
+
+  /**
+   * The store may be within reach again: what was kept is written by now, or is done again, as the
+   * same act.
+   */
+  void sendAgain(OpenJob job) {
+    Optional<Work> kept = unsent;
+    if (kept.isEmpty()) {
+      return;
+    }
+    unsent = Optional.empty();
+    attempt(
+        () -> {
+          Optional<LoggedEntry> written = settled(job, kept.get());
+          if (written.isEmpty()) {
+            perform(kept.get());
+          } else {
+            say("Kept: " + EntryWords.of(job.state(), written.get().entry()) + ".");
+          }
+        });
+    navigator().changed();
+  }
+
+  /** Where the store is out of reach still, the work goes on waiting. */
+  private Optional<LoggedEntry> settled(OpenJob job, Work kept) {
+    try {
+      return job.settle();
+    } catch (UnsentException e) {
+      unsent = Optional.of(kept);
+      throw e;
     }
   }
 
@@ -90,6 +144,8 @@ public abstract class WindowWork {
   void guard(Runnable deed) {
     try {
       deed.run();
+    } catch (UnsentException e) {
+      keep(deed::run, e);
     } catch (LogbookException e) {
       fail(sentence(e));
     }

@@ -7,19 +7,19 @@ import javafx.scene.layout.Region;
 /** What there is to read about one thing: headings, and sentences below them. */
 public final class WordsScreen extends ListPage {
   /** A heading with what is said under it. */
-  public record Line(String heading, String words) {}
+  public record Paragraph(String heading, String words) {}
 
-  private final List<Line> lines;
+  private final List<Paragraph> paragraphs;
 
-  public WordsScreen(ScreenContext context, String title, List<Line> lines) {
+  public WordsScreen(ScreenContext context, String title, List<Paragraph> paragraphs) {
     super(context, title);
-    this.lines = List.copyOf(lines);
+    this.paragraphs = List.copyOf(paragraphs);
   }
 
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    lines.forEach(line -> rows.addAll(said(line.heading(), line.words())));
+    paragraphs.forEach(one -> rows.addAll(said(one.heading(), one.words())));
     return rows;
   }
 }

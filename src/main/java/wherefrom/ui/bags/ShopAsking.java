@@ -97,6 +97,6 @@ final class ShopAsking {
         .filter(visit -> visit.missing() > 0)
         .map(ShopVisit::number)
         .reduce((one, two) -> two)
-        .orElseGet(shop::nextVisit);
+        .orElse(MachineShop.NEW_VISIT);
   }
 }

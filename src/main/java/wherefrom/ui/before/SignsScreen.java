@@ -50,16 +50,17 @@ public final class SignsScreen extends ListPage {
     return which.isEmpty() ? sign.pointsTo() : "Cylinder " + which + ": " + sign.pointsTo();
   }
 
-  private static List<WordsScreen.Line> lines(Symptom sign) {
-    List<WordsScreen.Line> lines = new ArrayList<>();
-    lines.add(new WordsScreen.Line("Found", sign.found()));
-    lines.add(new WordsScreen.Line("Points to", sign.pointsTo()));
+  private static List<WordsScreen.Paragraph> lines(Symptom sign) {
+    List<WordsScreen.Paragraph> lines = new ArrayList<>();
+    lines.add(new WordsScreen.Paragraph("Found", sign.found()));
+    lines.add(new WordsScreen.Paragraph("Points to", sign.pointsTo()));
     if (!sign.lookAt().isEmpty()) {
-      lines.add(new WordsScreen.Line("Look there when it is open", places(sign.lookAt())));
+      lines.add(new WordsScreen.Paragraph("Look there when it is open", places(sign.lookAt())));
     }
-    lines.add(new WordsScreen.Line("Source", sign.source()));
+    lines.add(new WordsScreen.Paragraph("Source", sign.source()));
     lines.add(
-        new WordsScreen.Line("What counts", "A test only points. What you see there decides."));
+        new WordsScreen.Paragraph(
+            "What counts", "A test only points. What you see there decides."));
     return lines;
   }
 

@@ -114,7 +114,7 @@ public final class ChangeScreen extends ListPage {
 
   /** A row that is short, and tells all of it when it is pressed. */
   private Region whole(String heading, String words) {
-    List<WordsScreen.Line> lines = List.of(new WordsScreen.Line(heading, words));
+    List<WordsScreen.Paragraph> lines = List.of(new WordsScreen.Paragraph(heading, words));
     return key(
         heading,
         touch().brief(Words.firstSentence(words), ""),

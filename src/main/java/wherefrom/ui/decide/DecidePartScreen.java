@@ -97,10 +97,10 @@ public final class DecidePartScreen extends ListPage implements Scannable {
       if (line.source().isEmpty()) {
         rows.addAll(said(line.heading(), line.words()));
       } else {
-        List<WordsScreen.Line> whole =
+        List<WordsScreen.Paragraph> whole =
             List.of(
-                new WordsScreen.Line(line.heading(), line.words()),
-                new WordsScreen.Line("Source", line.source()));
+                new WordsScreen.Paragraph(line.heading(), line.words()),
+                new WordsScreen.Paragraph("Source", line.source()));
         rows.add(
             key(
                 line.heading(),

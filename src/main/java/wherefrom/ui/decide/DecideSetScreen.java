@@ -105,9 +105,9 @@ public final class DecideSetScreen extends Page implements Scannable {
 
   /** The parts that call for it, then what is done with sets. */
   private WordsScreen why(SetProposal set) {
-    List<WordsScreen.Line> lines = new ArrayList<>();
+    List<WordsScreen.Paragraph> lines = new ArrayList<>();
     for (Proposal.Reason reason : set.reasons()) {
-      lines.add(new WordsScreen.Line(reason.sentence(), "Source: " + reason.source() + "."));
+      lines.add(new WordsScreen.Paragraph(reason.sentence(), "Source: " + reason.source() + "."));
     }
     return new WordsScreen(context, "Why " + set.decision().word() + " the set", lines);
   }

@@ -57,7 +57,7 @@ public final class LayoutDraft {
     }
     String leading = banks.equals(layout.banks()) ? layout.leadingBank() : banks.get(0).name();
     boolean same = arrangement == layout.arrangement();
-    int usual = Layout.usualVee(arrangement, layout.cylinders().size());
+    int usual = Layout.usualVee(arrangement, layout.cylinders().size(), layout.rodJournals());
     int vee = same ? layout.vee() : usual;
     layout = with(arrangement, vee, banks, leading, layout.firingOrder());
   }

@@ -277,14 +277,14 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private void read(List<String> hints) {
-    List<WordsScreen.Line> lines =
-        hints.stream().map(hint -> new WordsScreen.Line("Before teardown", hint)).toList();
+    List<WordsScreen.Paragraph> lines =
+        hints.stream().map(hint -> new WordsScreen.Paragraph("Before teardown", hint)).toList();
     open(() -> new WordsScreen(context, model.title(), lines));
   }
 
   private void readOn() {
     Check check = model.card().check();
-    List<WordsScreen.Line> words =
+    List<WordsScreen.Paragraph> words =
         touch().isLarge() ? QuickTestWords.of(check) : QuickTestWords.beyond(check);
     context.navigator().open(() -> new WordsScreen(context, check.title(), words));
   }

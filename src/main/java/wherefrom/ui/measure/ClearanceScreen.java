@@ -15,7 +15,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
-import wherefrom.ui.app.WordsScreen.Line;
+import wherefrom.ui.app.WordsScreen.Paragraph;
 import wherefrom.ui.controls.TagKey;
 
 /** The oil clearance of every bearing, as far as its pieces are measured. */
@@ -49,7 +49,7 @@ public final class ClearanceScreen extends ListPage {
     return key(
         name + ": " + standing(bearing),
         touch().brief(figures(bearing), ""),
-        () -> open(() -> new WordsScreen(context, name, lines(bearing))));
+        () -> open(() -> new WordsScreen(context, name, paragraphs(bearing))));
   }
 
   private static String standing(BearingClearance bearing) {
@@ -70,14 +70,16 @@ public final class ClearanceScreen extends ListPage {
         : "Next: " + bearing.missing().get(0);
   }
 
-  private static List<Line> lines(BearingClearance bearing) {
-    List<Line> lines = new ArrayList<>();
-    lines.add(new Line("Oil clearance", bearing.sentence()));
+  private static List<Paragraph> paragraphs(BearingClearance bearing) {
+    List<Paragraph> paragraphs = new ArrayList<>();
+    paragraphs.add(new Paragraph("Oil clearance", bearing.sentence()));
     if (bearing.clearance().isPresent()) {
-      lines.add(new Line("Worked out", Words.sentence(bearing.said())));
+      paragraphs.add(new Paragraph("Worked out", Words.sentence(bearing.said())));
     }
-    bearing.judgement().ifPresent(judged -> lines.add(new Line("Source", judged.limit().source())));
-    return lines;
+    bearing
+        .judgement()
+        .ifPresent(judged -> paragraphs.add(new Paragraph("Source", judged.limit().source())));
+    return paragraphs;
   }
 
   private void limit() {

@@ -10,6 +10,7 @@ import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.PairClearance;
 import wherefrom.job.PairClearances;
+import wherefrom.job.numbers.BobWeight;
 import wherefrom.job.numbers.RingFiling;
 import wherefrom.job.numbers.RingGapRow;
 import wherefrom.ui.app.Foot;
@@ -67,7 +68,12 @@ public final class ClearancesScreen extends ListPage {
     rows.add(
         key(
             "Weights",
-            touch().brief("matched sets and bob weight", ""),
+            touch()
+                .brief(
+                    BobWeight.isUsed(context.state().layout())
+                        ? "matched sets and bob weight"
+                        : "matched sets",
+                    ""),
             () -> open(() -> new WeightsScreen(context))));
     rows.add(oil());
     for (ClearancePair pair : clearances().pairs()) {

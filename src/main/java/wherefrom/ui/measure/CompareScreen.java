@@ -78,7 +78,7 @@ public final class CompareScreen extends Page {
             new WordsScreen(
                 context,
                 title(),
-                List.of(new WordsScreen.Line(picture.title(), picture.sentence()))));
+                List.of(new WordsScreen.Paragraph(picture.title(), picture.sentence()))));
   }
 
   private void turn() {

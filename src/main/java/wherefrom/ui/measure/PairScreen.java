@@ -14,7 +14,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
-import wherefrom.ui.app.WordsScreen.Line;
+import wherefrom.ui.app.WordsScreen.Paragraph;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Named;
 
@@ -73,7 +73,7 @@ public final class PairScreen extends ListPage {
         name + ": " + standing(one),
         touch().brief(figures(one), ""),
         known
-            ? () -> open(() -> new WordsScreen(context, name, lines(one)))
+            ? () -> open(() -> new WordsScreen(context, name, paragraphs(one)))
             : () -> measure(context, one));
   }
 
@@ -109,22 +109,23 @@ public final class PairScreen extends ListPage {
     return one.said().isEmpty() ? one.range().map(range -> range.text()).orElse("") : one.said();
   }
 
-  private List<Line> lines(PairClearance one) {
-    List<Line> lines = new ArrayList<>();
-    lines.add(new Line(pair.title(), one.sentence()));
+  private List<Paragraph> paragraphs(PairClearance one) {
+    List<Paragraph> paragraphs = new ArrayList<>();
+    paragraphs.add(new Paragraph(pair.title(), one.sentence()));
     for (PairClearance.At at : one.facings()) {
-      lines.add(
-          new Line(
+      paragraphs.add(
+          new Paragraph(
               Words.capital(at.facing().words()),
               at.least().value() == at.most().value()
                   ? at.least().text()
                   : "least " + at.least().text() + ", most " + at.most().text()));
     }
     if (!pair.how().isEmpty()) {
-      lines.add(new Line("How", pair.how()));
+      paragraphs.add(new Paragraph("How", pair.how()));
     }
-    one.judgement().ifPresent(judged -> lines.add(new Line("Source", judged.limit().source())));
-    return lines;
+    one.judgement()
+        .ifPresent(judged -> paragraphs.add(new Paragraph("Source", judged.limit().source())));
+    return paragraphs;
   }
 
   private void limit() {

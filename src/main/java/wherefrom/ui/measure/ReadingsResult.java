@@ -50,7 +50,7 @@ final class ReadingsResult {
   }
 
   private Region row(MeasuredLines.Line line) {
-    WordsScreen.Line whole = new WordsScreen.Line(line.heading(), line.words());
+    WordsScreen.Paragraph whole = new WordsScreen.Paragraph(line.heading(), line.words());
     return ListRow.key(
         context.touch(),
         line.heading(),

@@ -43,22 +43,22 @@ public final class WeightsScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     WeightPlans.all().forEach(plan -> rows.add(set(plan)));
-    for (BobWeight.Typed what : BobWeight.Typed.values()) {
+    boolean used = BobWeight.isUsed(context.state().layout());
+    for (BobWeight.Typed what : used ? BobWeight.Typed.values() : new BobWeight.Typed[0]) {
       String typed = bob().text(what);
       String heading = Words.capital(what.words());
       rows.add(key(heading, typed.isEmpty() ? usual(what) : typed, () -> type(what)));
     }
-    String bob =
-        bob()
-            .slip()
-            .orElseGet(() -> "still to weigh: " + String.join(", ", bob().answer().missing()));
-    rows.addAll(said("Bob weight", bob));
+    rows.addAll(said("Bob weight", bob().sentence()));
     return rows;
   }
 
-  private static String usual(BobWeight.Typed what) {
+  private String usual(BobWeight.Typed what) {
     return switch (what) {
-      case SHARE -> BobWeight.USUAL_SHARE + ": common practice, no source";
+      case SHARE ->
+          BobWeight.hasUsualShare(context.state().layout())
+              ? BobWeight.USUAL_SHARE + ": common practice, no source"
+              : "not typed yet: ask the machinist";
       case RODS -> "as many as share a pin";
       case LOCKS, OIL -> "none typed: 0 g";
       default -> "not typed yet";
@@ -77,9 +77,10 @@ public final class WeightsScreen extends ListPage {
         () -> open(() -> new WordsScreen(context, plan.title(), lines(set))));
   }
 
-  private static List<WordsScreen.Line> lines(WeightSet set) {
+  private static List<WordsScreen.Paragraph> lines(WeightSet set) {
     return set.members().stream()
-        .map(one -> new WordsScreen.Line(one.where() + ": " + one.words(), one.weight().text()))
+        .map(
+            one -> new WordsScreen.Paragraph(one.where() + ": " + one.words(), one.weight().text()))
         .toList();
   }
 
@@ -110,7 +111,8 @@ public final class WeightsScreen extends ListPage {
 
   private void toSlip(String words) {
     MachineShop shop = new MachineShop(context.getJob());
-    MachineShop.Answer came = shop.add(shop.nextVisit(), "crankshaft", 1, words, "", "", false);
+    MachineShop.Answer came =
+        shop.add(MachineShop.NEW_VISIT, "crankshaft", 1, words, "", "", false);
     context.say(
         came instanceof MachineShop.Answer.Refused refused
             ? refused.sentence()

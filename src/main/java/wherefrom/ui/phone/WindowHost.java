@@ -1,33 +1,41 @@
 package wherefrom.ui.phone;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import javafx.application.Platform;
+import wherefrom.job.By;
 import wherefrom.job.OpenJob;
-import wherefrom.job.phone.JobTurn;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.PhonePictures;
 import wherefrom.job.ports.Services;
+import wherefrom.job.settings.Settings;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.ui.app.ScreenContext;
 
-/** The job that is open in the window, for phones. */
+/**
+ * The job that is open in the window, for phones: each gets a bench beside the window's. What it
+ * writes reaches the window as from any other bench.
+ */
 final class WindowHost implements PhoneHost {
-  private final ScreenContext context;
+  private static final int FIRST_BENCH = 2;
+
   private final OpenJob job;
   private final String name;
-  private final Path folder;
-  private final WindowTurn turn = new WindowTurn(Platform::runLater);
+  private final Shelf shelf;
+  private final Settings settings;
+  private final PhonePictures pictures;
   private final Runnable news;
 
   /**
    * @param news is run on the window's thread when phones have come or gone
    */
   WindowHost(ScreenContext context, Runnable news) {
-    this.context = context;
+    Services services = context.services();
     this.job = context.getJob();
     this.name = job.state().name();
-    this.folder = job.folder();
+    this.shelf = context.shelf();
+    this.settings = context.settings();
+    this.pictures = new PhonePictures(services.reader(), services.pictures(), services.photos());
     this.news = news;
   }
 
@@ -38,38 +46,17 @@ final class WindowHost implements PhoneHost {
 
   @Override
   public Path folder() {
-    return folder;
+    return job.folder();
   }
 
   @Override
-  public PhoneBench bench() {
-    return new PhoneBench(job, context.shelf(), () -> context.settings().outOrder());
-  }
-
-  @Override
-  public JobTurn turn() {
-    return new JobTurn() {
-      @Override
-      public <T> T take(Callable<T> deed) throws Exception {
-        return turn.take(() -> seen(deed));
-      }
-    };
-  }
-
-  /** What a phone has done is seen in the window at once. */
-  private <T> T seen(Callable<T> deed) throws Exception {
-    long before = job.sequence();
-    T done = deed.call();
-    if (job.sequence() != before) {
-      context.navigator().changed();
-    }
-    return done;
+  public PhoneBench bench(String who) {
+    return new PhoneBench(job.beside(new By(FIRST_BENCH, who)), shelf, settings::outOrder);
   }
 
   @Override
   public PhonePictures pictures() {
-    Services services = context.services();
-    return new PhonePictures(services.reader(), services.pictures(), services.photos());
+    return pictures;
   }
 
   @Override

@@ -69,8 +69,10 @@ public final class FirstStartScreen extends ListPage {
     if (points.size() <= FEW) {
       return points.stream().map(one -> row(heading, one.words(), one.source())).toList();
     }
-    List<WordsScreen.Line> lines =
-        points.stream().map(one -> new WordsScreen.Line(one.words(), from(one.source()))).toList();
+    List<WordsScreen.Paragraph> lines =
+        points.stream()
+            .map(one -> new WordsScreen.Paragraph(one.words(), from(one.source())))
+            .toList();
     return List.of(
         key(
             heading,

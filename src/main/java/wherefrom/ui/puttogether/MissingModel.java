@@ -95,7 +95,8 @@ final class MissingModel {
     int cards = TorqueCards.holding(state()).size();
     int open = TorqueRecord.open(state()).size();
     if (cards == 0) {
-      return "No card yet: head bolts, main caps and rod caps need one";
+      String mains = state().layout().mainCaps() ? "main caps" : "case bolts";
+      return "No card yet: head bolts, " + mains + " and rod caps need one";
     }
     return open == 0 ? "All done and checked by a second person" : open + " of " + cards + " open";
   }

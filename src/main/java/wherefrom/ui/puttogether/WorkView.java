@@ -165,6 +165,11 @@ final class WorkView extends Region {
     double least = leastHead(width);
     double wanted = card.map(one -> one.prefHeight(width)).orElse(touch.scale().px(HALF_MM));
     double usual = Math.max(least, Math.min(wanted, 0.5 * most));
+    double whole = Math.min(wholeHead(width), most);
+    boolean high = card.isEmpty() && getHeight() > getWidth();
+    if (high && whole > usual && engine.hasRoom(width, most - whole - gap())) {
+      return whole;
+    }
     boolean drawn = card.isPresent() || engine.hasRoom(width, most - usual - gap());
     return drawn ? usual : Math.max(usual, Math.min(wholeHead(width), most));
   }

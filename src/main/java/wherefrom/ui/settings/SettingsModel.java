@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import wherefrom.job.BuiltVersion;
+import wherefrom.job.By;
 import wherefrom.job.settings.Appearance;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
@@ -20,7 +21,9 @@ final class SettingsModel {
     UNITS,
     SCANNER,
     CAMERA,
+    PHONES,
     SHOP,
+    BENCH,
     COPY,
     REPORT,
     ABOUT
@@ -59,13 +62,27 @@ final class SettingsModel {
             now.units() == UnitSystem.INCH ? "inches" : "millimeters"),
         new Line(What.SCANNER, "Scanner", scanner(now)),
         new Line(What.CAMERA, "Camera", now.camera().isEmpty() ? "none chosen" : now.camera()),
-        new Line(What.SHOP, "Jobs folder", now.shop().toString()),
+        new Line(What.PHONES, "Phones", "add one to the job that is open"),
+        new Line(What.SHOP, "Where the jobs lie", where(now)),
+        new Line(What.BENCH, "This bench", bench(now)),
         new Line(
             What.COPY,
             "Copy each job when work stops",
             now.secondCopy().map(Path::toString).orElse("none: choose a folder on a USB drive")),
         new Line(What.REPORT, "Save a report", "version, system and log, when something is wrong"),
         new Line(What.ABOUT, "About", BuiltVersion.words() + ", licenses"));
+  }
+
+  private static String where(Settings now) {
+    return now.workplace()
+        .server()
+        .map(server -> "shared server: " + server.text())
+        .orElseGet(() -> now.shop().toString());
+  }
+
+  private static String bench(Settings now) {
+    By by = now.workplace().by();
+    return "bench " + by.bench() + (by.who().isEmpty() ? ", nobody named" : ", " + by.who());
   }
 
   private static String words(Appearance look) {

@@ -13,8 +13,8 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.files.DriveFolder;
-import wherefrom.ui.files.FilesScreen;
 
 /** Everything that can be set, each as a row with what it is now. */
 public final class SettingsScreen extends ListPage {
@@ -31,10 +31,21 @@ public final class SettingsScreen extends ListPage {
       case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
       case SCANNER -> open(() -> new ScannerScreen(context));
       case CAMERA -> open(() -> new CameraScreen(context));
+      case PHONES -> phones();
       case COPY -> copy();
       case REPORT -> new ReportSaving(context).ask();
       case ABOUT -> open(() -> new AboutScreen(context));
-      case SHOP -> open(() -> FilesScreen.folder(context, "Jobs folder", shop(), this::shop));
+      case SHOP -> new WorkplaceAsking(context, this::change).where();
+      case BENCH -> new WorkplaceAsking(context, this::change).bench();
+    }
+  }
+
+  /** They join a job, and end with it. */
+  private void phones() {
+    if (context.job().isPresent()) {
+      context.navigator().show(ScreenId.PHONES);
+    } else {
+      context.say("Open a job first: phones join a job.");
     }
   }
 
@@ -56,10 +67,6 @@ public final class SettingsScreen extends ListPage {
 
   private void units(UnitSystem units) {
     change(context.settings().withUnits(units));
-  }
-
-  private void shop(Path folder) {
-    change(context.settings().withShop(folder));
   }
 
   private void copy() {

@@ -72,7 +72,7 @@ public final class ShopScreen extends Page {
   }
 
   private void fresh() {
-    open(new MachineShop(context.getJob()).nextVisit(), false);
+    open(MachineShop.NEW_VISIT, false);
   }
 
   private void open(int number, boolean checkingIn) {

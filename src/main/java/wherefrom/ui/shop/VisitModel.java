@@ -34,11 +34,12 @@ final class VisitModel implements PartReceiver {
   }
 
   private final OpenJob job;
-  private final int number;
+  private int number;
   private boolean checkingIn;
   private WorkWanted wanted = WorkWanted.NOTHING;
 
   /**
+   * @param number {@link MachineShop#NEW_VISIT} for one that begins with its first line
    * @param checkingIn whether parts that are scanned come back, or go
    */
   VisitModel(OpenJob job, int number, boolean checkingIn) {
@@ -51,8 +52,9 @@ final class VisitModel implements PartReceiver {
     return new MachineShop(job);
   }
 
+  /** Its number; of one that has not begun the number that it would have now. */
   int number() {
-    return number;
+    return number == MachineShop.NEW_VISIT ? shop().nextVisit() : number;
   }
 
   boolean checkingIn() {
@@ -105,8 +107,16 @@ final class VisitModel implements PartReceiver {
     return wanted.work().isEmpty()
         ? ScanOutcome.refused("First say what is wanted.")
         : came(
-            shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind()),
+            sent(shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind())),
             part.part());
+  }
+
+  /** A visit has its number from its first line on. */
+  private MachineShop.Answer sent(MachineShop.Answer answer) {
+    if (answer instanceof MachineShop.Answer.Done done) {
+      number = done.visit().number();
+    }
+    return answer;
   }
 
   private Optional<String> missing(Part part) {
@@ -134,7 +144,7 @@ final class VisitModel implements PartReceiver {
     ShopOrder order =
         new ShopOrder(
             wanted.kind(), List.of(), "", 1, wanted.work(), wanted.size(), wanted.within(), true);
-    return Optional.of(came(away.send(number, what, order)));
+    return Optional.of(came(sent(away.send(number, what, order))));
   }
 
   private static ScanOutcome came(MachineShop.Answer answer, String done) {
@@ -153,7 +163,7 @@ final class VisitModel implements PartReceiver {
   }
 
   ScanOutcome add(ShopOrder order) {
-    return came(shop().add(number, order));
+    return came(sent(shop().add(number, order)));
   }
 
   ScanOutcome back(int line, int count, String figure) {

@@ -33,7 +33,8 @@ final class DraftModel {
     for (Bank bank : layout.banks()) {
       all.add(layout.banks().size() == 1 ? "head bolts" : "head bolts, " + bank.name());
     }
-    all.addAll(List.of("main caps", "rod caps", "intake manifold", "other"));
+    String mains = layout.mainCaps() ? "main caps" : "case bolts";
+    all.addAll(List.of(mains, "rod caps", "intake manifold", "other"));
     return all;
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -30,6 +32,7 @@ public final class StagesScreen extends Page {
                 touch().tag("Add a stage", "", this::add),
                 KeyRow.of(
                     context,
+                    new KeyRow.Act("Loosen", this::loosen),
                     new KeyRow.Act("Remove the last", this::remove),
                     new KeyRow.Act("Done", () -> context.navigator().back())))));
   }
@@ -47,6 +50,21 @@ public final class StagesScreen extends Page {
                   }
                   shown();
                 }));
+  }
+
+  /** Bolts that are loosened between two torques. */
+  private void loosen() {
+    List<Choice<String>> choices =
+        List.of(
+            new Choice<>("loosen 90 deg", "A quarter turn", "90 degrees"),
+            new Choice<>("loosen 180 deg", "Half a turn", "180 degrees"),
+            new Choice<>("loosen", "Fully", "then a torque from the start"));
+    open(() -> new ChoiceScreen<>(context, "Loosen by how much?", choices, this::add));
+  }
+
+  private void add(String stage) {
+    model.add(stage);
+    shown();
   }
 
   private void remove() {

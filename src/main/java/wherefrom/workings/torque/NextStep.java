@@ -39,7 +39,8 @@ public sealed interface NextStep {
     private String how() {
       return last.match(
           torque -> "Wrench at " + torque.amount().text() + ": it clicks, nothing turns.",
-          angle -> "Look at its paint mark. Put no wrench on it.");
+          angle -> "Look at its paint mark. Put no wrench on it.",
+          loosened -> "It is loose: tighten it first.");
     }
   }
 

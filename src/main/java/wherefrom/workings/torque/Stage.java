@@ -2,29 +2,42 @@ package wherefrom.workings.torque;
 
 import java.util.function.Function;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
 
 /** One round over all bolts. */
 public sealed interface Stage {
 
   /** What the function for its kind makes of it. */
-  default <R> R match(Function<ToTorque, R> toTorque, Function<ByAngle, R> byAngle) {
+  default <R> R match(
+      Function<ToTorque, R> toTorque, Function<ByAngle, R> byAngle, Function<Loosen, R> loosen) {
     if (this instanceof ToTorque one) {
       return toTorque.apply(one);
     }
-    return byAngle.apply((ByAngle) this);
+    if (this instanceof ByAngle one) {
+      return byAngle.apply(one);
+    }
+    return loosen.apply((Loosen) this);
   }
 
   /** What to do, such as "to 30 lb·ft". */
   String words();
 
-  /** The torque or the angle. */
+  /** The torque or the angle; less than nothing, or no torque at all, where it loosens. */
   Amount amount();
 
-  /** Tighten to a torque. */
-  record ToTorque(Amount amount) implements Stage {
+  /**
+   * Tighten to a torque.
+   *
+   * @param again whether the stage before is to the same torque
+   */
+  record ToTorque(Amount amount, boolean again) implements Stage {
+    public ToTorque(Amount amount) {
+      this(amount, false);
+    }
+
     @Override
     public String words() {
-      return "to " + amount.text();
+      return "to " + amount.text() + (again ? " again" : "");
     }
   }
 
@@ -33,6 +46,18 @@ public sealed interface Stage {
     @Override
     public String words() {
       return "turn on by " + amount.text();
+    }
+  }
+
+  /**
+   * Loosen by an angle, which is less than nothing, or fully, where the amount is a torque of 0.
+   * Never with the torque wrench (NAVEDTRA 14113).
+   */
+  record Loosen(Amount amount) implements Stage {
+    @Override
+    public String words() {
+      boolean fully = amount.dimension() == Dimension.TORQUE;
+      return "loosen " + (fully ? "fully" : "by " + amount.negated().text()) + ", no torque wrench";
     }
   }
 }

@@ -36,7 +36,7 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
   /** The first bolt without its tick, stage by stage. */
   public NextStep next() {
     for (int stage = 1; stage <= checkStage(); stage++) {
-      for (Bolt bolt : spec.pattern().order()) {
+      for (Bolt bolt : order(stage)) {
         if (!isTicked(stage, bolt)) {
           return stage < checkStage()
               ? new NextStep.Tighten(stage, spec.stages().get(stage - 1), bolt)
@@ -45,6 +45,12 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
       }
     }
     return new NextStep.Done();
+  }
+
+  /** Loosened in the reverse order, all else in the order of tightening. */
+  private List<Bolt> order(int stage) {
+    boolean loosens = stage < checkStage() && spec.stages().get(stage - 1) instanceof Stage.Loosen;
+    return loosens ? spec.pattern().loosening() : spec.pattern().order();
   }
 
   /** The bolt in turn and its stage; empty when nothing is left to do. */

@@ -48,13 +48,29 @@ public record TorqueSpec(
 
   /** What is wrong with a stage, where nothing is with those before. */
   private Optional<String> findStageFault(int at) {
-    return stages.get(at).match(torque -> findFault(torque, at), TorqueSpec::findFault);
+    return stages
+        .get(at)
+        .match(
+            torque -> findFault(torque, at),
+            angle -> findFault(angle, at),
+            loosen -> findFaultOfLoosening(at));
   }
 
-  private static Optional<String> findFault(Stage.ByAngle angle) {
+  private Optional<String> findFault(Stage.ByAngle angle, int at) {
+    if (stages.get(at - 1) instanceof Stage.Loosen) {
+      return Optional.of("After loosening, give a torque. An angle counts from there.");
+    }
     return isPositive(angle.amount(), Dimension.ANGLE)
         ? Optional.empty()
         : Optional.of("An angle stage needs an angle of more than 0 deg.");
+  }
+
+  /** Bolts are loosened between two torques only. */
+  private Optional<String> findFaultOfLoosening(int at) {
+    boolean twice = stages.get(at - 1) instanceof Stage.Loosen;
+    return twice || at == stages.size() - 1
+        ? Optional.of("After loosening, give a torque. The bolts must end up tight.")
+        : Optional.empty();
   }
 
   private Optional<String> findFault(Stage.ToTorque stage, int at) {
@@ -62,17 +78,19 @@ public record TorqueSpec(
     if (!isPositive(torque, Dimension.TORQUE)) {
       return Optional.of("A torque stage needs more than 0 lb·ft or N·m.");
     }
-    return at == 0 || isMore(torque, stages.get(at - 1))
+    return at == 0 || isNoLess(torque, stages.get(at - 1))
         ? Optional.empty()
         : Optional.of(
-            "Each torque must be more than the one before. None may follow an angle stage. "
+            "A torque must be no less than the one before. None may follow an angle stage. "
                 + torque.text()
-                + " does not.");
+                + " needs a loosening stage before it.");
   }
 
-  private static boolean isMore(Amount torque, Stage before) {
+  private static boolean isNoLess(Amount torque, Stage before) {
     return before.match(
-        less -> torque.inBase().compareTo(less.amount().inBase()) > 0, angle -> false);
+        less -> torque.inBase().compareTo(less.amount().inBase()) >= 0,
+        angle -> false,
+        loosen -> true);
   }
 
   private static boolean isPositive(Amount amount, Dimension dimension) {

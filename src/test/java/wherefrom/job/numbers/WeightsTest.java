@@ -151,4 +151,15 @@ class WeightsTest {
     assertThat(BuildRecord.of(bench.job).find(RecordTable.WEIGHTS).rows())
         .anySatisfy(row -> assertThat(row.cells()).contains(words));
   }
+
+  @Test
+  void onlyTheCrankOfAVHasOneAndOnlyAnEightTheUsualShare() {
+    BobWeight inline = new BobWeight(BenchJob.inline4().job);
+    assertThat(inline.answer().bob()).isEmpty();
+    assertThat(inline.sentence()).contains("Only V engines need one");
+    BobWeight six = new BobWeight(BenchJob.v6().job);
+    assertThat(six.answer().missing()).contains("share of what goes up and down");
+    assertThat(new BobWeight(bench.job).answer().missing())
+        .doesNotContain("share of what goes up and down");
+  }
 }

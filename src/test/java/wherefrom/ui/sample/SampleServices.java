@@ -30,6 +30,7 @@ import wherefrom.job.ports.Phones;
 import wherefrom.job.ports.Pictures;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Reports;
+import wherefrom.job.ports.Servers;
 import wherefrom.job.ports.Services;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
@@ -121,7 +122,8 @@ public final class SampleServices {
         (folder, second) -> backups.copy(folder, second),
         drives,
         new Program("1.2.3", Path.of("no log")),
-        clock);
+        clock,
+        Servers.NONE);
   }
 
   /** Reports that are not written; their files are remembered. */

@@ -138,6 +138,41 @@ class TorqueCardTest {
     assertThat(after.next().sentence()).isEqualTo("Stage 2: bolt 1 to 40 lb·ft.");
   }
 
+  private static Stage stage(String typed) {
+    return ((StageReading.Understood) StageReading.of(typed)).stage();
+  }
+
+  @Test
+  void boltsAreLoosenedBetweenTwoTorquesInTheReverseOrder() {
+    Stage quarter = stage("loosen 90 deg");
+    TorqueCard card =
+        TorqueCard.of(spec(BoltPattern.ofRectangle(1, 3), torque("40"), quarter, torque("25")));
+    for (int bolt = 1; bolt <= 3; bolt++) {
+      card = tick(card, bolt, "A");
+    }
+    for (int bolt = 3; bolt >= 1; bolt--) {
+      assertThat(card.next().sentence())
+          .isEqualTo("Stage 2: bolt " + bolt + " loosen by 90 deg, no torque wrench.");
+      card = tick(card, bolt, "A");
+    }
+    assertThat(card.next().sentence()).isEqualTo("Stage 3: bolt 1 to 25 lb·ft.");
+    assertThat(stage("loosen").words()).isEqualTo("loosen fully, no torque wrench");
+    assertThat(stage("-180 deg")).isEqualTo(stage("Loosen 180 deg"));
+    assertThat(StageReading.of("loosen 20 lb·ft")).isInstanceOf(StageReading.NotUnderstood.class);
+  }
+
+  @Test
+  void noBoltIsLeftLoose() {
+    BoltPattern pattern = BoltPattern.ofRectangle(1, 2);
+    Stage loosen = stage("loosen");
+    assertThat(spec(pattern, torque("40"), loosen).findFault().orElseThrow()).contains("tight");
+    assertThat(spec(pattern, torque("40"), loosen, loosen, torque("40")).findFault()).isPresent();
+    assertThat(spec(pattern, torque("40"), loosen, angle("90")).findFault()).isPresent();
+    assertThat(spec(pattern, loosen, torque("40")).findFault()).isPresent();
+    assertThat(spec(pattern, torque("40"), loosen, torque("20"), angle("90")).findFault())
+        .isEmpty();
+  }
+
   @Test
   void aTickNeedsANameAndABolt() {
     TorqueCard card =
@@ -167,6 +202,7 @@ class TorqueCardTest {
         new TorqueSpec("head bolts", pattern, "dry", List.of(torque("30")), Source.published(" "));
     assertThat(unsourced.findFault().orElseThrow()).contains("where the figures come from");
     assertThat(spec(pattern, torque("30"), torque("45"), angle("90")).findFault()).isEmpty();
+    assertThat(spec(pattern, torque("30"), torque("30")).findFault()).isEmpty();
     TorqueSpec faulty = spec(pattern);
     assertThatThrownBy(() -> TorqueCard.of(faulty)).isInstanceOf(IllegalArgumentException.class);
   }

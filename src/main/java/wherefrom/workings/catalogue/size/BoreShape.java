@@ -33,8 +33,7 @@ public final class BoreShape implements Working {
           .optional();
 
   private static AmountInput thrust(String key) {
-    return AmountInput.length(
-        key, "Across the engine, square to the crank; top just under the ridge.");
+    return AmountInput.length(key, "Square to the crank; top just under the ridge.");
   }
 
   private static AmountInput axial(String key) {

@@ -1,0 +1,251 @@
+package wherefrom.server;
+
+import java.io.IOException;
+import java.sql.SQLException;
+import java.sql.SQLTransientException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import wherefrom.job.Appended;
+import wherefrom.job.LocalBenches;
+import wherefrom.job.Logbook;
+import wherefrom.job.LogbookCondition;
+import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.NewEntry;
+import wherefrom.logbook.LogLines;
+import wherefrom.server.LineRows.Row;
+import wherefrom.server.LineRows.Sender;
+
+/**
+ * A logbook on a shared server. What this program knows of it grows by its own entries and by what
+ * it hears of the others'; each line is checked against the one before it, as in a file.
+ */
+final class ServerLogbook implements Logbook {
+  private static final int PAUSE_MS = 100;
+
+  private final Database database;
+  private final int job;
+  private final UUID sitting;
+  private final LocalBenches benches = new LocalBenches();
+  private final List<LoggedEntry> entries = new ArrayList<>();
+  private final Map<Sender, LoggedEntry> own = new HashMap<>();
+  private final Listener listener;
+  private String tip;
+  private LogbookCondition condition;
+
+  private ServerLogbook(Database database, int job, UUID sitting, LogLines.Read read) {
+    this.database = database;
+    this.job = job;
+    this.sitting = sitting;
+    this.entries.addAll(read.entries());
+    this.tip = read.tip();
+    this.condition =
+        read.trouble().isEmpty()
+            ? new LogbookCondition.Sound()
+            : new LogbookCondition.ReadOnly(read.trouble());
+    this.listener = new Listener(database, job, this::hear);
+  }
+
+  /**
+   * Opens a job's logbook, for reading only where it is damaged.
+   *
+   * @throws LogbookException where the server does not answer
+   */
+  static ServerLogbook open(Database database, int job) {
+    return database.ask(
+        connection -> {
+          List<LogLines.Line> lines =
+              LineRows.newer(connection, job, 0).stream().map(Row::line).toList();
+          return new ServerLogbook(
+              database, job, LineRows.sitting(connection), LogLines.read(lines));
+        });
+  }
+
+  @Override
+  public synchronized List<LoggedEntry> entries() {
+    return List.copyOf(entries);
+  }
+
+  @Override
+  public synchronized List<LoggedEntry> since(long sequence) {
+    return List.copyOf(entries.subList((int) sequence, entries.size()));
+  }
+
+  @Override
+  public Appended append(long expected, NewEntry entry) {
+    Appended came = appended(expected, entry);
+    if (came instanceof Appended.Done) {
+      benches.tell();
+    }
+    return came;
+  }
+
+  private synchronized Appended appended(long expected, NewEntry entry) {
+    requireWritable();
+    if (expected < entries.size()) {
+      return new Appended.OthersCameFirst(since(expected));
+    }
+    LoggedEntry logged = entry.at(expected + 1);
+    byte[] headers = entries.isEmpty() ? LogLines.header() : new byte[0];
+    byte[] line = LogLines.line(logged, entries.isEmpty() ? LogLines.sum(headers) : tip);
+    Sender sender = new Sender(sitting, entry.act());
+    Row row = new Row(logged.sequence(), sender, new LogLines.Line(headers, line));
+    if (send(row)) {
+      take(sender, logged, line);
+      return new Appended.Done(logged);
+    }
+    fetch();
+    return unlessWritten(expected, sender, logged);
+  }
+
+  private void requireWritable() {
+    if (!condition.writable()) {
+      throw new LogbookException("Nothing was written. " + condition.sentence());
+    }
+  }
+
+  /**
+   * Sends a row until the server has said that it is there, or that it cannot be. Where the way to
+   * the server breaks, the same row is sent again: of all sendings one at most can be written.
+   */
+  private boolean send(Row row) {
+    long until = System.nanoTime() + Database.PATIENCE_MS * 1_000_000L;
+    while (true) {
+      try {
+        return database.once(connection -> LineRows.add(connection, job, row));
+      } catch (SQLException e) {
+        if (System.nanoTime() > until || !isAway(e)) {
+          throw database.away(e);
+        }
+        pause();
+      }
+    }
+  }
+
+  /** What the server says of the way to it, or of its own end: connection, resources, shutdown. */
+  private static boolean isAway(SQLException e) {
+    String state = String.valueOf(e.getSQLState());
+    return e instanceof SQLTransientException
+        || state.startsWith("08")
+        || state.startsWith("53")
+        || state.startsWith("57")
+        || state.equals("null");
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(PAUSE_MS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** What others wrote; but an earlier sending may have been written, its answer lost. */
+  private Appended unlessWritten(long expected, Sender sender, LoggedEntry logged) {
+    LoggedEntry written = own.get(sender);
+    List<LoggedEntry> came = since(expected);
+    if (logged.equals(written)) {
+      return new Appended.Done(logged);
+    }
+    if (written != null) {
+      throw new LogbookException("It was kept before the connection broke. It counts once.");
+    }
+    if (came.isEmpty()) {
+      throw new LogbookException("The shared server did not take the step. Do it again.");
+    }
+    return new Appended.OthersCameFirst(came);
+  }
+
+  private void take(Sender sender, LoggedEntry logged, byte[] line) {
+    entries.add(logged);
+    if (sender.sitting().equals(sitting)) {
+      own.put(sender, logged);
+    }
+    tip = LogLines.sum(line);
+  }
+
+  /** Takes in what others wrote, each line checked against the one before it. */
+  private void fetch() {
+    List<Row> rows = database.ask(connection -> LineRows.newer(connection, job, entries.size()));
+    for (Row row : rows) {
+      try {
+        byte[] line = row.line().line();
+        take(row.sender(), LogLines.next(line, entries.size() + 1L, tip), line);
+      } catch (IOException e) {
+        String why = "The logbook on the server is damaged, or newer than this program: ";
+        condition =
+            new LogbookCondition.ReadOnly(
+                why + "entry " + row.sequence() + ", " + e.getMessage() + ".");
+        return;
+      }
+    }
+  }
+
+  /**
+   * Something may have been written.
+   *
+   * @param back whether the server was away and is there again
+   */
+  private void hear(boolean back) {
+    if (grow() || back) {
+      benches.tell();
+    }
+  }
+
+  private synchronized boolean grow() {
+    int before = entries.size();
+    try {
+      fetch();
+    } catch (LogbookException e) {
+      // The listener hears of it, too, and comes again.
+      return false;
+    }
+    return entries.size() > before;
+  }
+
+  @Override
+  public synchronized Optional<LoggedEntry> find(long act) {
+    fetch();
+    return Optional.ofNullable(own.get(new Sender(sitting, act)));
+  }
+
+  @Override
+  public long newAct() {
+    return benches.newAct();
+  }
+
+  @Override
+  public int takeBench(int wanted) {
+    return listener.takeBench(wanted);
+  }
+
+  @Override
+  public void leaveBench(int bench) {
+    listener.leaveBench(bench);
+  }
+
+  @Override
+  public void watch(Runnable news) {
+    benches.watch(news);
+    listener.start();
+  }
+
+  @Override
+  public void unwatch(Runnable news) {
+    benches.unwatch(news);
+  }
+
+  @Override
+  public synchronized LogbookCondition condition() {
+    return condition;
+  }
+
+  @Override
+  public void close() {
+    listener.close();
+  }
+}

@@ -1,0 +1,105 @@
+package wherefrom.ui.settings;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import wherefrom.job.By;
+import wherefrom.job.settings.ServerAddress;
+import wherefrom.job.settings.Settings;
+import wherefrom.job.settings.Workplace;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.files.FilesScreen;
+
+/** Asks where the jobs lie, which bench this machine is, and who works at it. */
+final class WorkplaceAsking {
+  private static final String WHERE = "Where the jobs lie";
+  private static final String EXAMPLE = "postgresql://name@host/database";
+  private static final int OFFERED = 9;
+
+  private final ScreenContext context;
+  private final Consumer<Settings> change;
+
+  /**
+   * @param change takes the settings as they are to be
+   */
+  WorkplaceAsking(ScreenContext context, Consumer<Settings> change) {
+    this.context = context;
+    this.change = change;
+  }
+
+  void where() {
+    Runnable folder = this::folder;
+    Runnable server = this::server;
+    List<Choice<Runnable>> choices =
+        List.of(
+            new Choice<>(folder, "In a folder", "on this computer, for one bench"),
+            new Choice<>(server, "On a shared server", "for several benches at once"));
+    ask(WHERE, choices, Runnable::run);
+  }
+
+  private <T> void ask(String title, List<Choice<T>> choices, Consumer<T> done) {
+    context.navigator().open(() -> new ChoiceScreen<>(context, title, choices, done));
+  }
+
+  private void write(String title, String initial, Consumer<String> done) {
+    context.navigator().open(() -> new TextEntryScreen(context, title, initial, done));
+  }
+
+  private Workplace now() {
+    return context.settings().workplace();
+  }
+
+  private void folder() {
+    Path shop = context.settings().shop();
+    context.navigator().open(() -> FilesScreen.folder(context, "Jobs folder", shop, this::folder));
+  }
+
+  private void folder(Path folder) {
+    boolean moved = now().server().isPresent();
+    Settings settings = context.settings().withShop(folder);
+    change.accept(settings.withWorkplace(now().on(Optional.empty())));
+    if (moved) {
+      sayWhen();
+    }
+  }
+
+  private void server() {
+    write(
+        "The server's address",
+        now().server().map(ServerAddress::text).orElse(EXAMPLE),
+        text -> context.attempt(() -> server(text)));
+  }
+
+  private void server(String text) {
+    keep(now().on(Optional.of(ServerAddress.read(text))));
+  }
+
+  void bench() {
+    List<Choice<Integer>> benches =
+        IntStream.rangeClosed(1, OFFERED)
+            .mapToObj(number -> new Choice<>(number, "Bench " + number, ""))
+            .toList();
+    ask("Which bench is this?", benches, this::who);
+  }
+
+  private void who(int bench) {
+    write(
+        "Who works here? May be empty.",
+        now().by().who(),
+        name -> context.attempt(() -> keep(now().by(new By(bench, name)))));
+  }
+
+  private void keep(Workplace place) {
+    change.accept(context.settings().withWorkplace(place));
+    sayWhen();
+  }
+
+  private void sayWhen() {
+    context.say("That counts when Wherefrom is next started.");
+  }
+}

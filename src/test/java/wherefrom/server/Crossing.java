@@ -1,0 +1,126 @@
+package wherefrom.server;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/** The way between benches and server, which can be cut, slowed, and lose the server's answers. */
+final class Crossing implements AutoCloseable {
+  private final ServerSocket door;
+  private final int server;
+  private final List<Socket> open = new CopyOnWriteArrayList<>();
+  private volatile boolean closed;
+  private volatile boolean deaf;
+  private volatile int delayMs;
+
+  Crossing(int server) {
+    this.server = server;
+    try {
+      this.door = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    start(this::accept);
+  }
+
+  int port() {
+    return door.getLocalPort();
+  }
+
+  /** From now on nobody comes through; who is on the way is thrown back. */
+  void close(boolean shut) {
+    closed = shut;
+    if (shut) {
+      cut();
+    }
+  }
+
+  /** Whoever is on the way is thrown back. */
+  void cut() {
+    open.forEach(Crossing::end);
+    open.clear();
+  }
+
+  /** Whether what the server says goes nowhere: it does what it is asked, and nobody hears. */
+  void deafen(boolean now) {
+    deaf = now;
+  }
+
+  void slow(int millis) {
+    delayMs = millis;
+  }
+
+  private static void start(Runnable work) {
+    Thread thread = new Thread(work, "crossing");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private void accept() {
+    while (!door.isClosed()) {
+      try {
+        Socket bench = door.accept();
+        if (closed) {
+          end(bench);
+          continue;
+        }
+        Socket far = new Socket(InetAddress.getLoopbackAddress(), server);
+        bench.setTcpNoDelay(true);
+        far.setTcpNoDelay(true);
+        open.add(bench);
+        open.add(far);
+        start(() -> carry(bench, far, false));
+        start(() -> carry(far, bench, true));
+      } catch (IOException e) {
+        // The server is down: who came is thrown back, the next may come.
+        cut();
+      }
+    }
+  }
+
+  private void carry(Socket from, Socket to, boolean answers) {
+    byte[] buffer = new byte[65_536];
+    try {
+      InputStream in = from.getInputStream();
+      OutputStream out = to.getOutputStream();
+      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+        if (delayMs > 0) {
+          Thread.sleep(delayMs);
+        }
+        if (!(answers && deaf)) {
+          out.write(buffer, 0, read);
+        }
+      }
+    } catch (IOException | InterruptedException e) {
+      // Cut.
+    }
+    end(from);
+    end(to);
+    open.remove(from);
+    open.remove(to);
+  }
+
+  private static void end(Socket socket) {
+    try {
+      socket.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      door.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    cut();
+  }
+}

@@ -1,0 +1,80 @@
+package wherefrom.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.By;
+import wherefrom.job.settings.ServerAddress;
+
+/**
+ * Benches that scan at once in the same jobs, while benches are killed, the server is killed and
+ * the way to it is cut and slowed: nothing that was shown as done is missing, no number is there
+ * twice, and the referee agrees with each step. The soak is {@code SharedSoak}.
+ */
+class SharedWorkTest {
+  private static final int BENCHES = 4;
+  private static final int SCANS = 60;
+  private static final long SEED = 18;
+
+  @TempDir Path folder;
+
+  @Test
+  void nothingThatWasShownAsDoneIsMissing() throws Exception {
+    try (Mortal server = new Mortal(folder);
+        Crossing crossing = new Crossing(server.port())) {
+      ServerAddress through = server.address(crossing.port());
+      SharedJobs jobs = SharedJobs.begun(server.address(server.port()), 2);
+      List<Worker.Shown> shown = java.util.Collections.synchronizedList(new ArrayList<>());
+      ExecutorService benches = Executors.newCachedThreadPool();
+      List<Future<?>> all = new ArrayList<>();
+      for (int bench = 1; bench <= BENCHES; bench++) {
+        By by = new By(bench, "w" + bench);
+        long seed = SEED + bench;
+        all.add(benches.submit(() -> scan(through, jobs.names(), by, seed, shown)));
+      }
+      trouble(server, crossing, all);
+      benches.shutdown();
+      assertThat(shown).hasSizeGreaterThan(BENCHES * SCANS / 4);
+      assertThat(jobs.faults(shown)).isEmpty();
+    }
+  }
+
+  /** A bench is killed after each third of its scans, and another takes its place. */
+  private void scan(
+      ServerAddress address, List<String> names, By by, long seed, List<Worker.Shown> shown) {
+    for (int life = 0; life < 3; life++) {
+      try (Worker worker =
+          new Worker(address, names, by, seed * 10 + life, folder.resolve("c"), shown::add)) {
+        worker.work(SCANS / 3);
+      }
+    }
+  }
+
+  private static void trouble(Mortal server, Crossing crossing, List<Future<?>> benches)
+      throws Exception {
+    Random random = new Random(SEED);
+    int round = 0;
+    while (benches.stream().anyMatch(each -> !each.isDone())) {
+      Thread.sleep(100 + random.nextInt(200));
+      round++;
+      if (round == 4) {
+        server.killAndStart();
+      } else if (round % 3 == 0) {
+        crossing.cut();
+      } else {
+        crossing.slow(random.nextInt(4));
+      }
+    }
+    for (Future<?> each : benches) {
+      each.get();
+    }
+  }
+}

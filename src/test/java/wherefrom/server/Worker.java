@@ -1,0 +1,151 @@
+package wherefrom.server;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.Consumer;
+import wherefrom.job.By;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.UnsentException;
+import wherefrom.job.change.Planning;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.settings.ServerAddress;
+import wherefrom.job.takeapart.TakeApart;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+
+/** A bench that scans without rest, each scan in one of several jobs, drawn from a seed. */
+final class Worker implements AutoCloseable {
+  /** What was shown as done. */
+  record Shown(String job, long sequence, String who) {
+    String line() {
+      return job + " " + sequence + " " + who;
+    }
+
+    static Shown read(String line) {
+      String[] words = line.split(" ");
+      return new Shown(words[0], Long.parseLong(words[1]), words[2]);
+    }
+  }
+
+  private static final int PAUSE_MS = 50;
+
+  private final Random random;
+  private final By by;
+  private final Database database;
+  private final List<OpenJob> jobs = new ArrayList<>();
+  private final List<String> names;
+  private final Path cache;
+  private final Consumer<Shown> shown;
+
+  Worker(
+      ServerAddress address,
+      List<String> names,
+      By by,
+      long seed,
+      Path cache,
+      Consumer<Shown> shown) {
+    this.random = new Random(seed);
+    this.by = by;
+    this.names = List.copyOf(names);
+    this.cache = cache;
+    this.shown = shown;
+    this.database = new Database(address, java.util.Map.of());
+  }
+
+  /** Scans so many times; each scan that the server is away for is done again until it counts. */
+  void work(int scans) {
+    open();
+    for (int scan = 0; scan < scans; scan++) {
+      OpenJob job = jobs.get(random.nextInt(jobs.size()));
+      Runnable deed = deed(job);
+      until(() -> once(job, deed));
+    }
+  }
+
+  private void open() {
+    while (jobs.size() < names.size()) {
+      until(
+          () -> {
+            String name = names.get(jobs.size());
+            int id = database.ask(connection -> LineRows.findJob(connection, name)).orElseThrow();
+            ServerLogbook logbook = ServerLogbook.open(database, id);
+            jobs.add(OpenJob.in(cache.resolve(name), logbook, Clock.systemUTC(), by));
+          });
+    }
+  }
+
+  private static void until(Runnable deed) {
+    while (true) {
+      try {
+        deed.run();
+        return;
+      } catch (UnsentException e) {
+        try {
+          Thread.sleep(PAUSE_MS);
+        } catch (InterruptedException interrupted) {
+          throw new IllegalStateException(interrupted);
+        }
+      }
+    }
+  }
+
+  private void once(OpenJob job, Runnable deed) {
+    if (job.isUnsettled()) {
+      Optional<LoggedEntry> written = job.settle();
+      if (written.isPresent()) {
+        show(job, written.get().sequence());
+        return;
+      }
+    }
+    long before = job.sequence();
+    deed.run();
+    LoggedEntry last = job.history().get(job.history().size() - 1);
+    if (last.sequence() > before && last.by().who().equals(by.who())) {
+      show(job, last.sequence());
+    }
+  }
+
+  private void show(OpenJob job, long sequence) {
+    shown.accept(new Shown(job.folder().getFileName().toString(), sequence, by.who()));
+  }
+
+  private Runnable deed(OpenJob job) {
+    List<PartRecord> parts = List.copyOf(job.state().parts());
+    PartRecord part = parts.get(random.nextInt(parts.size()));
+    PartRecord other = parts.get(random.nextInt(parts.size()));
+    int item = part.part().item();
+    int kind = random.nextInt(20);
+    Handling handling = new Handling(job);
+    if (kind < 6) {
+      return () -> new TakeApart(job).out(job.state().getPart(item));
+    }
+    if (kind < 13) {
+      boolean astray = random.nextInt(6) == 0 && other.part().kind() == part.part().kind();
+      Place place = astray ? other.part().home() : part.part().home();
+      return () -> new Fitting(job).fit(job.state().getPart(item).part(), place.spot(), false);
+    }
+    return switch (kind) {
+      case 13 -> () -> handling.offForWashing(item, 1);
+      case 14, 15 -> () -> handling.backFromWashing(item);
+      case 16 -> () -> handling.tookOut(item, "again");
+      case 17 -> () -> handling.lost(item, "");
+      case 18 -> () -> handling.found(item);
+      default -> () -> new Planning(job).plan(Change.of(ChangeKind.HOT_TANKED));
+    };
+  }
+
+  /** As a bench is that is killed: nothing is closed in order. */
+  @Override
+  public void close() {
+    jobs.forEach(OpenJob::close);
+    database.close();
+  }
+}
