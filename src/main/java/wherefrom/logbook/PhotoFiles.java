@@ -22,6 +22,7 @@ public final class PhotoFiles implements Photos {
   private static final class Names {
     static final Pattern FORM = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
   }
+
   static final int MOST_BYTES = 200_000_000;
 
   private final AtomicFile files;

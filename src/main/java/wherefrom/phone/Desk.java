@@ -51,10 +51,7 @@ final class Desk {
         PhoneDeed.find(asked.getOrDefault("deed", ""))
             .orElseThrow(() -> new Refused(BAD, "That is not understood here."));
     String with = asked.getOrDefault("with", "");
-    return once(
-        phone,
-        asked.getOrDefault("id", ""),
-        () -> phone.bench().act(deed, with));
+    return once(phone, asked.getOrDefault("id", ""), () -> phone.bench().act(deed, with));
   }
 
   /** Reads the tags on a picture. */

@@ -60,7 +60,8 @@ final class ServerLogbook implements Logbook {
         connection -> {
           List<LogLines.Line> lines =
               LineRows.newer(connection, job, 0).stream().map(Row::line).toList();
-          return new ServerLogbook(database, job, LineRows.sitting(connection), LogLines.read(lines));
+          return new ServerLogbook(
+              database, job, LineRows.sitting(connection), LogLines.read(lines));
         });
   }
 

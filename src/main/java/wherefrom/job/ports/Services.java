@@ -50,7 +50,7 @@ public record Services(
       JobChecks checked,
       Backups copied) {
     return new Services(
-        jobs, layouts, whole, pictured, settings, reader, pictures, cameras, phones, printer, reports,
-        checked, copied, drives, program, clock, servers);
+        jobs, layouts, whole, pictured, settings, reader, pictures, cameras, phones, printer,
+        reports, checked, copied, drives, program, clock, servers);
   }
 }
