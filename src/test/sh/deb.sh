@@ -11,6 +11,8 @@ pictures=$(realpath "$2")
 root=${3:-}
 fail() { echo "FAILED: $*" >&2; exit 1; }
 inside() { if [ -n "$root" ]; then chroot "$root" "$@"; else "$@"; fi; }
+# In the place of a subshell, so that it ends with the process that is killed.
+stay() { if [ -n "$root" ]; then exec chroot "$root" "$@"; else exec "$@"; fi; }
 export DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8
 version=$(dpkg-deb -f "$deb" Version)
 
@@ -56,7 +58,7 @@ grep -q '^application/x-wherefrom-job=wherefrom.desktop' "$root/usr/share/applic
 photograph() {
   local name=$1
   shift
-  inside wherefrom "$@" > "$work/$name.said" 2>&1 &
+  stay wherefrom "$@" > "$work/$name.said" 2>&1 &
   window=$!
   timeout 60 xdotool search --sync --onlyvisible --name "^Wherefrom $version\$" > /dev/null \
     || { cat "$work/$name.said"; fail "no window"; }
@@ -71,12 +73,12 @@ JDK_JAVA_OPTIONS="$JDK_JAVA_OPTIONS -Xlog:class+load:file=$home/classes" photogr
 photograph demo "$job"
 
 # The file once more, while the window stands open: no second window, and the sentence is whole.
-inside wherefrom > "$work/open.said" 2>&1 &
+stay wherefrom > "$work/open.said" 2>&1 &
 window=$!
 timeout 60 xdotool search --sync --onlyvisible --name "^Wherefrom $version\$" > /dev/null || fail "no window"
 sleep 3
 inside timeout 20 wherefrom "$job" > "$work/again.said" 2>&1 || fail "the open window took no file"
-sleep 3
+sleep 6
 [ "$(xdotool search --onlyvisible --name "^Wherefrom $version\$" | wc -l)" -eq 1 ] \
   || fail "a second window"
 import -window root "$pictures/again.png"

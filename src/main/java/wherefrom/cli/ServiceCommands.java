@@ -37,7 +37,14 @@ final class ServiceCommands {
             .noting("Then only \"service\" commands and photographs change the job.")
             .tells(ServiceCommands::begin),
         Command.of("service end", "Opens the record again.", Option.REASON)
-            .tells(ServiceCommands::end));
+            .tells(ServiceCommands::end),
+        Command.of(
+                "service apart",
+                "Begins the engine's next life: it comes apart again.",
+                Option.REASON)
+            .noting(
+                "Every part is in where it sat, under its number; what was found and decided is past.")
+            .tells(ServiceCommands::apart));
   }
 
   private static Stream<Row> rows(OpenedJob bench) {
@@ -133,6 +140,12 @@ final class ServiceCommands {
   private static Row begin(OpenedJob bench, Call call) throws BadInput {
     RunCommands.refusing(() -> new Serving(bench.job()).putInService(call.text("--words")));
     return new StateRow(true);
+  }
+
+  private static Row apart(OpenedJob bench, Call call) throws BadInput {
+    String why = call.get(Option.REASON);
+    RunCommands.refusing(() -> new Serving(bench.job()).comesApartAgain(why));
+    return new StateRow(false);
   }
 
   private static Row end(OpenedJob bench, Call call) throws BadInput {

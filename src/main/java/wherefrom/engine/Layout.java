@@ -49,6 +49,25 @@ public record Layout(
     vee = vee == 0 ? usualVee(arrangement, cylinders(banks).size(), rodJournals) : vee;
   }
 
+  /** The same with other lifters. */
+  public Layout with(LifterType other) {
+    return new Layout(
+        name,
+        title,
+        arrangement,
+        vee,
+        banks,
+        leadingBank,
+        firingOrder,
+        mains,
+        thrustMain,
+        mainCaps,
+        rodJournals,
+        camBearings,
+        other,
+        rockers);
+  }
+
   /**
    * The angle in degrees that the banks of most such engines stand at: 60 for a V of twelve, and of
    * six with a crank pin for each rod; 90 for any other (from memory). With three pins a V of six

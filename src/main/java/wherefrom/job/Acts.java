@@ -60,7 +60,7 @@ final class Acts {
     if (each.stream().anyMatch(logged -> logged.entry() instanceof TakenBack)) {
       state = state.anew(entries);
     } else {
-      each.forEach(state::apply);
+      each.forEach(one -> state = state.after(one));
     }
     return !each.isEmpty();
   }
@@ -90,7 +90,7 @@ final class Acts {
     if (after.isPresent()) {
       state = after.get();
     } else {
-      logged.each().forEach(state::apply);
+      logged.each().forEach(one -> state = state.after(one));
     }
     return logged;
   }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
@@ -67,9 +68,29 @@ public final class EngineJob {
     if (entries.isEmpty() || !(entries.get(0).entry() instanceof JobOpened opened)) {
       throw new IllegalStateException("the logbook does not begin with the opening of a job");
     }
-    EngineJob job = new EngineJob(opened);
-    StandingEntries.tell(entries, job::apply);
-    return job;
+    EngineJob[] job = {new EngineJob(opened)};
+    StandingEntries.tell(entries, logged -> job[0] = job[0].after(logged));
+    return job[0];
+  }
+
+  /** The state with the next entry, which must not be one that takes back. */
+  EngineJob after(LoggedEntry logged) {
+    if (logged.entry() instanceof EngineReopened reopened) {
+      return nextLife(reopened, logged);
+    }
+    apply(logged);
+    return this;
+  }
+
+  private EngineJob nextLife(EngineReopened reopened, LoggedEntry logged) {
+    EngineJob next = new EngineJob(opened.again(kinds, reopened.lifters()));
+    next.parts.goOn(parts, next.layout(), NextLife.seats(reopened));
+    next.told.goOn(told);
+    next.standing.add(new LoggedEntry(1, standing.get(0).time(), next.opened));
+    next.pairs.apply(next.standing.get(0));
+    next.standing.addAll(NextLife.carried(this));
+    next.standing.add(logged);
+    return next;
   }
 
   EngineJob anew(List<LoggedEntry> entries) {
@@ -78,8 +99,7 @@ public final class EngineJob {
     return job;
   }
 
-  /** Takes in the next entry, which must not be one that takes back. */
-  void apply(LoggedEntry read) {
+  private void apply(LoggedEntry read) {
     LoggedEntry logged = ChangesOfBefore.read(read, units());
     standing.add(logged);
     places.forget();
@@ -160,6 +180,10 @@ public final class EngineJob {
   /** The part with this item number, which must be one of the job's. */
   public PartRecord getPart(int item) {
     return parts.get(item);
+  }
+
+  PartsLedger ledger() {
+    return parts;
   }
 
   /** What is fitted where now. */

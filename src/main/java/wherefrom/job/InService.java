@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.PutInService;
@@ -35,7 +36,8 @@ public final class InService {
               ServiceDueTyped.class,
               PhotoAdded.class,
               SubjectPhotographed.class,
-              RecordReopened.class));
+              RecordReopened.class,
+              EngineReopened.class));
 
   private Optional<Instant> since = Optional.empty();
 

@@ -12,6 +12,10 @@ import wherefrom.quantity.Amount;
 final class NewSizes {
   private final Map<Integer, PartReplaced> taken = new HashMap<>();
 
+  void goOn(NewSizes before) {
+    taken.putAll(before.taken);
+  }
+
   void take(JobEntry entry) {
     if (entry instanceof PartReplaced replaced) {
       taken.put(replaced.newItem(), replaced);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 
 /**
@@ -46,6 +47,29 @@ public record PartRecord(
   /** Whether it is new and was never fitted. */
   public boolean isUnrun() {
     return part.fresh() && dates.firstFitted() == 0;
+  }
+
+  /**
+   * As the engine's next life begins.
+   *
+   * @param seat where it sat; empty where it was not in the engine
+   */
+  PartRecord inNextLife(Optional<Place> seat) {
+    Part again =
+        seat.map(at -> new Part(part.item(), at, part.issue(), part.pieces(), false)).orElse(part);
+    PartDates when =
+        seat.isPresent()
+            ? PartDates.NEVER
+            : new PartDates(dates.takenOn(), dates.firstFitted(), dates.movedAt(), 0, Map.of());
+    return new PartRecord(
+        again,
+        seat.isPresent() ? Whereabouts.IN_ENGINE : where,
+        seat.isPresent() ? Optional.empty() : awayTo,
+        seat.isPresent() ? "" : note,
+        Map.of(),
+        Optional.empty(),
+        remarks,
+        when);
   }
 
   PartRecord with(Part changed) {

@@ -131,6 +131,27 @@ final class PartsLedger {
     number(1, opened.numberedItems());
   }
 
+  /**
+   * Goes on from the parts as a life before left them: what sat somewhere is at home there, and has
+   * never come out; nothing that was looked at or decided counts any more.
+   *
+   * @throws IllegalStateException where a place would have no part, or a part no place
+   */
+  void goOn(PartsLedger before, Layout engine, Map<Integer, Place> seated) {
+    layout = Optional.of(engine);
+    before.parts.forEach(
+        (item, part) -> add(part.inNextLife(Optional.ofNullable(seated.get(item)))));
+    replacements.putAll(before.replacements);
+    Map<Place, Integer> sitting = new LinkedHashMap<>();
+    seated.forEach((item, place) -> sitting.put(place, item));
+    before.owners.forEach((place, owner) -> owners.put(place, sitting.getOrDefault(place, owner)));
+    long inUse = parts.keySet().stream().filter(this::isInUse).count();
+    Set<Integer> homed = owners.values().stream().filter(this::isInUse).collect(Collectors.toSet());
+    if (homed.size() != inUse || homed.size() != owners.size()) {
+      throw new IllegalStateException("a part sits in another's place, which is out");
+    }
+  }
+
   void track(Layout layout, KindsTracked tracked) {
     if (tracked.items().isEmpty()) {
       List<Place> places = FirstNumbering.items(layout, tracked.kinds());

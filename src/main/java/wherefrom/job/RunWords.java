@@ -1,5 +1,6 @@
 package wherefrom.job;
 
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.RecordReopened;
 import wherefrom.job.entry.RunInBegun;
@@ -22,7 +23,8 @@ final class RunWords {
           .on(ServiceDueTyped.class, (words, due) -> due(due))
           .on(ServiceTicked.class, (words, tick) -> ticked(tick))
           .on(PutInService.class, (words, it) -> "put in service" + behind(it.words()))
-          .on(RecordReopened.class, (words, it) -> "record opened again" + behind(it.why()));
+          .on(RecordReopened.class, (words, it) -> "record opened again" + behind(it.why()))
+          .on(EngineReopened.class, (words, it) -> "comes apart again" + behind(it.why()));
 
   private RunWords() {}
 

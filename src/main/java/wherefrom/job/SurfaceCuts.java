@@ -20,6 +20,7 @@ final class SurfaceCuts {
 
   static SurfaceCuts of(EngineJob job) {
     SurfaceCuts cuts = new SurfaceCuts(job);
+    job.told().cutsBefore().forEach(cuts::take);
     job.told().work().forEach(cuts::take);
     return cuts;
   }

@@ -12,6 +12,7 @@ import wherefrom.job.entry.SlotUnknown;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.CutSurface;
 
 /**
  * What rules and sizes are worked out from, kept as it is told: the work that was done, the answers
@@ -25,11 +26,28 @@ public final class Told {
   private final Map<String, LoggedEntry> answers = new HashMap<>();
   private final NewSizes news = new NewSizes();
   private final ComingCuts coming;
+  private final List<MadeChange> cutsBefore = new ArrayList<>();
 
   Told(EngineJob job) {
     this.job = job;
     shop = new ShopChanges(job);
     coming = new ComingCuts(job);
+  }
+
+  /** Goes on from a life before: what was cut stays cut, and a part keeps the size it has. */
+  void goOn(Told before) {
+    cutsBefore.addAll(before.cutsBefore);
+    before.work.stream().filter(made -> isCut(made.change().kind())).forEach(cutsBefore::add);
+    news.goOn(before.news);
+  }
+
+  private static boolean isCut(ChangeKind kind) {
+    return kind == ChangeKind.CRANK_CHANGED || CutSurface.find(kind).isPresent();
+  }
+
+  /** What was cut in lives before. */
+  List<MadeChange> cutsBefore() {
+    return List.copyOf(cutsBefore);
   }
 
   /** Takes in the next entry; what work is done with it. */

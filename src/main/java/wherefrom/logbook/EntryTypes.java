@@ -23,6 +23,7 @@ import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
@@ -164,6 +165,7 @@ final class EntryTypes {
     name("service-ticked", ServiceTicked.class);
     name("put-in-service", PutInService.class);
     name("record-reopened", RecordReopened.class);
+    name("engine-reopened", EngineReopened.class);
     name("taken-back", TakenBack.class);
     name("act", Act.class);
   }

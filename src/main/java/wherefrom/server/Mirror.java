@@ -78,6 +78,15 @@ final class Mirror {
     return held;
   }
 
+  /** Makes a job's folder, by which the job is known while it is open. */
+  void make(Held job) {
+    try {
+      Folders.make(folder(job.name()));
+    } catch (IOException e) {
+      throw new LogbookException(folder + " cannot be written: " + e.getMessage() + ".", e);
+    }
+  }
+
   /** Brings the folders of all jobs up to date, but for one engine's. */
   void refresh(int but) {
     try {

@@ -95,6 +95,7 @@ final class ServerShelf implements Shelf {
   @Override
   public OpenJob open(Path folder) {
     Mirror.Held held = mirror.get(folder);
+    mirror.make(held);
     ServerLogbook logbook = ServerLogbook.open(database, held.id());
     try {
       return OpenJob.in(mirror.folder(held.name()), logbook, clock, by);

@@ -298,6 +298,10 @@ class OneEntryTest {
     call(1, "service begin", "--words", "in the truck");
     call(0, "service list");
     call(1, "service end", "--reason", "it smokes");
+    call(1, "service begin");
+    call(1, "service apart", "--reason", "it smokes");
+    call(1, "undo");
+    call(1, "undo");
   }
 
   private void bagsAndBigParts() {

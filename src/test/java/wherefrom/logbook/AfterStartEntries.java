@@ -1,6 +1,8 @@
 package wherefrom.logbook;
 
 import java.util.List;
+import wherefrom.engine.LifterType;
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.RecordReopened;
@@ -13,6 +15,7 @@ import wherefrom.job.entry.RunInTakenUp;
 import wherefrom.job.entry.ServiceDueTyped;
 import wherefrom.job.entry.ServiceTicked;
 import wherefrom.job.entry.UsageNoted;
+import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 
@@ -31,5 +34,17 @@ final class AfterStartEntries {
         new ServiceTicked("oil", "filter clean", true),
         new PutInService("in the old truck"),
         new RecordReopened("it smokes"));
+  }
+
+  /** It comes apart again. */
+  static List<JobEntry> again() {
+    return List.of(
+        new EngineReopened(
+            "it smokes",
+            LifterType.ROLLER,
+            List.of(1, 76),
+            List.of(
+                Place.find("pushrod@1EX").orElseThrow(),
+                Place.find("rod-shell@R2L").orElseThrow())));
   }
 }

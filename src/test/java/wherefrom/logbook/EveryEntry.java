@@ -123,7 +123,8 @@ final class EveryEntry {
   private EveryEntry() {}
 
   static List<JobEntry> all() {
-    return Stream.of(build(), AfterStartEntries.all(), BuyingEntries.all())
+    return Stream.of(
+            build(), AfterStartEntries.all(), BuyingEntries.all(), AfterStartEntries.again())
         .flatMap(List::stream)
         .toList();
   }

@@ -36,6 +36,7 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     SLOT_UNKNOWN,
     EXCUSE,
     CLOSE,
+    REOPEN,
     TAKE_BACK
   }
 
@@ -115,6 +116,11 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
 
   static Act close(String section) {
     return new Act(Verb.CLOSE, -1, -1, section, "");
+  }
+
+  /** The engine ran, and comes apart again. */
+  static Act reopen() {
+    return new Act(Verb.REOPEN, -1, -1, "", "");
   }
 
   static Act takeBack() {

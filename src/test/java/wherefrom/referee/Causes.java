@@ -57,10 +57,11 @@ final class Causes {
       return;
     }
     String where = scene.motor.slot(piece.home).journal();
-    if (piece.state == State.LOST) {
+    if (piece.state == State.LOST && piece.since > scene.life) {
       add(new Change("CAP_LOST", where, piece.since, piece.number));
     }
-    if (piece.isNew && !piece.replaced && !piece.cameWithRod) {
+    boolean isOfNow = piece.isNew && piece.takenOn > scene.life;
+    if (isOfNow && !piece.replaced && !piece.cameWithRod) {
       add(new Change("CAP_REPLACED", where, piece.takenOn, piece.number));
     }
   }

@@ -62,6 +62,9 @@ record Deeds(
         .distinct()
         .filter(section -> !story.scene().closed.contains(section))
         .forEach(section -> acts.add(Act.close(section)));
+    if (story.hasFacts() && story.scene().canReopen()) {
+      acts.add(Act.reopen());
+    }
     if (story.hasFacts()) {
       acts.add(Act.takeBack());
     }
@@ -109,7 +112,7 @@ record Deeds(
       acts.add(Act.of(Verb.LOSE, it));
       acts.add(Act.of(Verb.SEND, it));
     }
-    boolean hasFoot = piece.kind == Kind.LIFTER && !piece.isNew && !motor.roller;
+    boolean hasFoot = piece.kind == Kind.LIFTER && !piece.isNew && !story.scene().roller;
     String usual = looks.get(piece.kind);
     String check = piece.kind == Kind.LIFTER && !hasFoot ? "lifter-sink" : usual;
     if (check != null) {

@@ -21,8 +21,8 @@ final class Piece {
 
   final int number;
   final Kind kind;
-  final boolean isNew;
-  final int takenOn;
+  boolean isNew;
+  int takenOn;
   int home;
   State state;
 
@@ -81,6 +81,25 @@ final class Piece {
     reason = NEVER;
     turned = NEVER;
     atShop = false;
+  }
+
+  /** The engine comes apart again; {@code slot} is where it sat, -1 where it was not in. */
+  void beginNextLife(int slot) {
+    if (slot >= 0) {
+      become(State.IN, 0);
+      isNew = false;
+      takenOn = 0;
+      home = slot;
+      sits = slot;
+      ran = NEVER;
+    }
+    leader = NOWHERE;
+    matched = false;
+    cameWithRod = false;
+    decision = "";
+    decided = 0;
+    slotUnknown = NEVER;
+    looks.clear();
   }
 
   /** New, and nobody has put it into the engine yet. */

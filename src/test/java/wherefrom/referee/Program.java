@@ -21,6 +21,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.Benches;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.MemoryLogbook;
+import wherefrom.job.NextLife;
 import wherefrom.job.OpenJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
@@ -33,6 +34,7 @@ import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.ToFit;
+import wherefrom.job.running.Serving;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
@@ -109,7 +111,8 @@ class Program {
     int before = job.history().size();
     boolean done = act.verb() == Act.Verb.TAKE_BACK ? takeBack() : doIt(act);
     if (act.verb() != Act.Verb.TAKE_BACK && job.history().size() > before) {
-      steps.push(act.verb() == Act.Verb.WORK ? 2 : 1);
+      boolean twice = act.verb() == Act.Verb.WORK || act.verb() == Act.Verb.REOPEN;
+      steps.push(twice ? 2 : 1);
     }
     return done;
   }
@@ -137,9 +140,20 @@ class Program {
       case WASHED -> done(new Handling(job).backFromWashing(item(act)));
       case SEND -> done(new MachineShop(job).send(1, List.of(item(act)), "measure it"));
       case BACK -> done(new MachineShop(job).backByScan(item(act), ""));
+      case REOPEN -> reopen();
       case CLOSE -> new ToFit(job).finish(section(act.what()));
       default -> say(act);
     };
+  }
+
+  /** It goes into service, then it comes apart again. */
+  private boolean reopen() {
+    if (!NextLife.isPossible(job.state())) {
+      return false;
+    }
+    Serving serving = new Serving(job);
+    serving.putInService("");
+    return isTaken(() -> serving.comesApartAgain("it smokes"));
   }
 
   private boolean slotUnknown(int item) {

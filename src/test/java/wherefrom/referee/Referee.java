@@ -160,7 +160,7 @@ final class Referee {
   /** Whether a piece has a way round. */
   boolean turns(int number) {
     Kind kind = scene.piece(number).kind;
-    return kind.turns || kind == Kind.LIFTER && motor.roller;
+    return kind.turns || kind == Kind.LIFTER && scene.roller;
   }
 
   /** What stands against a part in a slot of its kind, in the order in which it is said. */

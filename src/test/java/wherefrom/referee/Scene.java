@@ -26,6 +26,13 @@ final class Scene {
   record Change(String what, String where, int since, int piece) {}
 
   final Motor motor;
+
+  /** Whether the lifters were rollers as the engine came to the bench. */
+  boolean roller;
+
+  /** The act with which it came apart again; -1 in its first life. */
+  int life = NOBODY;
+
   final Map<Integer, Piece> pieces = new LinkedHashMap<>();
 
   private final List<Piece> fresh = new ArrayList<>();
@@ -57,6 +64,7 @@ final class Scene {
 
   Scene(Motor motor) {
     this.motor = motor;
+    this.roller = motor.roller;
     int count = motor.slots.size();
     this.owner = new int[count];
     this.fitted = new int[count];
@@ -83,7 +91,7 @@ final class Scene {
     if (fitted[slot] != NOBODY) {
       return fitted[slot];
     }
-    return piece(slot).state == State.IN ? slot : NOBODY;
+    return piece(owner[slot]).state == State.IN ? owner[slot] : NOBODY;
   }
 
   /** Takes in an act that counted, as number {@code now}. */
@@ -108,6 +116,7 @@ final class Scene {
       case SLOT_UNKNOWN -> piece(act.piece()).slotUnknown = now;
       case EXCUSE -> excuse(act.slot(), now);
       case CLOSE -> closed.add(act.what());
+      case REOPEN -> reopen(now);
       case LOOK, READ -> look(piece(act.piece()).looks, act.what(), act.answer(), now);
       case LOBE -> look(lobes, act.what() + "@" + motor.slot(act.slot()).spot(), act.answer(), now);
       case ASK -> asked = act.answer().equals("every") ? now : Piece.NEVER;
@@ -128,13 +137,55 @@ final class Scene {
 
   /** Whether the lifters were rollers, as the cams before an act had left it. */
   boolean rollers(int before) {
-    boolean rollers = motor.roller;
+    boolean rollers = roller;
     for (Change change : changes) {
       if (change.since() < before) {
         rollers = ROLLERS.getOrDefault(change.what(), rollers);
       }
     }
     return rollers;
+  }
+
+  /** Whether each part in use would have a place of its own, were it at home where it sits. */
+  boolean canReopen() {
+    Set<Integer> homed = new HashSet<>();
+    for (Slot slot : motor.slots) {
+      homed.add(sitting(slot.at()) == NOBODY ? owner[slot.at()] : sitting(slot.at()));
+    }
+    Set<Integer> inUse = new HashSet<>();
+    pieces.values().stream().filter(it -> !it.replaced).forEach(it -> inUse.add(it.number));
+    return homed.equals(inUse);
+  }
+
+  /** It ran as it is: what sits is at home, and nothing that was said of anything counts. */
+  private void reopen(int now) {
+    int[] seated = new int[owner.length];
+    for (Slot slot : motor.slots) {
+      seated[slot.at()] = sitting(slot.at());
+    }
+    roller = rollers(now);
+    life = now;
+    List<Piece> in = new ArrayList<>();
+    for (Slot slot : motor.slots) {
+      int at = slot.at();
+      if (seated[at] != NOBODY) {
+        owner[at] = seated[at];
+        in.add(piece(seated[at]));
+        piece(seated[at]).beginNextLife(at);
+      }
+    }
+    pieces.values().stream().filter(it -> !in.contains(it)).forEach(it -> it.beginNextLife(NOBODY));
+    for (Piece piece : pieces.values()) {
+      int mate = motor.leader[piece.home];
+      piece.leader = piece.isNew || mate < 0 ? NOBODY : owner[mate];
+    }
+    fresh.removeAll(in);
+    Arrays.fill(fitted, NOBODY);
+    Arrays.fill(leftEmpty, false);
+    List.of(closed, changes, bought).forEach(java.util.Collection::clear);
+    List.of(lobes, checks, sound).forEach(Map::clear);
+    inspected = false;
+    asked = Piece.NEVER;
   }
 
   private void check(Act act, int now) {

@@ -140,6 +140,7 @@ final class Story {
       case CHECK -> referee.checks().containsKey(act.what());
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();
+      case REOPEN -> scene.canReopen();
       case ASK -> act.answer().equals("every") == scene.asked < 0;
       case CHANGE -> isChangePossible(act);
       case EXCUSE -> referee.mayStay(act.slot());

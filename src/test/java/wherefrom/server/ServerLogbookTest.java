@@ -85,6 +85,12 @@ class ServerLogbookTest {
   }
 
   @Test
+  void theFolderByWhichAJobIsKnownIsThere() {
+    assertThat(first.folder()).isDirectory();
+    assertThat(second.folder()).isDirectory();
+  }
+
+  @Test
   void aBenchThatListensHearsOfTheOther() throws InterruptedException {
     CountDownLatch heard = new CountDownLatch(1);
     second.watch(heard::countDown);

@@ -8,10 +8,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
 import wherefrom.job.entry.RunInBegun;
 import wherefrom.job.running.RunIn;
 import wherefrom.job.running.ServiceBook;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -133,13 +135,29 @@ class ServiceFlowTest {
   }
 
   @Test
+  void itComesApartAgainWithEveryPartInItsPlace() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(sample.job, ScreenId.SERVICE);
+          press(window, "Put in service", "Close the record", "Done");
+          press(window, "Reopen", "It comes apart again", "S", "Done");
+          assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
+          assertThat(window.words()).doesNotContain("In service");
+          window.shell.context().navigator().show(ScreenId.TAKE_APART);
+          window.scan(sample.tag("pushrod@3EX"));
+          assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OUT);
+          return window;
+        });
+  }
+
+  @Test
   void theRecordIsOpenedAgainForAReason() {
     Toolkit.on(
         () -> {
           SampleWindow window = open(sample.job, ScreenId.SERVICE);
           press(window, "Put in service", "Close the record", "Done");
           assertThat(sample.job.state().service().since()).isPresent();
-          press(window, "Reopen", "S", "Done");
+          press(window, "Reopen", "Open the record", "S", "Done");
           assertThat(sample.job.state().service().since()).isEmpty();
           return window;
         });

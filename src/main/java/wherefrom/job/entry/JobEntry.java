@@ -76,6 +76,7 @@ public sealed interface JobEntry
         ServiceTicked,
         PutInService,
         RecordReopened,
+        EngineReopened,
         GasketsListed,
         TakenBack,
         Act {

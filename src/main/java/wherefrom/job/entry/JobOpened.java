@@ -3,6 +3,7 @@ package wherefrom.job.entry;
 import java.util.List;
 import java.util.Set;
 import wherefrom.engine.Layout;
+import wherefrom.engine.LifterType;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.parts.FirstNumbering;
@@ -42,6 +43,12 @@ public record JobOpened(
       String name, int engine, Layout layout, Set<PartKind> kinds, UnitSystem units) {
     return new JobOpened(
         name, engine, layout, kinds, units, Places.of(layout, kinds), Spots.all(layout));
+  }
+
+  /** The same job as its engine's next life begins: with these kinds and lifters. */
+  public JobOpened again(Set<PartKind> tracked, LifterType lifters) {
+    return new JobOpened(
+        name, engine, layout.with(lifters), tracked, units, items, numberedCards());
   }
 
   /** The places by item number, whoever wrote the logbook. */

@@ -1,6 +1,7 @@
 package wherefrom.job.running;
 
 import java.util.Optional;
+import wherefrom.job.NextLife;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.RecordReopened;
@@ -112,6 +113,30 @@ public final class Serving {
       throw new IllegalArgumentException("The run-in is on. Stop it first.");
     }
     job.record(new PutInService(words.strip()));
+  }
+
+  /**
+   * The engine comes apart again: a next life begins, with every part known where it sits.
+   *
+   * @throws IllegalArgumentException with a plain sentence where it is not in service, no reason is
+   *     given, or a part sits in the place of another that is out
+   */
+  public void comesApartAgain(String why) {
+    job.inOne(() -> comesApartOnce(why));
+  }
+
+  private void comesApartOnce(String why) {
+    if (job.state().service().since().isEmpty()) {
+      throw new IllegalArgumentException("Put it in service first: that closes its record.");
+    }
+    if (why.isBlank()) {
+      throw new IllegalArgumentException("Say why it comes apart again.");
+    }
+    if (!NextLife.isPossible(job.state())) {
+      throw new IllegalArgumentException(
+          "A part sits in the place of another that is out. Open the record and sort it out.");
+    }
+    job.record(NextLife.entry(job.state(), why.strip()));
   }
 
   /**

@@ -3,7 +3,6 @@ package wherefrom.ui.phone;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.ports.PhoneDoor;
@@ -20,6 +19,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.TwoHalves;
 
 /** Phones join here: the code to photograph, who has joined, and the end of it. */
 public final class PhonesScreen extends Page {
@@ -104,9 +104,7 @@ public final class PhonesScreen extends Page {
         touch().isLarge()
             ? Panes.grow(invited ? number : headline)
             : Panes.grow(Panes.column(context.scale(), headline, number, list));
-    HBox row = invited ? Panes.row(context.scale(), told, symbol) : new HBox(told);
-    row.getChildren().forEach(half -> ((Region) half).setPrefWidth(1));
-    return Panes.grow(row);
+    return invited ? new TwoHalves(context.scale(), told, symbol) : told;
   }
 
   private void turn() {

@@ -139,7 +139,23 @@ final class ServiceAsking {
             way("Not yet", "", () -> {})));
   }
 
+  /** Something is to be added to the record; or the engine comes apart, with every part known. */
   void reopen() {
-    words("Why is the record opened again?", serving::reopen);
+    choose(
+        "Reopen",
+        List.of(
+            way(
+                "Open the record",
+                "something is to be added to it",
+                () -> words("Why is the record opened again?", serving::reopen)),
+            way(
+                "It comes apart again",
+                "all parts are in, under their old tags",
+                () -> words("Why does it come apart?", this::comesApart))));
+  }
+
+  private void comesApart(String why) {
+    serving.comesApartAgain(why);
+    context.navigator().home();
   }
 }

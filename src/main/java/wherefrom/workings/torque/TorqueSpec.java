@@ -53,7 +53,7 @@ public record TorqueSpec(
         .match(
             torque -> findFault(torque, at),
             angle -> findFault(angle, at),
-            loosen -> findFault(loosen, at));
+            loosen -> findFaultOfLoosening(at));
   }
 
   private Optional<String> findFault(Stage.ByAngle angle, int at) {
@@ -66,7 +66,7 @@ public record TorqueSpec(
   }
 
   /** Bolts are loosened between two torques only. */
-  private Optional<String> findFault(Stage.Loosen loosen, int at) {
+  private Optional<String> findFaultOfLoosening(int at) {
     boolean twice = stages.get(at - 1) instanceof Stage.Loosen;
     return twice || at == stages.size() - 1
         ? Optional.of("After loosening, give a torque. The bolts must end up tight.")
