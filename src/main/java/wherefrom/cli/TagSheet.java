@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import wherefrom.files.Outgoing;
 import wherefrom.job.print.Face;
@@ -44,21 +45,48 @@ final class TagSheet {
   /** The pages of one attempt, what they are, and the step that logs them; 0 for none. */
   private record Pages(ByteArrayOutputStream pdf, PrintOutcome.Printed printed, long step) {}
 
+  /** Carries what the call got wrong through the writing of the file. */
+  private static final class Refused extends IOException {
+    private static final long serialVersionUID = 1;
+    private final transient BadInput why;
+
+    Refused(BadInput why) {
+      super(why);
+      this.why = why;
+    }
+  }
+
   /**
-   * Logs the sheet as printed and writes it.
+   * Logs the sheet as printed and writes it. It is logged once the file is open, for then little
+   * can go wrong.
    *
-   * @throws IOException with a plain sentence where it could not go out; it is not logged then
+   * @throws IOException with a plain sentence where it could not go out; it does not count then
    */
   PrintOutcome.Printed make(Outlet outlet) throws BadInput, IOException {
-    Pages[] made = new Pages[1];
-    bench.asOne(() -> made[0] = taken());
+    List<Pages> made = new ArrayList<>();
     try {
-      outlet.write(made[0].pdf()::writeTo);
-    } catch (IOException | UncheckedIOException e) {
-      giveBack(made[0].step());
+      outlet.write(
+          out -> {
+            made.add(logged());
+            made.get(0).pdf().writeTo(out);
+          });
+    } catch (Refused e) {
+      throw e.why;
+    } catch (IOException e) {
+      made.forEach(this::giveBack);
       throw e;
     }
-    return made[0].printed();
+    return made.get(0).printed();
+  }
+
+  private Pages logged() throws Refused {
+    Pages[] made = new Pages[1];
+    try {
+      bench.asOne(() -> made[0] = taken());
+    } catch (BadInput e) {
+      throw new Refused(e);
+    }
+    return made[0];
   }
 
   private Pages taken() throws BadInput {
@@ -72,9 +100,9 @@ final class TagSheet {
     return new Pages(pdf, (PrintOutcome.Printed) outcome, step);
   }
 
-  private void giveBack(long step) {
-    if (step > 0) {
-      printing.neverCame(step);
+  private void giveBack(Pages pages) {
+    if (pages.step() > 0) {
+      printing.neverCame(pages.step());
     }
   }
 
