@@ -32,8 +32,9 @@ package wherefrom.scan.match;
  * least. The warp is fitted to the pattern and to what the modules seem to be, never to the list,
  * so what was issued still has no part in how a grid came about and the inequality holds for it as
  * for any other: each grid of its freedom is one more chance, and there are fivefold as many, 0.03
- * wrong readings to be expected at most. The measured tail of scores has them in it. Of relatives it
- * is the lead that more chances bring near, so {@link #SECOND_LOOK} more is wanted of these grids.
+ * wrong readings to be expected at most. The measured tail of scores has them in it. Of relatives
+ * it is the lead that more chances bring near, so {@link #SECOND_LOOK} more is wanted of these
+ * grids.
  *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
