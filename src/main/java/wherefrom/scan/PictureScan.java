@@ -41,7 +41,7 @@ final class PictureScan {
   }
 
   /**
-   * @param more evidence that is wanted beyond the least, in standard deviations
+   * @param more lead that is wanted beyond the least, in standard deviations
    */
   PictureScan(LabelPattern pattern, CameraModel camera, IssuedSymbols issued, double more) {
     poses = new PoseReader(pattern, camera, issued, more);

@@ -44,7 +44,7 @@ final class PoseReader {
   }
 
   /**
-   * @param more evidence that is wanted beyond {@link AcceptanceBound}'s least
+   * @param more lead that is wanted beyond {@link AcceptanceBound}'s least
    */
   PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued, double more) {
     this.more = more;
@@ -88,7 +88,7 @@ final class PoseReader {
     List<PoseReading> readings = new ArrayList<>();
     for (Candidate start : CandidateSearch.distinct(starts, most)) {
       Pose pose = refiner.sharp(pyramid, start.pose(), 10);
-      PoseReading reading = at(pyramid, pose, more + AcceptanceBound.OTHER_START);
+      PoseReading reading = at(pyramid, pose, more + AcceptanceBound.SECOND_LOOK);
       readings.add(reading);
       if (reading.text().isPresent()) {
         break;

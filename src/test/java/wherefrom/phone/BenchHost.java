@@ -53,7 +53,7 @@ final class BenchHost implements PhoneHost {
 
   @Override
   public PhonePictures pictures() {
-    return new PhonePictures(new Held(), new PictureFiles(), new PhotoFiles());
+    return new PhonePictures(new Held(), new PictureFiles()::load, new PhotoFiles());
   }
 
   @Override

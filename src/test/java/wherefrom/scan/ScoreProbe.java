@@ -23,7 +23,7 @@ public final class ScoreProbe {
    * A grid that its own error correction does not decode.
    *
    * @param pattern how well the pattern of every label fits there
-   * @param more evidence that is wanted of it beyond the least
+   * @param more lead that is wanted of it beyond the least
    */
   public record Asked(SoftGrid grid, double pattern, double more) {}
 
@@ -40,7 +40,7 @@ public final class ScoreProbe {
     List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
     List<PoseReading> retried = scan.retried(pyramid, readings, PipelineReader.RETRIED);
     List<Asked> asked = new ArrayList<>(unread(readings, 0));
-    asked.addAll(unread(retried, AcceptanceBound.OTHER_START));
+    asked.addAll(unread(retried, AcceptanceBound.SECOND_LOOK));
     if (asked.size() == readings.size() + retried.size()) {
       SecondLook second = new SecondLook(pattern, camera, none);
       asked.addAll(
@@ -78,7 +78,7 @@ public final class ScoreProbe {
     return matcher
         .find(asked.grid())
         .filter(SymbolMatch::issued)
-        .map(match -> AcceptanceBound.margin(match, asked.pattern()) - asked.more())
+        .map(match -> AcceptanceBound.margin(match, asked.pattern(), asked.more()))
         .orElse(Double.NEGATIVE_INFINITY);
   }
 }

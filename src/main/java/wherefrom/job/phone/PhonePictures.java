@@ -6,14 +6,24 @@ import java.util.Collection;
 import java.util.List;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.photos.Photos;
-import wherefrom.job.ports.Pictures;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.TagReader;
 import wherefrom.parts.TagCode;
 
 /** Reads the tags on a phone's photographs, and keeps photographs. Asks nothing of a job. */
-public record PhonePictures(TagReader reader, Pictures pictures, Photos photos) {
+public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
+
+  /** Loads picture files. */
+  @FunctionalInterface
+  public interface Loading {
+    /**
+     * A picture in grey values, upright.
+     *
+     * @throws IOException with a plain sentence when the file is no picture that can be read
+     */
+    GreyImage load(Path file) throws IOException;
+  }
 
   /**
    * What a picture shows.

@@ -31,10 +31,10 @@ package wherefrom.scan.match;
  * places are asked that way: fifteen grids more, and some thirty that fit the pattern to 0.3 at
  * least. The warp is fitted to the pattern and to what the modules seem to be, never to the list,
  * so what was issued still has no part in how a grid came about and the inequality holds for it as
- * for any other: each grid of its freedom is one more chance. More is therefore wanted of them:
- * with {@link #OTHER_START} a chance is seventeen times smaller at the least evidence, with {@link
- * #SECOND_LOOK} three hundred times, so that all of them together add less than there was. The
- * measured tail of scores has them in it.
+ * for any other: each grid of its freedom is one more chance, and there are fivefold as many, 0.03
+ * wrong readings to be expected at most. The measured tail of scores has them in it. Of relatives
+ * it is the lead that more chances bring near, so {@link #SECOND_LOOK} more is wanted of these
+ * grids.
  *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
@@ -57,11 +57,8 @@ public final class AcceptanceBound {
   /** Least lead over the runner-up, in standard deviations. */
   public static final double LEAD = 2.3;
 
-  /** Evidence and lead that are wanted beyond the least from other starts round a place. */
-  public static final double OTHER_START = 0.4;
-
-  /** The same at a second look. */
-  public static final double SECOND_LOOK = 0.8;
+  /** Lead that is wanted beyond the least from other starts round a place and at a second look. */
+  public static final double SECOND_LOOK = 0.6;
 
   private AcceptanceBound() {}
 
@@ -78,10 +75,10 @@ public final class AcceptanceBound {
    * Whether an issued tag was certainly seen.
    *
    * @param pattern fit of the pattern of every label, to 1
-   * @param more evidence and lead that are wanted beyond the least, in standard deviations
+   * @param more lead that is wanted beyond the least, in standard deviations
    */
   public static boolean accepts(SymbolMatch match, double pattern, double more) {
-    return match.issued() && margin(match, pattern) >= more;
+    return match.issued() && margin(match, pattern, more) >= 0;
   }
 
   /**
@@ -89,9 +86,10 @@ public final class AcceptanceBound {
    * the lesser of the two counts.
    *
    * @param pattern fit of the pattern of every label, to 1
+   * @param more lead that is wanted beyond the least
    */
-  public static double margin(SymbolMatch match, double pattern) {
+  public static double margin(SymbolMatch match, double pattern, double more) {
     double least = pattern >= PATTERN ? EVIDENCE_IN_PATTERN : EVIDENCE;
-    return Math.min(match.evidence() - least, match.lead() - LEAD);
+    return Math.min(match.evidence() - least, match.lead() - LEAD - more);
   }
 }
