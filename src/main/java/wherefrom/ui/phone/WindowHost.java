@@ -35,7 +35,8 @@ final class WindowHost implements PhoneHost {
     this.name = job.state().name();
     this.shelf = context.shelf();
     this.settings = context.settings();
-    this.pictures = new PhonePictures(services.reader(), services.pictures()::load, services.photos());
+    this.pictures =
+        new PhonePictures(services.reader(), services.pictures()::load, services.photos());
     this.news = news;
   }
 
