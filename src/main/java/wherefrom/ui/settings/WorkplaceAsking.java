@@ -2,6 +2,7 @@ package wherefrom.ui.settings;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -71,7 +72,7 @@ final class WorkplaceAsking {
   private void server() {
     ServerAddress before = now().server().orElseGet(() -> ServerAddress.read(USUAL));
     write(
-        "Which computer is it?",
+        "The server's computer",
         now().server().isEmpty() ? "" : before.host(),
         host -> host(before, host));
   }
@@ -91,7 +92,14 @@ final class WorkplaceAsking {
                 before.user(),
                 user ->
                     context.attempt(
-                        () -> server(new ServerAddress(host, before.port(), database, user)))));
+                        () ->
+                            server(
+                                new ServerAddress(named(host), before.port(), database, user)))));
+  }
+
+  /** The keys begin with a capital, which a computer's name has no use for. */
+  private static String named(String host) {
+    return host.strip().toLowerCase(Locale.ROOT);
   }
 
   private void server(ServerAddress typed) {
