@@ -9,7 +9,7 @@
 # finalizer's comes first, names and methods lie now so, now so; where the main thread does, always
 # alike. As a batch (chrt) a thread that is woken takes the processor from no other, so that the main
 # thread nearly always does; a dump in which it did not is not let run to its end, and one that did
-# has to come out twice. Where it never does, the last one is taken, and that is said.
+# has to come out twice, but for a few words that tell the time. Where it never does, the last one is taken, and that is said.
 set -euo pipefail
 image=$(realpath "$1")
 classes=$(realpath "$2")
@@ -58,6 +58,20 @@ say_missing() {
   fi
 }
 
+# Whether it is the same as one before, but for a few words: the time at which an object was last used
+# (SoftReference.timestamp, from the machine's start) and the sums over it, which nobody checks.
+alike() {
+  { cmp -l "$1" "$archive" || true; } | head -n 1000 | awk '{ print int(($1 - 1) / 4) }' | uniq > "$work/words"
+  [ "$(wc -l < "$work/words")" -le 16 ]
+}
+
+clear_words() {
+  chmod u+w "$archive"
+  while read -r word; do
+    dd if=/dev/zero of="$archive" bs=4 seek="$word" count=1 conv=notrunc status=none
+  done < "$work/words"
+}
+
 for ((try = 1; try <= 200; try++)); do
   begin
   if ! in_order; then
@@ -67,16 +81,19 @@ for ((try = 1; try <= 200; try++)); do
   fi
   wait "$dump" || { cat "$work/said" >&2; exit 1; }
   dump=""
-  sum=$(sha256sum < "$archive" | cut -d' ' -f1)
-  echo "try $try: $sum"
-  if grep -q "$sum" "$work/sums" 2>/dev/null; then
-    cp "$archive" "$image/lib/server/classes.jsa"
-    say_missing
-    exit 0
-  fi
-  echo "$sum" >> "$work/sums"
+  echo "try $try: $(sha256sum < "$archive")"
+  for before in "$work"/kept-*; do
+    if [ -e "$before" ] && alike "$before"; then
+      clear_words
+      echo "cleared: $(wc -l < "$work/words") words, then $(sha256sum < "$archive")"
+      cp "$archive" "$image/lib/server/classes.jsa"
+      say_missing
+      exit 0
+    fi
+  done
+  cp "$archive" "$work/kept-$try"
   cp "$archive" "$work/last"
-  [ "$(wc -l < "$work/sums")" -lt 10 ] || break
+  [ "$(find "$work" -name 'kept-*' | wc -l)" -lt 10 ] || break
 done
 # It serves as well; only that the package of another build may differ by it.
 echo "No class archive came out twice: the bytes of this build are not those of another" >&2

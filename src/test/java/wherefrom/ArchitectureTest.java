@@ -80,7 +80,7 @@ class ArchitectureTest {
           Map.entry("settings", Set.of("quantity", "files", "job")),
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),
           Map.entry("sound", Set.of("job")),
-          Map.entry("phone", Set.of("inspection", "parts", "rules", "job")),
+          Map.entry("phone", Set.of("inspection", "rules", "job")),
           Map.entry("pdf", Set.of("workings", "parts", "drawing", "files", "pictures", "job")),
           Map.entry("print", Set.of("text", "quantity", "parts", "files", "pdf", "job")),
           Map.entry(
