@@ -73,7 +73,7 @@ final class Door implements PhoneDoor {
             new Gate(address),
             limits,
             new Entrance(host, invitations, sessions, nanos, random),
-            new Desk(host),
+            new PhoneActions(host),
             sessions,
             new Deadlines(timer, nanos, limits),
             this::left));

@@ -77,7 +77,7 @@ class DoorTest {
     String link = door.invitation().orElseThrow().link();
     String key = link.substring(link.indexOf('#') + 1);
     Caller phone = new Caller(door.address());
-    JsonNode hello = view(phone.post("/hello", Json.object(Map.of("key", key))));
+    JsonNode hello = view(phone.post("/hello", PhoneJson.object(Map.of("key", key))));
     assertThat(hello.get("number").asText()).isEqualTo(door.invitation().orElseThrow().number());
     assertThat(hello.get("job").asText()).isEqualTo("Launch V8");
     assertThat(phone.join(link, "Anna").status()).isEqualTo(200);

@@ -22,6 +22,7 @@ enum Spare {
 
   @SuppressWarnings("ImmutableEnumChecker") // each article is a record of words or of a thing
   private final Article what;
+
   private final int pieces;
   private final String reason;
 
