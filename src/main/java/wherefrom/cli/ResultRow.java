@@ -24,7 +24,7 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
         "tool", result.tool().name(),
         "whole", result.isWhole(),
         "confirmed", result.confirmed(),
-        "values", result.values().stream().map(this::value).toList(),
+        "values", values(),
         "clearances", clearances().stream().map(Clearance::fields).toList());
   }
 
@@ -59,11 +59,21 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
     return clearances;
   }
 
+  /** Those that were worked out, then those that were not and are judged all the same. */
+  private List<Map<String, Object>> values() {
+    List<Map<String, Object>> values = new ArrayList<>();
+    result.values().forEach(value -> values.add(value(value.key(), value, judgement(value))));
+    for (Judgement unfound : result.judgedUnfound()) {
+      values.add(value(MeasuredResult.unfoundKey(unfound), unfound.value(), Optional.of(unfound)));
+    }
+    return values;
+  }
+
   /** A value of the result; without a limit those fields are empty. */
-  private Map<String, Object> value(ResultValue value) {
-    Optional<Judgement> judged = judgement(value);
+  private static Map<String, Object> value(
+      String key, ResultValue value, Optional<Judgement> judged) {
     return Json.object(
-        "key", value.key(),
+        "key", key,
         "value", value.value(),
         "uncertainty", value.standardUncertainty(),
         "unit", value.unit().symbol(),

@@ -86,6 +86,14 @@ public record MeasuredResult(
     return judgements.stream().filter(one -> findValue(one.value().key()).isEmpty()).toList();
   }
 
+  /**
+   * What stands for those results in files: its key says that it is no more than the most that the
+   * result can be, such as {@code least-at-most}.
+   */
+  public static String unfoundKey(Judgement unfound) {
+    return unfound.value().key() + "-at-most";
+  }
+
   public Optional<ResultValue> findValue(String key) {
     return values.stream().filter(value -> value.key().equals(key)).findFirst();
   }

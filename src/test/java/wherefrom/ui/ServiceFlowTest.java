@@ -14,6 +14,7 @@ import wherefrom.job.running.RunIn;
 import wherefrom.job.running.ServiceBook;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.record.RecordScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -140,7 +141,9 @@ class ServiceFlowTest {
         () -> {
           SampleWindow window = open(sample.job, ScreenId.SERVICE);
           press(window, "Put in service", "Close the record", "Done");
-          press(window, "Reopen", "It comes apart again", "S", "Done");
+          press(window, "Reopen", "It comes apart again");
+          assertThat(window.words()).contains("Print the record first");
+          press(window, "It is printed, it comes apart", "S", "Done");
           assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
           assertThat(window.words()).doesNotContain("In service");
           window.shell.context().navigator().show(ScreenId.TAKE_APART);
@@ -159,6 +162,19 @@ class ServiceFlowTest {
           assertThat(sample.job.state().service().since()).isPresent();
           press(window, "Reopen", "Open the record", "S", "Done");
           assertThat(sample.job.state().service().since()).isEmpty();
+          return window;
+        });
+  }
+
+  /** Once it is apart, nobody can print the record of this build any more. */
+  @Test
+  void beforeItComesApartItsRecordCanBePrinted() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(sample.job, ScreenId.SERVICE);
+          press(window, "Put in service", "Close the record", "Done");
+          press(window, "Reopen", "It comes apart again", "Print the record");
+          assertThat(window.shell.current()).isInstanceOf(RecordScreen.class);
           return window;
         });
   }

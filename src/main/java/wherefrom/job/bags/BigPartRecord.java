@@ -10,15 +10,24 @@ import wherefrom.parts.Whereabouts;
  *
  * @param where where it is now
  * @param marks marks and casting numbers as found; may be empty
- * @param decision what becomes of it
+ * @param decision what becomes of it; empty as well where it came off again after it was put on
  * @param reason why; may be empty
+ * @param before what was decided before it came off again, until it is decided anew
+ * @param settled whether it was put on with the decision
  */
 public record BigPartRecord(
-    BigPart part, Whereabouts where, String marks, Optional<Decision> decision, String reason) {
+    BigPart part,
+    Whereabouts where,
+    String marks,
+    Optional<Decision> decision,
+    String reason,
+    Optional<Decision> before,
+    boolean settled) {
 
   /** One that nobody has touched. */
   static BigPartRecord of(BigPart part) {
-    return new BigPartRecord(part, Whereabouts.IN_ENGINE, "", Optional.empty(), "");
+    return new BigPartRecord(
+        part, Whereabouts.IN_ENGINE, "", Optional.empty(), "", Optional.empty(), false);
   }
 
   public int number() {
@@ -34,15 +43,20 @@ public record BigPartRecord(
     return where == Whereabouts.IN_ENGINE || where == Whereabouts.FITTED;
   }
 
+  /** Once it was put on, its decision was carried out: off again, it is decided about anew. */
   BigPartRecord at(Whereabouts now) {
-    return new BigPartRecord(part, now, marks, decision, reason);
+    if (settled && now != Whereabouts.FITTED) {
+      return new BigPartRecord(part, now, marks, Optional.empty(), "", decision, false);
+    }
+    boolean carriedOut = now == Whereabouts.FITTED && decision.isPresent();
+    return new BigPartRecord(part, now, marks, decision, reason, before, carriedOut);
   }
 
   BigPartRecord marked(String found) {
-    return new BigPartRecord(part, where, found, decision, reason);
+    return new BigPartRecord(part, where, found, decision, reason, before, settled);
   }
 
   BigPartRecord decided(Decision made, String why) {
-    return new BigPartRecord(part, where, marks, Optional.of(made), why);
+    return new BigPartRecord(part, where, marks, Optional.of(made), why, Optional.empty(), false);
   }
 }

@@ -225,7 +225,8 @@ public final class BigParts {
 
   private BagOutcome move(BigPartRecord record, Whereabouts to, String note) {
     job.record(new BigPartMoved(record.number(), to, note.strip()));
-    return new BagOutcome.Logged(Words.sentence(record.words() + ": " + to.words()));
+    String anew = record.settled() && to != Whereabouts.FITTED ? " Decide about it again." : "";
+    return new BagOutcome.Logged(Words.sentence(record.words() + ": " + to.words()) + anew);
   }
 
   /** Keeps marks and casting numbers as they are found. */

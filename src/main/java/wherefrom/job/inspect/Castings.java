@@ -14,11 +14,13 @@ import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.bags.BigParts;
 import wherefrom.job.entry.BigPartDecided;
+import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.BigPartKind;
+import wherefrom.parts.Whereabouts;
 
 /**
  * Block and heads: their tests, photographs, and what becomes of each. Where a head is a big part
@@ -31,8 +33,9 @@ public final class Castings {
    *
    * @param cards its tests, each with its latest answer
    * @param photographs how many there are of it
-   * @param decision what becomes of it; empty as well where a later test speaks against reusing it
-   * @param outweighed the decision that such a test has opened again
+   * @param decision what becomes of it; empty as well where a later test speaks against reusing it,
+   *     or where it came off again after it was put on
+   * @param outweighed the decision that is open again for that
    */
   public record Casting(
       Subject.AFeature subject,
@@ -67,9 +70,9 @@ public final class Castings {
           .orElse("undecided");
     }
 
-    /** Whether a test speaks against it and nobody has decided, or a test is left. */
+    /** Whether it is to be decided about, or a test is left. */
     public boolean isOpen() {
-      return countOpen() > 0 || isDoubted();
+      return countOpen() > 0 || isDoubted() || outweighed.isPresent();
     }
 
     /** Whether a test speaks against it and nobody has decided since. */
@@ -79,11 +82,18 @@ public final class Castings {
   }
 
   /**
-   * @param outweighed whether a test that was done later speaks against it
+   * @param on whether the casting was put on with it
+   * @param outweighed whether a test that was done later speaks against it, or it came off again
    */
-  private record Made(Decision decision, String reason, boolean outweighed) {
+  private record Made(Decision decision, String reason, boolean on, boolean outweighed) {
     Made after(Set<String> against) {
-      return new Made(decision, reason, decision == Decision.REUSE && !against.isEmpty());
+      boolean doubted = decision == Decision.REUSE && !against.isEmpty();
+      return new Made(decision, reason, on, outweighed || doubted);
+    }
+
+    Made movedTo(Whereabouts to) {
+      boolean now = to == Whereabouts.FITTED;
+      return new Made(decision, reason, now, outweighed || (on && !now));
     }
   }
 
@@ -131,6 +141,8 @@ public final class Castings {
         against.clear();
       } else if (logged.entry() instanceof FeatureLooked look && look.subject().equals(at.key())) {
         speak(look, against);
+      } else if (logged.entry() instanceof BigPartMoved moved && moved.number() == number) {
+        last = last.map(one -> one.movedTo(moved.to()));
       }
     }
     return last.map(one -> one.after(against));
@@ -138,10 +150,10 @@ public final class Castings {
 
   private static Optional<Made> made(JobEntry entry, Subject.AFeature at, int number) {
     if (entry instanceof FeatureDecided one && one.subject().equals(at.key())) {
-      return Optional.of(new Made(one.decision(), one.reason(), false));
+      return Optional.of(new Made(one.decision(), one.reason(), false, false));
     }
     return entry instanceof BigPartDecided one && one.number() == number
-        ? Optional.of(new Made(one.decision(), one.reason(), false))
+        ? Optional.of(new Made(one.decision(), one.reason(), false, false))
         : Optional.empty();
   }
 

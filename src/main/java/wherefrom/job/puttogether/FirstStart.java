@@ -94,8 +94,8 @@ public final class FirstStart {
   }
 
   /**
-   * Block and heads that nobody tested, and those that a test speaks against; not where somebody
-   * has decided since.
+   * Block and heads that nobody tested, those that a test speaks against, and those that came off
+   * again; not where somebody has decided since.
    */
   private List<Point> castings() {
     return new Castings(job).list().stream().flatMap(one -> casting(one).stream()).toList();
@@ -104,6 +104,11 @@ public final class FirstStart {
   private static Optional<Point> casting(Castings.Casting one) {
     if (one.isDoubted()) {
       String words = one.words() + ": a test says " + one.worst().word();
+      return Optional.of(
+          new Point("Casting not decided", Words.sentence(words), Sources.PRACTICE, true));
+    }
+    if (one.outweighed().isPresent()) {
+      String words = one.words() + " came off again: nobody has decided since";
       return Optional.of(
           new Point("Casting not decided", Words.sentence(words), Sources.PRACTICE, true));
     }

@@ -52,10 +52,14 @@ final class BagRecord {
         List.of(
             part.words(),
             part.marks(),
-            decided.isEmpty() ? "" : decided + why,
+            decided.isEmpty() ? again(part) : decided + why,
             part.where().words(),
             photographs(Subject.ofBigPart(part.number()))),
         !part.isOn());
+  }
+
+  private static String again(BigPartRecord part) {
+    return part.before().map(was -> "off again, was " + was.word()).orElse("");
   }
 
   private RecordSection.Row row(Bag bag) {

@@ -55,6 +55,7 @@ final class ReadingTables {
     ReadingTables table = new ReadingTables(job);
     for (MeasuredResult result : job.measures().all()) {
       result.values().forEach(value -> table.result(result, value));
+      result.judgedUnfound().forEach(unfound -> table.unfound(result, unfound));
     }
     new OilClearances(job).list().forEach(table::oil);
     new PairClearances(job).measured().forEach(table::pair);
@@ -120,12 +121,22 @@ final class ReadingTables {
         result.judgements().stream()
             .filter(one -> one.value().key().equals(value.key()))
             .findFirst();
+    result(result, value.key(), value, judged);
+  }
+
+  /** What could not be worked out is judged all the same: nobody takes it for good. */
+  private void unfound(MeasuredResult result, Judgement unfound) {
+    result(result, MeasuredResult.unfoundKey(unfound), unfound.value(), Optional.of(unfound));
+  }
+
+  private void result(
+      MeasuredResult result, String key, ResultValue value, Optional<Judgement> judged) {
     rows.add(
         TidyCell.of(SubjectNames.kind(job, result.subject())),
         TidyCell.of(SubjectNames.where(job, result.subject())),
         TidyCell.of(SubjectNames.words(job, result.subject())),
         TidyCell.of(result.plan().key()),
-        TidyCell.of(value.key()),
+        TidyCell.of(key),
         TidyCell.of(value.value()),
         TidyCell.of(value.unit().symbol()),
         TidyCell.of(value.standardUncertainty()),

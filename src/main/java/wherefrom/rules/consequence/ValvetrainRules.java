@@ -126,7 +126,8 @@ final class ValvetrainRules {
                   "true-ratio",
                   ALL,
                   ROCKERS,
-                  "Measure a new rocker's true ratio: valve lift divided by lobe lift.")
+                  "Measure a new rocker's true ratio: valve lift divided by lobe lift."
+                      + " A hydraulic lifter bleeds down. Measure on a solid one.")
               .first(
                   "pushrod-hole",
                   ALL,

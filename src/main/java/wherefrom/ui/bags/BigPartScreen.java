@@ -13,6 +13,7 @@ import wherefrom.job.Caution;
 import wherefrom.job.bags.Bag;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartRecord;
+import wherefrom.job.bags.BigPartSizes;
 import wherefrom.job.bags.BigParts;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.print.TagChoice;
@@ -40,6 +41,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TwoHalves;
 import wherefrom.ui.drawn.BigPartShape;
+import wherefrom.ui.measure.MeasureScreen;
 import wherefrom.ui.photos.PhotoLoader;
 import wherefrom.ui.photos.PhotoStrip;
 import wherefrom.ui.photos.PhotoTaking;
@@ -134,6 +136,7 @@ public final class BigPartScreen extends Page implements Scannable {
       told(lines, "Marks", part.marks());
     }
     part.decision().ifPresent(made -> told(lines, "Decided: " + made.word(), part.reason()));
+    part.before().ifPresent(was -> told(lines, "Decide again", "it was: " + was.word()));
     BagBook.of(context.state()).bagsOf(number).forEach(bag -> lines.add(() -> row(bag)));
     for (KeptCard card : BigPartTorque.of(context.state(), part.part().name())) {
       lines.add(
@@ -208,6 +211,9 @@ public final class BigPartScreen extends Page implements Scannable {
     acts.add(
         act("Photo", () -> PhotoTaking.ask(context, Optional.of(Subject.ofBigPart(number)), "")));
     acts.add(act("Decide", this::decide));
+    if (!measured(part).isEmpty()) {
+      acts.add(act("Measure", () -> measure(part)));
+    }
     acts.add(act("Marks", () -> marks(part)));
     if (part.where() == Whereabouts.OUT) {
       acts.add(act("To wash", () -> move(Whereabouts.WASHING)));
@@ -226,6 +232,14 @@ public final class BigPartScreen extends Page implements Scannable {
             "Print its tag",
             () -> open(() -> PrintTagsScreen.of(context, new TagChoice.BigPartTags(number)))));
     return acts;
+  }
+
+  private List<Subject> measured(BigPartRecord part) {
+    return BigPartSizes.of(context.state().layout(), part.part().name());
+  }
+
+  private void measure(BigPartRecord part) {
+    open(() -> MeasureScreen.of(context, title(), measured(part)));
   }
 
   private void marks(BigPartRecord part) {

@@ -68,28 +68,39 @@ public final class MeasureScreen extends Page implements Scannable {
 
   /** The plans for a subject; where there is one alone, its readings. */
   private static Screen plans(ScreenContext context, Subject subject) {
-    MeasureModel model = new MeasureModel(context.getJob());
-    List<ReadingPlan> plans = model.plans(subject);
-    if (plans.size() == 1) {
-      return new ReadingsScreen(context, subject, plans.get(0).key());
+    return of(context, Named.title(context.state(), subject), List.of(subject));
+  }
+
+  /** The plans for several subjects of one thing; where there is one plan alone, its readings. */
+  public static Screen of(ScreenContext context, String thing, List<Subject> subjects) {
+    List<Read> reads = reads(context, subjects);
+    if (reads.size() == 1) {
+      return reads.get(0).screen(context);
     }
-    String title = "Measure " + Named.title(context.state(), subject);
     return new GridScreen(
         context,
-        title,
+        "Measure " + thing,
         "There is nothing to measure on it. Use Inspect.",
-        () ->
-            plans.stream()
-                .map(
-                    plan ->
-                        new Cell(
-                            plan.title(),
-                            model.state(plan, subject),
-                            () ->
-                                context
-                                    .navigator()
-                                    .open(() -> new ReadingsScreen(context, subject, plan.key()))))
-                .toList());
+        () -> reads.stream().map(read -> read.cell(context)).toList());
+  }
+
+  private static List<Read> reads(ScreenContext context, List<Subject> subjects) {
+    MeasureModel model = new MeasureModel(context.getJob());
+    return subjects.stream()
+        .flatMap(one -> model.plans(one).stream().map(plan -> new Read(one, plan)))
+        .toList();
+  }
+
+  /** A subject and what is read of it. */
+  private record Read(Subject subject, ReadingPlan plan) {
+    Screen screen(ScreenContext context) {
+      return new ReadingsScreen(context, subject, plan.key());
+    }
+
+    Cell cell(ScreenContext context) {
+      String state = new MeasureModel(context.getJob()).state(plan, subject);
+      return new Cell(plan.title(), state, () -> context.navigator().open(() -> screen(context)));
+    }
   }
 
   private int open() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.FigureOutcome;
+import wherefrom.job.numbers.MeasuredRoom;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.job.numbers.PlanFollowing;
@@ -22,12 +23,14 @@ import wherefrom.workings.plan.PlanInputs;
 
 /** What the plan's screen shows: rows of results, a cell for each column. */
 final class PlanModel {
+  private final OpenJob job;
   private final PlanBook book;
   private final PlanStepper stepper;
   private int chosen;
   private Stepped stepped = Stepped.RATIO;
 
   PlanModel(OpenJob job) {
+    this.job = job;
     book = new PlanBook(job);
     stepper = new PlanStepper(book);
     chosen = book.columns().get(book.columns().size() - 1);
@@ -66,7 +69,9 @@ final class PlanModel {
   }
 
   List<PlanTableRows.Row> rows() {
-    return new PlanTableRows(book.work(), this::findEffects).all();
+    return new PlanTableRows(
+            book.work(), this::findEffects, side -> MeasuredRoom.find(job.state(), side))
+        .all();
   }
 
   /** The rows but those of the ratio, which has a drawing of its own. */

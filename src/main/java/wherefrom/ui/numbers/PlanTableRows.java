@@ -1,15 +1,19 @@
 package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import wherefrom.engine.ValveSide;
+import wherefrom.job.numbers.MeasuredRoom;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Note;
+import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
@@ -35,6 +39,14 @@ final class PlanTableRows {
     RESULTS.put("retainer-to-seal", "Retainer to seal");
     RESULTS.put("rocker-slot", "Rocker slot");
   }
+
+  /** The results that are read by degrees as well, around overlap. */
+  private static final Map<String, ValveSide> READ =
+      Map.of(
+          Gap.PISTON_TO_INTAKE.key(),
+          ValveSide.INTAKE,
+          Gap.PISTON_TO_EXHAUST.key(),
+          ValveSide.EXHAUST);
 
   /** One cell: a figure with its unit, {@code 0.0416 ± 0.0033}, or words that have none. */
   record Cell(String figure, Optional<Unit> unit, Optional<Margin> marked) {
@@ -114,14 +126,20 @@ final class PlanTableRows {
 
   private final List<PlanAnswer> answers;
   private final Function<PlanAnswer, Optional<PlanEffects>> findEffects;
+  private final Function<ValveSide, Optional<MeasuredRoom>> findRead;
 
   /**
    * @param answers one for each column
    * @param findEffects what follows from a column; empty where nothing does
+   * @param findRead the least room to a valve that was read; empty where nothing was
    */
-  PlanTableRows(List<PlanAnswer> answers, Function<PlanAnswer, Optional<PlanEffects>> findEffects) {
+  PlanTableRows(
+      List<PlanAnswer> answers,
+      Function<PlanAnswer, Optional<PlanEffects>> findEffects,
+      Function<ValveSide, Optional<MeasuredRoom>> findRead) {
     this.answers = List.copyOf(answers);
     this.findEffects = findEffects;
+    this.findRead = findRead;
   }
 
   /** Every row that has something to show. */
@@ -133,6 +151,7 @@ final class PlanTableRows {
           if (cells.stream().anyMatch(cell -> !cell.words().isEmpty())) {
             rows.add(Row.ofFigures(name, cells));
           }
+          read(key).ifPresent(rows::add);
         });
     List<Optional<PlanEffects>> effects = answers.stream().map(findEffects).toList();
     rows.add(row("To buy and do", effects, known -> known.lines().size() + " things"));
@@ -143,6 +162,17 @@ final class PlanTableRows {
       rows.add(Row.of("Not worked out", lacking));
     }
     return rows;
+  }
+
+  /** What was read on the engine stands below what the plan says, in the column of now. */
+  private Optional<Row> read(String key) {
+    return Optional.ofNullable(READ.get(key)).flatMap(findRead).map(this::row);
+  }
+
+  private Row row(MeasuredRoom read) {
+    List<Cell> cells = new ArrayList<>(Collections.nCopies(answers.size(), Cell.of("")));
+    cells.set(0, new Cell(read.figure(), Optional.of(read.value().unit()), Optional.empty()));
+    return Row.ofFigures("Piston to " + read.valve() + ", read", cells);
   }
 
   /** One row while nothing is cut; else the ratio without the cut and the one after it. */

@@ -151,6 +151,21 @@ final class ServiceAsking {
             way(
                 "It comes apart again",
                 "all parts are in, under their old tags",
+                this::warnOfRecord)));
+  }
+
+  /** The next life has a record of its own: on paper alone is the one of before left. */
+  private void warnOfRecord() {
+    choose(
+        "Print the record first",
+        List.of(
+            way(
+                "Print the record",
+                "afterwards this build's record can no longer be printed",
+                () -> context.navigator().show(ScreenId.BUILD_RECORD)),
+            way(
+                "It is printed, it comes apart",
+                "a record of its own begins",
                 () -> words("Why does it come apart?", this::comesApart))));
   }
 

@@ -8,13 +8,17 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Subject;
 import wherefrom.job.BenchJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.PurchaseList;
 import wherefrom.job.takeapart.TakeApart;
+import wherefrom.parts.BigPartKind;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
@@ -100,6 +104,59 @@ class BigPartsTest {
         .isEqualTo("Water pump was to be replaced. Is this the new one?");
     parts.on(pump, "new one fitted");
     assertThat(where("water pump")).isEqualTo(Whereabouts.FITTED);
+  }
+
+  /** Off again, nothing that was decided before it went on says what becomes of it now. */
+  @Test
+  void whatComesOffAgainIsDecidedAnew() {
+    parts.nameUsual();
+    int pump = number("water pump");
+    parts.decide(pump, Decision.REUSE, "it is good");
+    parts.off(pump, "");
+    assertThat(book().findBigPart(pump).orElseThrow().decision()).contains(Decision.REUSE);
+    parts.on(pump, "");
+    assertThat(parts.off(pump, "").sentence()).endsWith("Decide about it again.");
+    BigPartRecord again = book().findBigPart(pump).orElseThrow();
+    assertThat(again.decision()).isEmpty();
+    assertThat(again.before()).contains(Decision.REUSE);
+    parts.decide(pump, Decision.REPLACE, "it weeps");
+    assertThat(book().findBigPart(pump).orElseThrow().before()).isEmpty();
+    job.undo();
+    job.undo();
+    assertThat(book().findBigPart(pump).orElseThrow().decision()).contains(Decision.REUSE);
+  }
+
+  @Test
+  void whatWasDecidedWhileItWasOnStandsAsItComesOff() {
+    parts.nameUsual();
+    int pump = number("water pump");
+    parts.off(pump, "");
+    parts.on(pump, "");
+    parts.decide(pump, Decision.REPLACE, "it weeps");
+    parts.off(pump, "");
+    assertThat(book().findBigPart(pump).orElseThrow().decision()).contains(Decision.REPLACE);
+  }
+
+  @Test
+  void ofAHeadItsFaceAndItsOwnDeckAreMeasured() {
+    assertThat(BigPartSizes.of(job.state().layout(), new BigPartName(BigPartKind.HEAD, "left", "")))
+        .extracting(Subject::key)
+        .containsExactly("head@left", "deck@left");
+    OpenJob four = BenchJob.inline4().job;
+    assertThat(BigPartSizes.of(four.state().layout(), new BigPartName(BigPartKind.HEAD, "", "")))
+        .hasSize(2);
+    assertThat(BigPartSizes.of(job.state().layout(), BigPartName.own("oil cooler"))).isEmpty();
+  }
+
+  /** A key that leads nowhere helps nobody. */
+  @Test
+  void allThatIsMeasuredOnABigPartHasAPlan() {
+    Measuring measuring = new Measuring(job);
+    for (BigPartName name : BigPartName.usual(job.state().layout())) {
+      assertThat(BigPartSizes.of(job.state().layout(), name))
+          .as(name.words())
+          .allSatisfy(subject -> assertThat(measuring.listPlans(subject)).isNotEmpty());
+    }
   }
 
   @Test

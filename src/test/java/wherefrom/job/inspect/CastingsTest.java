@@ -108,6 +108,30 @@ class CastingsTest {
     assertThat(find("block@").decision()).contains(Decision.REUSE);
   }
 
+  @Test
+  void aHeadThatComesOffAgainIsDecidedAnew() {
+    BigParts parts = new BigParts(bench.job);
+    parts.nameUsual();
+    int head =
+        BagBook.of(bench.job.state()).bigParts().stream()
+            .filter(part -> part.words().equals("left head"))
+            .findFirst()
+            .orElseThrow()
+            .number();
+    parts.off(head, "with all on it");
+    castings.decide("head@left", Decision.REUSE, "sound");
+    parts.on(head, "bare");
+    assertThat(find("head@left").decision()).contains(Decision.REUSE);
+    parts.off(head, "it seeps");
+    assertThat(find("head@left").decided()).isEqualTo("open again, was reuse");
+    assertThat(find("head@left").isOpen()).isTrue();
+    assertThat(new FirstStart(bench.job).points())
+        .extracting(FirstStart.Point::words)
+        .contains("Left head came off again: nobody has decided since.");
+    castings.decide("head@left", Decision.MACHINE, "milled");
+    assertThat(find("head@left").decision()).contains(Decision.MACHINE);
+  }
+
   private Object last() {
     List<?> standing = bench.job.state().standing().stream().map(one -> one.entry()).toList();
     return standing.get(standing.size() - 1);

@@ -2,15 +2,24 @@ package wherefrom.ui.numbers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.OpenJob;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanStepper.Stepped;
+import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Article;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.Margin;
@@ -62,6 +71,28 @@ class PlanModelTest {
     assertThat(words("To coil bind")).allMatch(words -> words.startsWith("0.100 ± 0.010"));
     assertThat(words("Retainer to seal")).allMatch(words -> words.startsWith("0.070 ± 0.010"));
     assertThat(words("Valve lift")).allMatch(words -> words.startsWith("0.4500 ± 0.0015"));
+  }
+
+  /** What was read on the engine stands below what the plan says, of now alone. */
+  @Test
+  void theLeastThatWasReadStandsBesideThePlansRoomAtTheValve() {
+    assertThat(model.rows()).noneMatch(row -> row.name().contains("read"));
+    new Instruments(job).list("DIAL", Dimension.LENGTH, "0.001", "0.001", "0.001");
+    List<String> inches = List.of("0.312", "0.230", "0.168", "0.126", "0.104", "0.102", "0.120");
+    ReadingPlan plan = ReadingPlans.find("piston-valve").orElseThrow();
+    Map<String, List<String>> taken = new HashMap<>();
+    for (int at = 0; at < inches.size(); at++) {
+      taken.put(plan.stations().get(at).key(), List.of(inches.get(at)));
+    }
+    Subject valve = new Subject.AFeature(Feature.VALVE_TIP, "3IN");
+    new Measuring(job).take(new Measuring.Entry(valve, plan.key(), "DIAL", taken, true, ""));
+    whatIf("target", "9.5");
+    List<String> names = model.rows().stream().map(PlanTableRows.Row::name).toList();
+    assertThat(names).contains("Piston to 3IN, read, in");
+    assertThat(words("Piston to 3IN").get(0)).startsWith("0.100");
+    assertThat(words("Piston to 3IN").get(1)).isEmpty();
+    assertThat(names.indexOf("Piston to 3IN, read, in"))
+        .isLessThan(names.indexOf("Valve lift, in"));
   }
 
   @Test
