@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import wherefrom.inspection.Subject;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.pages.PaperSize;
@@ -22,6 +23,8 @@ final class ShopCommands {
   private static final Option WORK =
       Option.maybe("--work", "WORK", "its kind: counted back, it is the change");
   private static final Option VISIT = Option.needed("--visit", "N", "the visit's number");
+  private static final Option VISIT_OR_NEW =
+      Option.needed("--visit", "N|new", "the visit's number, or new for the next");
 
   private ShopCommands() {}
 
@@ -37,7 +40,8 @@ final class ShopCommands {
   }
 
   private static Command fresh() {
-    return Command.of("shop new", "Gives the number for a new visit to the shop.")
+    return Command.of("shop new", "Tells the number that a visit begun now would have.")
+        .noting("It is given out with the first line: shop send and shop add with --visit new.")
         .tells((bench, call) -> new VisitRow(new MachineShop(bench.job()).nextVisit()));
   }
 
@@ -45,32 +49,53 @@ final class ShopCommands {
     return Command.of(
             "shop send",
             "Puts tagged parts, bags and big parts on a visit's slip.",
-            VISIT,
+            VISIT_OR_NEW,
             Option.needed("--wanted", "TEXT", "the work, with numbers"),
             WORK)
         .takes("CODE…|-")
         .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other.")
         .onJob(
-            (bench, call, answer) ->
-                Codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
+            (bench, call, answer) -> {
+              AtomicInteger visit = new AtomicInteger(visit(call));
+              return Codes.each(
+                  call, answer, code -> send(bench, call, code.get(0), visit, answer));
+            });
   }
 
-  private static Status send(OpenedJob bench, Call call, String code, Answer answer)
-      throws BadInput {
-    int visit = call.number("--visit", 0, 1, MOST);
+  /** The visit that is meant; a new one has its number from its first line on. */
+  private static int visit(Call call) throws BadInput {
+    return call.text("--visit").equals("new")
+        ? MachineShop.NEW_VISIT
+        : call.number("--visit", 0, 1, MOST);
+  }
+
+  /**
+   * @param visit the one that is meant; a new one is known here once its first line is written
+   */
+  private static Status send(
+      OpenedJob bench, Call call, String code, AtomicInteger visit, Answer answer) throws BadInput {
     Optional<Subject.Beside> beside = beside(bench, code);
     if (beside.isPresent()) {
+      String words = BagBook.of(bench.state()).words(beside.get());
       return said(
-          new BesideAtShop(bench.job()).send(visit, beside.get(), wanted(call)),
-          BagBook.of(bench.state()).words(beside.get()),
+          begun(visit, new BesideAtShop(bench.job()).send(visit.get(), beside.get(), wanted(call))),
+          words,
           answer);
     }
     Part part = bench.part(code);
     List<Integer> items = List.of(part.item());
+    MachineShop shop = new MachineShop(bench.job());
     return said(
-        new MachineShop(bench.job()).send(visit, items, call.get("--wanted"), work(call)),
+        begun(visit, shop.send(visit.get(), items, call.get("--wanted"), work(call))),
         part.words(),
         answer);
+  }
+
+  private static MachineShop.Answer begun(AtomicInteger visit, MachineShop.Answer answer) {
+    if (answer instanceof MachineShop.Answer.Done done) {
+      visit.set(done.visit().number());
+    }
+    return answer;
   }
 
   /** What is wanted of a bag or a big part. */
@@ -94,7 +119,7 @@ final class ShopCommands {
     return Command.of(
             "shop add",
             "Puts what carries no tag on a visit's slip.",
-            VISIT,
+            VISIT_OR_NEW,
             WORK,
             Option.several("--where", "WHERE", "at which: B1, B2 or left; left out for all"),
             Option.maybe("--what", "TEXT", "what goes, such as block"),
@@ -107,8 +132,8 @@ final class ShopCommands {
         .onJob(
             (bench, call, answer) -> {
               ShopOrder order = order(call);
-              int visit = call.number("--visit", 0, 1, MOST);
-              return said(new MachineShop(bench.job()).add(visit, order), order.what(), answer);
+              return said(
+                  new MachineShop(bench.job()).add(visit(call), order), order.what(), answer);
             });
   }
 

@@ -3,12 +3,9 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.OptionalInt;
-import wherefrom.job.print.Face;
 import wherefrom.job.print.Nudge;
-import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.PrintSetup;
-import wherefrom.job.print.TagPrinting;
 import wherefrom.job.print.Unprintable;
 
 /** Makes sheets of tags and cards. */
@@ -45,18 +42,9 @@ final class TagsCommand {
     PrintSetup setup = setup(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
     try (OpenedJob bench = OpenedJob.open(call, answer)) {
-      TagPrinting printing = new TagPrinting(bench.job());
-      boolean test = call.find("--test-page").isPresent();
-      List<Face> faces = test ? List.of() : new TagWishes(bench, call).faces(printing);
-      PrintOrder order =
-          test ? PrintOrder.testPage(setup) : PrintOrder.of(bench.state().name(), faces, setup);
-      Unprintable.warning(call.services().printer(), order).ifPresent(answer::say);
-      PrintOutcome outcome = call.services().printer().save(order, outlet.out());
-      if (outcome instanceof PrintOutcome.Refused refused) {
-        throw new BadInput(String.join(" ", refused.sentences()));
-      }
-      printing.printed(faces, setup.stock());
-      PrintOutcome.Printed printed = (PrintOutcome.Printed) outcome;
+      TagSheet sheet = new TagSheet(bench, call, setup);
+      Unprintable.warning(call.services().printer(), sheet.order()).ifPresent(answer::say);
+      PrintOutcome.Printed printed = sheet.make(outlet);
       return answer.only(
           new Row.Told(
               outlet.name() + ": labels " + printed.labels() + ", pages " + printed.pages() + ".",

@@ -30,6 +30,14 @@ public sealed interface LogbookCondition {
     }
   }
 
+  /** What is written can be lost, for the store is set so; work goes on all the same. */
+  record Unkept(String sentence) implements LogbookCondition {
+    @Override
+    public boolean writable() {
+      return true;
+    }
+  }
+
   /** Damage before the end, or another program holds the job: reading only. */
   record ReadOnly(String sentence) implements LogbookCondition {
     @Override

@@ -46,7 +46,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   private String rightPart(Optional<Part> right) {
     return right
         .map(part -> "The right part is " + names.code(part) + ".")
-        .orElse("No part is listed for this place.");
+        .orElse(Unlisted.SENTENCE);
   }
 
   @Override

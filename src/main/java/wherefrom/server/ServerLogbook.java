@@ -1,6 +1,7 @@
 package wherefrom.server;
 
 import java.io.IOException;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.SQLTransientException;
 import java.util.ArrayList;
@@ -34,20 +35,27 @@ final class ServerLogbook implements Logbook {
   private final List<LoggedEntry> entries = new ArrayList<>();
   private final Map<Sender, LoggedEntry> own = new HashMap<>();
   private final Listener listener;
+  private final Turn turn;
   private String tip;
   private LogbookCondition condition;
 
-  private ServerLogbook(Database database, int job, UUID sitting, LogLines.Read read) {
+  private ServerLogbook(
+      Database database, int job, UUID sitting, LogLines.Read read, String unkept) {
     this.database = database;
     this.job = job;
     this.sitting = sitting;
     this.entries.addAll(read.entries());
     this.tip = read.tip();
-    this.condition =
-        read.trouble().isEmpty()
-            ? new LogbookCondition.Sound()
-            : new LogbookCondition.ReadOnly(read.trouble());
+    this.condition = condition(read.trouble(), unkept);
     this.listener = new Listener(database, job, this::hear);
+    this.turn = new Turn(database, job);
+  }
+
+  private static LogbookCondition condition(String trouble, String unkept) {
+    if (!trouble.isEmpty()) {
+      return new LogbookCondition.ReadOnly(trouble);
+    }
+    return unkept.isEmpty() ? new LogbookCondition.Sound() : new LogbookCondition.Unkept(unkept);
   }
 
   /**
@@ -61,7 +69,11 @@ final class ServerLogbook implements Logbook {
           List<LogLines.Line> lines =
               LineRows.newer(connection, job, 0).stream().map(Row::line).toList();
           return new ServerLogbook(
-              database, job, LineRows.sitting(connection), LogLines.read(lines));
+              database,
+              job,
+              LineRows.sitting(connection),
+              LogLines.read(lines),
+              ServerPromise.findBroken(connection));
         });
   }
 
@@ -77,15 +89,35 @@ final class ServerLogbook implements Logbook {
 
   @Override
   public Appended append(long expected, NewEntry entry) {
-    Appended came = appended(expected, entry);
-    if (came instanceof Appended.Done) {
-      benches.tell();
+    boolean waited = turn.takeWhereCrowded();
+    Appended came;
+    try {
+      came = appended(expected, entry, waited);
+    } catch (RuntimeException e) {
+      turn.leave();
+      throw e;
     }
-    return came;
+    if (came instanceof Appended.Done) {
+      turn.leave();
+      benches.tell();
+      return came;
+    }
+    return turn.takeLost() ? new Appended.OthersCameFirst(newest(expected)) : came;
   }
 
-  private synchronized Appended appended(long expected, NewEntry entry) {
+  private synchronized List<LoggedEntry> newest(long expected) {
+    fetchInTurn();
+    return since(expected);
+  }
+
+  /**
+   * @param waited whether others had time to write since the act was judged
+   */
+  private synchronized Appended appended(long expected, NewEntry entry, boolean waited) {
     requireWritable();
+    if (waited) {
+      fetchInTurn();
+    }
     if (expected < entries.size()) {
       return new Appended.OthersCameFirst(since(expected));
     }
@@ -98,7 +130,7 @@ final class ServerLogbook implements Logbook {
       take(sender, logged, line);
       return new Appended.Done(logged);
     }
-    fetch();
+    fetchInTurn();
     return unlessWritten(expected, sender, logged);
   }
 
@@ -116,7 +148,7 @@ final class ServerLogbook implements Logbook {
     long until = System.nanoTime() + Database.PATIENCE_MS * 1_000_000L;
     while (true) {
       try {
-        return database.once(connection -> LineRows.add(connection, job, row));
+        return turn.once(connection -> LineRows.add(connection, job, row));
       } catch (SQLException e) {
         if (System.nanoTime() > until || !isAway(e)) {
           throw database.away(e);
@@ -170,7 +202,19 @@ final class ServerLogbook implements Logbook {
 
   /** Takes in what others wrote, each line checked against the one before it. */
   private void fetch() {
-    List<Row> rows = database.ask(connection -> LineRows.newer(connection, job, entries.size()));
+    takeIn(database.ask(this::newer));
+  }
+
+  /** The same within an act; the listener's thread is not to wait for a turn. */
+  private void fetchInTurn() {
+    takeIn(turn.ask(this::newer));
+  }
+
+  private List<Row> newer(Connection connection) throws SQLException {
+    return LineRows.newer(connection, job, entries.size());
+  }
+
+  private void takeIn(List<Row> rows) {
     for (Row row : rows) {
       try {
         byte[] line = row.line().line();
@@ -246,6 +290,7 @@ final class ServerLogbook implements Logbook {
 
   @Override
   public void close() {
+    turn.leave();
     listener.close();
   }
 }

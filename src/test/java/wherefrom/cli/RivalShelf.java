@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import wherefrom.engine.Layout;
 import wherefrom.job.Appended;
 import wherefrom.job.By;
@@ -13,28 +14,41 @@ import wherefrom.job.LogbookBeside;
 import wherefrom.job.NewEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.CostDropped;
+import wherefrom.job.entry.JobEntry;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.LogbookFile;
 
-/** A shelf whose jobs have a second bench that is always first, with something that is nothing. */
-record RivalShelf(Shelf kept, Runnable came) implements Shelf {
+/**
+ * A shelf whose jobs have a second bench that is always first.
+ *
+ * @param does what the second bench writes before each act
+ * @param came is told each time
+ */
+record RivalShelf(Shelf kept, Supplier<JobEntry> does, Runnable came) implements Shelf {
+
+  /** Whose second bench does something that is nothing. */
+  RivalShelf(Shelf kept, Runnable came) {
+    this(kept, () -> new CostDropped(999_999, "by the other bench"), came);
+  }
 
   /** Each act is written at its second sending: at its first the other bench has come before. */
   private static final class Rival extends LogbookBeside {
     private final Set<Long> rivalled = new HashSet<>();
 
+    private final Supplier<JobEntry> does;
     private final Runnable came;
 
-    Rival(Logbook kept, Runnable came) {
+    Rival(Logbook kept, Supplier<JobEntry> does, Runnable came) {
       super(kept);
+      this.does = does;
       this.came = came;
     }
 
     @Override
     public Appended append(long expected, NewEntry entry) {
       if (rivalled.add(entry.act())) {
-        CostDropped nothing = new CostDropped(999_999, "by the other bench");
-        super.append(expected, new NewEntry(newAct(), entry.time(), new By(2, "Ann"), nothing));
+        By ann = new By(2, "Ann");
+        super.append(expected, new NewEntry(newAct(), entry.time(), ann, does.get()));
         came.run();
       }
       return super.append(expected, entry);
@@ -43,7 +57,8 @@ record RivalShelf(Shelf kept, Runnable came) implements Shelf {
 
   @Override
   public OpenJob open(Path folder) {
-    return OpenJob.in(folder, new Rival(LogbookFile.open(folder), came), Shop.CLOCK, By.FIRST);
+    return OpenJob.in(
+        folder, new Rival(LogbookFile.open(folder), does, came), Shop.CLOCK, By.FIRST);
   }
 
   @Override

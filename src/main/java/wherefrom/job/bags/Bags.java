@@ -50,6 +50,22 @@ public final class Bags {
     return job.asOne(() -> fillOnce(filled));
   }
 
+  /** Says what is in a bag that held nothing when it was taken; another bench may be first. */
+  public BagOutcome fillEmpty(BagFilled filled) {
+    return job.asOne(
+        () ->
+            book()
+                .findBag(filled.number())
+                .filter(bag -> bag.where() != Whereabouts.FITTED)
+                .<BagOutcome>map(bag -> new BagOutcome.Refused(taken(bag)))
+                .orElseGet(() -> fillOnce(filled)));
+  }
+
+  private static String taken(Bag bag) {
+    String what = bag.filled().what();
+    return "Bag " + bag.filled().number() + " holds " + what + " by now. Take another bag.";
+  }
+
   private BagOutcome fillOnce(BagFilled filled) {
     Optional<String> fault = fault(filled);
     if (fault.isPresent()) {

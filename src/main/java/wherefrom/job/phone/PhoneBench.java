@@ -15,6 +15,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.photos.PhotoFolder;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
@@ -126,8 +127,8 @@ public final class PhoneBench implements AutoCloseable {
       case PUT_AWAY -> together.putAway();
       case OTHER_PLACE -> together.otherPlace();
       case ON_PURPOSE -> together.askWhy();
-      case REASON -> together.reason(said(with));
-      case FIT -> together.fit(said(with));
+      case REASON -> together.reason(Fitting.requireReason(with));
+      case FIT -> together.fit(Fitting.requireReason(with));
       case PHOTOGRAPH, TYPE, KEEP ->
           throw new IllegalArgumentException("That is for the phone itself.");
     };
@@ -168,13 +169,6 @@ public final class PhoneBench implements AutoCloseable {
     }
     apart.skip(part(with).part().item());
     return apart.due();
-  }
-
-  private static String said(String why) {
-    if (why.isBlank()) {
-      throw new IllegalArgumentException("Say why the part is fitted here on purpose.");
-    }
-    return why.strip();
   }
 
   private PartRecord part(String item) {

@@ -17,6 +17,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.rules.Unlisted;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.rules.WayOut;
@@ -182,7 +183,7 @@ final class PhoneTogether {
             .bench()
             .findRightful(place)
             .map(part -> "Its part: " + part.code(state().engine()).typed() + where(part))
-            .orElse("No part is listed for this place.");
+            .orElse(Unlisted.SENTENCE);
     return place(PhoneView.said("Next place", wanted), place)
         .and(List.of(PhoneKey.of(PhoneDeed.SKIP, "Later")));
   }

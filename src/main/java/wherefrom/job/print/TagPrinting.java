@@ -10,11 +10,13 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.entry.TakenBack;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
 import wherefrom.parts.TagCode;
@@ -110,21 +112,56 @@ public final class TagPrinting {
   }
 
   /**
-   * Logs that these labels are printed.
+   * Logs that these labels are printed. The numbers of more bags are given out with it: where
+   * another bench has printed them since the labels were made, they are not logged a second time.
+   *
+   * @param choice what the labels were made of
+   * @param stock the label stock's name
+   * @return false where another bench has; the sheet is then to be thrown away
+   */
+  public boolean printed(TagChoice choice, List<Face> faces, String stock) {
+    return job.asOne(
+        () -> {
+          boolean free = !(choice instanceof TagChoice.BagTags bags) || areFree(bags, faces);
+          if (free) {
+            printed(faces, stock);
+          }
+          return free;
+        });
+  }
+
+  private boolean areFree(TagChoice.BagTags bags, List<Face> faces) {
+    int next = BagBook.of(job.state()).nextTag();
+    return bags.first() > 0
+        || faces.stream()
+            .allMatch(face -> face instanceof TagFace tag && tag.code().item() >= next);
+  }
+
+  /**
+   * Logs that these labels are printed, whose numbers are asked for within the same act or are
+   * known to be the job's.
    *
    * @param stock the label stock's name
+   * @return the sequence of the step; 0 where the labels bear no number
    */
-  public void printed(List<Face> faces, String stock) {
+  public long printed(List<Face> faces, String stock) {
     Map<TagType, List<Integer>> byType = new LinkedHashMap<>();
     for (Face face : faces) {
       if (face instanceof TagFace tag) {
         byType.computeIfAbsent(tag.code().type(), type -> new ArrayList<>()).add(tag.code().item());
       }
     }
-    job.asOne(
-        () -> {
-          byType.forEach((type, items) -> job.record(new TagsPrinted(type, items, stock)));
-          return byType;
-        });
+    return job.asOne(
+        () ->
+            byType.entrySet().stream()
+                .map(it -> job.record(new TagsPrinted(it.getKey(), it.getValue(), stock)))
+                .mapToLong(LoggedEntry::sequence)
+                .max()
+                .orElse(0));
+  }
+
+  /** What was logged as printed by this step never came to be: its numbers are free again. */
+  public void neverCame(long sequence) {
+    job.inOne(() -> job.record(new TakenBack(sequence)));
   }
 }

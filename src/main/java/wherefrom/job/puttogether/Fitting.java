@@ -157,10 +157,20 @@ public final class Fitting {
     return job.asOne(() -> fitOnPurposeOnce(attempt, reason));
   }
 
-  private Verdict fitOnPurposeOnce(Attempt attempt, String reason) {
+  /**
+   * The reason for a fit on purpose, as it is kept.
+   *
+   * @throws IllegalArgumentException with a plain sentence when it is missing
+   */
+  public static String requireReason(String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the part is fitted here on purpose.");
     }
+    return reason.strip();
+  }
+
+  private Verdict fitOnPurposeOnce(Attempt attempt, String reason) {
+    String why = requireReason(reason);
     Verdict against = judge(attempt);
     if (!against.stops()) {
       return fit(attempt);
@@ -174,7 +184,7 @@ public final class Fitting {
         () -> {
           makeRoom(place, part);
           for (VerdictName each : overruled(attempt, against)) {
-            job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(each)));
+            job.record(new PartFitted(part.item(), place, why, Optional.of(each)));
           }
           return against;
         });

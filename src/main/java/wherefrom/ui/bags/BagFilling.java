@@ -109,7 +109,7 @@ final class BagFilling {
             keep(
                 new BagFilled(
                     number, what, bigPart, where, pieces, List.of(), "", AtAssembly.NOT_SAID),
-                Bags::fill));
+                Bags::fillEmpty));
   }
 
   private void askCount(String title, String question, Consumer<Integer> done) {

@@ -230,7 +230,10 @@ final class PrintTagsModel {
     if (order.testPage()) {
       return "The test page is ready. Hold it against a sheet of the stock.";
     }
-    printing.printed(order.faces(), order.setup().stock());
+    if (!printing.printed(choice, order.faces(), order.setup().stock())) {
+      fresh();
+      return "Another bench printed these numbers. Throw this sheet away; print anew.";
+    }
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     start = (start - 1 + done.labels()) % perPage + 1;
     fresh();

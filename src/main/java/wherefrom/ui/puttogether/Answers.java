@@ -13,6 +13,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
+import wherefrom.rules.Unlisted;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.text.Words;
@@ -151,6 +152,6 @@ final class Answers {
                   + record.awayTo().map(to -> ", " + to).orElse("")
                   + ".";
             })
-        .orElse("No part is listed for this place.");
+        .orElse(Unlisted.SENTENCE);
   }
 }

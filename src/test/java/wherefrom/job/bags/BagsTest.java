@@ -64,6 +64,17 @@ class BagsTest {
   }
 
   @Test
+  void aBagThatWasEmptyWhenItWasTakenIsNotFilledOverWhatAnotherBenchSaid() {
+    assertThat(bags.fillEmpty(headBolts(1, 10))).isInstanceOf(BagOutcome.Logged.class);
+    assertThat(bags.fillEmpty(headBolts(1, 4)))
+        .isEqualTo(
+            new BagOutcome.Refused("Bag 1 holds head bolts, long by now. Take another bag."));
+    assertThat(bag(1).filled().pieces()).isEqualTo(10);
+    bags.move(1, Whereabouts.FITTED, 10, "");
+    assertThat(bags.fillEmpty(headBolts(1, 4))).as("used up").isInstanceOf(BagOutcome.Logged.class);
+  }
+
+  @Test
   void tooManyAreAsWrongAsTooFew() {
     bags.fill(headBolts(1, 10));
     assertThat(bags.move(1, Whereabouts.FITTED, 11, "").sentence()).contains("1 piece too many");

@@ -11,6 +11,7 @@ import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Stock;
 import wherefrom.job.print.TagChoice;
+import wherefrom.parts.TagType;
 import wherefrom.print.PdfSheetPrinter;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleServices;
@@ -114,5 +115,25 @@ class PrintTagsModelTest {
     model.chooseStock("no-such");
     assertThat(model.trouble()).contains("no-such");
     assertThat(model.stockWords()).isEqualTo(before);
+  }
+
+  @Test
+  void bagsThatAnotherBenchPrintedMeanwhileAreNotPrintedTwice() {
+    model.choose(TagChoice.BagTags.more(2));
+    PrintOrder order = model.order(false).orElseThrow();
+    TagsPrinted others = new TagsPrinted(TagType.BAG, List.of(1, 2, 3), "theirs");
+    sample.job.record(others);
+    long before = sample.job.sequence();
+    assertThat(model.printed(order, new PrintOutcome.Printed(2, 1)))
+        .isEqualTo("Another bench printed these numbers. Throw this sheet away; print anew.");
+    assertThat(sample.job.sequence()).isEqualTo(before);
+    PrintOrder anew = model.order(false).orElseThrow();
+    assertThat(model.printed(anew, new PrintOutcome.Printed(2, 1))).startsWith("Printed: ");
+    assertThat(sample.job.history())
+        .last()
+        .satisfies(last -> assertThat(((TagsPrinted) last.entry()).items()).containsExactly(4, 5));
+    model.choose(new TagChoice.BagTags(4, 1));
+    PrintOrder lost = model.order(false).orElseThrow();
+    assertThat(model.printed(lost, new PrintOutcome.Printed(1, 1))).startsWith("Printed: ");
   }
 }
