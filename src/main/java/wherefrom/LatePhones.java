@@ -3,9 +3,9 @@ package wherefrom;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Supplier;
+import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
-import wherefrom.job.ports.PhoneDoor;
-import wherefrom.job.ports.Phones;
+import wherefrom.job.phone.Phones;
 
 /** Doors for phones, whose server is loaded when one is first asked for. */
 final class LatePhones implements Phones {

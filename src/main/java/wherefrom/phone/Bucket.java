@@ -17,6 +17,8 @@ final class Bucket {
   }
 
   /**
+   * Takes one, if there is one left.
+   *
    * @param now of a steady clock, in nanoseconds
    * @return whether one more may come
    */

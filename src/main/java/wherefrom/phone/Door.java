@@ -14,8 +14,8 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
-import wherefrom.job.ports.PhoneDoor;
 
 /** A server at one address, for one job. It ends when it is closed, or when nobody uses it. */
 final class Door implements PhoneDoor {
@@ -50,6 +50,7 @@ final class Door implements PhoneDoor {
    * @param at where it listens; port 0 for any that is free
    * @throws IOException when it cannot listen there
    */
+  @SuppressWarnings("FutureReturnValueIgnored") // the ticking ends with the timer
   Door(
       InetSocketAddress at,
       PhoneHost host,
@@ -73,7 +74,7 @@ final class Door implements PhoneDoor {
             new Gate(address),
             limits,
             new Entrance(host, invitations, sessions, nanos, random),
-            new Desk(host),
+            new PhoneActions(host),
             sessions,
             new Deadlines(timer, nanos, limits),
             this::left));

@@ -36,13 +36,13 @@ final class Entrance {
   }
 
   /** Whoever has the key may see which job it is for. */
-  Answer hello(Map<String, String> said, String address) throws Refused {
+  Response hello(Map<String, String> said, String address) throws Refused {
     Invitations.Key key = invitations.check(said.getOrDefault("key", ""), address);
-    return Answer.json(Json.object(Map.of("job", host.name(), "number", key.number())));
+    return Response.json(PhoneJson.object(Map.of("job", host.name(), "number", key.number())));
   }
 
   /** The key is used up, and the phone has its own cookie from now on. */
-  Answer join(Map<String, String> said, String address) throws Refused {
+  Response join(Map<String, String> said, String address) throws Refused {
     if (sessions.isFull()) {
       throw new Refused(BUSY, "As many phones as may have joined. Put one out first.");
     }
@@ -55,7 +55,7 @@ final class Entrance {
       invitations.fresh();
     }
     host.changed();
-    return Answer.json("{}")
+    return Response.json("{}")
         .with("Set-Cookie", Gate.COOKIE + "=" + cookie + "; Path=/; HttpOnly; SameSite=Strict");
   }
 

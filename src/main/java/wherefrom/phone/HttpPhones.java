@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
-import wherefrom.job.ports.PhoneDoor;
-import wherefrom.job.ports.Phones;
+import wherefrom.job.phone.Phones;
 
 /** Doors on the networks of this computer. */
 public final class HttpPhones implements Phones {

@@ -51,7 +51,7 @@ final class Invitations {
   synchronized void fresh() {
     byte[] chance = new byte[2];
     random.accept(chance);
-    int any = (chance[0] & 0xFF) << 8 | chance[1] & 0xFF;
+    int any = ((chance[0] & 0xFF) << 8) | (chance[1] & 0xFF);
     key =
         Optional.of(
             new Key(

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
-import wherefrom.job.ports.Phones.Nearby;
+import wherefrom.job.phone.Phones.Nearby;
 
 /**
  * The addresses of this computer on networks of one's own. One that can be reached from the whole

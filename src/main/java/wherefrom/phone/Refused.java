@@ -11,7 +11,7 @@ final class Refused extends Exception {
     this.status = status;
   }
 
-  Answer answer() {
-    return Answer.said(status, String.valueOf(getMessage()));
+  Response answer() {
+    return Response.said(status, String.valueOf(getMessage()));
   }
 }

@@ -22,7 +22,7 @@ final class Requests implements HttpHandler {
   private static final int TOO_MANY = 429;
   private static final int NOT_JOINED = 401;
   private static final List<String> PICTURES = List.of("image/jpeg", "image/png");
-  private static final List<String> WORDS = List.of(Answer.JSON);
+  private static final List<String> WORDS = List.of(Response.JSON);
   private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
   private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G'};
 
@@ -48,7 +48,7 @@ final class Requests implements HttpHandler {
   private final Gate gate;
   private final Limits limits;
   private final Entrance entrance;
-  private final Desk desk;
+  private final PhoneActions desk;
   private final Sessions sessions;
   private final Buckets strangers;
   private final Deadlines deadlines;
@@ -61,7 +61,7 @@ final class Requests implements HttpHandler {
       Gate gate,
       Limits limits,
       Entrance entrance,
-      Desk desk,
+      PhoneActions desk,
       Sessions sessions,
       Deadlines deadlines,
       Runnable left) {
@@ -85,7 +85,7 @@ final class Requests implements HttpHandler {
     }
   }
 
-  private Answer answer(HttpExchange request) throws IOException {
+  private Response answer(HttpExchange request) throws IOException {
     try {
       return taken(request);
     } catch (Refused refused) {
@@ -94,14 +94,14 @@ final class Requests implements HttpHandler {
       throw gone;
     } catch (InterruptedException closing) {
       Thread.currentThread().interrupt();
-      return Answer.said(503, "Not done. The big screen lets no phone in any more.");
+      return Response.said(503, "Not done. The big screen lets no phone in any more.");
     } catch (Exception fault) {
       LOGGER.log(Level.SEVERE, "A phone's request failed", fault);
-      return Answer.said(500, "Something went wrong. Look at the big screen.");
+      return Response.said(500, "Something went wrong. Look at the big screen.");
     }
   }
 
-  private Answer taken(HttpExchange request) throws Exception {
+  private Response taken(HttpExchange request) throws Exception {
     Optional<Session> phone = Gate.findCookie(request.getRequestHeaders()).flatMap(sessions::find);
     boolean may =
         phone
@@ -119,14 +119,14 @@ final class Requests implements HttpHandler {
     };
   }
 
-  private Answer got(String path, Optional<Session> phone) throws Exception {
+  private Response got(String path, Optional<Session> phone) throws Exception {
     if (path.equals("/state")) {
       return desk.state(joined(phone));
     }
-    return Page.find(path).orElseThrow(Requests::notFound);
+    return PhonePage.find(path).orElseThrow(Requests::notFound);
   }
 
-  private Answer posted(String path, HttpExchange request, Optional<Session> phone)
+  private Response posted(String path, HttpExchange request, Optional<Session> phone)
       throws Exception {
     return switch (path) {
       case "/hello" -> entrance.hello(words(request), address(request));
@@ -151,10 +151,10 @@ final class Requests implements HttpHandler {
     return request.getRemoteAddress().getAddress().getHostAddress();
   }
 
-  private Answer leave(Session phone) {
+  private Response leave(Session phone) {
     sessions.remove(phone.number());
     left.run();
-    return Answer.json("{}");
+    return Response.json("{}");
   }
 
   private Map<String, String> words(HttpExchange request) throws IOException, Refused {
@@ -162,11 +162,11 @@ final class Requests implements HttpHandler {
     Gate.requireType(head, WORDS);
     Body.announced(Gate.lengths(head), limits.words());
     try (Deadlines.Running due = deadlines.begin(request)) {
-      return Json.read(new Body(request.getRequestBody(), due::isLate).words(limits.words()));
+      return PhoneJson.read(new Body(request.getRequestBody(), due::isLate).words(limits.words()));
     }
   }
 
-  private Answer photo(Session phone, HttpExchange request) throws Exception {
+  private Response photo(Session phone, HttpExchange request) throws Exception {
     Headers head = request.getRequestHeaders();
     Gate.requireType(head, PICTURES);
     Body.announced(Gate.lengths(head), limits.picture());
@@ -204,7 +204,7 @@ final class Requests implements HttpHandler {
     return named ? "The picture " + why.substring(about.length()) : "The picture did not arrive.";
   }
 
-  private static void send(HttpExchange request, Answer answer) throws IOException {
+  private static void send(HttpExchange request, Response answer) throws IOException {
     Headers head = request.getResponseHeaders();
     ALWAYS.forEach(head::set);
     head.set("Content-Type", answer.type());

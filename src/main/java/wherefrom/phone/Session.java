@@ -17,12 +17,12 @@ final class Session {
   private final PhoneBench bench;
   private final Bucket requests;
   private final ReentrantLock turn = new ReentrantLock(true);
-  private final Map<String, Answer> acts =
+  private final Map<String, Response> acts =
       new LinkedHashMap<>() {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Answer> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, Response> eldest) {
           return size() > ACTS;
         }
       };
@@ -74,12 +74,12 @@ final class Session {
   }
 
   /** What an act was answered with; to be asked in its turn. */
-  Optional<Answer> findDone(String act) {
+  Optional<Response> findDone(String act) {
     return Optional.ofNullable(acts.get(act));
   }
 
   /** An act was done: sent again, it is answered alike and not done again. */
-  Answer done(String act, Answer answer) {
+  Response done(String act, Response answer) {
     acts.put(act, answer);
     return answer;
   }

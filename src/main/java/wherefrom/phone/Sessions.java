@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
 import wherefrom.job.phone.PhoneBench;
-import wherefrom.job.ports.PhoneDoor.Joined;
+import wherefrom.job.phone.PhoneDoor.Joined;
 
 /** The phones that have joined. */
 final class Sessions {
@@ -38,6 +38,8 @@ final class Sessions {
   }
 
   /**
+   * Puts a phone out.
+   *
    * @return whether there was one with this number
    */
   boolean remove(int number) {

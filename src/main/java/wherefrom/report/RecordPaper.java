@@ -80,6 +80,7 @@ final class RecordPaper implements AutoCloseable {
       pieces.add(() -> plots.write(sheets.get().sets()));
       pieces.add(plots::clearances);
     }
+    bags().ifPresent(section -> pieces.add(() -> bags(section)));
     pieces.add(() -> flow.begin("Work, money and figures", ""));
     pieces.add(() -> flow.enter("Work, money and figures"));
     for (RecordSection section : JoinedTables.of(ownTables())) {
@@ -88,6 +89,18 @@ final class RecordPaper implements AutoCloseable {
     pieces.add(plots::rest);
     pieces.add(this::otherPictures);
     return pieces;
+  }
+
+  /** Empty where no bag and no big part is kept. */
+  private Optional<RecordSection> bags() {
+    return Optional.of(record.find(RecordTable.BAGS)).filter(one -> !one.rows().isEmpty());
+  }
+
+  /** On a page of its own, to be taken to the bench as the engine goes together. */
+  private void bags(RecordSection section) throws IOException {
+    flow.begin(section.title(), "");
+    flow.enter(section.title());
+    new TablePages(flow).rows(section);
   }
 
   /** Those that no sheet holds. */
@@ -107,7 +120,8 @@ final class RecordPaper implements AutoCloseable {
 
   private boolean isSaidElsewhere(RecordSection section) {
     return (record.sheets().isPresent() && SAID_ELSEWHERE.contains(section.table()))
-        || section.table() == RecordTable.NOT_CHECKED;
+        || section.table() == RecordTable.NOT_CHECKED
+        || (section.table() == RecordTable.BAGS && bags().isPresent());
   }
 
   /** Page 2: fields, contents, and what of the open points the cover had no room for. */
@@ -117,7 +131,8 @@ final class RecordPaper implements AutoCloseable {
     ContentsPage.fields(flow);
     contentsAt = flow.y();
     int cylinders = record.sheets().map(sheets -> sheets.cylinders().size()).orElse(0);
-    flow.down(ContentsPage.height(flow, cylinders + 6));
+    int others = bags().isPresent() ? 7 : 6;
+    flow.down(ContentsPage.height(flow, cylinders + others));
     if (!open.isDone()) {
       open.heading(flow);
       open.rest(flow);

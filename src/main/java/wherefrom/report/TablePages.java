@@ -28,6 +28,11 @@ final class TablePages {
     flow.need(22);
     flow.page().words(Flow.LEFT, flow.y() + 3.6, section.title(), 4.2, true);
     flow.down(5.6);
+    rows(section);
+  }
+
+  /** The same under the title of its page. */
+  void rows(RecordSection section) throws IOException {
     double[] columns = flow.page().columns(section, SIZE, GAP, Flow.WIDE - MARK);
     head(section, columns);
     for (RecordSection.Row row : section.rows()) {

@@ -57,7 +57,7 @@ final class Caller {
   }
 
   Said act(String id, String deed, String with) {
-    return post("/act", Json.object(Map.of("id", id, "deed", deed, "with", with)));
+    return post("/act", PhoneJson.object(Map.of("id", id, "deed", deed, "with", with)));
   }
 
   Said act(String deed, String with) {
@@ -71,7 +71,7 @@ final class Caller {
   /** Joins with the key of a link. */
   Said join(String link, String name) {
     String key = link.substring(link.indexOf('#') + 1);
-    Said said = post("/join", Json.object(Map.of("key", key, "name", name)));
+    Said said = post("/join", PhoneJson.object(Map.of("key", key, "name", name)));
     cookie = said.header("Set-Cookie").split(";")[0];
     return said;
   }

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.ports.PhoneDoor;
-import wherefrom.job.ports.Phones.Nearby;
+import wherefrom.job.phone.PhoneDoor;
+import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.phone.Caller.Said;
 import wherefrom.scan.grease.PhotographFiles;
 import wherefrom.ui.sample.SampleJob;
@@ -477,7 +477,7 @@ class DoorAttacksTest {
 
   /** The status of an act in the name of the phone that a page of this origin sends. */
   private int from(String origin, String site) throws IOException {
-    String body = Json.object(Map.of("id", Caller.freshAct(), "deed", "code", "with", out()));
+    String body = PhoneJson.object(Map.of("id", Caller.freshAct(), "deed", "code", "with", out()));
     String head =
         "POST /act HTTP/1.1\r\nHost: "
             + address()
@@ -509,7 +509,7 @@ class DoorAttacksTest {
   @Test
   void aFormOfAnotherPageIsNotTaken() {
     joinFirst();
-    String body = Json.object(Map.of("id", Caller.freshAct(), "deed", "code", "with", out()));
+    String body = PhoneJson.object(Map.of("id", Caller.freshAct(), "deed", "code", "with", out()));
     Said said =
         Caller.send(
             HttpRequest.newBuilder(URI.create(door.address() + "/act"))

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.ports.Phones.Nearby;
+import wherefrom.job.phone.Phones.Nearby;
 
 /** Which of a computer's networks a phone may be on, in plain words. */
 class NetworksTest {

@@ -27,8 +27,15 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.BenchJob;
+import wherefrom.job.By;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
+import wherefrom.job.bags.BagOutcome;
+import wherefrom.job.bags.Bags;
+import wherefrom.job.bags.BigParts;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
@@ -44,6 +51,8 @@ import wherefrom.logbook.LogbookFile;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.parts.Place;
 import wherefrom.pdf.Book;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 
 /** The build record as the binder gets it: its pages are rendered and read. */
 class RecordPaperTest {
@@ -72,7 +81,8 @@ class RecordPaperTest {
   }
 
   private static BuildRecord demo() {
-    try (OpenJob job = new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
+    Path folder = Path.of("demo-data");
+    try (OpenJob job = OpenJob.in(folder, LogbookFile.read(folder), Clock.systemUTC(), By.FIRST)) {
       return BuildRecord.of(job, new PhotoFiles()).withPlots(RecordPlots.of(job));
     }
   }
@@ -83,7 +93,7 @@ class RecordPaperTest {
     assertThat(texts).hasSizeBetween(12, 16);
     for (int at = 0; at < texts.size(); at++) {
       assertThat(texts.get(at)).contains((at + 1) + " / " + texts.size());
-      assertThat(texts.get(at)).contains("outranks this tool");
+      assertThat(texts.get(at)).contains("outranks this tool").doesNotContain("cannot be shown");
     }
   }
 
@@ -244,6 +254,28 @@ class RecordPaperTest {
   /** A line may begin at zero, where what is measured cannot be less; the band is cut there. */
   private static double zero(LimitBar bar) {
     return bar.lower().isEmpty() && bar.value() >= 0 ? 2 * bar.uncertainty() : 0;
+  }
+
+  /** Nothing of them is said twice, and where none is kept no page is spent. */
+  @Test
+  void bagsAndBigPartsHaveAPageOfTheirOwn() throws IOException {
+    BenchJob bench = BenchJob.v8();
+    int none = print(BuildRecord.of(bench.job), ImageType.GRAY).texts().size();
+    new BigParts(bench.job).nameOwn("oil cooler");
+    BigParts parts = new BigParts(bench.job);
+    parts.off(1, "");
+    parts.decide(1, Decision.REUSE, "it is good");
+    Amount length = Amount.of("2.5", Unit.INCH);
+    BoltHole hole = new BoltHole(1, Optional.empty(), Optional.empty(), Optional.of(length));
+    BagFilled filled =
+        new BagFilled(1, "cooler bolts", 1, "", 4, List.of(hole), "", AtAssembly.NOT_SAID);
+    assertThat(new Bags(bench.job).fill(filled)).isInstanceOf(BagOutcome.Logged.class);
+    List<String> texts = print(BuildRecord.of(bench.job), ImageType.GRAY).texts();
+    assertThat(texts).hasSize(none + 1);
+    assertThat(texts.get(1)).containsPattern("Bags and big parts \\d+ ");
+    assertThat(texts).filteredOn(text -> text.contains("cooler bolts")).hasSize(1);
+    assertThat(String.join(" ", texts))
+        .contains("4, for the oil cooler; hole 1: 2.5 in", "reuse: it is good");
   }
 
   @Test

@@ -1,8 +1,8 @@
 package wherefrom.ui;
 
 import java.util.List;
-import wherefrom.job.ports.PhoneDoor.Joined;
-import wherefrom.job.ports.Phones.Nearby;
+import wherefrom.job.phone.PhoneDoor.Joined;
+import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.phone.PhonesScreen;

@@ -20,7 +20,9 @@ enum Spare {
   private static final Set<Goods> APART =
       EnumSet.of(Goods.VALVES, Goods.VALVE_SPRINGS, Goods.RETAINERS, Goods.STEM_SEALS);
 
+  @SuppressWarnings("ImmutableEnumChecker") // each article is a record of words or of a thing
   private final Article what;
+
   private final int pieces;
   private final String reason;
 

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.function.Function;
 import wherefrom.job.By;
 import wherefrom.job.image.Cameras;
+import wherefrom.job.phone.Phones;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.print.SheetPrinter;
 import wherefrom.job.reader.TagReader;

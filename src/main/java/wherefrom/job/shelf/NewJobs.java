@@ -12,6 +12,8 @@ public final class NewJobs {
   private NewJobs() {}
 
   /**
+   * Refuses a job without a name, without kinds, or with a layout that no engine has.
+   *
    * @throws IllegalArgumentException with a sentence that says what is wrong
    */
   public static void require(Shelf.NewJob begun) {
@@ -30,6 +32,8 @@ public final class NewJobs {
   }
 
   /**
+   * Refuses a layout that no engine has.
+   *
    * @throws IllegalArgumentException with a sentence for each fault
    */
   public static void requireSound(Layout layout) {

@@ -77,7 +77,7 @@ final class TagWords {
     for (int bit = 0; bit < BITS; bit++) {
       boolean last = bit >= 50;
       int group = bit / 10;
-      int value = last ? 8 >> bit - 50 : 512 >> bit % 10;
+      int value = last ? 8 >> (bit - 50) : 512 >> (bit % 10);
       String digits = last ? String.valueOf(value) : String.format("%03d", value);
       String before = ZEROS.substring(0, 3 * group);
       changes[bit] = modules(before + digits + ZEROS.substring(before.length() + digits.length()));

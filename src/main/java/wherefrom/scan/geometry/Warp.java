@@ -28,7 +28,7 @@ public final class Warp {
   public void at(double u, double v) {
     double across = Math.max(0, Math.min(NODES - 1.0001, (u + REACH) / SPACING));
     double along = Math.max(0, Math.min(NODES - 1.0001, (v + REACH) / SPACING));
-    node = (int) along * NODES + (int) across;
+    node = ((int) along) * NODES + ((int) across);
     partU = across - (int) across;
     partV = along - (int) along;
     offsetU = mix(right);

@@ -32,7 +32,7 @@ final class WarpTarget {
   }
 
   static double v(int at) {
-    return FIRST + at / SIDE * 0.5;
+    return FIRST + 0.5 * Math.floorDiv(at, SIDE);
   }
 
   /** Takes the data modules for what they seem to be. */

@@ -40,7 +40,7 @@ public final class ScoreTable {
   public float score(long[] modules) {
     float sum = 0;
     for (int group = 0; group < GROUPS; group++) {
-      sum += sums[group * 256 + (int) (modules[group / 8] >>> group % 8 * 8 & 0xFF)];
+      sum += sums[group * 256 + (int) ((modules[group / 8] >>> (group % 8 * 8)) & 0xFF)];
     }
     return sum;
   }

@@ -2,8 +2,8 @@ package wherefrom.ui.phone;
 
 import java.io.IOException;
 import java.util.Optional;
-import wherefrom.job.ports.PhoneDoor;
-import wherefrom.job.ports.Phones.Nearby;
+import wherefrom.job.phone.PhoneDoor;
+import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.ui.app.ScreenContext;
 
 /** The door for phones while the window is open: none until one is asked for. */

@@ -3,10 +3,10 @@ package wherefrom.ui.phone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.ports.PhoneDoor;
-import wherefrom.job.ports.PhoneDoor.Invitation;
-import wherefrom.job.ports.PhoneDoor.Joined;
-import wherefrom.job.ports.Phones.Nearby;
+import wherefrom.job.phone.PhoneDoor;
+import wherefrom.job.phone.PhoneDoor.Invitation;
+import wherefrom.job.phone.PhoneDoor.Joined;
+import wherefrom.job.phone.Phones.Nearby;
 
 /** What the screen of the phones says. */
 final class PhonesModel {

@@ -8,10 +8,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
+import wherefrom.job.phone.Phones;
 import wherefrom.job.phone.Squares;
-import wherefrom.job.ports.PhoneDoor;
-import wherefrom.job.ports.Phones;
 
 /** Doors for phones that let nobody in: what the window shows of them is the test's own. */
 public final class SamplePhones implements Phones {

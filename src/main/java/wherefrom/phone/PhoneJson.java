@@ -17,11 +17,11 @@ import wherefrom.job.phone.PhoneWork;
 import wherefrom.rules.Fact;
 
 /** The few forms in which phone and program talk: flat objects of words in, what is shown out. */
-final class Json {
+final class PhoneJson {
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final int MOST_FIELDS = 8;
 
-  private Json() {}
+  private PhoneJson() {}
 
   /** Writes something. */
   @FunctionalInterface

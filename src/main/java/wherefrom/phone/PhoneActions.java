@@ -17,7 +17,7 @@ import wherefrom.job.phone.PhonePictures.Seen;
 import wherefrom.parts.TagCode;
 
 /** Does what a phone that has joined asks for, in its turn, and each act once. */
-final class Desk {
+final class PhoneActions {
   /** So many pictures are read at once; the others wait. */
   private static final int READ_AT_ONCE = 2;
 
@@ -36,17 +36,17 @@ final class Desk {
   private final PhoneHost host;
   private final Semaphore reading = new Semaphore(READ_AT_ONCE, true);
 
-  Desk(PhoneHost host) {
+  PhoneActions(PhoneHost host) {
     this.host = host;
   }
 
   /** What stands on the phone, as things are now. */
-  Answer state(Session phone) throws Exception {
+  Response state(Session phone) throws Exception {
     return inTurn(phone, () -> shown(phone, phone.bench()::refresh));
   }
 
   /** Does what a key says. */
-  Answer act(Session phone, Map<String, String> asked) throws Exception {
+  Response act(Session phone, Map<String, String> asked) throws Exception {
     PhoneDeed deed =
         PhoneDeed.find(asked.getOrDefault("deed", ""))
             .orElseThrow(() -> new Refused(BAD, "That is not understood here."));
@@ -55,7 +55,7 @@ final class Desk {
   }
 
   /** Reads the tags on a picture. */
-  Answer read(Session phone, String act, Path picture) throws Exception {
+  Response read(Session phone, String act, Path picture) throws Exception {
     return once(
         phone,
         act,
@@ -67,7 +67,7 @@ final class Desk {
   }
 
   /** Files a picture with what it shows. */
-  Answer keep(Session phone, String act, String key, Path picture) throws Exception {
+  Response keep(Session phone, String act, String key, Path picture) throws Exception {
     return once(
         phone,
         act,
@@ -87,20 +87,20 @@ final class Desk {
     }
   }
 
-  private Answer once(Session phone, String act, Deed deed) throws Exception {
+  private Response once(Session phone, String act, Deed deed) throws Exception {
     if (!act.matches(ACT)) {
       throw new Refused(BAD, "That is not understood here.");
     }
     return inTurn(
         phone,
         () -> {
-          Optional<Answer> before = phone.findDone(act);
+          Optional<Response> before = phone.findDone(act);
           return before.isPresent() ? before.get() : phone.done(act, did(phone, deed));
         });
   }
 
   /** What was refused is not done: sent again, it is tried again. */
-  private Answer did(Session phone, Deed deed) throws Exception {
+  private Response did(Session phone, Deed deed) throws Exception {
     try {
       deed.run();
     } catch (UnsentException away) {
@@ -113,7 +113,7 @@ final class Desk {
     return shown(phone, () -> phone.bench().view());
   }
 
-  private Answer inTurn(Session phone, Callable<Answer> work) throws Exception {
+  private Response inTurn(Session phone, Callable<Response> work) throws Exception {
     if (!phone.turn().tryLock(WAIT_SECONDS, TimeUnit.SECONDS)) {
       throw new Refused(BUSY, "Not done yet. Try again.");
     }
@@ -124,11 +124,11 @@ final class Desk {
     }
   }
 
-  private Answer shown(Session phone, Callable<?> made) throws Exception {
+  private Response shown(Session phone, Callable<?> made) throws Exception {
     made.call();
     PhoneBench bench = phone.bench();
-    return Answer.json(
-        Json.of(
+    return Response.json(
+        PhoneJson.of(
             bench.view(),
             bench.work(),
             host.name(),

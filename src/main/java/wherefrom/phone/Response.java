@@ -11,11 +11,12 @@ import java.util.Map;
  * @param type of the body
  * @param headers besides those that every answer has
  */
-record Answer(int status, String type, byte[] body, Map<String, String> headers) {
+@SuppressWarnings("ArrayRecordComponent") // copied in and out
+record Response(int status, String type, byte[] body, Map<String, String> headers) {
   static final String JSON = "application/json";
   private static final int OK = 200;
 
-  Answer {
+  Response {
     body = body.clone();
     headers = Map.copyOf(headers);
   }
@@ -25,22 +26,22 @@ record Answer(int status, String type, byte[] body, Map<String, String> headers)
     return body.clone();
   }
 
-  static Answer json(String text) {
+  static Response json(String text) {
     return json(OK, text);
   }
 
-  static Answer json(int status, String text) {
-    return new Answer(status, JSON, text.getBytes(StandardCharsets.UTF_8), Map.of());
+  static Response json(int status, String text) {
+    return new Response(status, JSON, text.getBytes(StandardCharsets.UTF_8), Map.of());
   }
 
   /** Something to tell the person, where nothing was done. */
-  static Answer said(int status, String sentence) {
-    return json(status, Json.object(Map.of("said", sentence)));
+  static Response said(int status, String sentence) {
+    return json(status, PhoneJson.object(Map.of("said", sentence)));
   }
 
-  Answer with(String header, String value) {
+  Response with(String header, String value) {
     Map<String, String> all = new LinkedHashMap<>(headers);
     all.put(header, value);
-    return new Answer(status, type, body, all);
+    return new Response(status, type, body, all);
   }
 }

@@ -1,8 +1,7 @@
-package wherefrom.job.ports;
+package wherefrom.job.phone;
 
 import java.io.IOException;
 import java.util.List;
-import wherefrom.job.phone.PhoneHost;
 
 /** The door by which phones on this network join a job. Nothing of it runs before it is opened. */
 public interface Phones {

@@ -1,8 +1,7 @@
-package wherefrom.job.ports;
+package wherefrom.job.phone;
 
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.phone.Squares;
 
 /** An open door for phones; safe for several threads. */
 public interface PhoneDoor extends AutoCloseable {

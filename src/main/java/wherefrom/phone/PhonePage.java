@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The page that a phone sees. Its files stand in a table: nothing else can be asked for. */
-final class Page {
+final class PhonePage {
   /** A file of the program, never of the disk. */
   private record Part(String resource, String type) {}
 
@@ -19,16 +19,16 @@ final class Page {
           "/regular.ttf", new Part("/wherefrom/fonts/B612-Regular.ttf", "font/ttf"),
           "/bold.ttf", new Part("/wherefrom/fonts/B612-Bold.ttf", "font/ttf"));
 
-  private Page() {}
+  private PhonePage() {}
 
   /** What stands at a path; empty where nothing does. */
-  static Optional<Answer> find(String path) {
+  static Optional<Response> find(String path) {
     return Optional.ofNullable(PARTS.get(path))
-        .map(part -> new Answer(200, part.type(), bytes(part.resource()), Map.of()));
+        .map(part -> new Response(200, part.type(), bytes(part.resource()), Map.of()));
   }
 
   private static byte[] bytes(String resource) {
-    try (InputStream in = Page.class.getResourceAsStream(resource)) {
+    try (InputStream in = PhonePage.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalStateException(resource + " is not in the program");
       }
