@@ -89,10 +89,9 @@ final class ServerLogbook implements Logbook {
 
   @Override
   public Appended append(long expected, NewEntry entry) {
-    boolean waited = turn.takeWhereCrowded();
     Appended came;
     try {
-      came = appended(expected, entry, waited);
+      came = appended(expected, entry);
     } catch (RuntimeException e) {
       turn.leave();
       throw e;
@@ -110,14 +109,8 @@ final class ServerLogbook implements Logbook {
     return since(expected);
   }
 
-  /**
-   * @param waited whether others had time to write since the act was judged
-   */
-  private synchronized Appended appended(long expected, NewEntry entry, boolean waited) {
+  private synchronized Appended appended(long expected, NewEntry entry) {
     requireWritable();
-    if (waited) {
-      fetchInTurn();
-    }
     if (expected < entries.size()) {
       return new Appended.OthersCameFirst(since(expected));
     }

@@ -3,7 +3,6 @@ package wherefrom.server;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -17,12 +16,8 @@ import java.util.logging.Logger;
 final class Turn {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
-  /** In one word to the server each. The lock is beside those of the benches, which begin at 1. */
-  private static final String LOCK =
-      "set lock_timeout = %d; set idle_session_timeout = %d; select pg_advisory_lock(%d, 0)";
-
-  private static final String UNLOCK =
-      "select pg_advisory_unlock(%d, 0); reset idle_session_timeout; reset lock_timeout";
+  /** A first loss is tried again at once: a turn costs more than a second loss is likely. */
+  private static final int LOSSES = 2;
 
   /** What a bench waits for its turn at most; then it tries without. */
   private static final int WAIT_MS = 2_000;
@@ -38,11 +33,13 @@ final class Turn {
   private final int waitMs;
   private final int idleMs;
   private Optional<Connection> held = Optional.empty();
-  private boolean crowded;
-  private boolean lost;
+  private int losses;
+  private int first;
 
   Turn(Database database, int job) {
     this(database, job, WAIT_MS, IDLE_MS);
+    losses = -(LOSSES - 1);
+    first = losses;
   }
 
   /**
@@ -57,23 +54,13 @@ final class Turn {
   }
 
   /**
-   * Waits for a turn where the last act was not first at once.
-   *
-   * @return whether it waited
-   */
-  synchronized boolean takeWhereCrowded() {
-    return crowded && held.isEmpty() && take();
-  }
-
-  /**
    * Another bench was first: waits for a turn, which lasts until {@link #leave}.
    *
    * @return whether it waited
    */
   synchronized boolean takeLost() {
-    lost = true;
-    crowded = true;
-    return held.isEmpty() && take();
+    losses++;
+    return losses == 1 && held.isEmpty() && take();
   }
 
   /** Waits for the turn; where it does not come, or the server is away, goes on without. */
@@ -85,11 +72,18 @@ final class Turn {
       return false;
     }
     try {
-      run(borrowed, String.format(Locale.ROOT, LOCK, waitMs, idleMs, job));
+      run(
+          borrowed,
+          "set lock_timeout = "
+              + waitMs
+              + "; set idle_session_timeout = "
+              + idleMs
+              + "; select pg_advisory_lock("
+              + job
+              + ", 0)");
       held = Optional.of(borrowed);
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "No turn at the shared job.", e);
-      crowded = false;
       database.drop(borrowed);
     }
     return true;
@@ -143,17 +137,20 @@ final class Turn {
     }
   }
 
-  /** Lets the next one go. An act that was first at its first try needs no turn the next time. */
+  /** Lets the next one go. */
   synchronized void leave() {
-    crowded = crowded && lost;
-    lost = false;
+    losses = first;
     held.ifPresent(this::giveBack);
     held = Optional.empty();
   }
 
   private void giveBack(Connection mine) {
     try (mine) {
-      run(mine, String.format(Locale.ROOT, UNLOCK, job));
+      run(
+          mine,
+          "select pg_advisory_unlock("
+              + job
+              + ", 0); reset idle_session_timeout; reset lock_timeout");
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "A turn was over already.", e);
       database.drop(mine);
