@@ -17,13 +17,6 @@ import java.util.logging.Logger;
 final class Turn {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
-  /** In one word to the server each. The lock is beside those of the benches, which begin at 1. */
-  private static final String LOCK =
-      "set lock_timeout = %d; set idle_session_timeout = %d; select pg_advisory_lock(%d, 0)";
-
-  private static final String UNLOCK =
-      "select pg_advisory_unlock(%d, 0); reset idle_session_timeout; reset lock_timeout";
-
   /** What a bench waits for its turn at most; then it tries without. */
   private static final int WAIT_MS = 2_000;
 
@@ -85,7 +78,15 @@ final class Turn {
       return false;
     }
     try {
-      run(borrowed, String.format(Locale.ROOT, LOCK, waitMs, idleMs, job));
+      // In one word to the server. The lock is beside those of the benches, which begin at 1.
+      run(
+          borrowed,
+          String.format(
+              Locale.ROOT,
+              "set lock_timeout = %d; set idle_session_timeout = %d; select pg_advisory_lock(%d, 0)",
+              waitMs,
+              idleMs,
+              job));
       held = Optional.of(borrowed);
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "No turn at the shared job.", e);
@@ -153,7 +154,12 @@ final class Turn {
 
   private void giveBack(Connection mine) {
     try (mine) {
-      run(mine, String.format(Locale.ROOT, UNLOCK, job));
+      run(
+          mine,
+          String.format(
+              Locale.ROOT,
+              "select pg_advisory_unlock(%d, 0); reset idle_session_timeout; reset lock_timeout",
+              job));
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "A turn was over already.", e);
       database.drop(mine);

@@ -14,6 +14,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.By;
@@ -29,6 +30,9 @@ class SharedBench {
   private final ServerAddress address = TestServer.empty();
   private final Database database = new Database(address, Map.of());
   private final int id = ServerTroubleTest.begun(database);
+
+  /** How often scans were judged: each loss is once more. */
+  private final AtomicInteger judged = new AtomicInteger();
 
   private OpenJob bench(Database on, int number) {
     By by = new By(number, "");
@@ -65,11 +69,16 @@ class SharedBench {
     System.out.printf("bare insert and commit: %.2f ms%n", bare);
     double one = 0;
     for (int benches : new int[] {1, 1, 2, 4, 8, 16, 32}) {
+      judged.set(0);
       double cost = cost(benches);
       one = benches == 1 ? cost : one;
       System.out.printf(
-          "%d benches: %.2f ms a scan, %.2f of one bench, %.2f of a bare insert%n",
-          benches, cost, cost / one, cost / bare);
+          "%d benches: %.2f ms a scan, %.2f of one bench, %.2f of a bare insert, judged %.2f times%n",
+          benches,
+          cost,
+          cost / one,
+          cost / bare,
+          judged.get() / (double) (SCANS / benches * benches));
     }
   }
 
@@ -109,7 +118,11 @@ class SharedBench {
           all.submit(
               () -> {
                 for (int scan = 0; scan < SCANS / benches; scan++) {
-                  new Handling(job).note(1, "scan");
+                  job.inOne(
+                      () -> {
+                        judged.incrementAndGet();
+                        new Handling(job).note(1, "scan");
+                      });
                 }
               }));
     }

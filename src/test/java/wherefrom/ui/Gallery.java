@@ -70,6 +70,7 @@ final class Gallery {
     shots.addAll(EngineShots.all());
     shots.addAll(BagShots.all());
     shots.addAll(PhoneShots.all());
+    shots.addAll(SharedShots.all());
     shots.addAll(ServiceShots.all());
     return shots;
   }

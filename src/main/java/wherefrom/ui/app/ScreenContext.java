@@ -136,7 +136,7 @@ public final class ScreenContext extends WindowWork {
     return nanos;
   }
 
-  /** The sounds, or none where the person has turned them off. */
+  @Override
   public VerdictSounds sounds() {
     return settings.sound() ? sounds : VerdictSounds.NONE;
   }

@@ -19,6 +19,7 @@ import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.UnsentException;
+import wherefrom.rules.Cue;
 
 /**
  * Work that the window has done for it: what may fail with a sentence, what is slow, what needs the
@@ -56,6 +57,9 @@ public abstract class WindowWork {
   /** The way to other screens. */
   public abstract Navigator navigator();
 
+  /** The sounds, or none where the person has turned them off. */
+  public abstract VerdictSounds sounds();
+
   /** Tells the person something in a sentence. */
   public abstract void say(String sentence);
 
@@ -85,6 +89,7 @@ public abstract class WindowWork {
     }
     String then =
         first ? " What you did is sent again when it is back." : " Wait until it is back.";
+    sounds().play(Cue.ASK);
     fail(sentence(away) + then);
   }
 

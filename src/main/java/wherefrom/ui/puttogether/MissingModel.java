@@ -226,7 +226,7 @@ final class MissingModel {
     try {
       trouble = deed.get();
     } catch (LogbookException | IllegalArgumentException e) {
-      trouble = String.valueOf(e.getMessage());
+      trouble = LogbookException.sentence(e);
     }
   }
 }

@@ -248,7 +248,7 @@ final class PutTogetherModel {
       Optional<Cue> cue = show(step);
       return step instanceof FitOutcome.WaitingForSpot now && now.replaced() ? letGo(held) : cue;
     } catch (LogbookException | IllegalArgumentException e) {
-      String why = String.valueOf(e.getMessage());
+      String why = LogbookException.sentence(e);
       if (stop().isPresent()) {
         trouble = why;
       } else {

@@ -2,6 +2,7 @@ package wherefrom.ui.settings;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -18,7 +19,7 @@ import wherefrom.ui.files.FilesScreen;
 /** Asks where the jobs lie, which bench this machine is, and who works at it. */
 final class WorkplaceAsking {
   private static final String WHERE = "Where the jobs lie";
-  private static final String EXAMPLE = "postgresql://name@host/database";
+  private static final String USUAL = "postgresql://wherefrom@bench-pc/shop";
   private static final int OFFERED = 9;
 
   private final ScreenContext context;
@@ -69,10 +70,40 @@ final class WorkplaceAsking {
   }
 
   private void server() {
+    ServerAddress before = now().server().orElseGet(() -> ServerAddress.read(USUAL));
     write(
-        "The server's address",
-        now().server().map(ServerAddress::text).orElse(EXAMPLE),
-        text -> context.attempt(() -> server(text)));
+        "The server's computer",
+        now().server().isEmpty() ? "" : before.host(),
+        host -> host(before, host));
+  }
+
+  /** Asked for piece by piece: the keys on the glass have no letters for an address. */
+  private void host(ServerAddress before, String host) {
+    if (ServerAddress.isMeant(host)) {
+      context.attempt(() -> server(host));
+      return;
+    }
+    write(
+        "Its database",
+        before.database(),
+        database ->
+            write(
+                "Your name there",
+                before.user(),
+                user ->
+                    context.attempt(
+                        () ->
+                            server(
+                                new ServerAddress(named(host), before.port(), database, user)))));
+  }
+
+  /** The keys begin with a capital, which a computer's name has no use for. */
+  private static String named(String host) {
+    return host.strip().toLowerCase(Locale.ROOT);
+  }
+
+  private void server(ServerAddress typed) {
+    server(typed.text());
   }
 
   private void server(String text) {
@@ -89,7 +120,7 @@ final class WorkplaceAsking {
 
   private void who(int bench) {
     write(
-        "Who works here? May be empty.",
+        "Your name, or nothing",
         now().by().who(),
         name -> context.attempt(() -> keep(now().by(new By(bench, name)))));
   }
@@ -100,6 +131,6 @@ final class WorkplaceAsking {
   }
 
   private void sayWhen() {
-    context.say("That counts when Wherefrom is next started.");
+    context.say("Start Wherefrom anew to use it.");
   }
 }

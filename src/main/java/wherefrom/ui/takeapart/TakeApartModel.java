@@ -180,7 +180,7 @@ final class TakeApartModel {
     try {
       return deed.get();
     } catch (LogbookException e) {
-      ScreenAnswer failed = ScreenAnswer.notKept(String.valueOf(e.getMessage()));
+      ScreenAnswer failed = ScreenAnswer.notKept(LogbookException.sentence(e));
       inTheWay.ask(failed, Optional.empty());
       return failed.cue();
     }

@@ -2,7 +2,10 @@ package wherefrom.ui.sample;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import wherefrom.job.Appended;
 import wherefrom.job.By;
 import wherefrom.job.LocalBenches;
@@ -11,17 +14,50 @@ import wherefrom.job.LogbookCondition;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.NewEntry;
+import wherefrom.job.UnsentException;
 import wherefrom.job.entry.JobEntry;
 
-/** A logbook in memory, which can be made to fail as a full disk does. */
+/** A logbook in memory, which can be made to fail as a full disk or a server that is away does. */
 public final class PaperLogbook implements Logbook {
   private final List<LoggedEntry> entries = new ArrayList<>();
   private final LocalBenches benches = new LocalBenches();
+  private final Map<Long, LoggedEntry> acts = new HashMap<>();
   private String failure = "";
+  private Away away = Away.NO;
+
+  /** Whether the store is out of reach. */
+  public enum Away {
+    NO,
+    /** What is sent does not arrive. */
+    UNSENT,
+    /** What is sent is written, and the answer is lost. */
+    UNHEARD
+  }
 
   /** From now on nothing can be written, with this sentence; with an empty one it can again. */
   public void fail(String sentence) {
     failure = sentence;
+  }
+
+  /** From now on it is out of reach; or it is back, and whoever watches is told. */
+  public void away(Away now) {
+    away = now;
+    if (now == Away.NO) {
+      benches.tell();
+    }
+  }
+
+  private void requireNear() {
+    if (away != Away.NO) {
+      throw new UnsentException(
+          "No connection to the shared server bench-pc. Nothing is shown as done.", null);
+    }
+  }
+
+  @Override
+  public synchronized Optional<LoggedEntry> find(long act) {
+    requireNear();
+    return Optional.ofNullable(acts.get(act));
   }
 
   @Override
@@ -34,11 +70,16 @@ public final class PaperLogbook implements Logbook {
     if (!failure.isEmpty()) {
       throw new LogbookException(failure);
     }
+    if (away == Away.UNSENT) {
+      requireNear();
+    }
     if (expected < entries.size()) {
       return new Appended.OthersCameFirst(since(expected));
     }
     LoggedEntry logged = entry.at(entries.size() + 1L);
     entries.add(logged);
+    acts.put(entry.act(), logged);
+    requireNear();
     benches.tell();
     return new Appended.Done(logged);
   }
