@@ -14,7 +14,7 @@ import java.util.logging.Logger;
  * orders the benches, no more: who has no turn may write all the same, and what may be written is
  * the logbook's own to say. Safe for several threads.
  */
-final class Turn {
+final class BenchTurn {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
   /** What a bench waits for its turn at most; then it tries without. */
@@ -34,7 +34,7 @@ final class Turn {
   private boolean crowded;
   private boolean lost;
 
-  Turn(Database database, int job) {
+  BenchTurn(Database database, int job) {
     this(database, job, WAIT_MS, IDLE_MS);
   }
 
@@ -42,7 +42,7 @@ final class Turn {
    * @param waitMs milliseconds to wait for the turn at most
    * @param idleMs milliseconds after which the server ends the turn of a bench that says nothing
    */
-  Turn(Database database, int job, int waitMs, int idleMs) {
+  BenchTurn(Database database, int job, int waitMs, int idleMs) {
     this.database = database;
     this.job = job;
     this.waitMs = waitMs;
