@@ -35,7 +35,7 @@ final class ServerLogbook implements Logbook {
   private final List<LoggedEntry> entries = new ArrayList<>();
   private final Map<Sender, LoggedEntry> own = new HashMap<>();
   private final Listener listener;
-  private final Turn turn;
+  private final BenchTurn turn;
   private String tip;
   private LogbookCondition condition;
 
@@ -48,7 +48,7 @@ final class ServerLogbook implements Logbook {
     this.tip = read.tip();
     this.condition = condition(read.trouble(), unkept);
     this.listener = new Listener(database, job, this::hear);
-    this.turn = new Turn(database, job);
+    this.turn = new BenchTurn(database, job);
   }
 
   private static LogbookCondition condition(String trouble, String unkept) {

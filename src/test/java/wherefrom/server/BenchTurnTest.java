@@ -16,7 +16,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.settings.ServerAddress;
 
 /** Benches that write one job at once take turns, and none waits for a dead one for ever. */
-class TurnTest {
+class BenchTurnTest {
   private static final int LONG_MS = 30_000;
 
   private final ServerAddress address = TestServer.empty();
@@ -79,16 +79,16 @@ class TurnTest {
     }
   }
 
-  private static int seven(Turn turn) throws SQLException {
+  private static int seven(BenchTurn turn) throws SQLException {
     return turn.once(connection -> 7);
   }
 
   @Test
   void aBenchThatSaysNothingLosesItsTurn() throws SQLException {
-    Turn silent = new Turn(database, id, LONG_MS, 100);
+    BenchTurn silent = new BenchTurn(database, id, LONG_MS, 100);
     silent.takeLost();
     assertThat(turns()).isEqualTo(1);
-    Turn next = new Turn(other, id, LONG_MS, LONG_MS);
+    BenchTurn next = new BenchTurn(other, id, LONG_MS, LONG_MS);
     next.takeLost();
     assertThat(next.isHeld()).isTrue();
     assertThat(seven(silent)).as("goes on without a turn").isEqualTo(7);
@@ -100,10 +100,10 @@ class TurnTest {
   @Test
   void aBenchWhoseProgramIsGoneLosesItsTurn() {
     Database gone = new Database(address, Map.of());
-    Turn dead = new Turn(gone, id, LONG_MS, LONG_MS);
+    BenchTurn dead = new BenchTurn(gone, id, LONG_MS, LONG_MS);
     dead.takeLost();
     gone.close();
-    Turn next = new Turn(other, id, LONG_MS, LONG_MS);
+    BenchTurn next = new BenchTurn(other, id, LONG_MS, LONG_MS);
     next.takeLost();
     assertThat(next.isHeld()).isTrue();
     next.leave();
@@ -111,9 +111,9 @@ class TurnTest {
 
   @Test
   void whoseTurnDoesNotComeGoesOnWithout() throws SQLException {
-    Turn slow = new Turn(database, id, LONG_MS, LONG_MS);
+    BenchTurn slow = new BenchTurn(database, id, LONG_MS, LONG_MS);
     slow.takeLost();
-    Turn hasty = new Turn(other, id, 50, LONG_MS);
+    BenchTurn hasty = new BenchTurn(other, id, 50, LONG_MS);
     assertThat(hasty.takeLost()).as("waited").isTrue();
     assertThat(hasty.isHeld()).isFalse();
     assertThat(hasty.takeLost()).as("waits once, not at each try").isFalse();
@@ -125,7 +125,7 @@ class TurnTest {
 
   @Test
   void aTurnLeavesTheConnectionAsItWas() throws SQLException {
-    Turn turn = new Turn(database, id, 77, 777_000);
+    BenchTurn turn = new BenchTurn(database, id, 77, 777_000);
     turn.takeLost();
     turn.leave();
     for (int at = 0; at < 3; at++) {

@@ -3,6 +3,7 @@ package wherefrom.server;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -13,7 +14,7 @@ import java.util.logging.Logger;
  * orders the benches, no more: who has no turn may write all the same, and what may be written is
  * the logbook's own to say. Safe for several threads.
  */
-final class Turn {
+final class BenchTurn {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
   /** A first loss is tried again at once: a turn costs more than a second loss is likely. */
@@ -36,7 +37,7 @@ final class Turn {
   private int losses;
   private int first;
 
-  Turn(Database database, int job) {
+  BenchTurn(Database database, int job) {
     this(database, job, WAIT_MS, IDLE_MS);
     losses = -(LOSSES - 1);
     first = losses;
@@ -46,7 +47,7 @@ final class Turn {
    * @param waitMs milliseconds to wait for the turn at most
    * @param idleMs milliseconds after which the server ends the turn of a bench that says nothing
    */
-  Turn(Database database, int job, int waitMs, int idleMs) {
+  BenchTurn(Database database, int job, int waitMs, int idleMs) {
     this.database = database;
     this.job = job;
     this.waitMs = waitMs;
@@ -72,15 +73,15 @@ final class Turn {
       return false;
     }
     try {
+      // In one word to the server. The lock is beside those of the benches, which begin at 1.
       run(
           borrowed,
-          "set lock_timeout = "
-              + waitMs
-              + "; set idle_session_timeout = "
-              + idleMs
-              + "; select pg_advisory_lock("
-              + job
-              + ", 0)");
+          String.format(
+              Locale.ROOT,
+              "set lock_timeout = %d; set idle_session_timeout = %d; select pg_advisory_lock(%d, 0)",
+              waitMs,
+              idleMs,
+              job));
       held = Optional.of(borrowed);
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "No turn at the shared job.", e);
@@ -148,9 +149,10 @@ final class Turn {
     try (mine) {
       run(
           mine,
-          "select pg_advisory_unlock("
-              + job
-              + ", 0); reset idle_session_timeout; reset lock_timeout");
+          String.format(
+              Locale.ROOT,
+              "select pg_advisory_unlock(%d, 0); reset idle_session_timeout; reset lock_timeout",
+              job));
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "A turn was over already.", e);
       database.drop(mine);
