@@ -232,7 +232,7 @@ final class PrintTagsModel {
     }
     if (!printing.printed(choice, order.faces(), order.setup().stock())) {
       fresh();
-      return "Another bench printed these numbers. Throw this sheet away; print anew.";
+      return "Another bench printed these numbers. Throw this sheet away; print again.";
     }
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     start = (start - 1 + done.labels()) % perPage + 1;

@@ -131,6 +131,6 @@ final class WorkplaceAsking {
   }
 
   private void sayWhen() {
-    context.say("Start Wherefrom anew to use it.");
+    context.say("Start Wherefrom again to use it.");
   }
 }
