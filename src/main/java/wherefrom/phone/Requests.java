@@ -191,7 +191,7 @@ final class Requests implements HttpHandler {
     try (InputStream in = Files.newInputStream(picture)) {
       byte[] start = in.readNBytes(PNG.length);
       if (!Arrays.equals(start, PNG) && !Arrays.equals(Arrays.copyOf(start, JPEG.length), JPEG)) {
-        throw new Refused(415, "That is no JPEG photograph. Nothing was done.");
+        throw new Refused(415, "That is not a JPEG picture. Nothing was done.");
       }
     }
   }

@@ -125,7 +125,7 @@ class PrintTagsModelTest {
     sample.job.record(others);
     long before = sample.job.sequence();
     assertThat(model.printed(order, new PrintOutcome.Printed(2, 1)))
-        .isEqualTo("Another bench printed these numbers. Throw this sheet away; print anew.");
+        .isEqualTo("Another bench printed these numbers. Throw this sheet away; print again.");
     assertThat(sample.job.sequence()).isEqualTo(before);
     PrintOrder anew = model.order(false).orElseThrow();
     assertThat(model.printed(anew, new PrintOutcome.Printed(2, 1))).startsWith("Printed: ");
