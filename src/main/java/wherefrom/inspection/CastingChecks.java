@@ -69,7 +69,7 @@ final class CastingChecks {
               .how("Flashlight and fingernail.", "Every tooth, the plastic ones above all.")
               .tells(
                   "Metal, all whole.",
-                  "Plastic teeth, still whole: they age. Buy chain and gears.",
+                  "Plastic or fiber teeth, still whole: they age. Buy the timing set new.",
                   "Cracked or missing teeth."),
           Check.of(Feature.TIMING, "chain-slack", "Chain slack")
               .how("Push the chain in and pull it out at mid-span.", "The slack side.")

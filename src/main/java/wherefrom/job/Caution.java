@@ -81,13 +81,13 @@ public enum Caution {
       "NAVEDTRA 14113, torque wrenches",
       ""),
   FIRST_START(
-      "First start: fire extinguisher in reach. Look for fuel leaks before and while it runs.",
+      "Have a fire extinguisher in reach. Look for fuel leaks before and while it runs.",
       "common practice, no source",
-      "s"),
+      "sr"),
   EXHAUST(
       "Start it in the open, or lead the exhaust out. Its gas kills without a smell.",
       "common practice, no source",
-      "s"),
+      "sr"),
   ENGINE_OUTRANKS(
       "Your engine's service information outranks this list. So does the cam maker's sheet.",
       "common practice, no source",
@@ -95,15 +95,16 @@ public enum Caution {
   FAN_AND_BELTS(
       "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "sbr"),
   NO_OIL_PRESSURE(
-      "No oil pressure in the first 10 to 15 seconds: stop the engine.",
+      "No oil pressure within 10 seconds, or it falls: ignition off.",
       "NAVEDTRA 14050, ch. 3, operational testing",
       "r"),
   NO_IDLE(
-      "New flat lifters: up to speed at once, and never at idle.",
+      "New flat lifters: straight to speed, never at idle. Vary the speed.",
       "common practice, no source",
       "r"),
   STAY(
-      "Stay with it. Noise, heat, a leak of fuel: stop the engine.",
+      "Stay with it. Noise, heat, smoke, any leak: ignition off."
+          + " Fire: ignition and fuel off, then the extinguisher.",
       "common practice, no source",
       "r"),
   CRANKING(

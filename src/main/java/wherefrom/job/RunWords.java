@@ -18,7 +18,7 @@ final class RunWords {
           .on(RunInBegun.class, (words, begun) -> begun(begun))
           .on(RunInNoted.class, (words, note) -> noted(note))
           .on(RunInStopped.class, (words, stop) -> stopped(stop))
-          .on(RunInTakenUp.class, (words, again) -> "run-in taken up again" + behind(again.words()))
+          .on(RunInTakenUp.class, (words, again) -> "run-in resumed" + behind(again.words()))
           .on(UsageNoted.class, (words, it) -> "run " + it.run().text() + behind(it.words()))
           .on(ServiceDueTyped.class, (words, due) -> due(due))
           .on(ServiceTicked.class, (words, tick) -> ticked(tick))

@@ -170,7 +170,7 @@ class BenchCommandsTest {
     Shop.Outcome last = shop.right("finish", "--job", job, "valvetrain-right");
     assertThat(last.lines())
         .startsWith("Finished: valvetrain, right bank.", "Before the first start:")
-        .anyMatch(line -> line.startsWith("Caution\tFirst start: fire extinguisher in reach"))
+        .anyMatch(line -> line.startsWith("Caution\tHave a fire extinguisher in reach"))
         .anyMatch(line -> line.startsWith("Open check\tSee that every core plug"))
         .anyMatch(line -> line.startsWith("Prime the oil\t"));
     assertThat(last.rows().subList(2, last.rows().size()))

@@ -52,13 +52,13 @@ class ServiceFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open(sample.job, ScreenId.RUN_IN);
-          press(window, "The engine runs");
+          press(window, "See what is open");
           assertThat(window.words()).contains("Do not start it yet", "Not ticked: Prime the oil.");
           press(window, "Begin anyway", "Done");
           assertThat(RunIn.find(sample.job.state())).isEmpty();
           press(window, "B", "Done");
           assertThat(run(sample.job).anyway()).isEqualTo("B");
-          assertThat(window.words()).contains("20:00", "STOP THE ENGINE", "Note it now");
+          assertThat(window.words()).contains("20:00", "STOP: ignition off", "Note it now");
           press(window, "Back");
           assertThat(window.words()).contains("Back to the clock");
           return window;
@@ -74,13 +74,28 @@ class ServiceFlowTest {
           assertThat(window.words()).contains("12:00");
           press(window, "Oil pressure", "4", "5", "Done");
           assertThat(window.words()).contains("Oil pressure: 45 psi", "at 8:00");
-          press(window, "STOP THE ENGINE", "A fuel leak");
+          press(window, "STOP: ignition off", "A fuel leak");
           assertThat(window.words()).contains("12:00", "Stopped: a fuel leak");
           press(window, "Oil pressure");
           assertThat(run(job).notes()).hasSize(1);
-          press(window, "It runs again", "L", "Done");
+          press(window, "Engine is running again", "L", "Done");
           assertThat(run(job).isRunning()).isTrue();
-          assertThat(window.words()).contains("STOP THE ENGINE");
+          assertThat(window.words()).contains("STOP: ignition off");
+          return window;
+        });
+  }
+
+  @Test
+  void aGaugeAtNothingIsKeptAndAsksAtOnceWhyItWasStopped() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(1);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "Oil pressure", "0", "Done");
+          assertThat(run(job).notes()).hasSize(1);
+          assertThat(window.words()).contains("Engine off. Why?");
+          press(window, "Oil pressure low or gone");
+          assertThat(run(job).isRunning()).isFalse();
           return window;
         });
   }

@@ -23,8 +23,8 @@ final class TeardownPlans {
                   Feature.COMPRESSION, "compression-wet", "Compression, wet", Derivation.VALUE)
               .at(Station.in(PRESSURE, "highest", "Highest reading, oil in the cylinder"))
               .how(
-                  "A spoon of engine oil through the plug hole. The same strokes. Lying"
-                      + " cylinders: the oil lies below, so it tells less.")
+                  "A spoon of engine oil through the plug hole. The same strokes. Horizontal"
+                      + " cylinders: oil pools at the bottom. It tells less.")
               .between(Unit.PSI, 0, 500)
               .source(Sources.TM_230),
           ReadingPlan.of(Feature.COMPRESSION, "leak-down", "Leak-down", Derivation.LEAK)

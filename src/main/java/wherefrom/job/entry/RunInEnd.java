@@ -8,7 +8,8 @@ import java.util.Optional;
 /** Why the engine was stopped. */
 public enum RunInEnd {
   TIME_UP("the time is up", false),
-  NO_OIL_PRESSURE("no oil pressure", true),
+  SMOKE_OR_FIRE("smoke or fire", true),
+  NO_OIL_PRESSURE("oil pressure low or gone", true),
   NOISE("a noise", true),
   TOO_HOT("too hot", true),
   FUEL_LEAK("a fuel leak", true),

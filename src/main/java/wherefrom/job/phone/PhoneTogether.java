@@ -213,7 +213,7 @@ final class PhoneTogether {
             .then(fitted.map(new LeftToFit(job, together)::words).orElse(""));
     return fitted
         .filter(place -> new LeftToFit(job, together).canBeTurned(place))
-        .map(place -> shown.and(List.of(PhoneKey.of(PhoneDeed.TURNED, "I held it turned"))))
+        .map(place -> shown.and(List.of(PhoneKey.of(PhoneDeed.TURNED, "I had it turned around"))))
         .orElse(shown);
   }
 
@@ -238,7 +238,7 @@ final class PhoneTogether {
       boolean in = stop instanceof Verdict.FittedBut;
       keys.add(PhoneKey.of(PhoneDeed.ON_PURPOSE, in ? "Leave it" : "On purpose"));
     }
-    keys.add(PhoneKey.of(PhoneDeed.PUT_AWAY, "Lay it away"));
+    keys.add(PhoneKey.of(PhoneDeed.PUT_AWAY, "Set it aside"));
     if (together.stopped().isPresent()) {
       keys.add(PhoneKey.of(PhoneDeed.OTHER_PLACE, "Another place"));
     }

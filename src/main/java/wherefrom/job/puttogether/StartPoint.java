@@ -13,7 +13,8 @@ public enum StartPoint {
       "Drive the oil pump, or push oil in from a pressure tank. Turn the crank now and then"
           + " until oil runs at every rocker. Set the distributor after that."),
   PRESSURE("pressure", "Oil pressure seen", "The gauge showed pressure while the pump was driven."),
-  TIMING("timing", "Static timing set", "Write the degrees. Cylinder 1 is on its firing stroke."),
+  TIMING(
+      "timing", "Static timing set", "Write the degrees. Cylinder 1 is on its compression stroke."),
   FUEL("fuel", "Fuel", "Fresh fuel is in. Lines are tight, bowl full."),
   COOLANT("coolant", "Coolant filled and bled", "It is full, and no air is left in it."),
   LEAKS("leaks", "Fill and look", "Oil, coolant and fuel lines are tight. No tool is left on it."),

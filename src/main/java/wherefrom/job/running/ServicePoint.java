@@ -5,25 +5,29 @@ import java.util.Optional;
 
 /** What is seen to after the run-in, and once more after the first miles. */
 public enum ServicePoint {
-  LEVELS(
-      "levels",
-      "Levels and leaks",
-      "Oil and coolant full again. Nothing drips, nothing blows.",
-      false),
   OIL(
       "oil",
       "Oil and filter out",
-      "Change both while warm. Cut the filter open and look at its pleats.",
+      "Let it cool to warm. Gloves on. Drain, change the filter. Cut it open: look at its pleats.",
+      false),
+  LEVELS(
+      "levels",
+      "Levels and leaks",
+      "Engine cold, cap off: top up coolant. Look for leaks. Oil full.",
       false),
   TORQUE(
       "torque",
       "Torque again",
-      "Head and manifold bolts, where the gasket's sheet asks for it.",
+      "Only as the gasket's sheet says, cold unless it says hot. Never bolts tightened by angle.",
       false),
   LASH("lash", "Lash again", "As the cam's sheet says. With hydraulic lifters, listen.", false),
   OIL_AGAIN("oil-again", "Oil and filter again", "Cut the filter open once more.", true),
   TORQUE_AGAIN("torque-again", "Bolts again", "Manifolds, mounts, and heads where asked.", true),
-  LASH_AGAIN("lash-again", "Lash once more", "A lash that grew means a lobe that wears.", true);
+  LASH_AGAIN(
+      "lash-again",
+      "Lash once more",
+      "It grew? Check nut, tip and pushrod, then the lobe's lift.",
+      true);
 
   private final String key;
   private final String title;

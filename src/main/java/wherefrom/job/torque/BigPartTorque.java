@@ -8,6 +8,9 @@ import wherefrom.parts.BigPartName;
 
 /** The torque cards that go with a big part: those whose fastener names it. */
 public final class BigPartTorque {
+  /** What holds the crank where there are no main caps. */
+  private static final String SPLIT_CASE = "case bolt";
+
   private BigPartTorque() {}
 
   /** The cards that hold, by number; of a bank only those that name no other bank. */
@@ -20,7 +23,8 @@ public final class BigPartTorque {
 
   private static boolean isOf(String fastener, BigPartName name) {
     String said = fastener.toLowerCase(Locale.ROOT);
-    return said.contains(word(name).toLowerCase(Locale.ROOT));
+    return said.contains(word(name).toLowerCase(Locale.ROOT))
+        || (name.kind() == BigPartKind.CRANKSHAFT && said.contains(SPLIT_CASE));
   }
 
   /** The word of a part that its bolts are called by. */

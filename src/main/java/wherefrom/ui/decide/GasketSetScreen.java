@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.money.GasketSet;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 
@@ -41,10 +42,16 @@ public final class GasketSetScreen extends ListPage {
       rows.add(
           key(
               one.pieces() + " × " + one.what(),
-              held ? "in the set" : "not in the set: bought by itself",
+              held ? held(one) : "not in the set: bought by itself",
               () -> tick(one, held)));
     }
     return rows;
+  }
+
+  /** Its thickness decides on the ratio and on the room to the valves. */
+  private static String held(AlwaysNew one) {
+    boolean head = one.article().findGoods().filter(Goods.HEAD_GASKETS::equals).isPresent();
+    return head ? "in the set. Check its compressed thickness first." : "in the set";
   }
 
   private void tick(AlwaysNew one, boolean held) {

@@ -41,12 +41,8 @@ final class PlanTableRows {
   }
 
   /** The results that are read by degrees as well, around overlap. */
-  private static final Map<String, ValveSide> READ =
-      Map.of(
-          Gap.PISTON_TO_INTAKE.key(),
-          ValveSide.INTAKE,
-          Gap.PISTON_TO_EXHAUST.key(),
-          ValveSide.EXHAUST);
+  private static final Map<Gap, ValveSide> READ =
+      Map.of(Gap.PISTON_TO_INTAKE, ValveSide.INTAKE, Gap.PISTON_TO_EXHAUST, ValveSide.EXHAUST);
 
   /** One cell: a figure with its unit, {@code 0.0416 ± 0.0033}, or words that have none. */
   record Cell(String figure, Optional<Unit> unit, Optional<Margin> marked) {
@@ -166,13 +162,19 @@ final class PlanTableRows {
 
   /** What was read on the engine stands below what the plan says, in the column of now. */
   private Optional<Row> read(String key) {
-    return Optional.ofNullable(READ.get(key)).flatMap(findRead).map(this::row);
+    return READ.entrySet().stream()
+        .filter(read -> read.getKey().key().equals(key))
+        .findFirst()
+        .flatMap(read -> findRead.apply(read.getValue()).map(room -> row(room, read.getKey())));
   }
 
-  private Row row(MeasuredRoom read) {
+  private Row row(MeasuredRoom read, Gap gap) {
+    Optional<Margin> marked =
+        Optional.of(new Margin(read.value(), gap))
+            .filter(margin -> margin.standing() != Margin.Standing.CLEAR);
     List<Cell> cells = new ArrayList<>(Collections.nCopies(answers.size(), Cell.of("")));
-    cells.set(0, new Cell(read.figure(), Optional.of(read.value().unit()), Optional.empty()));
-    return Row.ofFigures("Piston to " + read.valve() + ", read", cells);
+    cells.set(0, new Cell(read.figure(), Optional.of(read.value().unit()), marked));
+    return Row.ofFigures("Piston to " + read.valve() + ", measured", cells);
   }
 
   /** One row while nothing is cut; else the ratio without the cut and the one after it. */

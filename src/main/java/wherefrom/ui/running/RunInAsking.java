@@ -37,8 +37,13 @@ final class RunInAsking {
     String title = Words.capital(gauge.words());
     Consumer<String> done =
         typed -> {
-          book.note(gauge, amount(typed, gauge));
+          Amount read = amount(typed, gauge);
+          book.note(gauge, read);
           context.navigator().changed();
+          if (gauge == RunInGauge.OIL_PRESSURE && read.number().signum() == 0) {
+            context.say("No oil pressure: ignition off now.");
+            stop();
+          }
         };
     context
         .navigator()

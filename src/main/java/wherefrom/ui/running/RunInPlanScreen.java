@@ -11,20 +11,23 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.TagKey;
 
 /** How the engine is to be run in, what can hurt, and the key that begins it. */
 public final class RunInPlanScreen extends ListPage {
   private final RunInBook book;
   private final RunInFigures.Typed typed;
+  private final TagKey tag;
 
   public RunInPlanScreen(ScreenContext context) {
     super(context, "Run-in");
     book = new RunInBook(context.getJob());
     typed = context.keepOfJob(RunInFigures.Typed.class, RunInFigures.Typed::new);
+    tag = tag(this::begin);
     layOut(
         new Foot(
             context,
-            touch().tag("The engine runs", "", this::begin),
+            tag,
             KeyRow.of(context, act("Service", () -> context.navigator().show(ScreenId.SERVICE)))));
   }
 
@@ -36,6 +39,17 @@ public final class RunInPlanScreen extends ListPage {
   public String aside() {
     int open = book.listOpen().size();
     return open == 0 ? "nothing open" : open + " open";
+  }
+
+  /** Nobody turns the key first and reads afterwards what was open. */
+  @Override
+  protected void refresh() {
+    super.refresh();
+    if (book.listOpen().isEmpty()) {
+      tag.setWords("The engine runs", "");
+    } else {
+      tag.setWords("See what is open", "before you start it");
+    }
   }
 
   @Override

@@ -23,7 +23,10 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Tiles;
 
-/** The run-in's clock, to be read across the bench; the gauges; the key that stops the engine. */
+/**
+ * The run-in's clock, to be read across the bench; the gauges; the key that is pressed once it is
+ * stopped.
+ */
 public final class RunInScreen extends Page {
   private static final long SECOND_MS = 1_000;
   private static final String STOP = "stop";
@@ -105,12 +108,12 @@ public final class RunInScreen extends Page {
     }
     String words =
         switch (model.state()) {
-          case RUNNING -> stops ? "STOP THE ENGINE" : "Engine is off";
-          case STOPPED -> "It runs again";
+          case RUNNING -> stops ? "STOP: ignition off" : "Engine is off";
+          case STOPPED -> "Engine is running again";
           case DONE -> "After the run-in";
         };
     if (!tag.words().equals(words)) {
-      tag.setWords(words, "");
+      tag.setWords(words, stops ? "then press here" : "");
     }
   }
 
@@ -119,10 +122,13 @@ public final class RunInScreen extends Page {
     tell();
     keys.setActs(
         model().state() == RunIn.State.RUNNING
-            ? List.of()
+            ? List.of(cautions())
             : List.of(
-                act("Another run-in", () -> open(() -> new RunInPlanScreen(context))),
-                act("Cautions", () -> open(() -> new CautionScreen(context, Caution.atRunIn())))));
+                act("Another run-in", () -> open(() -> new RunInPlanScreen(context))), cautions()));
+  }
+
+  private KeyRow.Act cautions() {
+    return act("Cautions", () -> open(() -> new CautionScreen(context, Caution.atRunIn())));
   }
 
   private void note(RunInGauge gauge) {

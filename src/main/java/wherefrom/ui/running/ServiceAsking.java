@@ -135,7 +135,7 @@ final class ServiceAsking {
             way(
                 "Close the record",
                 "Then only notes of use and photographs. " + due,
-                () -> words("What is it in?", serving::putInService)),
+                () -> words("Which vehicle or machine is it in?", serving::putInService)),
             way("Not yet", "", () -> {})));
   }
 

@@ -189,7 +189,7 @@ final class TorqueCardModel {
         yield Optional.of(Cue.ASK);
       }
       case REPEAT, HELP -> {
-        said = "Tighten the lit bolt, then scan NEXT or touch it.";
+        said = "Do what the card says at the lit bolt. Then NEXT.";
         yield Optional.empty();
       }
     };
@@ -230,7 +230,7 @@ final class TorqueCardModel {
         Optional.empty(),
         heading(kept, tighten),
         "Bolt " + tighten.bolt().number() + " " + tighten.stage().words(),
-        small(kept, tighten.stageNumber()));
+        small(kept, tighten.stageNumber(), tighten.before()));
   }
 
   private ScreenAnswer answer(KeptCard kept, NextStep.SecondCheck check) {
@@ -238,7 +238,7 @@ final class TorqueCardModel {
         Optional.empty(),
         kept.card().spec().fastener() + ": a second person",
         "Check bolt " + check.bolt().number(),
-        small(kept, kept.card().checkStage()));
+        small(kept, kept.card().checkStage(), check.how()));
   }
 
   private static String heading(KeptCard kept, NextStep.Tighten tighten) {
@@ -251,9 +251,9 @@ final class TorqueCardModel {
         + kept.card().spec().threads();
   }
 
-  private String small(KeptCard kept, int stage) {
-    String count = kept.card().boltsDone(stage) + " of " + kept.card().bolts() + " done.";
-    String all = count + " Your engine's service information decides.";
+  private String small(KeptCard kept, int stage, String how) {
+    String count = kept.card().boltsDone(stage) + " of " + kept.card().bolts() + " done. ";
+    String all = count + (how.isEmpty() ? "Your engine's service information decides." : how);
     return said.isEmpty() ? all : said;
   }
 

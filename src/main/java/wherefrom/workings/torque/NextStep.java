@@ -26,6 +26,12 @@ public sealed interface NextStep {
     public String sentence() {
       return "Stage " + stageNumber + ": bolt " + bolt.number() + " " + stage.words() + ".";
     }
+
+    /** What comes before the first bolt of the stage; may be empty. */
+    public String before() {
+      return stage.match(
+          torque -> "", angle -> "First a paint mark on every bolt.", loosened -> "");
+    }
   }
 
   /** Every bolt is done; a second person goes over them. */
@@ -35,11 +41,11 @@ public sealed interface NextStep {
       return "A second person checks bolt " + bolt.number() + ". " + how();
     }
 
-    /** A wrench would turn on a bolt that was tightened by its angle. */
-    private String how() {
+    /** How it is checked: a wrench would turn on a bolt that was tightened by its angle. */
+    public String how() {
       return last.match(
           torque -> "Wrench at " + torque.amount().text() + ": it clicks, nothing turns.",
-          angle -> "Look at its paint mark. Put no wrench on it.",
+          angle -> "Turned as far as all others, by its paint mark? Put no wrench on it.",
           loosened -> "It is loose: tighten it first.");
     }
   }

@@ -88,10 +88,10 @@ class PlanModelTest {
     new Measuring(job).take(new Measuring.Entry(valve, plan.key(), "DIAL", taken, true, ""));
     whatIf("target", "9.5");
     List<String> names = model.rows().stream().map(PlanTableRows.Row::name).toList();
-    assertThat(names).contains("Piston to 3IN, read, in");
+    assertThat(names).contains("Piston to 3IN, measured, in");
     assertThat(words("Piston to 3IN").get(0)).startsWith("0.100");
     assertThat(words("Piston to 3IN").get(1)).isEmpty();
-    assertThat(names.indexOf("Piston to 3IN, read, in"))
+    assertThat(names.indexOf("Piston to 3IN, measured, in"))
         .isLessThan(names.indexOf("Valve lift, in"));
   }
 
