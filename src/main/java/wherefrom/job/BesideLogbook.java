@@ -4,7 +4,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** A logbook that another bench of this program has open, and will close. */
-record BesideLogbook(Logbook shared) implements Logbook {
+class BesideLogbook implements Logbook {
+  private final Logbook shared;
+
+  BesideLogbook(Logbook shared) {
+    this.shared = shared;
+  }
+
   @Override
   public List<LoggedEntry> entries() {
     return shared.entries();

@@ -124,23 +124,15 @@ final class Database implements AutoCloseable {
    * @throws SQLException as the server or the way to it says it
    */
   <T> T once(Work<T> work) throws SQLException {
-    try (Connection connection = borrow()) {
-      return work.on(connection);
-    }
-  }
-
-  /** A connection for longer; closed, it is given back. */
-  Connection borrow() throws SQLException {
+    HikariDataSource from;
     try {
-      return pool().getConnection();
+      from = pool();
     } catch (RuntimeException e) {
       throw new SQLException(String.valueOf(e.getMessage()), "08001", e);
     }
-  }
-
-  /** Gives back a connection that is not to be used again. */
-  synchronized void drop(Connection broken) {
-    pool.ifPresent(from -> from.evictConnection(broken));
+    try (Connection connection = from.getConnection()) {
+      return work.on(connection);
+    }
   }
 
   /**

@@ -1,7 +1,6 @@
 package wherefrom.server;
 
 import java.io.IOException;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.SQLTransientException;
 import java.util.ArrayList;
@@ -35,7 +34,6 @@ final class ServerLogbook implements Logbook {
   private final List<LoggedEntry> entries = new ArrayList<>();
   private final Map<Sender, LoggedEntry> own = new HashMap<>();
   private final Listener listener;
-  private final BenchTurn turn;
   private String tip;
   private LogbookCondition condition;
 
@@ -48,7 +46,6 @@ final class ServerLogbook implements Logbook {
     this.tip = read.tip();
     this.condition = condition(read.trouble(), unkept);
     this.listener = new Listener(database, job, this::hear);
-    this.turn = new BenchTurn(database, job);
   }
 
   private static LogbookCondition condition(String trouble, String unkept) {
@@ -89,24 +86,11 @@ final class ServerLogbook implements Logbook {
 
   @Override
   public Appended append(long expected, NewEntry entry) {
-    Appended came;
-    try {
-      came = appended(expected, entry);
-    } catch (RuntimeException e) {
-      turn.leave();
-      throw e;
-    }
+    Appended came = appended(expected, entry);
     if (came instanceof Appended.Done) {
-      turn.leave();
       benches.tell();
-      return came;
     }
-    return turn.takeLost() ? new Appended.OthersCameFirst(newest(expected)) : came;
-  }
-
-  private synchronized List<LoggedEntry> newest(long expected) {
-    fetchInTurn();
-    return since(expected);
+    return came;
   }
 
   private synchronized Appended appended(long expected, NewEntry entry) {
@@ -123,7 +107,7 @@ final class ServerLogbook implements Logbook {
       take(sender, logged, line);
       return new Appended.Done(logged);
     }
-    fetchInTurn();
+    fetch();
     return unlessWritten(expected, sender, logged);
   }
 
@@ -141,7 +125,7 @@ final class ServerLogbook implements Logbook {
     long until = System.nanoTime() + Database.PATIENCE_MS * 1_000_000L;
     while (true) {
       try {
-        return turn.once(connection -> LineRows.add(connection, job, row));
+        return database.once(connection -> LineRows.add(connection, job, row));
       } catch (SQLException e) {
         if (System.nanoTime() > until || !isAway(e)) {
           throw database.away(e);
@@ -195,19 +179,7 @@ final class ServerLogbook implements Logbook {
 
   /** Takes in what others wrote, each line checked against the one before it. */
   private void fetch() {
-    takeIn(database.ask(this::newer));
-  }
-
-  /** The same within an act; the listener's thread is not to wait for a turn. */
-  private void fetchInTurn() {
-    takeIn(turn.ask(this::newer));
-  }
-
-  private List<Row> newer(Connection connection) throws SQLException {
-    return LineRows.newer(connection, job, entries.size());
-  }
-
-  private void takeIn(List<Row> rows) {
+    List<Row> rows = database.ask(connection -> LineRows.newer(connection, job, entries.size()));
     for (Row row : rows) {
       try {
         byte[] line = row.line().line();
@@ -283,7 +255,6 @@ final class ServerLogbook implements Logbook {
 
   @Override
   public void close() {
-    turn.leave();
     listener.close();
   }
 }

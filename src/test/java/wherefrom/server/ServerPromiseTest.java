@@ -2,8 +2,10 @@ package wherefrom.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -41,6 +43,12 @@ class ServerPromiseTest {
     assertThat(opened()).isEqualTo(new LogbookCondition.Sound());
   }
 
+  private static void reset(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("reset synchronous_commit");
+    }
+  }
+
   @Test
   void whatIsOffIsSaidAndWorkGoesOn() throws SQLException {
     // The session's own setting is the one of the three that a test may turn off by itself.
@@ -51,7 +59,7 @@ class ServerPromiseTest {
                 statement.execute("set synchronous_commit = off");
                 return ServerPromise.findBroken(connection);
               } finally {
-                database.drop(connection);
+                reset(connection);
               }
             });
     assertThat(told)
@@ -61,13 +69,14 @@ class ServerPromiseTest {
   }
 
   @Test
-  void aServerThatDoesNotWriteThroughIsSaidToTheBench() throws SQLException, InterruptedException {
+  void aServerThatDoesNotWriteThroughIsSaidToTheBench() throws SQLException {
     run("alter system set full_page_writes = off");
     try {
       run("select pg_reload_conf()");
       LogbookCondition condition = opened();
-      for (int wait = 0; wait < 100 && condition.sentence().isEmpty(); wait++) {
-        Thread.sleep(50);
+      // The server takes its settings in by itself, soon after it was told to.
+      long until = System.nanoTime() + Duration.ofSeconds(5).toNanos();
+      while (condition.sentence().isEmpty() && System.nanoTime() < until) {
         condition = opened();
       }
       assertThat(condition)

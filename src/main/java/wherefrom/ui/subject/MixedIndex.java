@@ -14,8 +14,6 @@ import wherefrom.drawing.Sign;
 import wherefrom.drawing.View;
 import wherefrom.inspection.Subject;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
@@ -119,17 +117,7 @@ public final class MixedIndex implements EngineIndex {
   @Override
   public void open(Place place) {
     List<Subject> here = placed().getOrDefault(place, List.of());
-    if (here.size() == 1) {
-      opened.accept(here.get(0));
-      return;
-    }
-    List<Choice<Subject>> choices =
-        here.stream()
-            .map(
-                one ->
-                    new Choice<>(one, Named.title(context.state(), one), state.apply(one).words()))
-            .toList();
-    context.navigator().open(() -> new ChoiceScreen<>(context, title, choices, opened));
+    SubjectPick.open(context, title, here, one -> state.apply(one).words(), opened);
   }
 
   @Override

@@ -22,8 +22,6 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineIndex;
@@ -162,18 +160,8 @@ public final class SubjectIndex implements EngineIndex {
 
   @Override
   public void open(Place place) {
-    List<Subject> all = subjects.getOrDefault(place, List.of());
-    if (all.size() == 1) {
-      opened.accept(all.get(0));
-      return;
-    }
-    List<Choice<Subject>> choices =
-        all.stream()
-            .map(
-                one ->
-                    new Choice<>(one, Named.title(context.state(), one), state.apply(one).words()))
-            .toList();
-    context.navigator().open(() -> new ChoiceScreen<>(context, title, choices, opened));
+    List<Subject> here = subjects.getOrDefault(place, List.of());
+    SubjectPick.open(context, title, here, one -> state.apply(one).words(), opened);
   }
 
   @Override
