@@ -61,6 +61,7 @@ say_missing() {
 # Whether it is the same as one before, but for a few words: the time at which an object was last used
 # (SoftReference.timestamp, from the machine's start) and the sums over it, which nobody checks.
 alike() {
+  [ "$(stat -c %s "$1")" -eq "$(stat -c %s "$archive")" ] || return 1
   { cmp -l "$1" "$archive" || true; } | head -n 1000 | awk '{ print int(($1 - 1) / 4) }' | uniq > "$work/words"
   [ "$(wc -l < "$work/words")" -le 16 ]
 }
@@ -95,6 +96,7 @@ for ((try = 1; try <= 200; try++)); do
   cp "$archive" "$work/last"
   [ "$(find "$work" -name 'kept-*' | wc -l)" -lt 10 ] || break
 done
+[ -e "$work/last" ] || { echo "No dump began in the order that is waited for: is the machine very busy?" >&2; exit 1; }
 # It serves as well; only that the package of another build may differ by it.
 echo "No class archive came out twice: the bytes of this build are not those of another" >&2
 say_missing

@@ -94,9 +94,9 @@ class SharedSoakTest {
       Thread.sleep(1_000 + random.nextInt(2_000));
       int chance = random.nextInt(10);
       if (chance < 3 && kills < KILLS) {
-        kills++;
         int at = random.nextInt(programs.size());
         if (programs.get(at).isAlive()) {
+          kills++;
           programs.get(at).destroyForcibly().onExit().join();
           programs.set(at, start(server.address(crossing.port()), jobs, at + 1));
         }
@@ -112,5 +112,7 @@ class SharedSoakTest {
     for (Process program : programs) {
       assertThat(program.exitValue()).isZero();
     }
+    assertThat(kills).as("programs killed").isPositive();
+    assertThat(serverKills).as("servers killed").isPositive();
   }
 }

@@ -15,9 +15,9 @@ import wherefrom.job.By;
 import wherefrom.job.settings.ServerAddress;
 
 /**
- * Benches that scan at once in the same jobs, while benches are killed, the server is killed and
+ * Benches that scan at once in the same jobs, while benches come and go, the server is killed and
  * the way to it is cut and slowed: nothing that was shown as done is missing, no number is there
- * twice, and the referee agrees with each step. The soak is {@code SharedSoak}.
+ * twice, and the referee agrees with each step. Programs are killed in {@code SharedSoakTest}.
  */
 class SharedWorkTest {
   private static final int BENCHES = 4;
@@ -40,14 +40,14 @@ class SharedWorkTest {
         long seed = SEED + bench;
         all.add(benches.submit(() -> scan(through, jobs.names(), by, seed, shown)));
       }
-      trouble(server, crossing, all);
+      assertThat(trouble(server, crossing, all)).as("rounds of trouble").isGreaterThan(4);
       benches.shutdown();
       assertThat(shown).hasSizeGreaterThan(BENCHES * SCANS / 4);
       assertThat(jobs.faults(shown)).isEmpty();
     }
   }
 
-  /** A bench is killed after each third of its scans, and another takes its place. */
+  /** A bench goes after each third of its scans, and another takes its place. */
   private void scan(
       ServerAddress address, List<String> names, By by, long seed, List<Worker.Shown> shown) {
     for (int life = 0; life < 3; life++) {
@@ -58,7 +58,8 @@ class SharedWorkTest {
     }
   }
 
-  private static void trouble(Mortal server, Crossing crossing, List<Future<?>> benches)
+  /** Makes trouble until all have scanned; the server dies in the fourth round. */
+  private static int trouble(Mortal server, Crossing crossing, List<Future<?>> benches)
       throws Exception {
     Random random = new Random(SEED);
     int round = 0;
@@ -76,5 +77,6 @@ class SharedWorkTest {
     for (Future<?> each : benches) {
       each.get();
     }
+    return round;
   }
 }

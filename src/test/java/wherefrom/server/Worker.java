@@ -142,7 +142,7 @@ final class Worker implements AutoCloseable {
     };
   }
 
-  /** As a bench is that is killed: nothing is closed in order. */
+  /** The bench goes, in order; programs that are killed are the soak's. */
   @Override
   public void close() {
     jobs.forEach(OpenJob::close);

@@ -1,5 +1,6 @@
 package wherefrom.scan.decode;
 
+import java.util.Locale;
 import wherefrom.parts.SymbolLayout;
 import wherefrom.parts.TagSymbol;
 
@@ -78,7 +79,7 @@ final class TagWords {
       boolean last = bit >= 50;
       int group = bit / 10;
       int value = last ? 8 >> (bit - 50) : 512 >> (bit % 10);
-      String digits = last ? String.valueOf(value) : String.format("%03d", value);
+      String digits = last ? String.valueOf(value) : String.format(Locale.ROOT, "%03d", value);
       String before = ZEROS.substring(0, 3 * group);
       changes[bit] = modules(before + digits + ZEROS.substring(before.length() + digits.length()));
       turn(changes[bit], ZERO);

@@ -42,7 +42,7 @@ class SoftDecoderTest {
     }
   }
 
-  /** Noise of 0.8 turns one module in ten over: twelve codewords of 26 are then wrong. */
+  /** Noise of 0.8 turns one module in ten over: some fifteen codewords of 26 are then wrong. */
   @Test
   void evenNoiseIsReadWhereWholeCodewordsAreNot() {
     OpenSetDecoder whole = new OpenSetDecoder();
