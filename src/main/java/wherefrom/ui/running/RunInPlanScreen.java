@@ -78,7 +78,7 @@ public final class RunInPlanScreen extends ListPage {
     if (open.isEmpty()) {
       context.dropOfJob(RunInFigures.Typed.class);
       context.navigator().back();
-      context.navigator().show(ScreenId.RUN_IN);
+      RunInScreen.comeUp(context);
     } else {
       open(() -> new RunInHeldScreen(context, plan));
     }
