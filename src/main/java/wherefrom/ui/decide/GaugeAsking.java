@@ -11,6 +11,7 @@ import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.Gauging;
 import wherefrom.job.money.OneMeasured;
+import wherefrom.job.money.UsualTool;
 import wherefrom.quantity.Dimension;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -22,7 +23,7 @@ import wherefrom.ui.app.TextEntryScreen;
 /** Asks what one of the things that came measures, says whether it is right, and checks them in. */
 final class GaugeAsking {
   private static final int MOST = 9;
-  private static final String CALIPER = "";
+  private static final String USUAL = "";
 
   private final ScreenContext context;
   private final BuyLine line;
@@ -107,7 +108,8 @@ final class GaugeAsking {
         tools.add(new Choice<>(tool.name(), tool.name(), ""));
       }
     }
-    tools.add(new Choice<>(CALIPER, "A caliper", "off by 0.001 in or 0.03 mm at most"));
+    UsualTool usual = UsualTool.of(way);
+    tools.add(new Choice<>(USUAL, usual.words(), usual.offWords()));
     Consumer<String> then =
         tool -> judge(new Gauging.Typed(way, reading, standard, tolerance, tool));
     context.navigator().open(() -> new ChoiceScreen<>(context, "Measured with?", tools, then));
