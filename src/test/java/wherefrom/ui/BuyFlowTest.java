@@ -60,7 +60,10 @@ class BuyFlowTest {
         () -> {
           SampleWindow window = buying();
           window.scan("4006381333931");
-          assertThat(window.words()).contains("Wrong: no line has number 4006381333931.");
+          assertThat(window.shell.current().title()).isEqualTo("What was scanned");
+          assertThat(window.words())
+              .contains("NOT ON THE LIST", "Wrong: no line has number 4006381333931.");
+          window.press("OK");
           window.pressOnSomePage("16 lifters");
           window.pressOnSomePage("buy 1 × a set of 16");
           window.pressOnSomePage("Number on the box");
@@ -132,6 +135,34 @@ class BuyFlowTest {
           assertThat(lifters().arrived()).isEqualTo(16);
           assertThat(window.shell.current()).isInstanceOf(GoodsScreen.class);
           return 0;
+        });
+  }
+
+  /** A wrong figure is mended where it stands; a count of none is not asked about any further. */
+  @Test
+  void aWrongFigureIsRefusedInItsOwnStep() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = buying();
+          window.pressOnSomePage("16 lifters");
+          window.pressOnSomePage("buy 1 × a set of 16");
+          window.press("Check in what came");
+          window.press("Done");
+          assertThat(window.shell.message()).isEqualTo("Type how many first: 1 or more.");
+          number(window, "0");
+          assertThat(window.shell.message()).isEqualTo("Type how many first: 1 or more.");
+          window.press("Clear");
+          number(window, "16");
+          window.press("Measured: diameter");
+          number(window, "0");
+          assertThat(window.words()).contains("What does one of them measure?");
+          assertThat(window.shell.message()).startsWith("A size is more than 0.");
+          window.press("Erase");
+          number(window, "0.842");
+          number(window, "8.42");
+          assertThat(window.words()).contains("What must it measure?");
+          assertThat(window.shell.message()).contains("too far apart");
+          return window;
         });
   }
 }

@@ -117,14 +117,23 @@ public final class Gauging {
         : near;
   }
 
-  private Outcome judge(Typed typed, Amount reading, Amount standard, Amount tolerance) {
+  /** What is wrong with figures whatever they were measured with; empty where nothing is. */
+  public static Optional<String> findFault(Amount reading, Amount standard, Amount tolerance) {
     if (reading.number().signum() <= 0 || tolerance.number().signum() < 0) {
-      return new Outcome.Refused("A size is more than 0. Type it again.");
+      return Optional.of("A size is more than 0. Type it again.");
     }
-    if (reading.inBase().subtract(standard.inBase()).abs().compareTo(FAR_MM) > 0) {
-      return new Outcome.Refused(
-          reading.text() + " and " + standard.text() + " are too far apart. Measure again.");
-    }
+    return reading.inBase().subtract(standard.inBase()).abs().compareTo(FAR_MM) > 0
+        ? Optional.of(
+            reading.text() + " and " + standard.text() + " are too far apart. Measure again.")
+        : Optional.empty();
+  }
+
+  private Outcome judge(Typed typed, Amount reading, Amount standard, Amount tolerance) {
+    Optional<Outcome> fault = findFault(reading, standard, tolerance).map(Outcome.Refused::new);
+    return fault.orElseGet(() -> measured(typed, reading, standard, tolerance));
+  }
+
+  private Outcome measured(Typed typed, Amount reading, Amount standard, Amount tolerance) {
     return uncertainty(typed, reading)
         .map(off -> one(typed.way(), reading, off, standard, tolerance))
         .map(Gauging::judged)
