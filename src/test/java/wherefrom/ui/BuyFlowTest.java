@@ -13,6 +13,8 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.decide.BuyScreen;
+import wherefrom.ui.decide.GoodsScreen;
+import wherefrom.ui.sample.PaperLogbook.Away;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -98,6 +100,38 @@ class BuyFlowTest {
           assertThat(window.words()).contains("Scan the number on the box");
           assertThat(lifters().arrived()).isZero();
           return window;
+        });
+  }
+
+  /** What waits to be sent is done; asked for again, it would be counted twice. */
+  @Test
+  void whatWaitsForTheServerIsNotAskedForAgain() {
+    SampleWindow window =
+        Toolkit.on(
+            () -> {
+              SampleWindow buying = buying();
+              buying.pressOnSomePage("16 lifters");
+              buying.pressOnSomePage("buy 1 × a set of 16");
+              buying.press("Check in what came");
+              number(buying, "16");
+              buying.press("Only read off the box");
+              sample.logbook.away(Away.UNSENT);
+              buying.press("Yes, it is right");
+              assertThat(buying.shell.message()).endsWith("sent again when it is back.");
+              assertThat(buying.shell.current()).isInstanceOf(GoodsScreen.class);
+              assertThat(lifters().arrived()).isZero();
+              return buying;
+            });
+    Toolkit.on(
+        () -> {
+          sample.logbook.away(Away.NO);
+          return 0;
+        });
+    Toolkit.on(
+        () -> {
+          assertThat(lifters().arrived()).isEqualTo(16);
+          assertThat(window.shell.current()).isInstanceOf(GoodsScreen.class);
+          return 0;
         });
   }
 }

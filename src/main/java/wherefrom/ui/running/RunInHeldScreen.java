@@ -50,7 +50,7 @@ public final class RunInHeldScreen extends ListPage {
       throw new IllegalArgumentException("Type the reason first.");
     }
     book.begin(plan, why);
-    context.dropOfJob(RunInFigures.Typed.class);
+    context.kept().dropOfJob(RunInFigures.Typed.class);
     context.navigator().back();
     context.navigator().back();
     RunInScreen.comeUp(context);

@@ -22,7 +22,7 @@ public final class RunInPlanScreen extends ListPage {
   public RunInPlanScreen(ScreenContext context) {
     super(context, "Run-in");
     book = new RunInBook(context.getJob());
-    typed = context.keepOfJob(RunInFigures.Typed.class, RunInFigures.Typed::new);
+    typed = context.kept().keepOfJob(RunInFigures.Typed.class, RunInFigures.Typed::new);
     tag = tag(this::begin);
     layOut(
         new Foot(
@@ -76,7 +76,7 @@ public final class RunInPlanScreen extends ListPage {
       return;
     }
     if (open.isEmpty()) {
-      context.dropOfJob(RunInFigures.Typed.class);
+      context.kept().dropOfJob(RunInFigures.Typed.class);
       context.navigator().back();
       RunInScreen.comeUp(context);
     } else {
