@@ -22,6 +22,9 @@ final class BuyCommands {
   private static final Option WHAT =
       Option.needed("--what", "TEXT", "a thing of the list, such as \"rod shells\"");
 
+  private static final List<String> OF_A_READING =
+      List.of("--reading", "--standard", "--tolerance", "--tool");
+
   private BuyCommands() {}
 
   static List<Command> all() {
@@ -89,7 +92,8 @@ final class BuyCommands {
             Option.maybe("--reading", "0.0775in", "what one of them measures there"),
             Option.maybe("--standard", "0.0725in", "what a standard one measures, or it must"),
             Option.maybe("--tolerance", "0.0005in", "by how much it may differ"),
-            Option.maybe("--tool", "NAME", "measured with; a caliper where not given"),
+            Option.maybe(
+                "--tool", "NAME", "measured with; else a caliper, a ball micrometer on a wall"),
             Option.maybe("--right", "yes|no", "whether it is what was asked for, if not measured"))
         .tells(BuyCommands::arrived);
   }
@@ -97,6 +101,7 @@ final class BuyCommands {
   private static Row arrived(OpenedJob bench, Call call) throws BadInput {
     BuyLine line = line(bench, call);
     int pieces = call.number("--pieces", 0, 1, MOST);
+    requireWhole(call);
     if (call.find("--by").isPresent()) {
       return gauged(bench, call, line, pieces);
     }
@@ -104,6 +109,17 @@ final class BuyCommands {
     Optional<String> fault =
         Buying.arrive(bench.job(), line, pieces, call.text("--measured"), right);
     return told(bench, fault, line, right, "");
+  }
+
+  /** What belongs together is given together: nothing that was typed is left aside. */
+  private static void requireWhole(Call call) throws BadInput {
+    boolean by = call.find("--by").isPresent();
+    if (!by && OF_A_READING.stream().anyMatch(option -> call.find(option).isPresent())) {
+      throw call.wrong("Give --by with --reading, --standard, --tolerance and --tool.");
+    }
+    if (by && call.find("--measured").isPresent()) {
+      throw call.wrong("Give --measured, or --by with --reading, not both.");
+    }
   }
 
   private static Row told(
@@ -115,7 +131,7 @@ final class BuyCommands {
     return new BuyRows.Told(before + new Buying(bench.state()).told(line, right));
   }
 
-  /** What is undecided counts only where the person says that it is right. */
+  /** What is undecided counts only where the person says that it is right; a no always holds. */
   private static Row gauged(OpenedJob bench, Call call, BuyLine line, int pieces) throws BadInput {
     GoodsWay way =
         GoodsWay.find(call.get("--by"))
@@ -136,7 +152,8 @@ final class BuyCommands {
     if (one.ruling() == Ruling.UNDECIDED && call.find("--right").isEmpty()) {
       throw new BadInput(one.sentence() + " Or say --right yes or no.");
     }
-    boolean right = one.ruling() == Ruling.UNDECIDED ? isRight(call) : one.isAccepted();
+    boolean said = call.find("--right").isEmpty() || isRight(call);
+    boolean right = said && one.ruling() != Ruling.REJECT;
     Optional<String> fault = Buying.arrive(bench.job(), line, pieces, one, right);
     return told(bench, fault, line, right, one.sentence() + " ");
   }
@@ -177,6 +194,9 @@ final class BuyCommands {
   }
 
   private static Stream<BuyRows.InSet> set(OpenedJob bench, Call call) throws BadInput {
+    if (call.find("--what").isEmpty() && call.find("--holds").isPresent()) {
+      throw call.wrong("--holds: say of what with --what.");
+    }
     if (call.find("--what").isPresent()) {
       Article what = Article.read(call.get("--what"));
       boolean known =

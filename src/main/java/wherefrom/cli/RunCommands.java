@@ -20,7 +20,6 @@ import wherefrom.quantity.Amount;
 
 /** The run-in of an engine, by its clock. */
 final class RunCommands {
-  private static final int MOST_MINUTES = 1_440;
   private static final Option SPEED =
       Option.maybe("--speed", "RPM", "such as 1500-2500, as the cam's sheet says");
   private static final Option MINUTES =
@@ -35,7 +34,8 @@ final class RunCommands {
   private static final Option WHY = Option.needed("--why", "KEY", "one of: " + whys());
   private static final Option WORDS = Option.maybe("--words", "TEXT", "what was seen or heard");
   private static final Option RAN =
-      Option.maybe("--minutes", "N", "how long it ran since, where the clock was left on");
+      Option.maybe(
+          "--minutes", "N", "how long it ran since, where the clock was left on or set back");
   private static final Option RIGHT =
       Option.maybe("--words", "TEXT", "what was put right; needed after a fault");
 
@@ -154,7 +154,7 @@ final class RunCommands {
     if (given < 3) {
       throw new BadInput("Give --speed, --minutes and --source together.");
     }
-    int minutes = call.number("--minutes", 0, 1, MOST_MINUTES);
+    int minutes = call.number("--minutes", 0, 1, RunInPlan.MOST_MINUTES);
     List<RunInPlan> plan = new ArrayList<>();
     refusing(() -> plan.add(RunInPlan.read(call.text("--speed"), minutes, call.text("--source"))));
     return plan.get(0);
@@ -204,7 +204,7 @@ final class RunCommands {
             .orElseThrow(() -> new BadInput("--why is one of: " + whys() + "."));
     OptionalInt minutes =
         call.has(RAN)
-            ? OptionalInt.of(call.number("--minutes", 0, 0, MOST_MINUTES))
+            ? OptionalInt.of(call.number("--minutes", 0, 0, RunInPlan.MOST_MINUTES))
             : OptionalInt.empty();
     RunInBook book = new RunInBook(bench.job());
     refusing(() -> book.stop(why, call.text("--words"), now(call), minutes));

@@ -123,6 +123,23 @@ class BuyCommandsTest {
   }
 
   @Test
+  void aNoHoldsWhateverWasMeasuredAndHalfAReadingIsRefused() {
+    bothToReplace();
+    String lifters = "buy arrived JOB --what lifters --pieces 4 ";
+    String reading = "--reading 0.842 --standard 0.842 --tolerance 0.003";
+    assertThat(right(lifters + "--by diameter --right no " + reading).out())
+        .contains("Right: diameter", "not counted");
+    assertThat(right("buy list JOB").out()).contains("0 of 16 here");
+    assertThat(call(lifters + "--by diameter --right perhaps " + reading).err())
+        .contains("yes or no");
+    assertThat(call(lifters + "--right yes --reading 0.842").err()).contains("Give --by with");
+    assertThat(call(lifters + "--measured fine --by diameter " + reading).err())
+        .contains("not both");
+    assertThat(call("buy set JOB --holds 3").err()).contains("say of what with --what");
+    assertThat(right("buy list JOB").out()).contains("0 of 16 here");
+  }
+
+  @Test
   void aNumberIsOfOneLineAndTellsItAgain() {
     bothToReplace();
     right("buy number JOB --what lifters --number 0044-21");

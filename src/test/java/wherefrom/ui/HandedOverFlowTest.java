@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.OpenJob;
+import wherefrom.job.ports.CheckFinding;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -118,6 +119,22 @@ class HandedOverFlowTest {
     come();
     in(open -> open.pressOnSomePage("Open it now"));
     assertThat(onBench()).isEqualTo(job);
+  }
+
+  @Test
+  void aDamagedOneIsSaidToBeDamagedThoughItIsNotOpened() throws IOException {
+    Files.move(job, folder.resolve("elsewhere"));
+    Path other = begun("Other engine");
+    in(
+        open -> {
+          attempt(open, other);
+          open.services.checks =
+              checked -> List.of(new CheckFinding(CheckFinding.Severity.DAMAGED, "A hole.", ""));
+        });
+    come();
+    in(open -> open.pressOnSomePage("Stay here"));
+    assertThat(onBench()).isEqualTo(other);
+    assertThat(message()).endsWith("but it is damaged. A hole.");
   }
 
   private static void attempt(SampleWindow open, Path other) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PartOut;
 import wherefrom.parts.Whereabouts;
 import wherefrom.ui.app.ScreenId;
@@ -93,12 +94,12 @@ class LostServerFlowTest {
 
   @Test
   void aPartThatWasPutToItsPlaceIsFittedOnceTheServerIsBack() {
-    sample.job.state().parts().stream()
-        .map(part -> part.part().item())
-        .toList()
-        .forEach(item -> sample.job.record(new PartOut(item)));
     Toolkit.on(
         () -> {
+          sample.job.state().parts().stream()
+              .map(part -> part.part().item())
+              .toList()
+              .forEach(item -> sample.job.record(new PartOut(item)));
           window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
           window.layOut();
           window.scan(sample.tag("lifter@3EX"));
@@ -112,5 +113,53 @@ class LostServerFlowTest {
     assertThat(sample.record("lifter@3EX").where()).isEqualTo(Whereabouts.OUT);
     comesBack();
     assertThat(sample.record("lifter@3EX").where()).isEqualTo(Whereabouts.FITTED);
+  }
+
+  /** What came over the wire without an answer must not be done a second time in any job. */
+  @Test
+  void whatWaitsForAJobIsNotDoneOnAnother() {
+    SampleJob other = SampleJob.whole();
+    sample.logbook.away(Away.UNSENT);
+    scan("pushrod@3EX");
+    bench(other.job);
+    assertThat(message()).startsWith("Your last step in ").contains("may not be written.");
+    long before = written(other.job);
+    Toolkit.on(
+        () -> {
+          other.logbook.away(Away.NO);
+          return 0;
+        });
+    comesBack();
+    assertThat(written(other.job)).isEqualTo(before);
+  }
+
+  @Test
+  void aJobThatIsOpenedAgainHasItsLastStepOnce() {
+    sample.logbook.away(Away.UNHEARD);
+    scan("pushrod@3EX");
+    bench(SampleJob.whole().job);
+    comesBack();
+    OpenJob again = new OpenJob(sample.logbook, SampleJob.CLOCK);
+    bench(again);
+    long before = written(again);
+    comesBack();
+    assertThat(written(again)).isEqualTo(before);
+  }
+
+  private void bench(OpenJob job) {
+    Toolkit.on(
+        () -> {
+          window.shell.context().open(job);
+          window.layOut();
+          return 0;
+        });
+  }
+
+  private static long written(OpenJob job) {
+    return Toolkit.on(
+        () -> {
+          job.catchUp();
+          return (long) job.history().size();
+        });
   }
 }

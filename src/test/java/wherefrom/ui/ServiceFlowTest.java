@@ -15,6 +15,8 @@ import wherefrom.job.running.ServiceBook;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.record.RecordScreen;
+import wherefrom.ui.running.RunInPlanScreen;
+import wherefrom.ui.running.RunInScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -96,6 +98,53 @@ class ServiceFlowTest {
           assertThat(window.words()).contains("Engine off. Why?");
           press(window, "Oil pressure low or gone");
           assertThat(run(job).isRunning()).isFalse();
+          return window;
+        });
+  }
+
+  /** The clock has nothing to show any more, a second later as little. */
+  @Test
+  void aRunInThatIsTakenBackLeavesTheClock() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(1);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "UNDO", "UNDO");
+          assertThat(RunIn.find(job.state())).isEmpty();
+          assertThat(window.shell.current()).isInstanceOf(RunInPlanScreen.class);
+          assertThat(window.words()).contains("The run-in was taken back.");
+          press(window, "Back");
+          assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
+          return window;
+        });
+  }
+
+  @Test
+  void aRunInTakenBackUnderAQuestionLeavesTheClockToo() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(1);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "Oil pressure");
+          job.undo();
+          press(window, "Back");
+          assertThat(window.shell.current()).isInstanceOf(RunInPlanScreen.class);
+          return window;
+        });
+  }
+
+  @Test
+  void anotherRunInLeavesOneClock() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(21);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "Engine is off", "Another run-in", "See what is open");
+          press(window, "Begin anyway", "B", "Done");
+          assertThat(window.shell.current()).isInstanceOf(RunInScreen.class);
+          assertThat(window.words()).contains("20:00");
+          press(window, "Back");
+          assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
           return window;
         });
   }

@@ -57,7 +57,8 @@ public final class Buying {
     PurchaseList besides = new PurchaseList(job);
     besides.all().forEach(one -> lines.add(line(one.what(), one.pieces(), one.reason())));
     boolean setListed = lines.stream().anyMatch(line -> line.what().equals(GasketSet.WHAT));
-    if (set.isTicked() && !setListed) {
+    boolean setWanted = lines.stream().anyMatch(line -> set.holds(line.what()) > 0);
+    if (setWanted && !setListed) {
       lines.add(line(GasketSet.WHAT, 1, "it holds gaskets of this list"));
     }
     Spare.beside(job, lines).forEach(one -> lines.add(line(one.what(), 0, one.reason())));
@@ -110,7 +111,7 @@ public final class Buying {
       Article what, String size, Optional<Amount> step, int pieces, String reason) {
     SoldAs sold = SoldAs.of(job, what, pieces);
     boolean ordered = new MoneyEntries(job).isOrdered(what);
-    int inSet = Math.min(pieces, set.covers(what));
+    int inSet = Math.min(pieces + sold.spares(), set.covers(what));
     List<String> known = numbers.list(what, size);
     return new BuyLine(what, size, step, pieces, sold, ordered, 0, inSet, known, reason);
   }

@@ -47,11 +47,6 @@ public final class GasketSet {
     here |= came.right() && came.what().equals(WHAT);
   }
 
-  /** Whether a right one has come. */
-  boolean isHere() {
-    return here;
-  }
-
   /** Whether a person ticked anything that it holds. */
   boolean isTicked() {
     return holds.values().stream().anyMatch(pieces -> pieces > 0);

@@ -13,7 +13,6 @@ import wherefrom.job.entry.GoodsWay;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
-import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.size.CutSurface;
@@ -21,12 +20,9 @@ import wherefrom.workings.catalogue.size.SizeSteps;
 
 /** Reads what a person measured on one of the things that came. */
 public final class Gauging {
-  /** A caliper is off by no more (from memory). */
-  private static final Amount CALIPER_INCH = Amount.of("0.001", Unit.INCH);
+  private static final String TOO_COARSE = "This tool is too coarse for that. Use a micrometer.";
 
-  private static final Amount CALIPER_METRIC = Amount.of("0.03", Unit.MILLIMETRE);
-
-  /** Figures further apart are of two dimensions. */
+  /** Figures further apart are of two dimensions (common practice, no source). */
   private static final BigDecimal FAR_MM = BigDecimal.valueOf(5);
 
   private static final int HALVES = 2;
@@ -36,7 +32,7 @@ public final class Gauging {
    *
    * @param standard what a standard one measures there; without sizes, what it must measure
    * @param tolerance by how much it may differ; empty for the usual one of things with sizes
-   * @param tool one of the job's tools; empty for a caliper
+   * @param tool one of the job's tools; empty for the usual one, see {@link UsualTool}
    */
   public record Typed(
       GoodsWay way, String reading, String standard, String tolerance, String tool) {}
@@ -113,7 +109,7 @@ public final class Gauging {
         : new Outcome.Refused("Say by how much it may differ, as the manual says.");
   }
 
-  /** How near to a step counts as that step; half of it on a wall. */
+  /** How near to a step counts as that step; half of it on a wall (common practice, no source). */
   public Amount usualTolerance(GoodsWay way) {
     Amount near = SizeSteps.near(usual());
     return way == GoodsWay.WALL
@@ -121,39 +117,46 @@ public final class Gauging {
         : near;
   }
 
-  private Outcome judge(Typed typed, Amount reading, Amount standard, Amount tolerance) {
+  /** What is wrong with figures whatever they were measured with; empty where nothing is. */
+  public static Optional<String> findFault(Amount reading, Amount standard, Amount tolerance) {
     if (reading.number().signum() <= 0 || tolerance.number().signum() < 0) {
-      return new Outcome.Refused("A size is more than 0. Type it again.");
+      return Optional.of("A size is more than 0. Type it again.");
     }
-    if (reading.inBase().subtract(standard.inBase()).abs().compareTo(FAR_MM) > 0) {
-      return new Outcome.Refused(
-          reading.text() + " and " + standard.text() + " are too far apart. Measure again.");
-    }
-    Amount step = line.step().orElse(new Amount(BigDecimal.ZERO, standard.unit()));
-    return uncertainty(typed.tool(), reading)
-        .<Outcome>map(
-            u ->
-                new Outcome.Judged(
-                    new OneMeasured(
-                        new GoodsMeasured(
-                            line.what(),
-                            line.size(),
-                            typed.way(),
-                            reading,
-                            u,
-                            standard,
-                            step,
-                            tolerance))))
+    return reading.inBase().subtract(standard.inBase()).abs().compareTo(FAR_MM) > 0
+        ? Optional.of(
+            reading.text() + " and " + standard.text() + " are too far apart. Measure again.")
+        : Optional.empty();
+  }
+
+  private Outcome judge(Typed typed, Amount reading, Amount standard, Amount tolerance) {
+    Optional<Outcome> fault = findFault(reading, standard, tolerance).map(Outcome.Refused::new);
+    return fault.orElseGet(() -> measured(typed, reading, standard, tolerance));
+  }
+
+  private Outcome measured(Typed typed, Amount reading, Amount standard, Amount tolerance) {
+    return uncertainty(typed, reading)
+        .map(off -> one(typed.way(), reading, off, standard, tolerance))
+        .map(Gauging::judged)
         .orElseGet(() -> new Outcome.Refused("The job has no tool \"" + typed.tool() + "\"."));
   }
 
-  private Optional<Amount> uncertainty(String tool, Amount reading) {
-    if (tool.isBlank()) {
-      Amount most = reading.unit() == Unit.INCH ? CALIPER_INCH : CALIPER_METRIC;
-      return Measured.ofLimits(reading, most).standardUncertainty();
+  private OneMeasured one(
+      GoodsWay way, Amount reading, Amount off, Amount standard, Amount tolerance) {
+    Amount step = line.step().orElse(new Amount(BigDecimal.ZERO, standard.unit()));
+    return new OneMeasured(
+        new GoodsMeasured(line.what(), line.size(), way, reading, off, standard, step, tolerance));
+  }
+
+  private static Outcome judged(OneMeasured one) {
+    return one.canBeAccepted() ? new Outcome.Judged(one) : new Outcome.Refused(TOO_COARSE);
+  }
+
+  private Optional<Amount> uncertainty(Typed typed, Amount reading) {
+    if (typed.tool().isBlank()) {
+      return UsualTool.of(typed.way()).findOff(reading);
     }
     return job.measures()
-        .findTool(tool)
+        .findTool(typed.tool())
         .filter(one -> one.dimension() == Dimension.LENGTH)
         .map(one -> Amount.of(off(one, reading), reading.unit()));
   }

@@ -32,15 +32,23 @@ public record OneMeasured(GoodsMeasured entry) {
   }
 
   public Ruling ruling() {
+    return acceptance().decision();
+  }
+
+  /** Whether it was measured so finely that any reading at all could be right. */
+  boolean canBeAccepted() {
+    return acceptance().canAccept();
+  }
+
+  private Acceptance acceptance() {
     Unit unit = unit();
     double expected = expected().in(unit);
     double either = entry.tolerance().in(unit);
     return new Acceptance(
-            entry.reading().in(unit),
-            entry.off().in(unit),
-            OptionalDouble.of(expected - either),
-            OptionalDouble.of(expected + either))
-        .decision();
+        entry.reading().in(unit),
+        entry.off().in(unit),
+        OptionalDouble.of(expected - either),
+        OptionalDouble.of(expected + either));
   }
 
   public boolean isAccepted() {

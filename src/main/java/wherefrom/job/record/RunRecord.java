@@ -27,7 +27,7 @@ final class RunRecord {
   /** None where the engine has not run yet. */
   static RecordSection section(OpenJob job) {
     RunRecord record = new RunRecord(job);
-    RunIn.all(job.state()).forEach(record::run);
+    record.runs(RunIn.all(job.state()));
     ServiceBook service = ServiceBook.of(job.state());
     if (service.hasRunIn()) {
       service.lines().forEach(record::line);
@@ -49,15 +49,28 @@ final class RunRecord {
     rows.add(new RecordSection.Row(List.of(cells), open));
   }
 
-  private void run(RunIn run) {
+  /** One that was done since makes up for what was broken off before it. */
+  private void runs(List<RunIn> runs) {
+    for (int at = 0; at < runs.size(); at++) {
+      boolean madeUp =
+          runs.subList(at + 1, runs.size()).stream()
+              .anyMatch(run -> run.state() == RunIn.State.DONE);
+      run(runs.get(at), !madeUp);
+    }
+  }
+
+  private void run(RunIn run, boolean counts) {
     String anyway = run.anyway().isEmpty() ? "" : "; begun although: " + run.anyway();
     row(
-        run.state() != RunIn.State.DONE,
+        counts && run.state() != RunIn.State.DONE,
         "Run-in, " + word(run.state()),
         days.time(run.stretches().get(0).from()),
         run.plan().words(),
         "from: " + run.plan().source() + anyway);
-    run.stretches().forEach(this::stretch);
+    for (int at = 0; at < run.stretches().size(); at++) {
+      boolean last = at == run.stretches().size() - 1;
+      stretch(run.stretches().get(at), counts && last);
+    }
     for (RunInGauge gauge : RunInGauge.values()) {
       gauge(run, gauge);
     }
@@ -71,18 +84,25 @@ final class RunRecord {
     };
   }
 
-  private void stretch(RunIn.Stretch stretch) {
+  /** A fault is open until it was put right and the engine ran again. */
+  private void stretch(RunIn.Stretch stretch, boolean open) {
+    String from = days.time(stretch.from());
     String before = stretch.words().isEmpty() ? "" : "put right before: " + stretch.words() + "; ";
     stretch
         .end()
-        .ifPresent(
+        .ifPresentOrElse(
             stop ->
                 row(
-                    stop.why().isFault(),
+                    open && stop.why().isFault(),
                     "Ran, then " + stop.why().words(),
-                    days.time(stretch.from()),
+                    from,
                     stop.seconds() / 60 + " min " + stop.seconds() % 60 + " s",
-                    Words.withoutStop(before + stop.words()).replaceFirst("; $", "")));
+                    words(before + stop.words())),
+            () -> row(open, "Runs", from, "", words(before)));
+  }
+
+  private static String words(String all) {
+    return Words.withoutStop(all).replaceFirst("; $", "");
   }
 
   private void gauge(RunIn run, RunInGauge gauge) {

@@ -4,11 +4,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.RunInBegun;
+import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.entry.RunInNoted;
 import wherefrom.job.entry.RunInStopped;
@@ -21,14 +23,25 @@ import wherefrom.job.entry.RunInTakenUp;
 public final class RunIn {
   private static final EntryFold<List<RunIn>> READS =
       EntryFold.<List<RunIn>>none()
-          .at(RunInBegun.class, (runs, begun, at) -> runs.add(new RunIn(begun, at.time())))
+          .at(
+              RunInBegun.class,
+              (runs, begun, at) -> {
+                running(runs).ifPresent(it -> it.givesWay(at.time()));
+                runs.add(new RunIn(begun, at.time()));
+              })
           .at(
               RunInTakenUp.class,
-              (runs, again, at) -> last(runs).ifPresent(it -> it.begin(at.time(), again.words())))
-          .at(RunInNoted.class, (runs, note, at) -> last(runs).ifPresent(it -> it.note(note, at)))
-          .on(RunInStopped.class, (runs, stop) -> last(runs).ifPresent(it -> it.stop(stop)));
+              (runs, again, at) ->
+                  stopped(runs).ifPresent(it -> it.begin(at.time(), again.words())))
+          .at(
+              RunInNoted.class,
+              (runs, note, at) -> running(runs).ifPresent(it -> it.note(note, at)))
+          .on(RunInStopped.class, (runs, stop) -> running(runs).ifPresent(it -> it.stop(stop)));
 
-  /** So long past its minutes nobody stands beside it any more: the clock was left on. */
+  /**
+   * So long past its minutes nobody stands beside it any more: the clock was left on (common
+   * practice, no source).
+   */
   private static final Duration LEFT_ON = Duration.ofMinutes(30);
 
   /** Whether it runs. */
@@ -79,6 +92,24 @@ public final class RunIn {
 
   private static Optional<RunIn> last(List<RunIn> runs) {
     return runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+  }
+
+  /** An entry whose counterpart was undone changes no other run. */
+  private static Optional<RunIn> running(List<RunIn> runs) {
+    return last(runs).filter(RunIn::isRunning);
+  }
+
+  private static Optional<RunIn> stopped(List<RunIn> runs) {
+    return last(runs).filter(run -> !run.isRunning());
+  }
+
+  /**
+   * Another was begun though the stop of this one was undone: it ran until then, or, where the
+   * clock says nothing, not at all.
+   */
+  private void givesWay(Instant next) {
+    long seconds = isUnclear(next) ? 0 : sinceTakenUp(next).toSeconds();
+    stop(new RunInStopped(RunInEnd.OTHER, "another was begun", (int) seconds));
   }
 
   private void begin(Instant from, String words) {
@@ -164,7 +195,22 @@ public final class RunIn {
     return atLeastNone(Duration.ofMinutes(plan.minutes()).minus(ran(now)));
   }
 
-  /** Whether the clock ran on so long that the person has to say how long the engine ran. */
+  /** How long it has run up to its last stop. */
+  Duration ranUntilStop() {
+    return ran(current().from());
+  }
+
+  /** Whether the clock was set back to before it was begun or taken up. */
+  public boolean isSetBack(Instant now) {
+    return isRunning() && now.isBefore(current().from());
+  }
+
+  /** Whether the clock does not say how long it ran, so that the person has to. */
+  public boolean isUnclear(Instant now) {
+    return isLeftOn(now) || isSetBack(now);
+  }
+
+  /** Whether the clock ran on so long that nobody knows when the engine was stopped. */
   public boolean isLeftOn(Instant now) {
     Duration most = Duration.ofMinutes(plan.minutes()).plus(LEFT_ON);
     return isRunning() && ran(now).compareTo(most) > 0;
@@ -176,9 +222,16 @@ public final class RunIn {
 
   /** {@code 7:05}, or {@code 1:07:05} from an hour on. */
   public static String clock(Duration time) {
-    String seconds = String.format("%02d", time.toSecondsPart());
     return time.toHours() == 0
-        ? time.toMinutes() + ":" + seconds
-        : time.toHours() + ":" + String.format("%02d", time.toMinutesPart()) + ":" + seconds;
+        ? time.toMinutes() + ":" + twoDigits(time.toSecondsPart())
+        : time.toHours()
+            + ":"
+            + twoDigits(time.toMinutesPart())
+            + ":"
+            + twoDigits(time.toSecondsPart());
+  }
+
+  private static String twoDigits(int part) {
+    return String.format(Locale.ROOT, "%02d", part);
   }
 }

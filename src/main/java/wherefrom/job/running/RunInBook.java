@@ -144,7 +144,7 @@ public final class RunInBook {
    *
    * @param at when it was
    * @param minutes how long it ran since it was begun or taken up, as the person says; asked for
-   *     where the clock was left on
+   *     where the clock was left on or set back
    * @throws IllegalArgumentException with a plain sentence where nothing runs, or the minutes are
    *     wanted or cannot be
    */
@@ -154,18 +154,31 @@ public final class RunInBook {
 
   private RunIn stopOnce(RunInEnd why, String words, Instant at, OptionalInt minutes) {
     RunIn run = running();
-    Duration clock = run.sinceTakenUp(at);
-    if (minutes.isEmpty() && run.isLeftOn(at)) {
-      throw new IllegalArgumentException(
-          "The clock was left on, " + RunIn.clock(clock) + ". Say how many minutes it ran.");
+    if (minutes.isEmpty() && run.isUnclear(at)) {
+      String how = run.isSetBack(at) ? "set back" : "left on, " + clock(run, at);
+      throw new IllegalArgumentException("The clock was " + how + ". Say how many minutes it ran.");
     }
-    if (minutes.isPresent() && Duration.ofMinutes(minutes.getAsInt()).compareTo(clock) > 0) {
-      throw new IllegalArgumentException(
-          "It cannot have run longer than the clock shows, " + RunIn.clock(clock) + ".");
-    }
-    int seconds = minutes.isPresent() ? 60 * minutes.getAsInt() : (int) clock.toSeconds();
+    minutes.ifPresent(said -> requireFits(said, run, at));
+    int seconds =
+        minutes.isPresent() ? 60 * minutes.getAsInt() : (int) run.sinceTakenUp(at).toSeconds();
     job.record(new RunInStopped(why, words.strip(), seconds));
     return find().orElseThrow();
+  }
+
+  /** A clock that was set back tells nothing, so that only the most of any run-in holds. */
+  private static void requireFits(int minutes, RunIn run, Instant at) {
+    if (run.isSetBack(at) && minutes > RunInPlan.MOST_MINUTES) {
+      throw new IllegalArgumentException(
+          "A run-in takes no more than " + RunInPlan.MOST_MINUTES + " minutes.");
+    }
+    if (!run.isSetBack(at) && Duration.ofMinutes(minutes).compareTo(run.sinceTakenUp(at)) > 0) {
+      throw new IllegalArgumentException(
+          "It cannot have run longer than the clock shows, " + clock(run, at) + ".");
+    }
+  }
+
+  private static String clock(RunIn run, Instant at) {
+    return RunIn.clock(run.sinceTakenUp(at));
   }
 
   /**

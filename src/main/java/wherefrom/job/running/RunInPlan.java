@@ -13,9 +13,14 @@ import wherefrom.job.entry.RunInBegun;
  * @param source where the figures come from
  */
 public record RunInPlan(int lowRpm, int highRpm, int minutes, String source) {
+  /** The longest run-in, in minutes (common practice, no source). */
+  public static final int MOST_MINUTES = 240;
+
+  /** No engine idles slower (common practice, no source). */
   private static final int LEAST_RPM = 300;
+
+  /** None is run in faster (common practice, no source). */
   private static final int MOST_RPM = 8_000;
-  private static final int MOST_MINUTES = 240;
 
   /**
    * @throws IllegalArgumentException with a plain sentence where a figure is out of its range or

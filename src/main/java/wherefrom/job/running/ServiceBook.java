@@ -1,6 +1,7 @@
 package wherefrom.job.running;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -8,10 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wherefrom.inspection.Sources;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.PutInService;
 import wherefrom.job.entry.ServiceDueTyped;
 import wherefrom.job.entry.ServiceTicked;
 import wherefrom.job.entry.UsageNoted;
@@ -26,10 +29,14 @@ public final class ServiceBook {
       EntryFold.<ServiceBook>none()
           .at(UsageNoted.class, ServiceBook::use)
           .on(ServiceDueTyped.class, ServiceBook::type)
-          .on(ServiceTicked.class, (book, tick) -> book.ticks.put(tick.point(), tick));
+          .on(ServiceTicked.class, (book, tick) -> book.ticks.put(tick.point(), tick))
+          .on(PutInService.class, (book, put) -> book.wasInService = true);
 
-  /** From nine tenths of its figure on a point is due. */
+  /** From nine tenths of its figure on a point is due (common practice, no source). */
   private static final BigDecimal SOON = new BigDecimal("0.9");
+
+  /** Seconds. */
+  private static final BigDecimal HOUR = BigDecimal.valueOf(3_600);
 
   private static final String PRINTED_TOO =
       Sources.PRACTICE + "; " + Sources.NAVY_14050 + " has 500 miles or 50 hours";
@@ -78,7 +85,9 @@ public final class ServiceBook {
 
     /** Where its figures come from. */
     public String source() {
-      return due.stream().map(Due::source).findFirst().orElse(Sources.PRACTICE);
+      return due.isEmpty()
+          ? Sources.PRACTICE
+          : due.stream().map(Due::source).distinct().collect(Collectors.joining("; "));
     }
   }
 
@@ -87,15 +96,20 @@ public final class ServiceBook {
 
   private final boolean metric;
   private final boolean ranIn;
+  private final Duration runIns;
   private final List<Use> uses = new ArrayList<>();
   private final Map<String, Map<Dimension, Due>> typed = new LinkedHashMap<>();
   private final Map<String, ServiceTicked> ticks = new LinkedHashMap<>();
 
+  private boolean wasInService;
+
   private ServiceBook(EngineJob job) {
     metric = job.units() == UnitSystem.METRIC;
     job.standing().forEach(logged -> READS.take(this, logged));
-    boolean done = RunIn.find(job).filter(run -> run.state() == RunIn.State.DONE).isPresent();
-    ranIn = done || !uses.isEmpty() || job.service().since().isPresent();
+    List<RunIn> runs = RunIn.all(job);
+    boolean done = runs.stream().anyMatch(run -> run.state() == RunIn.State.DONE);
+    ranIn = done || !uses.isEmpty() || wasInService;
+    runIns = runs.stream().map(RunIn::ranUntilStop).reduce(Duration.ZERO, Duration::plus);
   }
 
   public static ServiceBook of(EngineJob job) {
@@ -112,7 +126,7 @@ public final class ServiceBook {
         .put(due.after().dimension(), new Due(due.after(), due.source()));
   }
 
-  /** Whether the engine has run in, or was used since. */
+  /** Whether the engine has run in once, was used since, or was ever put in service. */
   public boolean hasRunIn() {
     return ranIn;
   }
@@ -167,11 +181,21 @@ public final class ServiceBook {
       return State.LATER;
     }
     if (due.isEmpty()) {
-      return uses.stream().anyMatch(use -> use.run().number().signum() > 0)
-          ? State.OVERDUE
-          : State.DUE;
+      return isDriven() ? State.OVERDUE : State.DUE;
     }
     return due.stream().map(this::state).min(State::compareTo).orElse(State.LATER);
+  }
+
+  /** Whether it went any way, or ran longer than the run-ins, which the hour meter counts too. */
+  private boolean isDriven() {
+    BigDecimal seconds = BigDecimal.valueOf(runIns.toSeconds());
+    return uses.stream()
+        .map(Use::run)
+        .anyMatch(
+            run ->
+                run.dimension() == Dimension.RUNNING_TIME
+                    ? run.to(Unit.HOUR).number().multiply(HOUR).compareTo(seconds) > 0
+                    : run.number().signum() > 0);
   }
 
   private State state(Due due) {

@@ -3,7 +3,10 @@ package wherefrom.job.running;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What is seen to after the run-in, and once more after the first miles. */
+/**
+ * What is seen to after the run-in, and once more after the first miles; what to do there is common
+ * practice, no source.
+ */
 public enum ServicePoint {
   OIL(
       "oil",
@@ -57,11 +60,6 @@ public enum ServicePoint {
   /** Whether it waits for the first miles; else it is due as soon as the run-in is done. */
   public boolean isAfterMiles() {
     return afterMiles;
-  }
-
-  /** Whether what is drained or cut open may hold debris. */
-  public boolean showsDebris() {
-    return this == OIL || this == OIL_AGAIN;
   }
 
   public static Optional<ServicePoint> find(String key) {

@@ -193,8 +193,8 @@ public final class KeyFilter {
       if (ends(typed) && !walk.press()) {
         open.enter();
       }
-    } else if (takesNumbers() && ends(typed) && !typed.isBlank()) {
-      scans.hand(typed.strip());
+    } else if (takesNumbers() && !typed.isBlank()) {
+      number(typed);
     } else if (Typed.CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
       code(typed.strip(), ends(typed));
     } else if (current.get() instanceof OpensPad asks
@@ -214,6 +214,25 @@ public final class KeyFilter {
     if (ends(typed)) {
       typable(Typable::enter);
     }
+  }
+
+  /** The number on a box is longer than what was typed in one go: it goes on in an entry. */
+  private void number(String typed) {
+    String begun = typed.strip();
+    if (ends(typed)) {
+      scans.hand(begun);
+    } else {
+      context
+          .navigator()
+          .open(() -> new TextEntryScreen(context, "Number on the box", begun, this::whole));
+    }
+  }
+
+  private void whole(String number) {
+    if (number.isEmpty()) {
+      throw new IllegalArgumentException("Type the number on the box first.");
+    }
+    scans.hand(number);
   }
 
   private boolean takesNumbers() {

@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import javafx.scene.layout.VBox;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
@@ -33,6 +34,20 @@ public class NumberEntryScreen extends Asking {
       ScreenContext context, String title, String question, int most, Consumer<String> done) {
     return new NumberEntryScreen(
         context, title, question, Keypad.digits(context.touch(), most), false, done);
+  }
+
+  /** Asks how many; none is refused at once. */
+  public static NumberEntryScreen count(
+      ScreenContext context, String title, String question, int most, IntConsumer done) {
+    return digits(context, title, question, most, typed -> done.accept(count(typed)));
+  }
+
+  private static int count(String typed) {
+    int count = typed.isEmpty() ? 0 : Integer.parseInt(typed);
+    if (count == 0) {
+      throw new IllegalArgumentException("Type how many first: 1 or more.");
+    }
+    return count;
   }
 
   /** Asks for a size, with the decimal mark of the person's language. */

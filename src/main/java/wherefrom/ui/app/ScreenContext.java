@@ -4,13 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Dimension2D;
 import wherefrom.job.EngineJob;
@@ -40,7 +37,7 @@ public final class ScreenContext extends WindowWork {
   private Settings settings;
   private Touch touch;
   private Dimension2D corner = new Dimension2D(0, 0);
-  private final Map<Object, Object> kept = new HashMap<>();
+  private final Kept kept = new Kept(() -> getJob().folder());
   private final List<Runnable> whenJobCloses = new ArrayList<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
@@ -69,38 +66,9 @@ public final class ScreenContext extends WindowWork {
     return copying;
   }
 
-  /**
-   * What a screen keeps while the window is open, so that it outlives Back: one thing of each kind.
-   *
-   * @param fresh makes it where there is none yet
-   */
-  public <T> T keep(Class<T> kind, Supplier<T> fresh) {
-    return kind.cast(kept.computeIfAbsent(kind, missing -> fresh.get()));
-  }
-
-  /** Lets go of what was kept. */
-  public void drop(Class<?> kind) {
-    kept.remove(kind);
-  }
-
-  /**
-   * What a screen keeps of the open job while the window is open, so that what was typed outlives
-   * Back and even another job on the bench: one thing of each kind. It must not hold the job, which
-   * may be opened anew.
-   *
-   * @param fresh makes it where there is none yet
-   */
-  public <T> T keepOfJob(Class<T> kind, Supplier<T> fresh) {
-    return kind.cast(kept.computeIfAbsent(ofJob(kind), missing -> fresh.get()));
-  }
-
-  /** Lets go of what was kept of the open job. */
-  public void dropOfJob(Class<?> kind) {
-    kept.remove(ofJob(kind));
-  }
-
-  private List<Object> ofJob(Class<?> kind) {
-    return List.of(getJob().folder(), kind);
+  /** What screens keep while the window is open. */
+  public Kept kept() {
+    return kept;
   }
 
   public Services services() {
@@ -164,6 +132,7 @@ public final class ScreenContext extends WindowWork {
     return services.shelves().apply(settings.shop());
   }
 
+  @Override
   public Optional<OpenJob> job() {
     return job;
   }
@@ -218,6 +187,7 @@ public final class ScreenContext extends WindowWork {
   public void closeJob() {
     sounds.hush();
     whenJobCloses.forEach(Runnable::run);
+    job.ifPresent(this::leave);
     Optional<Path> left = job.map(OpenJob::folder);
     job.ifPresent(OpenJob::close);
     job = Optional.empty();

@@ -95,7 +95,8 @@ public final class TextEntryScreen implements WholeGlass, Typable {
 
   /** Where the words cannot be kept they are asked for again, as they were typed. */
   private void hand() {
-    if (context.succeeds(() -> done.accept(board.typed().strip()))) {
+    String words = board.typed().strip();
+    if (context.succeeds(() -> done.accept(words))) {
       context.navigator().changed();
     } else {
       context.navigator().open(() -> this);

@@ -39,10 +39,8 @@ public abstract class WindowWork {
   private final Executor workers;
   private final LongWorks works;
   private final Lock cameraTurn = new ReentrantLock();
+  private final UnsentWork unsent = new UnsentWork();
   private int failures;
-
-  /** What was sent while the store was out of reach, to be done again when it is back. */
-  private Optional<Work> unsent = Optional.empty();
 
   WindowWork(WindowFrame front, LongSupplier nanos, Executor workers) {
     this.front = front;
@@ -56,6 +54,9 @@ public abstract class WindowWork {
 
   /** The way to other screens. */
   public abstract Navigator navigator();
+
+  /** The job on the bench. */
+  public abstract Optional<OpenJob> job();
 
   /** The sounds, or none where the person has turned them off. */
   public abstract VerdictSounds sounds();
@@ -81,16 +82,14 @@ public abstract class WindowWork {
     }
   }
 
-  /** Only the first waits: what was asked for since was never sent. */
+  /** What waits to be sent again did not fail: whoever asked for it does not ask again. */
   private void keep(Work work, UnsentException away) {
-    boolean first = unsent.isEmpty();
-    if (first) {
-      unsent = Optional.of(work);
-    }
-    String then =
-        first ? " What you did is sent again when it is back." : " Wait until it is back.";
     sounds().play(Cue.ASK);
-    fail(sentence(away) + then);
+    if (job().filter(open -> unsent.keep(open, work)).isPresent()) {
+      say(sentence(away) + " What you did is sent again when it is back.");
+    } else {
+      fail(sentence(away) + " Wait until it is back.");
+    }
   }
 
   /**
@@ -98,31 +97,44 @@ public abstract class WindowWork {
    * same act.
    */
   void sendAgain(OpenJob job) {
-    Optional<Work> kept = unsent;
-    if (kept.isEmpty()) {
-      return;
+    unsent
+        .take(job)
+        .ifPresent(
+            work -> {
+              attempt(() -> sendAgain(job, work));
+              navigator().changed();
+            });
+  }
+
+  private void sendAgain(OpenJob job, Work work) {
+    Optional<LoggedEntry> written = settled(job, work);
+    if (written.isEmpty()) {
+      perform(work);
+    } else {
+      say("Kept: " + EntryWords.of(job.state(), written.get().entry()) + ".");
     }
-    unsent = Optional.empty();
-    attempt(
-        () -> {
-          Optional<LoggedEntry> written = settled(job, kept.get());
-          if (written.isEmpty()) {
-            perform(kept.get());
-          } else {
-            say("Kept: " + EntryWords.of(job.state(), written.get().entry()) + ".");
-          }
-        });
-    navigator().changed();
   }
 
   /** Where the store is out of reach still, the work goes on waiting. */
-  private Optional<LoggedEntry> settled(OpenJob job, Work kept) {
+  private Optional<LoggedEntry> settled(OpenJob job, Work work) {
     try {
       return job.settle();
     } catch (UnsentException e) {
-      unsent = Optional.of(kept);
+      unsent.keep(job, work);
       throw e;
     }
+  }
+
+  /** The job is put away: what waited for it is not sent any more, which is said. */
+  void leave(OpenJob job) {
+    unsent
+        .take(job)
+        .ifPresent(
+            work ->
+                say(
+                    "Your last step in "
+                        + job.state().name()
+                        + " may not be written. Look there before you do it again."));
   }
 
   /** Says why something was not done, so that who asked for it asks again. */
@@ -134,7 +146,8 @@ public abstract class WindowWork {
   /**
    * Does something that may fail at any depth.
    *
-   * @return whether all of it went well, what it attempted on its own among it
+   * @return whether all of it went well or waits to be sent again, what it attempted on its own
+   *     among it
    */
   public boolean succeeds(Work work) {
     int before = failures;

@@ -50,7 +50,7 @@ public final class BagsScreen extends Page implements Scannable {
 
   public BagsScreen(ScreenContext context) {
     super(context, "Bags and big parts");
-    shown = context.keep(Shown.class, Shown::new);
+    shown = context.kept().keep(Shown.class, Shown::new);
     filling = new BagFilling(context);
     answers = new BagAnswers(context);
     list = Pager.list(context.touch(), row -> row);

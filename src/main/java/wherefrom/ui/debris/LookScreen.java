@@ -31,7 +31,7 @@ public final class LookScreen extends Page {
     super(context, Words.capital(place.words()) + ": what is it?");
     this.place = place;
     model = new DebrisModel(context.getJob());
-    notes = context.keepOfJob(DebrisNotes.class, DebrisNotes::new);
+    notes = context.kept().keepOfJob(DebrisNotes.class, DebrisNotes::new);
     keys = KeyRow.of(context);
     note = touch().key("", this::note);
     lay(touch().isLarge() ? Panes.column(context.scale(), paged(), keys) : atOnce());

@@ -20,6 +20,6 @@ final class BoxScan {
     PartNumbers.find(context.state(), number)
         .ifPresentOrElse(
             line -> new BuyAsking(context, line).askScanned(),
-            () -> context.say(PartNumbers.unknown(context.state(), number)));
+            () -> context.refuse("Not on the list", PartNumbers.unknown(context.state(), number)));
   }
 }

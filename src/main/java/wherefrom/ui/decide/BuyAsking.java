@@ -2,6 +2,7 @@ package wherefrom.ui.decide;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntConsumer;
 import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
@@ -42,7 +43,7 @@ final class BuyAsking {
   }
 
   private void askHolds(String supplier) {
-    number("How many in one package?", typed -> askPrice(supplier, Integer.parseInt(typed)));
+    number("How many in one package?", holds -> askPrice(supplier, holds));
   }
 
   private void askPrice(String supplier, int holds) {
@@ -96,8 +97,7 @@ final class BuyAsking {
 
   /** How many; what one of them measures; whether it is right. */
   void askArrived() {
-    number(
-        "How many came?", typed -> new GaugeAsking(context, line, Integer.parseInt(typed)).ask());
+    number("How many came?", count -> new GaugeAsking(context, line, count).ask());
   }
 
   /** The box was scanned: all that are open at once, or a count. */
@@ -121,9 +121,9 @@ final class BuyAsking {
     }
   }
 
-  private void number(String question, java.util.function.Consumer<String> then) {
+  private void number(String question, IntConsumer then) {
     context
         .navigator()
-        .open(() -> NumberEntryScreen.digits(context, line.what().words(), question, DIGITS, then));
+        .open(() -> NumberEntryScreen.count(context, line.what().words(), question, DIGITS, then));
   }
 }

@@ -6,23 +6,28 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.FigureParser;
 import wherefrom.job.entry.GoodsWay;
 import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.Gauging;
 import wherefrom.job.money.OneMeasured;
+import wherefrom.job.money.UsualTool;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.measure.SizeScreen;
 
 /** Asks what one of the things that came measures, says whether it is right, and checks them in. */
 final class GaugeAsking {
-  private static final int MOST = 9;
-  private static final String CALIPER = "";
+  private static final String USUAL = "";
+
+  /** Where the tolerance is not typed yet. */
+  private static final String NONE = "0";
 
   private final ScreenContext context;
   private final BuyLine line;
@@ -71,7 +76,37 @@ final class GaugeAsking {
   }
 
   private void askReading(GoodsWay way) {
-    figure(way, "What does one of them measure?", reading -> askStandard(way, reading));
+    figure(
+        way,
+        "What does one of them measure?",
+        reading -> {
+          require(reading, reading, NONE);
+          askStandard(way, reading);
+        });
+  }
+
+  /**
+   * A figure that cannot be is refused where it was typed, not after the last question.
+   *
+   * @throws IllegalArgumentException with what is wrong
+   */
+  private void require(String reading, String standard, String tolerance) {
+    Gauging.findFault(length(reading), length(standard), length(tolerance))
+        .ifPresent(
+            sentence -> {
+              throw new IllegalArgumentException(sentence);
+            });
+  }
+
+  private Amount length(String typed) {
+    return FigureParser.read(
+        typed,
+        context.state().units(),
+        Dimension.LENGTH,
+        amount -> amount,
+        sentence -> {
+          throw new IllegalArgumentException(sentence);
+        });
   }
 
   /** What was typed as standard before is asked for no more. */
@@ -79,14 +114,20 @@ final class GaugeAsking {
     gauging
         .findStandard(way)
         .ifPresentOrElse(
-            known -> askTolerance(way, reading, known.text()),
+            known -> {
+              require(reading, known.text(), NONE);
+              askTolerance(way, reading, known.text());
+            },
             () ->
                 figure(
                     way,
                     gauging.hasSteps()
                         ? "What does a standard one measure? The box or the manual says."
                         : "What must it measure? The box or the manual says.",
-                    standard -> askTolerance(way, reading, standard)));
+                    standard -> {
+                      require(reading, standard, NONE);
+                      askTolerance(way, reading, standard);
+                    }));
   }
 
   private void askTolerance(GoodsWay way, String reading, String standard) {
@@ -96,7 +137,10 @@ final class GaugeAsking {
       figure(
           way,
           "By how much may it differ, either way?",
-          allowed -> askTool(way, reading, standard, allowed));
+          allowed -> {
+            require(reading, standard, allowed);
+            askTool(way, reading, standard, allowed);
+          });
     }
   }
 
@@ -107,7 +151,8 @@ final class GaugeAsking {
         tools.add(new Choice<>(tool.name(), tool.name(), ""));
       }
     }
-    tools.add(new Choice<>(CALIPER, "A caliper", "off by 0.001 in or 0.03 mm at most"));
+    UsualTool usual = UsualTool.of(way);
+    tools.add(new Choice<>(USUAL, usual.words(), usual.offWords()));
     Consumer<String> then =
         tool -> judge(new Gauging.Typed(way, reading, standard, tolerance, tool));
     context.navigator().open(() -> new ChoiceScreen<>(context, "Measured with?", tools, then));
@@ -160,7 +205,8 @@ final class GaugeAsking {
         .navigator()
         .open(
             () ->
-                NumberEntryScreen.size(context, Words.capital(way.words()), question, MOST, then));
+                new SizeScreen(
+                    context, Words.capital(way.words()), question, Dimension.LENGTH, then));
   }
 
   private void open(String title, List<Choice<Runnable>> choices) {

@@ -2,6 +2,7 @@ package wherefrom.ui.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -27,6 +28,7 @@ public final class EnginePageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final EngineView engine;
   private final VBox view;
+  private final KeyRow besides;
 
   EnginePageScreen(ScreenContext context, EnginePages pages, View side) {
     super(context, "");
@@ -37,7 +39,8 @@ public final class EnginePageScreen extends Page implements Scannable {
     engine.foot(hasMains() ? BelowPanRail.KEYS : BelowPanRail.NONE);
     engine.look(side);
     view = Panes.column(context.scale(), engine);
-    rows().forEach(view.getChildren()::add);
+    camBearings().ifPresent(view.getChildren()::add);
+    besides = KeyRow.of(context);
     lay(view);
   }
 
@@ -45,19 +48,12 @@ public final class EnginePageScreen extends Page implements Scannable {
     return pages.index().kind().filter(kind -> kind.home() != Home.MAIN).isEmpty();
   }
 
-  private List<Region> rows() {
-    List<Region> rows = new ArrayList<>();
-    List<Place> cams = pages.camBearings();
-    if (!cams.isEmpty()) {
-      List<Node> keys = new ArrayList<>();
-      cams.forEach(place -> keys.add(cam(place)));
-      rows.add(new Tiles(context.scale(), keys.size(), wherefrom.ui.controls.Scale.GAP_MM, keys));
-    }
-    List<KeyRow.Act> besides = pages.index().besides();
-    if (!besides.isEmpty()) {
-      rows.add(KeyRow.of(context, 1, besides));
-    }
-    return rows;
+  private Optional<Region> camBearings() {
+    List<Node> keys = new ArrayList<>();
+    pages.camBearings().forEach(place -> keys.add(cam(place)));
+    return keys.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Tiles.row(context.scale(), keys.toArray(Node[]::new)));
   }
 
   private Node cam(Place place) {
@@ -104,6 +100,12 @@ public final class EnginePageScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     pages.show(engine);
+    List<KeyRow.Act> acts = pages.index().besides();
+    besides.setActs(acts);
+    view.getChildren().remove(besides);
+    if (!acts.isEmpty()) {
+      view.getChildren().add(besides);
+    }
   }
 
   @Override

@@ -35,7 +35,7 @@ public final class EngineScreen extends Page {
    */
   public EngineScreen(ScreenContext context, Layout start, Consumer<Layout> done) {
     super(context, "Engine layout", false);
-    this.draft = context.keep(DraftLeft.class, DraftLeft::new).of(start);
+    this.draft = context.kept().keep(DraftLeft.class, DraftLeft::new).of(start);
     this.editor = new LayoutEditor(context, draft);
     this.done = done;
     Touch touch = context.touch();
@@ -89,7 +89,7 @@ public final class EngineScreen extends Page {
   private void use() {
     if (sound()) {
       context.navigator().back();
-      context.drop(DraftLeft.class);
+      context.kept().drop(DraftLeft.class);
       done.accept(draft.layout());
     }
   }

@@ -76,7 +76,8 @@ public final class BringingBack {
   private void ask(Back back) {
     String name = String.valueOf(back.job().getFileName());
     Choice<Runnable> open = new Choice<>(() -> open(back), "Open it now", "in place of this job");
-    Choice<Runnable> stay = new Choice<>(() -> {}, "Stay here", "it is in the list of jobs");
+    Choice<Runnable> stay =
+        new Choice<>(() -> warn(back), "Stay here", "it is in the list of jobs");
     context
         .navigator()
         .open(
@@ -85,17 +86,26 @@ public final class BringingBack {
                     context, "Open " + name + "?", List.of(open, stay), Runnable::run));
   }
 
-  /** A damaged job is not to be taken for a sound one; where it cannot be opened, it is listed. */
+  /** Where it cannot be opened, it is listed. */
   private void open(Back back) {
     boolean opened = context.attempt(() -> context.open(back.job()));
+    warn(back);
+    if (back.damage().isEmpty()
+        && opened
+        && back.there()
+        && context.getJob().condition().sentence().isEmpty()) {
+      context.say(THERE);
+    }
+  }
+
+  /** A damaged job is not to be taken for a sound one, whether it is opened or not. */
+  private void warn(Back back) {
     if (!back.damage().isEmpty()) {
       context.say(
           "The job is brought back as "
               + back.job()
               + ", but it is damaged. "
               + String.join(" ", back.damage()));
-    } else if (opened && back.there() && context.getJob().condition().sentence().isEmpty()) {
-      context.say(THERE);
     }
   }
 }

@@ -51,7 +51,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     pad = padFor(units);
     result = new ReadingsResult(context, model);
     tools = new ReadingsTool(context, model);
-    untaken = context.keepOfJob(UntakenFigures.class, UntakenFigures::new);
+    untaken = context.kept().keepOfJob(UntakenFigures.class, UntakenFigures::new);
     lay(view);
   }
 

@@ -38,7 +38,7 @@ public final class NewJobScreen extends Page {
 
   public NewJobScreen(ScreenContext context) {
     super(context, "New job", false);
-    model = context.keep(NewJobModel.class, () -> fresh(context));
+    model = context.kept().keep(NewJobModel.class, () -> fresh(context));
     Touch touch = context.touch();
     name = AskKey.key(touch, "Name", this::name);
     layout = AskKey.key(touch, "Engine", this::layout);
@@ -111,7 +111,7 @@ public final class NewJobScreen extends Page {
     context.attempt(
         () -> {
           OpenJob begun = context.shelf().create(model.begun());
-          context.drop(NewJobModel.class);
+          context.kept().drop(NewJobModel.class);
           context.open(begun);
         });
   }

@@ -19,7 +19,7 @@ public final class PhonesIn {
 
   /** The one of this window. */
   public static PhonesIn of(ScreenContext context) {
-    return context.keep(PhonesIn.class, () -> new PhonesIn(context));
+    return context.kept().keep(PhonesIn.class, () -> new PhonesIn(context));
   }
 
   /** The door; empty where none is open. */

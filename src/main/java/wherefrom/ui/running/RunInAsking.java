@@ -65,8 +65,8 @@ final class RunInAsking {
   void stop() {
     Instant pressed = context.services().clock().instant();
     RunIn run = book.find().orElseThrow();
-    if (run.isLeftOn(pressed)) {
-      askMinutes(pressed);
+    if (run.isUnclear(pressed)) {
+      askMinutes(pressed, run.isSetBack(pressed) ? "set back" : "left on");
     } else if (run.left(pressed).isZero()) {
       context.perform(() -> book.stop(RunInEnd.TIME_UP, "", pressed, OptionalInt.empty()));
     } else {
@@ -74,8 +74,8 @@ final class RunInAsking {
     }
   }
 
-  private void askMinutes(Instant pressed) {
-    String question = "The clock was left on. How many minutes did it run?";
+  private void askMinutes(Instant pressed, String how) {
+    String question = "The clock was " + how + ". How many minutes did it run?";
     Consumer<String> done = typed -> askWhy(pressed, OptionalInt.of(RunInFigures.number(typed)));
     context
         .navigator()

@@ -8,7 +8,6 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.puttogether.FirstStartScreen;
 
@@ -51,9 +50,9 @@ public final class RunInHeldScreen extends ListPage {
       throw new IllegalArgumentException("Type the reason first.");
     }
     book.begin(plan, why);
-    context.dropOfJob(RunInFigures.Typed.class);
+    context.kept().dropOfJob(RunInFigures.Typed.class);
     context.navigator().back();
     context.navigator().back();
-    context.navigator().show(ScreenId.RUN_IN);
+    RunInScreen.comeUp(context);
   }
 }

@@ -16,12 +16,14 @@ final class RunInModel {
   private final Clock clock;
   private final RunIn run;
 
-  /**
-   * @param job whose run-in was begun
-   */
-  RunInModel(OpenJob job, Clock clock) {
+  private RunInModel(RunIn run, Clock clock) {
     this.clock = clock;
-    this.run = RunIn.find(job.state()).orElseThrow();
+    this.run = run;
+  }
+
+  /** Empty where none was begun, or where its begin was taken back, here or at another bench. */
+  static Optional<RunInModel> find(OpenJob job, Clock clock) {
+    return RunIn.find(job.state()).map(run -> new RunInModel(run, clock));
   }
 
   private Instant now() {

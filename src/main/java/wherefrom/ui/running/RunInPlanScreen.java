@@ -22,7 +22,7 @@ public final class RunInPlanScreen extends ListPage {
   public RunInPlanScreen(ScreenContext context) {
     super(context, "Run-in");
     book = new RunInBook(context.getJob());
-    typed = context.keepOfJob(RunInFigures.Typed.class, RunInFigures.Typed::new);
+    typed = context.kept().keepOfJob(RunInFigures.Typed.class, RunInFigures.Typed::new);
     tag = tag(this::begin);
     layOut(
         new Foot(
@@ -76,9 +76,9 @@ public final class RunInPlanScreen extends ListPage {
       return;
     }
     if (open.isEmpty()) {
-      context.dropOfJob(RunInFigures.Typed.class);
+      context.kept().dropOfJob(RunInFigures.Typed.class);
       context.navigator().back();
-      context.navigator().show(ScreenId.RUN_IN);
+      RunInScreen.comeUp(context);
     } else {
       open(() -> new RunInHeldScreen(context, plan));
     }

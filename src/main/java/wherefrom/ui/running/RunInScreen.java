@@ -57,15 +57,40 @@ public final class RunInScreen extends Page {
     lay(Panes.column(context.scale(), clock, caption, gauges, foot));
   }
 
-  private RunInModel model() {
-    return new RunInModel(context.getJob(), context.services().clock());
+  /** Goes to the clock; where it is up already it is not laid on itself. */
+  static void comeUp(ScreenContext context) {
+    if (context.navigator().current() instanceof RunInScreen) {
+      context.navigator().changed();
+    } else {
+      context.navigator().show(ScreenId.RUN_IN);
+    }
+  }
+
+  private Optional<RunInModel> findModel() {
+    return RunInModel.find(context.getJob(), context.services().clock());
   }
 
   @Override
   public void shown() {
-    super.shown();
     rest();
-    ticking = Optional.of(Ticker.WINDOW.repeat(SECOND_MS, this::tell));
+    if (findModel().isPresent()) {
+      ticking = Optional.of(Ticker.WINDOW.repeat(SECOND_MS, this::tick));
+    }
+    super.shown();
+  }
+
+  private void tick() {
+    findModel().ifPresent(this::tell);
+  }
+
+  /** Its begin was taken back: there is no clock any more, but it may begin again. */
+  private void leave() {
+    rest();
+    context.navigator().back();
+    if (!(context.navigator().current() instanceof RunInPlanScreen)) {
+      open(() -> new RunInPlanScreen(context));
+    }
+    context.say("The run-in was taken back.");
   }
 
   @Override
@@ -79,8 +104,7 @@ public final class RunInScreen extends Page {
   }
 
   /** Says what the time is; nothing else changes by itself but the key, once it is up. */
-  private void tell() {
-    RunInModel model = model();
+  private void tell(RunInModel model) {
     clock.setWords(model.large());
     caption.setWords(model.caption(touch().isLarge()));
     List<Node> rows =
@@ -119,9 +143,13 @@ public final class RunInScreen extends Page {
 
   @Override
   protected void refresh() {
-    tell();
+    findModel().ifPresentOrElse(this::refresh, this::leave);
+  }
+
+  private void refresh(RunInModel model) {
+    tell(model);
     keys.setActs(
-        model().state() == RunIn.State.RUNNING
+        model.state() == RunIn.State.RUNNING
             ? List.of(cautions())
             : List.of(
                 act("Another run-in", () -> open(() -> new RunInPlanScreen(context))), cautions()));
@@ -132,7 +160,7 @@ public final class RunInScreen extends Page {
   }
 
   private void note(RunInGauge gauge) {
-    if (model().state() != RunIn.State.RUNNING) {
+    if (findModel().filter(model -> model.state() == RunIn.State.RUNNING).isEmpty()) {
       context.say("A gauge is noted while the engine runs in.");
       return;
     }
@@ -140,7 +168,11 @@ public final class RunInScreen extends Page {
   }
 
   private void press() {
-    switch (model().state()) {
+    findModel().ifPresentOrElse(model -> press(model.state()), this::leave);
+  }
+
+  private void press(RunIn.State state) {
+    switch (state) {
       case RUNNING -> new RunInAsking(context).stop();
       case STOPPED -> takeUp();
       case DONE -> context.navigator().show(ScreenId.SERVICE);

@@ -86,7 +86,7 @@ public final class ShopScreen extends Page {
   }
 
   private void lost() {
-    LostTags typed = context.keepOfJob(LostTags.class, LostTags::new);
+    LostTags typed = context.kept().keepOfJob(LostTags.class, LostTags::new);
     RetagModel model = new RetagModel(context.getJob(), typed);
     open(() -> new RetagScreen(context, model));
   }

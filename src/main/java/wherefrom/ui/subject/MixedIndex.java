@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -13,6 +14,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.drawing.View;
 import wherefrom.inspection.Subject;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Scanned;
@@ -49,10 +51,16 @@ public final class MixedIndex implements EngineIndex {
   private Map<Place, List<Subject>> placed() {
     Map<Place, List<Subject>> placed = new LinkedHashMap<>();
     for (Subject subject : all.get()) {
-      SubjectIndex.place(context.state(), subject)
+      drawn(subject)
           .ifPresent(at -> placed.computeIfAbsent(at, none -> new ArrayList<>()).add(subject));
     }
     return placed;
+  }
+
+  /** Where it is drawn; cam bearings are drawn only where they are all that is asked about. */
+  private Optional<Place> drawn(Subject subject) {
+    return SubjectIndex.place(context.state(), subject)
+        .filter(place -> place.kind() != PartKind.CAM_BEARING);
   }
 
   /** The side that shows the most of them. */
@@ -103,11 +111,11 @@ public final class MixedIndex implements EngineIndex {
     return at.sign() == Sign.FAILED ? 2 : at.sign() == Sign.SUSPECT ? 1 : 0;
   }
 
-  /** Banks, and what there is one of. */
+  /** Banks, what there is one of, and what turns inside the block. */
   @Override
   public List<KeyRow.Act> besides() {
     return all.get().stream()
-        .filter(subject -> SubjectIndex.place(context.state(), subject).isEmpty())
+        .filter(subject -> drawn(subject).isEmpty())
         .map(
             subject ->
                 new KeyRow.Act(Named.title(context.state(), subject), () -> opened.accept(subject)))

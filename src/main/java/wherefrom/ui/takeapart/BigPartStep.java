@@ -40,6 +40,7 @@ final class BigPartStep {
     this.context = context;
     this.passed =
         context
+            .kept()
             .keep(Passed.class, Passed::new)
             .numbers
             .computeIfAbsent(context.state().engine(), engine -> new HashSet<>());

@@ -27,7 +27,7 @@ public final class NewCardScreen extends Page {
 
   public NewCardScreen(ScreenContext context) {
     super(context, "New torque card", false);
-    model = context.keepOfJob(DraftModel.class, DraftModel::new);
+    model = context.kept().keepOfJob(DraftModel.class, DraftModel::new);
     list =
         Pager.list(
             context.touch(),
@@ -145,7 +145,7 @@ public final class NewCardScreen extends Page {
   }
 
   private void open(int card) {
-    context.dropOfJob(DraftModel.class);
+    context.kept().dropOfJob(DraftModel.class);
     context.navigator().back();
     open(() -> new TorqueCardScreen(context, card));
   }

@@ -44,7 +44,7 @@ public final class TorqueScreen extends Page {
                   + " your engine's service information. Wherefrom has no figures of its own."));
     }
     rows.refill(lines);
-    boolean begun = context.keepOfJob(DraftModel.class, DraftModel::new).isBegun();
+    boolean begun = context.kept().keepOfJob(DraftModel.class, DraftModel::new).isBegun();
     fresh.setWords(begun ? "Go on with the new card" : "New torque card", "");
   }
 

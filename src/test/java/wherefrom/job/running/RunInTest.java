@@ -19,6 +19,9 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.RunInBegun;
 import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.entry.RunInNoted;
+import wherefrom.job.entry.RunInStopped;
+import wherefrom.job.entry.RunInTakenUp;
 import wherefrom.job.puttogether.StartList;
 import wherefrom.job.puttogether.StartPoint;
 import wherefrom.parts.PartKind;
@@ -188,6 +191,47 @@ class RunInTest {
     wait(-90, 0);
     assertThat(left()).isEqualTo("20:00");
     assertThat(RunIn.clock(Duration.ofSeconds(3_725))).isEqualTo("1:02:05");
+  }
+
+  @Test
+  void aClockThatWasSetBackAsksForTheMinutesAndTakesThem() {
+    begin();
+    wait(-90, 0);
+    assertThatThrownBy(() -> stop(RunInEnd.TIME_UP)).hasMessageContaining("set back");
+    assertThatThrownBy(() -> book.stop(RunInEnd.TIME_UP, "", watch.instant(), OptionalInt.of(241)))
+        .hasMessageContaining("240 minutes");
+    book.stop(RunInEnd.TIME_UP, "", watch.instant(), OptionalInt.of(20));
+    assertThat(run().state()).isEqualTo(RunIn.State.DONE);
+  }
+
+  /** As another bench leaves it that takes back what these followed. */
+  @Test
+  void anEntryWithoutItsCounterpartChangesNoOtherRun() {
+    begin();
+    wait(5, 0);
+    job.record(new RunInTakenUp("of another run"));
+    assertThat(run().stretches()).hasSize(1);
+    stop(RunInEnd.NOISE);
+    job.record(new RunInStopped(RunInEnd.OTHER, "of another run", 900));
+    job.record(new RunInNoted(RunInGauge.OIL_PRESSURE, Amount.of("52", Unit.PSI)));
+    assertThat(left()).isEqualTo("15:00");
+    assertThat(run().findStop().orElseThrow().why()).isEqualTo(RunInEnd.NOISE);
+    assertThat(run().notes()).isEmpty();
+  }
+
+  @Test
+  void aRunWhoseStopWasTakenBackEndsWhereTheNextBegins() {
+    begin();
+    wait(5, 0);
+    RunInBegun next = new RunInBegun(1_800, 2_400, 20, "sheet of the cam", "");
+    job.record(next);
+    wait(90, 0);
+    job.record(next);
+    List<RunIn> runs = RunIn.all(job.state());
+    assertThat(runs).extracting(RunIn::isRunning).containsExactly(false, false, true);
+    assertThat(runs)
+        .extracting(one -> one.ran(watch.instant()))
+        .containsExactly(Duration.ofMinutes(5), Duration.ZERO, Duration.ZERO);
   }
 
   @Test

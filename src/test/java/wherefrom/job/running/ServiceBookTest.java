@@ -57,6 +57,58 @@ class ServiceBookTest {
     assertThat(state("oil")).isEqualTo(State.OVERDUE);
   }
 
+  private void runIn(int minutes) {
+    RunInBook runs = new RunInBook(job);
+    runs.begin(new RunInPlan(1_500, 2_500, minutes, "sheet"), "for the test");
+    Instant end = Instant.parse("2026-01-02T03:04:05Z").plusSeconds(60L * minutes);
+    runs.stop(RunInEnd.TIME_UP, "", end, OptionalInt.empty());
+  }
+
+  @Test
+  void anotherRunInForgetsNothing() {
+    runIn(20);
+    serving.tick("oil", "clean pleats", true);
+    new RunInBook(job).begin(RunInPlan.usual(LifterType.FLAT), "for the test");
+    assertThat(state("levels")).isEqualTo(State.DUE);
+    assertThat(serving.book().hasRunIn()).isTrue();
+  }
+
+  @Test
+  void whatWasOnceInServiceStaysRunInWhenItsRecordOpens() {
+    serving.putInService("");
+    serving.tick("oil", "", true);
+    serving.reopen("it smokes");
+    assertThat(serving.book().hasRunIn()).isTrue();
+    assertThat(state("oil")).isEqualTo(State.DONE);
+    assertThat(state("levels")).isEqualTo(State.DUE);
+  }
+
+  /** 20 minutes are a third of an hour, which the hour meter shows before anybody drives. */
+  @Test
+  void theHoursOfTheRunInMakeNothingOverdue() {
+    runIn(20);
+    serving.note(Amount.of("0.3", Unit.HOUR), "");
+    assertThat(state("oil")).isEqualTo(State.DUE);
+    serving.note(Amount.of("0.4", Unit.HOUR), "");
+    assertThat(state("oil")).isEqualTo(State.OVERDUE);
+  }
+
+  @Test
+  void eachFigureKeepsItsSource() {
+    serving.typeDue("oil-again", Amount.of("30", Unit.HOUR), "sheet of the oil");
+    assertThat(oilAgain().source()).isEqualTo("sheet of the oil");
+    serving.typeDue("oil-again", Amount.of("600", Unit.MILE), "the builder");
+    assertThat(oilAgain().source().split("; "))
+        .containsExactlyInAnyOrder("sheet of the oil", "the builder");
+  }
+
+  private ServiceBook.Line oilAgain() {
+    return serving.book().lines().stream()
+        .filter(line -> line.point() == ServicePoint.OIL_AGAIN)
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Whichever of miles and hours comes first; due from nine tenths, overdue past the figure. */
   @Test
   void theSecondPointsFollowMilesAndHours() {

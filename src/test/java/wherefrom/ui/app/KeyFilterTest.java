@@ -97,6 +97,49 @@ class KeyFilterTest {
     assertThat(scans).containsExactly(damaged);
   }
 
+  private static final class BoxScreen implements Screen, Scannable {
+    final List<String> scans = new ArrayList<>();
+    final Region view = new Pane();
+
+    @Override
+    public String title() {
+      return "Boxes";
+    }
+
+    @Override
+    public Region view() {
+      return view;
+    }
+
+    @Override
+    public boolean takesNumbers() {
+      return true;
+    }
+
+    @Override
+    public void scan(Scanned scanned) {
+      scans.add(scanned.text());
+    }
+  }
+
+  /** It is longer than a code, may have letters, and is typed with pauses. */
+  @Test
+  void theNumberOnABoxCanBeTypedByHand() {
+    BoxScreen boxes = new BoxScreen();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.context().navigator().open(() -> boxes);
+          type(window, "400", PERSON_NANOS);
+          window.nanos.addAndGet(3_000_000_000L);
+          type(window, "X-", PERSON_NANOS);
+          assertThat(window.shell.current().title()).isEqualTo("Number on the box");
+          type(window, "77-001\r", PERSON_NANOS);
+          return window;
+        });
+    assertThat(boxes.scans).containsExactly("400X-77-001");
+  }
+
   @Test
   void typingGoesIntoTheEntryThatIsOpenAndEnterEndsIt() {
     List<String> done = new ArrayList<>();

@@ -14,6 +14,8 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -43,6 +45,41 @@ class MixedIndexTest {
               () -> all,
               one -> one.equals(shell) ? PartState.OUT.failed() : PartState.OUT.suspect(),
               opened::add);
+        });
+  }
+
+  /** It has neither a zone nor a figure where all kinds are drawn. */
+  @Test
+  void whatTurnsInsideTheBlockHasAKey() {
+    Subject journal = feature(Feature.CAM_JOURNAL);
+    MixedIndex index = index(List.of(pushrod, journal));
+    assertThat(index.places()).containsExactly(home("pushrod@3EX"));
+    assertThat(index.besides()).extracting(KeyRow.Act::words).containsExactly("Cam journal 1");
+    index.besides().forEach(act -> act.run().run());
+    assertThat(opened).containsExactly(journal);
+  }
+
+  /** What is judged while its page is open has no key there any more. */
+  @Test
+  void theKeysBelowAreAskedAnewWhenThePageComesUp() {
+    List<Subject> listed = new ArrayList<>(List.of(pushrod, deck));
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(Glass.TABLET, 100, Appearance.LIGHT);
+          ScreenContext context = window.shell.context();
+          context.open(sample.job);
+          MixedIndex index =
+              new MixedIndex(
+                  context, "Suspect", () -> listed, one -> PartState.OUT.suspect(), opened::add);
+          new EnginePages(context, index).open(View.ABOVE);
+          window.layOut();
+          String key = index.besides().get(0).words();
+          assertThat(window.words()).contains(key);
+          listed.remove(deck);
+          context.navigator().changed();
+          window.layOut();
+          assertThat(window.words()).doesNotContain(key);
+          return window;
         });
   }
 

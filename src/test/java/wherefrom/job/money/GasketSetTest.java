@@ -1,0 +1,55 @@
+package wherefrom.job.money;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.inspection.Decision;
+import wherefrom.job.BenchJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.GoodsArrived;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Goods;
+
+/** What a gasket set that holds things of the list does to the list. */
+class GasketSetTest {
+  private static final Article KEEPERS = new Article.Known(Goods.KEEPER_PAIRS);
+
+  private final OpenJob job =
+      BenchJob.whole(ReadyLayouts.find("v8-odd-even").orElseThrow(), PartKind.all());
+
+  private void replaceKeepers() {
+    job.state().parts().stream()
+        .map(record -> record.part())
+        .filter(part -> part.kind() == PartKind.KEEPERS)
+        .toList()
+        .forEach(part -> job.record(new DecisionMade(part.item(), Decision.REPLACE, "worn")));
+  }
+
+  private BuyLine keepers() {
+    return new Buying(job.state())
+        .lines().stream().filter(line -> line.what().equals(KEEPERS)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aSetIsOnTheListOnlyWhereTheListWantsWhatItHolds() {
+    GasketSet.tick(job, KEEPERS, 16);
+    assertThat(new Buying(job.state()).lines()).isEmpty();
+    replaceKeepers();
+    assertThat(new Buying(job.state()).lines()).anyMatch(BuyLine::isGasketSet);
+  }
+
+  @Test
+  void sparesThatLieInTheSetAreNotAskedForAgain() {
+    replaceKeepers();
+    int wanted = keepers().open();
+    assertThat(wanted).isEqualTo(keepers().pieces() + 2);
+    GasketSet.tick(job, KEEPERS, wanted + 1);
+    job.record(new GoodsArrived(GasketSet.WHAT, "", 1, "", true));
+    assertThat(keepers().open()).isZero();
+    GasketSet.tick(job, KEEPERS, wanted - 1);
+    assertThat(keepers().open()).isEqualTo(1);
+  }
+}

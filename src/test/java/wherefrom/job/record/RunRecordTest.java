@@ -1,0 +1,87 @@
+package wherefrom.job.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.MemoryLogbook;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.RunInEnd;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.running.RunInBook;
+import wherefrom.job.running.RunInPlan;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.sample.HandClock;
+
+/** What of a run-in is open in the build record. */
+class RunRecordTest {
+  private final HandClock watch = new HandClock();
+  private final OpenJob job;
+  private final RunInBook book;
+
+  RunRecordTest() {
+    MemoryLogbook logbook = new MemoryLogbook();
+    logbook.append(
+        Instant.EPOCH,
+        JobOpened.of(
+            "Test engine",
+            1234567,
+            ReadyLayouts.find("v8-odd-even").orElseThrow(),
+            PartKind.alwaysOn(),
+            UnitSystem.INCH));
+    job = new OpenJob(logbook, watch);
+    book = new RunInBook(job);
+  }
+
+  private void begin() {
+    book.begin(new RunInPlan(1_800, 2_400, 20, "sheet of the cam"), "for the test");
+  }
+
+  private void stopAfter(int minutes, RunInEnd why) {
+    watch.pass(Duration.ofMinutes(minutes));
+    book.stop(why, "", watch.instant(), OptionalInt.empty());
+  }
+
+  private List<RecordSection.Row> rows() {
+    return RunRecord.section(job).rows();
+  }
+
+  private List<String> open() {
+    return rows().stream()
+        .filter(RecordSection.Row::open)
+        .map(row -> row.cells().get(0))
+        .filter(what -> what.startsWith("R"))
+        .toList();
+  }
+
+  @Test
+  void aFaultIsOpenUntilItWasPutRightAndTheEngineRuns() {
+    begin();
+    stopAfter(5, RunInEnd.NOISE);
+    assertThat(open()).containsExactly("Run-in, stopped", "Ran, then a noise");
+    book.takeUp("rocker set");
+    assertThat(open()).containsExactly("Run-in, on", "Runs");
+    assertThat(rows())
+        .filteredOn(row -> row.cells().get(0).equals("Runs"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.cells()).last().isEqualTo("put right before: rocker set"));
+    stopAfter(15, RunInEnd.TIME_UP);
+    assertThat(open()).isEmpty();
+  }
+
+  @Test
+  void aFaultThatEndedAllTheMinutesStaysOpenUntilAnotherRunIsDone() {
+    begin();
+    stopAfter(20, RunInEnd.OIL_LEAK);
+    assertThat(open()).containsExactly("Ran, then an oil leak");
+    begin();
+    stopAfter(20, RunInEnd.TIME_UP);
+    assertThat(open()).isEmpty();
+  }
+}
