@@ -15,14 +15,14 @@ public enum UsualTool {
   BALL_MICROMETER("A ball-anvil micrometer", "0.0002", "0.005");
 
   private final String words;
-  private final Amount inch;
-  private final Amount metric;
+  private final String inch;
+  private final String metric;
 
   /** The most that it is off either way (from memory). */
   UsualTool(String words, String inch, String metric) {
     this.words = words;
-    this.inch = Amount.of(inch, Unit.INCH);
-    this.metric = Amount.of(metric, Unit.MILLIMETRE);
+    this.inch = inch;
+    this.metric = metric;
   }
 
   public static UsualTool of(GoodsWay way) {
@@ -35,12 +35,20 @@ public enum UsualTool {
 
   /** {@code off by 0.001 in or 0.03 mm at most}. */
   public String offWords() {
-    return "off by " + inch.text() + " or " + metric.text() + " at most";
+    return "off by %s or %s at most".formatted(inch().text(), metric().text());
   }
 
   /** The standard uncertainty of a reading in inches or millimeters. */
   Optional<Amount> findOff(Amount reading) {
-    Amount most = reading.unit() == Unit.INCH ? inch : metric;
+    Amount most = reading.unit() == Unit.INCH ? inch() : metric();
     return Measured.ofLimits(reading, most).standardUncertainty();
+  }
+
+  private Amount inch() {
+    return Amount.of(inch, Unit.INCH);
+  }
+
+  private Amount metric() {
+    return Amount.of(metric, Unit.MILLIMETRE);
   }
 }
