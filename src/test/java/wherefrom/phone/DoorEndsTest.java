@@ -1,16 +1,18 @@
 package wherefrom.phone;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -128,14 +130,15 @@ class DoorEndsTest {
 
   @Test
   void whoJoinsWhileTheDoorClosesHasNoBench() {
-    String link = link();
-    host.joining = door::close;
-    try {
-      assertThat(new Caller(door.address()).join(link, "").status()).isNotEqualTo(200);
-    } catch (UncheckedIOException closed) {
-      assertThat(door.isOpen()).isFalse();
-    }
-    assertThat(door.joined()).isEmpty();
+    Consumer<byte[]> random = new SecureRandom()::nextBytes;
+    Invitations invitations = new Invitations(Limits.USUAL, System::nanoTime, random);
+    Sessions sessions = new Sessions(Limits.USUAL);
+    Entrance entrance = new Entrance(host, invitations, sessions, System::nanoTime, random);
+    invitations.fresh();
+    Map<String, String> key = Map.of("key", invitations.current().orElseThrow().words());
+    host.joining = sessions::close;
+    assertThatThrownBy(() -> entrance.join(key, "127.0.0.1")).isInstanceOf(Refused.class);
+    assertThat(sessions.list(System.nanoTime())).isEmpty();
     assertThat(sample.job.beside(new By(2, "")).by().bench()).as("it is free").isEqualTo(2);
   }
 
