@@ -61,7 +61,7 @@ final class PhoneActions {
         act,
         () -> {
           List<TagCode> issued = phone.bench().issued();
-          Seen seen = slowly(() -> host.pictures().read(picture, issued));
+          Seen seen = slowly(phone, () -> host.pictures().read(picture, issued));
           phone.bench().read(seen.codes(), seen.hint());
         });
   }
@@ -73,17 +73,25 @@ final class PhoneActions {
         act,
         () -> {
           Subject subject = phone.bench().require(key);
-          String name = slowly(() -> host.pictures().keep(host.folder(), picture));
+          String name = slowly(phone, () -> host.pictures().keep(host.folder(), picture));
           phone.bench().keep(subject, name);
         });
   }
 
-  private <T> T slowly(Callable<T> work) throws Exception {
+  private <T> T slowly(Session phone, Callable<T> work) throws Exception {
     reading.acquire();
     try {
+      requireIn(phone);
       return work.call();
     } finally {
       reading.release();
+    }
+  }
+
+  /** It may have been put out while it waited. */
+  private static void requireIn(Session phone) throws Refused {
+    if (phone.isOut()) {
+      throw Refused.notJoined();
     }
   }
 
@@ -106,6 +114,7 @@ final class PhoneActions {
     } catch (UnsentException away) {
       throw new Refused(BUSY, String.valueOf(away.getMessage()));
     } catch (LogbookException e) {
+      requireIn(phone);
       throw new Refused(NOT_DONE, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
       throw new Refused(BAD, String.valueOf(e.getMessage()));
@@ -118,6 +127,7 @@ final class PhoneActions {
       throw new Refused(BUSY, "Not done yet. Try again.");
     }
     try {
+      requireIn(phone);
       return work.call();
     } finally {
       phone.turn().unlock();

@@ -20,7 +20,6 @@ final class Requests implements HttpHandler {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
   private static final int NOT_FOUND = 404;
   private static final int TOO_MANY = 429;
-  private static final int NOT_JOINED = 401;
   private static final List<String> PICTURES = List.of("image/jpeg", "image/png");
   private static final List<String> WORDS = List.of(Response.JSON);
   private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
@@ -143,8 +142,7 @@ final class Requests implements HttpHandler {
   }
 
   private static Session joined(Optional<Session> phone) throws Refused {
-    return phone.orElseThrow(
-        () -> new Refused(NOT_JOINED, "Not joined. Photograph the code on the big screen."));
+    return phone.orElseThrow(Refused::notJoined);
   }
 
   private static String address(HttpExchange request) {

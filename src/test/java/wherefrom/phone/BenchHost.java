@@ -27,6 +27,9 @@ final class BenchHost implements PhoneHost {
   /** What is run before a picture is read, so that a test can hold one up. */
   volatile Runnable before = () -> {};
 
+  /** What is run before a phone gets its bench; where it throws, there is none. */
+  volatile Runnable joining = () -> {};
+
   /**
    * @param folder where photographs are kept
    */
@@ -47,6 +50,7 @@ final class BenchHost implements PhoneHost {
 
   @Override
   public PhoneBench bench(String who) {
+    joining.run();
     return new PhoneBench(
         sample.job.beside(new By(2, who)), SampleJob.NAMES, () -> OutOrder.CYLINDER);
   }
