@@ -85,7 +85,7 @@ class ServerTroubleTest {
         new Thread(
             () -> {
               try {
-                Thread.sleep(700);
+                crossing.awaitUnheard();
               } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
               }
