@@ -24,6 +24,7 @@ public final class PaperLogbook implements Logbook {
   private final Map<Long, LoggedEntry> acts = new HashMap<>();
   private String failure = "";
   private Away away = Away.NO;
+  private LogbookCondition condition = new LogbookCondition.Sound();
 
   /** Whether the store is out of reach. */
   public enum Away {
@@ -45,6 +46,12 @@ public final class PaperLogbook implements Logbook {
     if (now == Away.NO) {
       benches.tell();
     }
+  }
+
+  /** From now on it can only be read, as where a damaged line came in; whoever watches is told. */
+  public void damage(String sentence) {
+    condition = new LogbookCondition.ReadOnly(sentence);
+    benches.tell();
   }
 
   private void requireNear() {
@@ -119,7 +126,7 @@ public final class PaperLogbook implements Logbook {
 
   @Override
   public LogbookCondition condition() {
-    return new LogbookCondition.Sound();
+    return condition;
   }
 
   @Override
