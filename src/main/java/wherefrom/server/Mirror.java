@@ -3,13 +3,11 @@ package wherefrom.server;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.HexFormat;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -96,7 +94,8 @@ final class Mirror {
     if (FolderNames.isOne(job.name())) {
       jobs.put(job.name(), job);
     } else {
-      LOGGER.log(Level.WARNING, "The name of job {0} on the server is no folder''s.", job.id());
+      LOGGER.log(
+          Level.WARNING, "Job {0} on the server has a name that no folder can have.", job.id());
     }
   }
 
@@ -185,19 +184,11 @@ final class Mirror {
   }
 
   private static String sum(Path job) throws IOException {
-    MessageDigest sum = sha256();
+    List<byte[]> files = new ArrayList<>();
     for (Path file : logbooks(job)) {
-      sum.update(Files.readAllBytes(file));
+      files.add(Files.readAllBytes(file));
     }
-    return HexFormat.of().formatHex(sum.digest());
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return LogLines.digest(files);
   }
 
   private static List<Path> logbooks(Path job) throws IOException {
