@@ -282,6 +282,31 @@ class PhoneBenchTest {
     assertThat(scan(bench, sample.card("3EX")).cue()).contains(Cue.RIGHT);
   }
 
+  /** As where a line of another bench is damaged: told before the next scan, not by it. */
+  @Test
+  void aLogbookThatTurnsOutDamagedIsToldByItself() {
+    SampleJob sample = SampleJob.apart();
+    PhoneBench bench = bench(sample);
+    sample.logbook.damage("Entry 9 is damaged.");
+    PhoneView told = bench.refresh();
+    assertThat(told.cue()).contains(Cue.ASK);
+    assertThat(told.headline()).isEqualTo("Nothing can be written");
+    assertThat(told.small()).isEqualTo("Entry 9 is damaged.");
+  }
+
+  @Test
+  void aStopStandsBesideWhatIsToldOfADamagedLogbook() {
+    SampleJob sample = SampleJob.apart();
+    PhoneBench bench = bench(sample);
+    scan(bench, sample.tag("pushrod@3EX"));
+    PhoneView stop = scan(bench, sample.card("5EX"));
+    sample.logbook.damage("Entry 9 is damaged.");
+    PhoneView told = bench.refresh();
+    assertThat(told.cue()).contains(Cue.STOP);
+    assertThat(told.facts()).isEqualTo(stop.facts());
+    assertThat(told.small()).isEqualTo("Entry 9 is damaged.");
+  }
+
   @Test
   void everyKeyOfAViewIsADeedThatIsKnown() {
     for (PhoneDeed deed : PhoneDeed.values()) {
