@@ -35,6 +35,11 @@ final class RawCaller implements AutoCloseable {
     return this;
   }
 
+  /** Nothing more is sent; an answer can be heard yet. */
+  void endOfWords() throws IOException {
+    socket.shutdownOutput();
+  }
+
   /** The status of the answer; 0 where the connection was closed without one. */
   int status() throws IOException {
     InputStream in = socket.getInputStream();

@@ -40,6 +40,12 @@ public final class PaperLogbook implements Logbook {
     failure = sentence;
   }
 
+  /** From now on it is for reading only, with this sentence; whoever watches is told. */
+  public void damage(String sentence) {
+    condition = new LogbookCondition.ReadOnly(sentence);
+    benches.tell();
+  }
+
   /** From now on it is out of reach; or it is back, and whoever watches is told. */
   public void away(Away now) {
     away = now;
