@@ -54,12 +54,6 @@ public final class PaperLogbook implements Logbook {
     }
   }
 
-  /** From now on it can only be read, as where a damaged line came in; whoever watches is told. */
-  public void damage(String sentence) {
-    condition = new LogbookCondition.ReadOnly(sentence);
-    benches.tell();
-  }
-
   private void requireNear() {
     if (away != Away.NO) {
       throw new UnsentException(
