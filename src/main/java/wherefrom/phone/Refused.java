@@ -5,6 +5,9 @@ final class Refused extends Exception {
   private static final long serialVersionUID = 1;
   private static final int NOT_JOINED = 401;
 
+  /** What came was good, and there is no room for it: RFC 4918, section 11.5. */
+  static final int NO_ROOM = 507;
+
   private final int status;
 
   Refused(int status, String sentence) {

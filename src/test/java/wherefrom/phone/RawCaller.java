@@ -61,6 +61,11 @@ final class RawCaller implements AutoCloseable {
     throw new AssertionError("not cut off after " + most);
   }
 
+  /** Nothing more is sent; an answer can be heard yet. */
+  void endOfWords() throws IOException {
+    socket.shutdownOutput();
+  }
+
   /** The status of the answer; 0 where the connection was closed without one. */
   int status() throws IOException {
     InputStream in = socket.getInputStream();

@@ -21,6 +21,7 @@ final class Crossing implements AutoCloseable {
   private final List<Socket> open = new CopyOnWriteArrayList<>();
   private volatile boolean closed;
   private volatile boolean deaf;
+  private final List<Socket> stranded = new CopyOnWriteArrayList<>();
   private volatile int delayMs;
   private final Semaphore unheard = new Semaphore(0);
 
@@ -50,6 +51,18 @@ final class Crossing implements AutoCloseable {
   void cut() {
     open.forEach(Crossing::end);
     open.clear();
+  }
+
+  /** Whoever is on the way is thrown back, and the server does not notice. */
+  void strand() {
+    stranded.addAll(open);
+    open.clear();
+    stranded.stream().filter(each -> each.getLocalPort() == port()).forEach(Crossing::end);
+  }
+
+  /** Now it notices. */
+  void unstrand() {
+    stranded.forEach(Crossing::end);
   }
 
   /** Whether what the server says goes nowhere: it does what it is asked, and nobody hears. */
@@ -115,6 +128,9 @@ final class Crossing implements AutoCloseable {
       }
     } catch (IOException | InterruptedException e) {
       // Cut.
+    }
+    if (stranded.contains(to)) {
+      return;
     }
     end(from);
     end(to);
