@@ -114,15 +114,16 @@ public final class RunInBook {
   /**
    * Keeps what a gauge shows now.
    *
+   * @return what it asks for at once; empty where the engine may run on
    * @throws IllegalArgumentException with a plain sentence where nothing runs or the gauge shows no
    *     such thing
    */
-  public void note(RunInGauge gauge, Amount reading) {
-    job.inOne(() -> noteOnce(gauge, reading));
+  public Optional<RunInAlarm> note(RunInGauge gauge, Amount reading) {
+    return job.asOne(() -> noteOnce(gauge, reading));
   }
 
-  private void noteOnce(RunInGauge gauge, Amount reading) {
-    running();
+  private Optional<RunInAlarm> noteOnce(RunInGauge gauge, Amount reading) {
+    RunIn run = running();
     if (reading.dimension() != gauge.dimension()) {
       throw new IllegalArgumentException(
           reading.text() + " is not " + gauge.dimension().words() + ": check the unit.");
@@ -131,6 +132,7 @@ public final class RunInBook {
       throw new IllegalArgumentException("Oil pressure is never under nothing.");
     }
     job.record(new RunInNoted(gauge, reading));
+    return RunInAlarm.find(gauge, reading, run.plan());
   }
 
   private RunIn running() {

@@ -244,6 +244,33 @@ class RunInTest {
     assertThat(run().notes()).isEmpty();
   }
 
+  /** At 1,800 rpm 18 psi are usual: common practice, 10 psi for each 1,000 rpm. */
+  @Test
+  void aGaugePastWhatIsUsualAsksForTheSwitchAtOnce() {
+    begin();
+    assertThat(book.note(RunInGauge.OIL_PRESSURE, Amount.of("18", Unit.PSI))).isEmpty();
+    assertThat(book.note(RunInGauge.OIL_PRESSURE, Amount.of("125", Unit.KILOPASCAL))).isEmpty();
+    assertThat(end(RunInGauge.OIL_PRESSURE, "17", Unit.PSI)).contains(RunInEnd.NO_OIL_PRESSURE);
+    assertThat(end(RunInGauge.OIL_PRESSURE, "14", Unit.KILOPASCAL))
+        .contains(RunInEnd.NO_OIL_PRESSURE);
+    assertThat(end(RunInGauge.COOLANT, "229", Unit.FAHRENHEIT)).isEmpty();
+    assertThat(end(RunInGauge.COOLANT, "230", Unit.FAHRENHEIT)).contains(RunInEnd.TOO_HOT);
+    assertThat(end(RunInGauge.COOLANT, "127", Unit.CELSIUS)).contains(RunInEnd.TOO_HOT);
+    assertThat(run().alarm(RunInGauge.COOLANT)).isPresent();
+    assertThat(run().notes()).hasSize(7);
+  }
+
+  private Optional<RunInEnd> end(RunInGauge gauge, String number, Unit unit) {
+    return book.note(gauge, Amount.of(number, unit)).map(RunInAlarm::end);
+  }
+
+  @Test
+  void everyFaultSaysWhatToSeeToFirst() {
+    for (RunInEnd end : RunInEnd.values()) {
+      assertThat(end.first().isEmpty()).as(end.key()).isNotEqualTo(end.isFault());
+    }
+  }
+
   @Test
   void theUsualFiguresAreMarkedAndShorterForRollers() {
     assertThat(book.lifters()).isEqualTo(LifterType.FLAT);
