@@ -40,7 +40,9 @@ public enum RunInEnd {
     return words;
   }
 
-  /** What to see to before it runs again (common practice, no source); empty where it is no fault. */
+  /**
+   * What to see to before it runs again (common practice, no source); empty where it is no fault.
+   */
   public String first() {
     return first;
   }

@@ -157,8 +157,7 @@ public final class RunIn {
 
   /** What a gauge asks for that it showed last; empty where the engine may run on. */
   public Optional<RunInAlarm> alarm(RunInGauge gauge) {
-    return lastNote(gauge)
-        .flatMap(note -> RunInAlarm.find(gauge, note.noted().reading(), plan));
+    return lastNote(gauge).flatMap(note -> RunInAlarm.find(gauge, note.noted().reading(), plan));
   }
 
   public boolean isRunning() {

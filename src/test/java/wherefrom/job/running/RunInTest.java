@@ -14,6 +14,11 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Sources;
 import wherefrom.job.MemoryLogbook;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.RunInBegun;
@@ -24,7 +29,10 @@ import wherefrom.job.entry.RunInStopped;
 import wherefrom.job.entry.RunInTakenUp;
 import wherefrom.job.puttogether.StartList;
 import wherefrom.job.puttogether.StartPoint;
+import wherefrom.parts.BigPartKind;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
@@ -98,6 +106,20 @@ class RunInTest {
         .containsExactly("Still to fit: 1 part.", "No oil seen yet at 1 rocker.");
     assertThat(book.begin(PLAN, "its cover is off on purpose")).isEmpty();
     assertThat(run().anyway()).isEqualTo("its cover is off on purpose");
+  }
+
+  /** What has no part's tag holds the start too, wherever it lies. */
+  @Test
+  void aHeadAtTheMachineShopAndABagOfBoltsHoldTheStart() {
+    tickAll();
+    job.record(new BigPartsNamed(1, List.of(new BigPartName(BigPartKind.HEAD, "", ""))));
+    assertThat(book.listOpen()).isEmpty();
+    job.record(new BigPartMoved(1, Whereabouts.AT_SHOP, ""));
+    job.record(new BagFilled(4, "head bolts", 1, "", 10, List.of(), "", AtAssembly.NOT_SAID));
+    assertThat(book.listOpen()).containsExactly("Not on the engine: head.", "Not used up: 1 bag.");
+    job.record(new BigPartMoved(1, Whereabouts.FITTED, ""));
+    job.record(new BagMoved(4, Whereabouts.FITTED, 10, ""));
+    assertThat(book.listOpen()).isEmpty();
   }
 
   @Test
