@@ -92,7 +92,7 @@ public final class Main {
       if (place.server().isPresent()) {
         return here.servers().on(here, place.server().get(), place.by());
       }
-      return place.equals(Workplace.ALONE) ? here : here.at(place.by());
+      return here.at(place.by());
     }
 
     private static void seen(Services services) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.AmountReading;
-import wherefrom.quantity.AmountText;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Backward;
@@ -44,11 +42,7 @@ final class BackwardCall {
   }
 
   private Status solve(Inputs known, String result, String value, Answer answer) throws BadInput {
-    AmountReading reading = AmountText.read(value, Unit.ONE);
-    if (reading instanceof AmountReading.NotUnderstood not) {
-      throw new BadInput(not.sentence());
-    }
-    Amount wanted = ((AmountReading.Understood) reading).amount();
+    Amount wanted = TypedAmount.read(value, Unit.ONE);
     return answered(known, result, wanted)
         .<Ending>match(
             solution -> () -> answer.only(solved(solution)),

@@ -19,8 +19,6 @@ import wherefrom.job.entry.BoltHole;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.AmountReading;
-import wherefrom.quantity.AmountText;
 import wherefrom.quantity.Dimension;
 
 /** Bags of fasteners. */
@@ -113,12 +111,7 @@ final class BagCommands {
   }
 
   private static Amount length(OpenedJob bench, String text) throws BadInput {
-    AmountReading read =
-        AmountText.read(text, FigureParser.usual(bench.state().units(), Dimension.LENGTH));
-    if (read instanceof AmountReading.NotUnderstood not) {
-      throw new BadInput(not.sentence());
-    }
-    return ((AmountReading.Understood) read).amount();
+    return TypedAmount.read(text, FigureParser.usual(bench.state().units(), Dimension.LENGTH));
   }
 
   /** The number of the big part that a code or a number stands for; empty where it is words. */

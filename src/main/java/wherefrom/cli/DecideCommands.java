@@ -204,7 +204,7 @@ final class DecideCommands {
           line.places().stream().map(Place::words).toList(),
           line.reason(),
           deciding.findCost(line).map(Money::text).orElse(""),
-          new Row.Beside(line.kind().plural()));
+          new Row.Beside(line.named()));
     }
 
     static BuyRow of(Deciding deciding, Purchase thing) {
@@ -216,7 +216,7 @@ final class DecideCommands {
           List.of(),
           thing.reason(),
           deciding.findCost(thing).map(Money::text).orElse(""),
-          new Row.Beside(thing.what().words()));
+          new Row.Beside(thing.words()));
     }
 
     @Override

@@ -76,12 +76,9 @@ final class Pairing {
       return sayFitted(fitting.fit(part, spot, turned));
     }
     Optional<Unmated> unmated = fitting.findUnmated(part, spot);
-    try {
-      Verdict against = fitting.fitOnPurpose(new Attempt(part, spot, turned), onPurpose.get());
-      return against.stops() ? sayOnPurpose(part, spot, against, unmated) : say(against);
-    } catch (IllegalArgumentException e) {
-      throw new BadInput(String.valueOf(e.getMessage()));
-    }
+    Attempt attempt = new Attempt(part, spot, turned);
+    Verdict against = Refusals.get(() -> fitting.fitOnPurpose(attempt, onPurpose.get()));
+    return against.stops() ? sayOnPurpose(part, spot, against, unmated) : say(against);
   }
 
   private String againstStop(Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {

@@ -1,7 +1,6 @@
 package wherefrom.cli;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wherefrom.job.FigureParser;
 import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.running.RunIn;
@@ -135,8 +133,7 @@ final class RunCommands {
   private static Status begin(OpenedJob bench, Call call, Answer answer) throws BadInput {
     RunInBook book = new RunInBook(bench.job());
     RunInPlan plan = plan(book, call);
-    List<String> open = new ArrayList<>();
-    refusing(() -> open.addAll(book.begin(plan, call.text("--anyway"))));
+    List<String> open = Refusals.get(() -> book.begin(plan, call.text("--anyway")));
     if (!open.isEmpty()) {
       open.forEach(one -> answer.row(new OpenRow(one)));
       return Status.STOPPED;
@@ -155,9 +152,7 @@ final class RunCommands {
       throw new BadInput("Give --speed, --minutes and --source together.");
     }
     int minutes = call.number("--minutes", 0, 1, RunInPlan.MOST_MINUTES);
-    List<RunInPlan> plan = new ArrayList<>();
-    refusing(() -> plan.add(RunInPlan.read(call.text("--speed"), minutes, call.text("--source"))));
-    return plan.get(0);
+    return Refusals.get(() -> RunInPlan.read(call.text("--speed"), minutes, call.text("--source")));
   }
 
   private static Row note(OpenedJob bench, Call call) throws BadInput {
@@ -169,8 +164,8 @@ final class RunCommands {
     }
     bench.asOne(
         () -> {
-          refusing(() -> oil.ifPresent(read -> book.note(RunInGauge.OIL_PRESSURE, read)));
-          refusing(() -> coolant.ifPresent(read -> book.note(RunInGauge.COOLANT, read)));
+          Refusals.heed(() -> oil.ifPresent(read -> book.note(RunInGauge.OIL_PRESSURE, read)));
+          Refusals.heed(() -> coolant.ifPresent(read -> book.note(RunInGauge.COOLANT, read)));
         });
     return new RunRow(book.find().orElseThrow(), now(call));
   }
@@ -178,24 +173,9 @@ final class RunCommands {
   private static Optional<Amount> amount(
       OpenedJob bench, Call call, Option option, RunInGauge gauge) throws BadInput {
     Optional<String> text = call.find(option);
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> refused = new ArrayList<>();
-    Optional<Amount> read =
-        FigureParser.read(
-            text.get(),
-            bench.state().units(),
-            gauge.dimension(),
-            Optional::of,
-            sentence -> {
-              refused.add(sentence);
-              return Optional.<Amount>empty();
-            });
-    if (!refused.isEmpty()) {
-      throw new BadInput(refused.get(0));
-    }
-    return read;
+    return text.isEmpty()
+        ? Optional.empty()
+        : Optional.of(TypedAmount.read(bench, text.get(), gauge.dimension()));
   }
 
   private static Row stop(OpenedJob bench, Call call) throws BadInput {
@@ -207,22 +187,13 @@ final class RunCommands {
             ? OptionalInt.of(call.number("--minutes", 0, 0, RunInPlan.MOST_MINUTES))
             : OptionalInt.empty();
     RunInBook book = new RunInBook(bench.job());
-    refusing(() -> book.stop(why, call.text("--words"), now(call), minutes));
+    Refusals.heed(() -> book.stop(why, call.text("--words"), now(call), minutes));
     return new RunRow(book.find().orElseThrow(), now(call));
   }
 
   private static Row takeUp(OpenedJob bench, Call call) throws BadInput {
     RunInBook book = new RunInBook(bench.job());
-    refusing(() -> book.takeUp(call.text("--words")));
+    Refusals.heed(() -> book.takeUp(call.text("--words")));
     return new RunRow(book.find().orElseThrow(), now(call));
-  }
-
-  /** What the job refuses in a sentence is bad input here. */
-  static void refusing(Runnable deed) throws BadInput {
-    try {
-      deed.run();
-    } catch (IllegalArgumentException e) {
-      throw new BadInput(String.valueOf(e.getMessage()));
-    }
   }
 }

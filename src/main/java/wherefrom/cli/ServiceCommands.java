@@ -6,8 +6,6 @@ import java.util.stream.Stream;
 import wherefrom.job.running.ServiceBook;
 import wherefrom.job.running.Serving;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.AmountReading;
-import wherefrom.quantity.AmountText;
 
 /** What is seen to after the run-in, what the engine has run, and service. */
 final class ServiceCommands {
@@ -105,52 +103,42 @@ final class ServiceCommands {
   }
 
   private static Row tick(OpenedJob bench, Call call) throws BadInput {
-    try {
-      return new LineRow(
-          new Serving(bench.job()).tick(call.get(POINT), call.text("--words"), !call.has(OPEN)));
-    } catch (IllegalArgumentException e) {
-      throw new BadInput(e.getMessage() + " \"service list\" names them.");
-    }
-  }
-
-  private static Amount amount(String text) throws BadInput {
-    AmountReading reading = AmountText.read(text);
-    if (reading instanceof AmountReading.Understood understood) {
-      return understood.amount();
-    }
-    throw new BadInput(((AmountReading.NotUnderstood) reading).sentence());
+    Serving serving = new Serving(bench.job());
+    String point = call.get(POINT);
+    return new LineRow(
+        Refusals.get(
+            () -> serving.tick(point, call.text("--words"), !call.has(OPEN)),
+            "\"service list\" names them."));
   }
 
   private static Row due(OpenedJob bench, Call call) throws BadInput {
-    Amount after = amount(call.get(AFTER));
-    try {
-      return new LineRow(
-          new Serving(bench.job()).typeDue(call.get(POINT), after, call.get(SOURCE)));
-    } catch (IllegalArgumentException e) {
-      throw new BadInput(String.valueOf(e.getMessage()));
-    }
+    Amount after = TypedAmount.read(call.get(AFTER));
+    String point = call.get(POINT);
+    String source = call.get(SOURCE);
+    Serving serving = new Serving(bench.job());
+    return new LineRow(Refusals.get(() -> serving.typeDue(point, after, source)));
   }
 
   private static Stream<Row> run(OpenedJob bench, Call call) throws BadInput {
-    Amount run = amount(call.get(RUN));
-    RunCommands.refusing(() -> new Serving(bench.job()).note(run, call.text("--words")));
+    Amount run = TypedAmount.read(call.get(RUN));
+    Refusals.heed(() -> new Serving(bench.job()).note(run, call.text("--words")));
     return rows(bench);
   }
 
   private static Row begin(OpenedJob bench, Call call) throws BadInput {
-    RunCommands.refusing(() -> new Serving(bench.job()).putInService(call.text("--words")));
+    Refusals.heed(() -> new Serving(bench.job()).putInService(call.text("--words")));
     return new StateRow(true);
   }
 
   private static Row apart(OpenedJob bench, Call call) throws BadInput {
     String why = call.get(Option.REASON);
-    RunCommands.refusing(() -> new Serving(bench.job()).comesApartAgain(why));
+    Refusals.heed(() -> new Serving(bench.job()).comesApartAgain(why));
     return new StateRow(false);
   }
 
   private static Row end(OpenedJob bench, Call call) throws BadInput {
     String why = call.get(Option.REASON);
-    RunCommands.refusing(() -> new Serving(bench.job()).reopen(why));
+    Refusals.heed(() -> new Serving(bench.job()).reopen(why));
     return new StateRow(false);
   }
 }

@@ -71,11 +71,11 @@ final class StartCommands {
   }
 
   private static Row tick(OpenedJob bench, Call call) throws BadInput {
-    try {
-      StartList list = new StartList(bench.job());
-      return new LineRow(list.tick(call.get(POINT), call.text("--words"), !call.has(OPEN)));
-    } catch (IllegalArgumentException e) {
-      throw new BadInput(e.getMessage() + " \"start list\" names them.");
-    }
+    StartList list = new StartList(bench.job());
+    String point = call.get(POINT);
+    return new LineRow(
+        Refusals.get(
+            () -> list.tick(point, call.text("--words"), !call.has(OPEN)),
+            "\"start list\" names them."));
   }
 }

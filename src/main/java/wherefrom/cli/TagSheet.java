@@ -79,12 +79,14 @@ final class TagSheet {
     return made.get(0).printed();
   }
 
-  private Pages logged() throws Refused {
+  private Pages logged() throws IOException {
     Pages[] made = new Pages[1];
     try {
       bench.asOne(() -> made[0] = taken());
     } catch (BadInput e) {
       throw new Refused(e);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
     }
     return made[0];
   }
@@ -106,6 +108,7 @@ final class TagSheet {
     }
   }
 
+  /** A page that cannot be drawn is carried out of the act, of which nothing is kept then. */
   private PrintOutcome save(PrintOrder order, ByteArrayOutputStream pdf) {
     try {
       return call.services().printer().save(order, Outgoing.into(pdf));

@@ -48,14 +48,14 @@ record Where(List<String> words, Map<String, String> given) {
     if (given.isEmpty()) {
       return here;
     }
-    try {
-      By by = new By(bench(), given.getOrDefault(WHO, ""));
-      return given.containsKey(SHOP)
-          ? here.servers().on(here, ServerAddress.read(given.get(SHOP)), by)
-          : here.at(by);
-    } catch (IllegalArgumentException e) {
-      throw new BadInput(String.valueOf(e.getMessage()));
-    }
+    int bench = bench();
+    return Refusals.get(() -> services(here, new By(bench, given.getOrDefault(WHO, ""))));
+  }
+
+  private Services services(Services here, By by) {
+    return given.containsKey(SHOP)
+        ? here.servers().on(here, ServerAddress.read(given.get(SHOP)), by)
+        : here.at(by);
   }
 
   private int bench() throws BadInput {

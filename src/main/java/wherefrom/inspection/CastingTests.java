@@ -57,7 +57,7 @@ final class CastingTests {
               .how("Clean and dry. Look with a lens; then dye.", "Top of the bore, water holes.")
               .tells("No line.", "A line that may be one.", "A crack.")
               .source(NAVY_14076),
-          Check.of(Feature.MAIN_HOUSING, "main-threads", "Cap bolt threads, dowels, register?")
+          Check.of(Feature.MAIN_HOUSING, "main-threads", "Cap threads, dowels, register?")
               .how("Bolts in by hand. The cap snaps into its register.", "Both holes of each main.")
               .tells("By hand; the cap is snug.", "Tight, or a loose cap.", "Pulled or repaired."));
 

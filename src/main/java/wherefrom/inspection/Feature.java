@@ -30,7 +30,7 @@ public enum Feature {
   CAM_JOURNAL("cam journal", Reach.CAM_BEARING),
   HEAD("cylinder head face", Reach.BANK),
   DECK("block deck", Reach.BANK),
-  TIMING("timing chain and gears", Reach.WHOLE),
+  TIMING("timing drive", Reach.WHOLE),
   CRANK("crankshaft", Reach.WHOLE),
   CAMSHAFT("camshaft", Reach.WHOLE),
   OIL("oil and filter", Reach.WHOLE),

@@ -75,10 +75,26 @@ final class Acts {
     return written;
   }
 
+  Optional<LoggedEntry> settle(UnsentException said) {
+    Optional<LoggedEntry> written = sending.settle(said);
+    catchUp();
+    return written;
+  }
+
+  /** What was written unheard is taken in, so that whoever is told of it sees it. */
+  private long newAct() {
+    try {
+      return sending.newAct();
+    } catch (LogbookException e) {
+      catchUp();
+      throw e;
+    }
+  }
+
   /** Records an entry within an act; one by itself is an act that can be tried once only. */
   LoggedEntry record(JobEntry entry) {
     if (making.isEmpty()) {
-      return attempt(sending.newAct(), () -> record(entry), done -> true)
+      return attempt(newAct(), () -> record(entry), done -> true)
           .orElseThrow(() -> new LogbookException("Another bench was first. Do it again."));
     }
     if (!state.service().takes(entry, entries)) {
@@ -112,7 +128,7 @@ final class Acts {
     if (making.isPresent()) {
       return part(deed, counts);
     }
-    long act = sending.newAct();
+    long act = newAct();
     catchUp();
     Optional<T> done = attempt(act, deed, counts);
     while (done.isEmpty()) {

@@ -3,9 +3,19 @@ package wherefrom.job;
 import java.util.List;
 import java.util.Optional;
 
-/** A logbook that another bench of this program has open, and will close. */
+/**
+ * A logbook that another bench of this program has open, and will close. Once its bench is left,
+ * nothing more is written here: whoever has it next is not written for.
+ */
 class BesideLogbook implements Logbook {
+  private static final String LEFT = "This bench has left the job. Nothing was written.";
+
   private final Logbook shared;
+
+  /** Held while it is written, so that leaving waits for what has begun. */
+  private final Object writing = new Object();
+
+  private boolean left;
 
   BesideLogbook(Logbook shared) {
     this.shared = shared;
@@ -23,7 +33,12 @@ class BesideLogbook implements Logbook {
 
   @Override
   public Appended append(long expected, NewEntry entry) {
-    return shared.append(expected, entry);
+    synchronized (writing) {
+      if (left) {
+        throw new LogbookException(LEFT);
+      }
+      return shared.append(expected, entry);
+    }
   }
 
   @Override
@@ -43,6 +58,9 @@ class BesideLogbook implements Logbook {
 
   @Override
   public void leaveBench(int bench) {
+    synchronized (writing) {
+      left = true;
+    }
     shared.leaveBench(bench);
   }
 

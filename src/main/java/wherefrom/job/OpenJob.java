@@ -161,6 +161,18 @@ public final class OpenJob implements AutoCloseable {
     return acts.settle();
   }
 
+  /**
+   * What became of the act of which it was said that nobody knows, and of no other; to be asked
+   * before that act is done again.
+   *
+   * @param said as the act was answered
+   * @return its entry where it was written, told once; else empty, as {@link #settle()} has it
+   * @throws UnsentException when the store is still out of reach
+   */
+  public Optional<LoggedEntry> settle(UnsentException said) {
+    return acts.settle(said);
+  }
+
   /** Whether an act waits to be settled. */
   public boolean isUnsettled() {
     return acts.isUnsettled();

@@ -1,6 +1,7 @@
 package wherefrom.phone;
 
 import java.io.ByteArrayOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -43,6 +44,24 @@ final class Body {
     }
   }
 
+  /**
+   * Whether all came that was announced: a part of a picture is none.
+   *
+   * @throws IOException where the connection ended before
+   */
+  static void requireWhole(List<String> lengths, long count) throws IOException {
+    for (String length : lengths) {
+      if (Long.parseLong(length) != count) {
+        throw new EOFException("of " + length + " bytes " + count + " came");
+      }
+    }
+  }
+
+  /** What came cannot be put down here. */
+  static Refused noRoom() {
+    return new Refused(Refused.NO_ROOM, "Not taken in. Is the computer's disk full?");
+  }
+
   private static Refused tooLarge(long most) {
     String words = most < 1_000_000 ? "That is too long." : "More than 25 MB is too much.";
     return new Refused(TOO_LARGE, words + " Nothing was done.");
@@ -58,7 +77,8 @@ final class Body {
    * Copies it.
    *
    * @return how many bytes
-   * @throws Refused where more come than may, or too slowly
+   * @throws IOException where the connection is lost
+   * @throws Refused where more come than may, or too slowly, or there is no room for them
    */
   long copy(OutputStream out, long most) throws IOException, Refused {
     byte[] piece = new byte[PIECE];
@@ -71,8 +91,17 @@ final class Body {
       if (late.getAsBoolean()) {
         throw new Refused(TOO_SLOW, "That took too long. Nothing was done.");
       }
-      out.write(piece, 0, read);
+      put(out, piece, read);
     }
     return count;
+  }
+
+  /** The connection is well: it is not the phone that has gone. */
+  private static void put(OutputStream out, byte[] piece, int length) throws Refused {
+    try {
+      out.write(piece, 0, length);
+    } catch (IOException full) {
+      throw noRoom();
+    }
   }
 }

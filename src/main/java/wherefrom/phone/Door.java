@@ -3,6 +3,7 @@ package wherefrom.phone;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.net.InetSocketAddress;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -12,6 +13,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import wherefrom.job.phone.PhoneDoor;
@@ -22,6 +24,7 @@ final class Door implements PhoneDoor {
   private static final int THREADS = 100;
   private static final int WAITING = 100;
   private static final int TICK_SECONDS = 5;
+  private static final Duration IDLE = Duration.ofSeconds(10);
 
   private final HttpServer server;
   private final String address;
@@ -32,17 +35,8 @@ final class Door implements PhoneDoor {
   private final Sessions sessions;
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(daemon("wherefrom-phones-timer"));
-  private final ExecutorService workers =
-      new ThreadPoolExecutor(
-          THREADS,
-          THREADS,
-          TICK_SECONDS,
-          TimeUnit.SECONDS,
-          new LinkedBlockingQueue<>(WAITING),
-          daemon("wherefrom-phones"),
-          // What nobody takes is closed by the server when its time is up.
-          new ThreadPoolExecutor.DiscardPolicy());
-  private volatile boolean open = true;
+  private final ExecutorService workers = workers(daemon("wherefrom-phones"), IDLE);
+  private final AtomicBoolean open = new AtomicBoolean(true);
   private volatile long used;
   private List<Joined> told = List.of();
 
@@ -82,6 +76,26 @@ final class Door implements PhoneDoor {
     timer.scheduleWithFixedDelay(this::tick, TICK_SECONDS, TICK_SECONDS, TimeUnit.SECONDS);
   }
 
+  /**
+   * Threads for requests.
+   *
+   * @param idle one that has had nothing to do for so long ends
+   */
+  static ExecutorService workers(ThreadFactory threads, Duration idle) {
+    ThreadPoolExecutor workers =
+        new ThreadPoolExecutor(
+            THREADS,
+            THREADS,
+            idle.toMillis(),
+            TimeUnit.MILLISECONDS,
+            new LinkedBlockingQueue<>(WAITING),
+            threads,
+            // What nobody takes is closed by the server when its time is up.
+            new ThreadPoolExecutor.DiscardPolicy());
+    workers.allowCoreThreadTimeOut(true);
+    return workers;
+  }
+
   private static ThreadFactory daemon(String name) {
     return work -> {
       Thread thread = new Thread(work, name);
@@ -93,7 +107,7 @@ final class Door implements PhoneDoor {
   /** A phone has gone by itself: there is room for another. */
   private void left() {
     if (invitations.current().isEmpty()) {
-      invitations.fresh();
+      invitations.renew();
     }
     host.changed();
   }
@@ -104,10 +118,7 @@ final class Door implements PhoneDoor {
     if (now.stream().anyMatch(Joined::near)) {
       used = nanos.getAsLong();
     }
-    boolean old = invitations.isOld() && !sessions.isFull();
-    if (old) {
-      invitations.fresh();
-    }
+    boolean old = invitations.isOld() && !sessions.isFull() && invitations.renew();
     if (nanos.getAsLong() - used > limits.unused().toNanos()) {
       close();
     } else if (old || !now.equals(told)) {
@@ -125,7 +136,7 @@ final class Door implements PhoneDoor {
   public Optional<Invitation> invitation() {
     return invitations
         .current()
-        .filter(key -> open)
+        .filter(key -> open.get())
         .map(
             key -> {
               String link = address() + "/#" + key.words();
@@ -155,17 +166,20 @@ final class Door implements PhoneDoor {
 
   @Override
   public boolean isOpen() {
-    return open;
+    return open.get();
   }
 
+  /**
+   * Nothing more is taken, and nothing more is written. Who writes just now is not interrupted: an
+   * interrupt would close the file under every bench that has it.
+   */
   @Override
   public void close() {
-    if (open) {
-      open = false;
-      sessions.clear();
+    if (open.compareAndSet(true, false)) {
+      sessions.close();
       server.stop(0);
-      workers.shutdownNow();
-      timer.shutdownNow();
+      workers.shutdown();
+      timer.shutdown();
       host.changed();
     }
   }

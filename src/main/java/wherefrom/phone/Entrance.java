@@ -1,8 +1,10 @@
 package wherefrom.phone;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import wherefrom.job.LogbookException;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneHost;
 
@@ -41,22 +43,53 @@ final class Entrance {
     return Response.json(PhoneJson.object(Map.of("job", host.name(), "number", key.number())));
   }
 
-  /** The key is used up, and the phone has its own cookie from now on. */
+  /**
+   * The key is used up once there is a bench, and the phone has its own cookie from now on.
+   *
+   * @throws Refused with the key as it was, where no bench is to be had
+   */
   Response join(Map<String, String> said, String address) throws Refused {
+    String key = said.getOrDefault("key", "");
+    invitations.check(key, address);
     if (sessions.isFull()) {
-      throw new Refused(BUSY, "As many phones as may have joined. Put one out first.");
+      throw full();
     }
-    invitations.use(said.getOrDefault("key", ""), address);
-    String name = name(said.getOrDefault("name", ""));
-    PhoneBench bench = host.bench(name);
     String cookie = Secret.words(random, COOKIE_BYTES);
-    sessions.add(name, cookie, bench, nanos.getAsLong());
+    Session in = add(name(said.getOrDefault("name", "")), cookie);
+    try {
+      invitations.use(key, address);
+    } catch (Refused other) {
+      sessions.remove(in.number());
+      throw other;
+    }
     if (!sessions.isFull()) {
-      invitations.fresh();
+      invitations.renew();
     }
     host.changed();
     return Response.json("{}")
         .with("Set-Cookie", Gate.COOKIE + "=" + cookie + "; Path=/; HttpOnly; SameSite=Strict");
+  }
+
+  private Session add(String name, String cookie) throws Refused {
+    PhoneBench bench = bench(name);
+    Optional<Session> in = sessions.add(name, cookie, bench, nanos.getAsLong());
+    if (in.isEmpty()) {
+      bench.close();
+      throw full();
+    }
+    return in.get();
+  }
+
+  private PhoneBench bench(String name) throws Refused {
+    try {
+      return host.bench(name);
+    } catch (LogbookException none) {
+      throw new Refused(BUSY, "Not joined. " + none.getMessage());
+    }
+  }
+
+  private static Refused full() {
+    return new Refused(BUSY, "As many phones as may have joined. Put one out first.");
   }
 
   /** Only what can be read as a name, and no more of it than there is room for. */

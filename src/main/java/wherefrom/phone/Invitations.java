@@ -40,6 +40,7 @@ final class Invitations {
   private Optional<Key> key = Optional.empty();
   private long made;
   private int wrongInAll;
+  private boolean locked;
 
   Invitations(Limits limits, LongSupplier nanos, Consumer<byte[]> random) {
     this.limits = limits;
@@ -47,8 +48,27 @@ final class Invitations {
     this.random = random;
   }
 
-  /** Makes a new key; the one before is worth nothing. */
+  /** A person asks for a new key: the one before is worth nothing, wrong ones are forgotten. */
   synchronized void fresh() {
+    locked = false;
+    wrongInAll = 0;
+    make();
+  }
+
+  /**
+   * A new key that nobody asked for, in place of one that was used or is too old. After too many
+   * wrong ones there is none.
+   *
+   * @return whether there is one
+   */
+  synchronized boolean renew() {
+    if (!locked) {
+      make();
+    }
+    return !locked;
+  }
+
+  private void make() {
     byte[] chance = new byte[2];
     random.accept(chance);
     int any = ((chance[0] & 0xFF) << 8) | (chance[1] & 0xFF);
@@ -57,7 +77,6 @@ final class Invitations {
             new Key(
                 Secret.words(random, KEY_BYTES), Integer.toString(FIRST_NUMBER + any % NUMBERS)));
     made = nanos.getAsLong();
-    wrongInAll = 0;
   }
 
   /** The key that counts; empty where none does. */
@@ -100,6 +119,7 @@ final class Invitations {
     wrongInAll++;
     if (wrongInAll >= limits.wrongKeys()) {
       key = Optional.empty();
+      locked = true;
     }
   }
 
@@ -111,6 +131,7 @@ final class Invitations {
   synchronized void use(String words, String address) throws Refused {
     check(words, address);
     key = Optional.empty();
+    wrongInAll = 0;
     wrong.remove(address);
   }
 }

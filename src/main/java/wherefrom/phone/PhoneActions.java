@@ -13,6 +13,8 @@ import wherefrom.job.UnsentException;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneDeed;
 import wherefrom.job.phone.PhoneHost;
+import wherefrom.job.phone.PhonePictures.BadPicture;
+import wherefrom.job.phone.PhonePictures.NotKept;
 import wherefrom.job.phone.PhonePictures.Seen;
 import wherefrom.parts.TagCode;
 
@@ -24,6 +26,7 @@ final class PhoneActions {
   private static final int WAIT_SECONDS = 20;
   private static final int BAD = 400;
   private static final int NOT_DONE = 409;
+  private static final int NO_PICTURE = 422;
   private static final int BUSY = 503;
   private static final String ACT = "[A-Za-z0-9_-]{16,64}";
 
@@ -51,7 +54,8 @@ final class PhoneActions {
         PhoneDeed.find(asked.getOrDefault("deed", ""))
             .orElseThrow(() -> new Refused(BAD, "That is not understood here."));
     String with = asked.getOrDefault("with", "");
-    return once(phone, asked.getOrDefault("id", ""), () -> phone.bench().act(deed, with));
+    String act = asked.getOrDefault("id", "");
+    return once(phone, act, () -> phone.bench().act(act, deed, with));
   }
 
   /** Reads the tags on a picture. */
@@ -61,8 +65,8 @@ final class PhoneActions {
         act,
         () -> {
           List<TagCode> issued = phone.bench().issued();
-          Seen seen = slowly(() -> host.pictures().read(picture, issued));
-          phone.bench().read(seen.codes(), seen.hint());
+          Seen seen = slowly(phone, () -> host.pictures().read(picture, issued));
+          phone.bench().read(act, seen.codes(), seen.hint());
         });
   }
 
@@ -73,17 +77,25 @@ final class PhoneActions {
         act,
         () -> {
           Subject subject = phone.bench().require(key);
-          String name = slowly(() -> host.pictures().keep(host.folder(), picture));
-          phone.bench().keep(subject, name);
+          String name = slowly(phone, () -> host.pictures().keep(host.folder(), picture));
+          phone.bench().keep(act, subject, name);
         });
   }
 
-  private <T> T slowly(Callable<T> work) throws Exception {
+  private <T> T slowly(Session phone, Callable<T> work) throws Exception {
     reading.acquire();
     try {
+      requireIn(phone);
       return work.call();
     } finally {
       reading.release();
+    }
+  }
+
+  /** It may have been put out while it waited. */
+  private static void requireIn(Session phone) throws Refused {
+    if (phone.isOut()) {
+      throw Refused.notJoined();
     }
   }
 
@@ -106,7 +118,12 @@ final class PhoneActions {
     } catch (UnsentException away) {
       throw new Refused(BUSY, String.valueOf(away.getMessage()));
     } catch (LogbookException e) {
+      requireIn(phone);
       throw new Refused(NOT_DONE, String.valueOf(e.getMessage()));
+    } catch (BadPicture e) {
+      throw new Refused(NO_PICTURE, String.valueOf(e.getMessage()));
+    } catch (NotKept e) {
+      throw new Refused(Refused.NO_ROOM, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
       throw new Refused(BAD, String.valueOf(e.getMessage()));
     }
@@ -118,6 +135,7 @@ final class PhoneActions {
       throw new Refused(BUSY, "Not done yet. Try again.");
     }
     try {
+      requireIn(phone);
       return work.call();
     } finally {
       phone.turn().unlock();

@@ -20,7 +20,6 @@ final class Requests implements HttpHandler {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
   private static final int NOT_FOUND = 404;
   private static final int TOO_MANY = 429;
-  private static final int NOT_JOINED = 401;
   private static final List<String> PICTURES = List.of("image/jpeg", "image/png");
   private static final List<String> WORDS = List.of(Response.JSON);
   private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
@@ -143,8 +142,7 @@ final class Requests implements HttpHandler {
   }
 
   private static Session joined(Optional<Session> phone) throws Refused {
-    return phone.orElseThrow(
-        () -> new Refused(NOT_JOINED, "Not joined. Photograph the code on the big screen."));
+    return phone.orElseThrow(Refused::notJoined);
   }
 
   private static String address(HttpExchange request) {
@@ -170,38 +168,39 @@ final class Requests implements HttpHandler {
     Headers head = request.getRequestHeaders();
     Gate.requireType(head, PICTURES);
     Body.announced(Gate.lengths(head), limits.picture());
-    Path picture = Files.createTempFile("wherefrom-", ".picture");
+    Path picture = aside();
     try {
       take(request, picture);
       String act = Gate.one(head, "X-Act");
       String keep = Gate.one(head, "X-Keep");
       return keep.isEmpty() ? desk.read(phone, act, picture) : desk.keep(phone, act, keep, picture);
-    } catch (IOException unreadable) {
-      throw new Refused(422, plain(unreadable, picture));
     } finally {
       Files.deleteIfExists(picture);
     }
   }
 
+  /** Where the picture lies until it is read. */
+  private static Path aside() throws Refused {
+    try {
+      return Files.createTempFile("wherefrom-", ".picture");
+    } catch (IOException full) {
+      throw Body.noRoom();
+    }
+  }
+
   private void take(HttpExchange request, Path picture) throws IOException, Refused {
+    long count;
     try (Deadlines.Running due = deadlines.begin(request);
         OutputStream out = Files.newOutputStream(picture)) {
-      new Body(request.getRequestBody(), due::isLate).copy(out, limits.picture());
+      count = new Body(request.getRequestBody(), due::isLate).copy(out, limits.picture());
     }
+    Body.requireWhole(Gate.lengths(request.getRequestHeaders()), count);
     try (InputStream in = Files.newInputStream(picture)) {
       byte[] start = in.readNBytes(PNG.length);
       if (!Arrays.equals(start, PNG) && !Arrays.equals(Arrays.copyOf(start, JPEG.length), JPEG)) {
         throw new Refused(415, "That is not a JPEG picture. Nothing was done.");
       }
     }
-  }
-
-  /** No path of this computer is told. */
-  private static String plain(IOException fault, Path picture) {
-    String about = picture + " ";
-    String why = String.valueOf(fault.getMessage());
-    boolean named = why.startsWith(about);
-    return named ? "The picture " + why.substring(about.length()) : "The picture did not arrive.";
   }
 
   private static void send(HttpExchange request, Response answer) throws IOException {

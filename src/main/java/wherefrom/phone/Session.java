@@ -27,6 +27,7 @@ final class Session {
         }
       };
   private volatile long seen;
+  private volatile boolean out;
 
   /**
    * @param number from 1
@@ -66,6 +67,17 @@ final class Session {
   /** When it was heard of last. */
   long seen() {
     return seen;
+  }
+
+  /** It was put out or has left: what it asked for and waits for its turn is not begun. */
+  boolean isOut() {
+    return out;
+  }
+
+  /** Lets go of its bench; what is being written there is waited for, and nothing after that. */
+  void end() {
+    out = true;
+    bench.close();
   }
 
   /** Held while something is done for this phone. */

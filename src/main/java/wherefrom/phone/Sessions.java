@@ -4,17 +4,17 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.atomic.AtomicInteger;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneDoor.Joined;
 
-/** The phones that have joined. */
-final class Sessions {
+/** The phones that have joined. Once it is closed nobody joins any more. */
+final class Sessions implements AutoCloseable {
   private static final Duration NEAR = Duration.ofSeconds(30);
 
   private final Limits limits;
   private final List<Session> all = new CopyOnWriteArrayList<>();
-  private final AtomicInteger numbers = new AtomicInteger();
+  private int last;
+  private boolean closed;
 
   Sessions(Limits limits) {
     this.limits = limits;
@@ -24,12 +24,20 @@ final class Sessions {
     return all.size() >= limits.phones();
   }
 
-  Session add(String name, String cookie, PhoneBench bench, long now) {
+  /**
+   * A phone joins.
+   *
+   * @return empty where it was closed or filled meanwhile: the bench is the caller's to let go of
+   */
+  synchronized Optional<Session> add(String name, String cookie, PhoneBench bench, long now) {
+    if (closed || isFull()) {
+      return Optional.empty();
+    }
+    last++;
     Bucket requests = new Bucket(limits.burst(), limits.perSecond(), now);
-    Session session =
-        new Session(numbers.incrementAndGet(), name, Secret.of(cookie), bench, requests, now);
+    Session session = new Session(last, name, Secret.of(cookie), bench, requests, now);
     all.add(session);
-    return session;
+    return Optional.of(session);
   }
 
   /** The phone with this cookie. All are compared, so that time tells nothing. */
@@ -44,19 +52,25 @@ final class Sessions {
    */
   boolean remove(int number) {
     Optional<Session> gone = all.stream().filter(one -> one.number() == number).findFirst();
-    gone.ifPresent(this::end);
-    return gone.isPresent();
+    return gone.filter(this::end).isPresent();
   }
 
-  void clear() {
+  /** Puts every phone out, and lets no other join. */
+  @Override
+  public void close() {
+    synchronized (this) {
+      closed = true;
+    }
     all.forEach(this::end);
   }
 
   /** Out of the list first, so that nothing more is begun at the bench that is let go. */
-  private void end(Session phone) {
-    if (all.remove(phone)) {
-      phone.bench().close();
+  private boolean end(Session phone) {
+    boolean in = all.remove(phone);
+    if (in) {
+      phone.end();
     }
+    return in;
   }
 
   List<Joined> list(long now) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -13,8 +14,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.FullDisk;
+import wherefrom.job.print.SheetPrinter;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.PhotoFiles;
+import wherefrom.print.PdfSheetPrinter;
 
 /** Folders that cannot be written, a full disk, archives that broke off: said, and nothing lost. */
 class DiskTroubleTest {
@@ -69,6 +72,32 @@ class DiskTroubleTest {
     shop.right("photo", "--job", job, "lobe@3EX", picture.toString());
     assertThat(shop.right("photo", "--job", job, "lobe@3EX").out())
         .startsWith("cylinder 3, exhaust, cam lobe\t");
+  }
+
+  /** A printer whose pages cannot be drawn. */
+  private static SheetPrinter broken() {
+    SheetPrinter real = new PdfSheetPrinter();
+    return (SheetPrinter)
+        Proxy.newProxyInstance(
+            SheetPrinter.class.getClassLoader(),
+            new Class<?>[] {SheetPrinter.class},
+            (proxy, method, args) -> {
+              if (method.getName().equals("save")) {
+                throw new IOException("A page could not be drawn.");
+              }
+              return method.invoke(real, args);
+            });
+  }
+
+  @Test
+  void aSheetThatCannotBeDrawnIsSaidAndTakesNoNumber() {
+    Map<String, String> before = Shop.contents(folder);
+    String pdf = folder.resolve("sheet.pdf").toString();
+    isRefused(
+        Shop.printing(shop.folder, broken())
+            .run("tags", "--job", job, "--stock", "a4-3x8-63.5x33.9", "--out", pdf),
+        "A page could not be drawn.");
+    nothingIsLost(before);
   }
 
   @Test

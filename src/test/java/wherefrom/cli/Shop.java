@@ -24,6 +24,7 @@ import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Program;
 import wherefrom.job.ports.Services;
+import wherefrom.job.print.SheetPrinter;
 import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.BackupFolder;
@@ -86,6 +87,34 @@ public final class Shop {
         new JobArchives(),
         UnaryOperator.identity(),
         here -> here.servers().on(here, server, By.FIRST));
+  }
+
+  /** The same with a printer of the test's own. */
+  static Shop printing(Path folder, SheetPrinter printer) {
+    return new Shop(
+        folder,
+        new PhotoFiles(),
+        new JobArchives(),
+        UnaryOperator.identity(),
+        here ->
+            new Services(
+                here.shelves(),
+                here.layouts(),
+                here.archives(),
+                here.photos(),
+                here.settings(),
+                here.reader(),
+                here.pictures(),
+                here.cameras(),
+                here.phones(),
+                printer,
+                here.reports(),
+                here.checks(),
+                here.backups(),
+                here.drives(),
+                here.program(),
+                here.clock(),
+                here.servers()));
   }
 
   private Shop(

@@ -7,6 +7,7 @@ import wherefrom.job.image.GreyImage;
 import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.PhonePictures;
+import wherefrom.job.photos.Photos;
 import wherefrom.job.reader.LiveReader;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.TagReader;
@@ -26,6 +27,12 @@ final class BenchHost implements PhoneHost {
 
   /** What is run before a picture is read, so that a test can hold one up. */
   volatile Runnable before = () -> {};
+
+  /** Where photographs are kept. */
+  volatile Photos photos = new PhotoFiles();
+
+  /** What is run before a phone gets its bench; where it throws, there is none. */
+  volatile Runnable joining = () -> {};
 
   /**
    * @param folder where photographs are kept
@@ -47,13 +54,14 @@ final class BenchHost implements PhoneHost {
 
   @Override
   public PhoneBench bench(String who) {
+    joining.run();
     return new PhoneBench(
         sample.job.beside(new By(2, who)), SampleJob.NAMES, () -> OutOrder.CYLINDER);
   }
 
   @Override
   public PhonePictures pictures() {
-    return new PhonePictures(new Held(), new PictureFiles()::load, new PhotoFiles());
+    return new PhonePictures(new Held(), new PictureFiles()::load, photos);
   }
 
   @Override

@@ -134,6 +134,34 @@ class DoorAttacksTest {
     assertThat(phone.join(link(), "").status()).isEqualTo(200);
   }
 
+  /** Neither with time nor when a phone goes: only a person asks for another. */
+  @Test
+  void afterTenWrongKeysNoOtherComesByItself() {
+    joinFirst();
+    for (int at = 0; at < 10; at++) {
+      assertThat(guess("x").status()).isEqualTo(403);
+      wait(Duration.ofMinutes(1).minusMillis(1));
+    }
+    wait(Duration.ofMinutes(11));
+    ((Door) door).tick();
+    assertThat(door.invitation()).as("with time").isEmpty();
+    door.putOut(door.joined().get(0).number());
+    assertThat(door.invitation()).as("when a phone goes").isEmpty();
+    door.invite();
+    assertThat(door.invitation()).as("when a person asks").isPresent();
+  }
+
+  /** Wrong keys count on when an old key is replaced. */
+  @Test
+  void tenWrongKeysInAllAreTooManyHoweverOldTheKeyIs() {
+    for (int at = 0; at < 10; at++) {
+      assertThat(guess("x").status()).isEqualTo(403);
+      wait(Duration.ofMinutes(6));
+      ((Door) door).tick();
+    }
+    assertThat(door.invitation()).isEmpty();
+  }
+
   @Test
   void cookiesThatAreGuessedOpenNothing() {
     joinFirst();
@@ -293,10 +321,7 @@ class DoorAttacksTest {
     joinFirst();
     try (RawCaller raw = new RawCaller(door.address())) {
       raw.send(photoHead("Content-Length: 1000\r\n"));
-      raw.send("\u00ff");
-      Thread.sleep(400);
-      raw.send("\u00d8");
-      assertThat(raw.status()).isIn(408, 0);
+      assertThat(raw.trickle("\u00ff", 999)).isIn(408, 0);
     }
   }
 

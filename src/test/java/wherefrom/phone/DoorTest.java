@@ -9,9 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -23,6 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.Phones.Nearby;
+import wherefrom.job.photos.Photos;
+import wherefrom.logbook.PhotoFiles;
 import wherefrom.parts.TagCode;
 import wherefrom.phone.Caller.Said;
 import wherefrom.scan.grease.PhotographFiles;
@@ -147,6 +151,77 @@ class DoorTest {
     assertThat(view(phone.photo(picture, head)).get("small").asText()).startsWith("Kept with");
     try (Stream<Path> files = Files.walk(folder)) {
       assertThat(files.filter(Files::isRegularFile)).hasSize(1);
+    }
+  }
+
+  private Map<String, String> keeping(String subject) {
+    return Map.of("Content-Type", "image/jpeg", "X-Act", Caller.freshAct(), "X-Keep", subject);
+  }
+
+  /** The picture is good: to take it again would not help. */
+  @Test
+  void whatCannotBeKeptIsNotCalledABadPicture() throws IOException {
+    Caller phone = joined("");
+    String subject = view(phone.code(sample.tag("pushrod@3EX"))).get("subject").asText();
+    long before = entries();
+    String full = "The photograph could not be kept: the disk is full; make room on it.";
+    host.photos = new FullDisk(full);
+    Said said = phone.photo(photograph("pushrod@3EX"), keeping(subject));
+    assertThat(said.status()).isEqualTo(507);
+    assertThat(said.body()).contains(full);
+    host.photos = new FullDisk("The photograph could not be kept: " + folder + ": no.");
+    said = phone.photo(photograph("pushrod@3EX"), keeping(subject));
+    assertThat(said.status()).isEqualTo(507);
+    assertThat(said.body()).contains("could not be kept.").doesNotContain(folder.toString());
+    assertThat(entries()).isEqualTo(before);
+  }
+
+  /** Photographs that can be read and not be put down. */
+  private static final class FullDisk implements Photos {
+    private final Photos real = new PhotoFiles();
+    private final String sentence;
+
+    FullDisk(String sentence) {
+      this.sentence = sentence;
+    }
+
+    @Override
+    public String add(Path jobFolder, Path picture, Set<String> named) throws IOException {
+      throw new IOException(sentence);
+    }
+
+    @Override
+    public Set<String> names(Path picture) throws IOException {
+      return real.names(picture);
+    }
+
+    @Override
+    public boolean isThere(Path jobFolder, String name) throws IOException {
+      return real.isThere(jobFolder, name);
+    }
+
+    @Override
+    public Path locate(Path jobFolder, String name) {
+      return real.locate(jobFolder, name);
+    }
+  }
+
+  /** Half a picture can be read as one, and must not be kept as one. */
+  @Test
+  void halfAPictureThatCameIsNoPicture() throws IOException {
+    Caller phone = joined("");
+    String subject = view(phone.code(sample.tag("pushrod@3EX"))).get("subject").asText();
+    long before = entries();
+    byte[] picture = photograph("pushrod@3EX");
+    String act = Caller.freshAct();
+    String head = head(phone, act, picture.length).strip() + "\r\nX-Keep: " + subject + "\r\n\r\n";
+    try (RawCaller raw = new RawCaller(door.address())) {
+      raw.send(head).send(Arrays.copyOf(picture, picture.length / 2)).endOfWords();
+      assertThat(raw.status()).isZero();
+    }
+    assertThat(entries()).isEqualTo(before);
+    try (Stream<Path> files = Files.walk(folder)) {
+      assertThat(files.filter(Files::isRegularFile)).isEmpty();
     }
   }
 

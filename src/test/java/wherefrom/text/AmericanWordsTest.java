@@ -21,14 +21,17 @@ class AmericanWordsTest {
               + "|judgement|burnt|towards|spanner\\w*|tyre\\w*|mould\\w*|kerb|programme"
               + "|(?<!-)round (the|it|its)|paraffin|circlips?|gudgeon|sump|analyse\\w*|defence)\\b");
 
-  /** Words that stand for another thing, or another word stands for theirs. */
+  /**
+   * Words that stand for another thing, or another word stands for theirs, and those that name one
+   * build where an engine may have another: caps on studs, gears without a chain.
+   */
   private static final Pattern BANNED =
       Pattern.compile(
           "(?i)\\b(shop folder|folder of jobs|take-back|still missing|usb stick"
               + "|what-ifs?|doubtful|all clean|not good|not passed|behind ±|behind \\+-"
               + "|(?<!\\bthere )\\bis no (?!longer|more|smaller|larger)\\w+|table (in|out)"
               + "|money (in|out)|close up|new rod: |who is who|loosen the other way"
-              + "|between the days)\\b"
+              + "|between the days|main cap bolts(?! or)|chain(,| and) gears)\\b"
               + "|(?-i:\\bPut away\\b)|\\bR\\d+[:;)]|\\bRULE R\\d");
 
   /** Where older words are turned into those of today. */
@@ -77,7 +80,12 @@ class AmericanWordsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"\"x\" is no place of this job", "Still missing", "a check is open (R11)"})
+      strings = {
+        "\"x\" is no place of this job",
+        "Still missing",
+        "a check is open (R11)",
+        "main cap bolts"
+      })
   void aWordThatIsGivenUpIsFound(String text) {
     assertThat(BANNED.matcher(text).find()).isTrue();
   }

@@ -11,7 +11,7 @@ import wherefrom.text.Words;
 /**
  * A line of the buying list, with what came of it.
  *
- * @param size the size that must be bought; empty where the thing has none
+ * @param size the size that must be bought; of valves their side; empty where the thing has none
  * @param step that size as a step from standard; empty where it is none
  * @param pieces how many are wanted, without spares
  * @param ordered whether a cost line says that it is committed or paid
@@ -55,6 +55,10 @@ public record BuyLine(
   /** Whether what comes for the one serves the other: the same thing in the same size. */
   boolean isAlike(BuyLine other) {
     return what.equals(other.what) && size.equalsIgnoreCase(other.size);
+  }
+
+  boolean isSameThing(BuyLine other) {
+    return what.equals(other.what);
   }
 
   /** Takes of so many pieces what it wants; the last of several alike takes all. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
@@ -21,6 +22,7 @@ import wherefrom.text.Words;
 /** The buying list as it is really bought: in sets, with spares, by supplier, checked in. */
 public final class Buying {
   private static final int MOST = 999;
+  private static final Article VALVES = new Article.Known(Goods.VALVES);
 
   private static final EntryFold<Buying> READS =
       EntryFold.<Buying>none()
@@ -55,14 +57,14 @@ public final class Buying {
     List<BuyLine> lines = new ArrayList<>();
     new ReplacementList(job).lines().forEach(one -> lines.add(line(one)));
     PurchaseList besides = new PurchaseList(job);
-    besides.all().forEach(one -> lines.add(line(one.what(), one.pieces(), one.reason())));
+    besides.all().forEach(one -> lines.add(line(one)));
     boolean setListed = lines.stream().anyMatch(line -> line.what().equals(GasketSet.WHAT));
     boolean setWanted = lines.stream().anyMatch(line -> set.holds(line.what()) > 0);
     if (setWanted && !setListed) {
       lines.add(line(GasketSet.WHAT, 1, "it holds gaskets of this list"));
     }
     Spare.beside(job, lines).forEach(one -> lines.add(line(one.what(), 0, one.reason())));
-    return withArrived(lines);
+    return withSideUnsaid(withArrived(lines));
   }
 
   /** What came fills the lines in their order, where several want the same. */
@@ -77,17 +79,41 @@ public final class Buying {
     return List.copyOf(filled);
   }
 
+  /** Valves that came before their side was asked for fill the lines of valves in their order. */
+  private List<BuyLine> withSideUnsaid(List<BuyLine> lines) {
+    List<BuyLine> filled = new ArrayList<>(lines);
+    int left = arrived(VALVES, "");
+    for (int at = 0; at < filled.size() && left > 0; at++) {
+      BuyLine line = filled.get(at);
+      if (line.what().equals(VALVES)) {
+        boolean last = lines.subList(at + 1, lines.size()).stream().noneMatch(line::isSameThing);
+        int taken = last ? left : Math.min(left, line.open());
+        filled.set(at, line.taking(line.arrived() + taken, true));
+        left -= taken;
+      }
+    }
+    return List.copyOf(filled);
+  }
+
   private int arrived(BuyLine line) {
+    return arrived(line.what(), line.size());
+  }
+
+  private int arrived(Article what, String size) {
     return arrivals.stream()
-        .filter(one -> one.right() && one.what().equals(line.what()))
-        .filter(one -> one.size().equalsIgnoreCase(line.size()))
+        .filter(one -> one.right() && one.what().equals(what))
+        .filter(one -> one.size().equalsIgnoreCase(size))
         .mapToInt(GoodsArrived::pieces)
         .sum();
   }
 
   /** What a size is checked in under; none where it is a hint how to find one. */
   private static String size(Replacement one) {
-    return one.step().isPresent() ? one.size() : "";
+    return one.step().isPresent() ? one.size() : size(one.side());
+  }
+
+  private static String size(Optional<ValveSide> side) {
+    return side.map(ValveSide::word).orElse("");
   }
 
   /** The line of parts to replace. */
@@ -101,6 +127,10 @@ public final class Buying {
     String reason = sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
     Article what = new Article.Known(Goods.of(one.kind()));
     return line(what, size(one), one.step(), one.pieces(), reason);
+  }
+
+  private BuyLine line(Purchase one) {
+    return line(one.what(), size(one.side()), Optional.empty(), one.pieces(), one.reason());
   }
 
   private BuyLine line(Article what, int pieces, String reason) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
@@ -61,7 +62,11 @@ public final class CostList {
   private final Map<Piece, Ask> asks = new LinkedHashMap<>();
   private final Map<Piece, Ask> perhaps = new LinkedHashMap<>();
 
-  private CostList(EngineJob job) {
+  /** What is asked for anyway, beside this list: it takes of the gasket set first. */
+  private final Map<Piece, Ask> beside;
+
+  private CostList(EngineJob job, Map<Piece, Ask> beside) {
+    this.beside = beside;
     this.job = job;
     this.bought = new Bought(job);
     this.cams = new Cams(job);
@@ -71,12 +76,12 @@ public final class CostList {
 
   /** A list of what changes alone would ask for. */
   static CostList of(EngineJob job) {
-    return new CostList(job);
+    return new CostList(job, standing(job).asks);
   }
 
   /** The list of what was bought, what was decided, and what follows from changes and findings. */
   public static CostList standing(EngineJob job) {
-    CostList list = new CostList(job);
+    CostList list = new CostList(job, Map.of());
     list.bought();
     new ReplacementList(job).lines().forEach(list::replace);
     job.rules().all().forEach(list::follow);
@@ -212,25 +217,33 @@ public final class CostList {
 
   /** Everything on the list, a line for each thing. */
   List<CostItem> items(Map<Article, Money> prices) {
-    return items(asks, prices, piece -> true);
+    return items(asks, without(beside, asks), prices, piece -> true);
   }
 
   /** What must be bought where a check fails, and is not bought anyway. */
   List<CostItem> perhaps(Map<Article, Money> prices) {
     Set<Piece> sure = new LinkedHashSet<>();
     asks.keySet().forEach(piece -> sure.add(piece.first()));
-    return items(perhaps, prices, piece -> !sure.contains(piece.first()));
+    Map<Piece, Ask> before = without(beside, perhaps);
+    before.putAll(asks);
+    return items(perhaps, before, prices, piece -> !sure.contains(piece.first()));
+  }
+
+  private static Map<Piece, Ask> without(Map<Piece, Ask> list, Map<Piece, Ask> same) {
+    Map<Piece, Ask> rest = new HashMap<>(list);
+    rest.keySet().removeAll(same.keySet());
+    return rest;
   }
 
   /** What rules ask to buy and nobody has bought, besides the parts to replace. */
   List<Purchase> purchases() {
-    Map<Article, Purchase> lines = new LinkedHashMap<>();
+    Map<String, Purchase> lines = new LinkedHashMap<>();
     for (Ask ask : asks.values()) {
       if (ask.open() && !ask.work()) {
+        Optional<ValveSide> side = Place.find(ask.at()).flatMap(Replacement::findSide);
+        Purchase purchase = new Purchase(ask.what(), side, ask.pieces(), ask.why());
         lines.merge(
-            ask.what(),
-            new Purchase(ask.what(), ask.pieces(), ask.why()),
-            (one, more) -> new Purchase(one.what(), one.pieces() + more.pieces(), one.reason()));
+            purchase.words(), purchase, (one, more) -> one.of(one.pieces() + more.pieces()));
       }
     }
     return List.copyOf(lines.values());
@@ -252,7 +265,10 @@ public final class CostList {
   }
 
   private List<CostItem> items(
-      Map<Piece, Ask> asked, Map<Article, Money> prices, Predicate<Piece> counts) {
+      Map<Piece, Ask> asked,
+      Map<Piece, Ask> before,
+      Map<Article, Money> prices,
+      Predicate<Piece> counts) {
     Map<Article, List<Map.Entry<Piece, Ask>>> lines = new LinkedHashMap<>();
     for (Map.Entry<Piece, Ask> one : asked.entrySet()) {
       if (counts.test(one.getKey())) {
@@ -260,16 +276,23 @@ public final class CostList {
       }
     }
     return lines.values().stream()
-        .map(line -> item(line, prices))
+        .map(line -> item(line, covers(line.get(0).getValue().what(), before), prices))
         .filter(item -> item.pieces() > 0)
         .toList();
   }
 
-  /** What lies in a gasket set that is paid costs nothing more. */
-  private CostItem item(List<Map.Entry<Piece, Ask>> line, Map<Article, Money> prices) {
+  /** What a gasket set that was ordered or is here holds beyond what others take of it. */
+  private int covers(Article what, Map<Piece, Ask> others) {
+    int taken =
+        others.values().stream().filter(ask -> ask.what().equals(what)).mapToInt(Ask::pieces).sum();
+    return Math.max(0, set.covers(what) - taken);
+  }
+
+  private static CostItem item(
+      List<Map.Entry<Piece, Ask>> line, int covered, Map<Article, Money> prices) {
     Ask first = line.get(0).getValue();
     int asked = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
-    int pieces = Math.max(0, asked - set.covers(first.what()));
+    int pieces = Math.max(0, asked - covered);
     Optional<Money> price = Optional.ofNullable(prices.get(first.what()));
     long cents = Math.multiplyExact(price.orElse(Money.ZERO).cents(), (long) pieces);
     Set<String> because = new LinkedHashSet<>();

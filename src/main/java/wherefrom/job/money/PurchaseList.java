@@ -6,7 +6,6 @@ import java.util.Map;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.bags.BagBook;
-import wherefrom.rules.consequence.Article;
 
 /** What changes and findings ask to buy besides tagged parts that are to be replaced. */
 public final class PurchaseList {
@@ -22,20 +21,16 @@ public final class PurchaseList {
     GasketSet set = GasketSet.of(job);
     return all().stream()
         .filter(thing -> !money.isOrdered(thing.what()))
-        .map(thing -> without(thing, set.covers(thing.what())))
+        .map(thing -> thing.of(thing.pieces() - set.covers(thing.what())))
         .filter(thing -> thing.pieces() > 0)
         .toList();
   }
 
-  private static Purchase without(Purchase thing, int covered) {
-    return new Purchase(thing.what(), thing.pieces() - covered, thing.reason());
-  }
-
   /** The same with what is committed or paid. */
   List<Purchase> all() {
-    Map<Article, Purchase> lines = new LinkedHashMap<>();
-    CostList.standing(job).purchases().forEach(asked -> lines.put(asked.what(), asked));
-    gaskets().forEach(gasket -> lines.merge(gasket.what(), gasket, PurchaseList::both));
+    Map<String, Purchase> lines = new LinkedHashMap<>();
+    CostList.standing(job).purchases().forEach(asked -> lines.put(asked.words(), asked));
+    gaskets().forEach(gasket -> lines.merge(gasket.words(), gasket, PurchaseList::both));
     return List.copyOf(lines.values());
   }
 

@@ -2,6 +2,8 @@ package wherefrom.job.money;
 
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
@@ -9,12 +11,14 @@ import wherefrom.quantity.Amount;
 /**
  * A line of the shopping list: parts of one kind and size.
  *
+ * @param side of valves, as intake and exhaust valves are of two sizes; empty for all else
  * @param size {@code standard}, {@code 0.010 in under (ten under)}, or why it is not known yet
  * @param step that size as a step from standard; empty where it is not known, or has none
  * @param reason why it is bought
  */
 public record Replacement(
     PartKind kind,
+    Optional<ValveSide> side,
     List<Place> places,
     int pieces,
     String size,
@@ -22,5 +26,26 @@ public record Replacement(
     String reason) {
   public Replacement {
     places = List.copyOf(places);
+  }
+
+  /** On which side a place of a valve is; empty for all else. */
+  static Optional<ValveSide> findSide(Place place) {
+    return place.kind() == PartKind.VALVE
+        ? Optional.of(((ValveSpot) place.spot()).side())
+        : Optional.empty();
+  }
+
+  /** {@code rod shells}, {@code intake valves}. */
+  public String named() {
+    return ofSide(kind.plural());
+  }
+
+  /** {@code 16 rod shells}, {@code 1 intake valve}. */
+  public String counted() {
+    return pieces + " " + ofSide(pieces == 1 ? kind.word() : kind.plural());
+  }
+
+  private String ofSide(String parts) {
+    return side.map(one -> one.word() + " " + parts).orElse(parts);
   }
 }

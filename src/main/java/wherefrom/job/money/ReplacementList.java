@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.engine.ValveSide;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -20,6 +21,7 @@ import wherefrom.job.SurfaceSizes;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Ban;
 import wherefrom.rules.consequence.Consequence;
@@ -64,12 +66,17 @@ public final class ReplacementList {
     return kind == PartKind.ROD_CAP || kind == PartKind.MAIN_CAP;
   }
 
+  /** What must be alike for parts of one kind to be bought as one. */
+  private record Alike(Optional<FittingSize> size, Optional<ValveSide> side) {}
+
   /** Parts of one kind: a line for each size that fits. */
   private List<Replacement> lines(List<Part> parts, String reason) {
     SurfaceSizes sizes = new SurfaceSizes(job);
-    Map<Optional<FittingSize>, List<Part>> bySize = new LinkedHashMap<>();
+    Map<Alike, List<Part>> bySize = new LinkedHashMap<>();
     for (Part part : parts) {
-      bySize.computeIfAbsent(sizes.findToBuy(part.home()), size -> new ArrayList<>()).add(part);
+      Place home = part.home();
+      Alike alike = new Alike(sizes.findToBuy(home), Replacement.findSide(home));
+      bySize.computeIfAbsent(alike, size -> new ArrayList<>()).add(part);
     }
     return bySize.entrySet().stream()
         .map(one -> line(one.getValue(), one.getKey(), reason))
@@ -87,10 +94,12 @@ public final class ReplacementList {
     return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 
-  private Replacement line(List<Part> parts, Optional<FittingSize> size, String reason) {
+  private Replacement line(List<Part> parts, Alike alike, String reason) {
     PartKind kind = parts.get(0).kind();
+    Optional<FittingSize> size = alike.size();
     return new Replacement(
         kind,
+        alike.side(),
         parts.stream().map(Part::home).toList(),
         parts.stream().mapToInt(Part::pieces).sum(),
         size.map(FittingSize::words).orElseGet(() -> likeTheOld(kind, parts)),

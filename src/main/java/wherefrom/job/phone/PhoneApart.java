@@ -1,6 +1,5 @@
 package wherefrom.job.phone;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -80,21 +79,23 @@ final class PhoneApart {
     return told(apart.out(state().getPart(part.item())));
   }
 
-  /** Parts of one picture are out, each a step of its own. */
+  /** Parts of one picture are out: one press, so one step, and all of it or nothing is written. */
   PhoneView allOut(List<PartRecord> parts) {
-    List<PartRecord> out = new ArrayList<>();
-    for (PartRecord part : parts) {
-      if (part.where() == Whereabouts.IN_ENGINE) {
-        apart.out(part);
-        out.add(part);
-      }
-    }
-    int before = parts.size() - out.size();
+    int out = job.asOne(() -> outOnce(parts));
+    int before = parts.size() - out;
     String were = before == 0 ? "" : " " + before + " out before.";
     return then(
         PhoneView.said("OUT", progress() + "." + were)
             .withCue(Cue.RIGHT)
-            .at(Integer.toString(out.size()), out.size() == 1 ? "part" : "parts"));
+            .at(Integer.toString(out), out == 1 ? "part" : "parts"));
+  }
+
+  private int outOnce(List<PartRecord> parts) {
+    int out = 0;
+    for (PartRecord part : parts) {
+      out += apart.out(part) instanceof TakeApart.Answer.CameOut ? 1 : 0;
+    }
+    return out;
   }
 
   void skip(int item) {

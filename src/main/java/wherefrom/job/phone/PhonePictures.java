@@ -25,6 +25,38 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
     GreyImage load(Path file) throws IOException;
   }
 
+  /** A picture that cannot be read; its sentence names no file. */
+  public static final class BadPicture extends IOException {
+    private static final long serialVersionUID = 1;
+
+    BadPicture(Path file, IOException why) {
+      super("The picture " + about(file, String.valueOf(why.getMessage())), why);
+    }
+
+    private static String about(Path file, String sentence) {
+      for (String named : List.of(file + " ", file.getFileName() + " ")) {
+        if (sentence.startsWith(named)) {
+          return sentence.substring(named.length());
+        }
+      }
+      return "cannot be read. Take it again.";
+    }
+  }
+
+  /** A good picture that was not kept, as where the disk is full; its sentence names no file. */
+  public static final class NotKept extends IOException {
+    private static final long serialVersionUID = 1;
+
+    NotKept(IOException why) {
+      super(withoutPath(String.valueOf(why.getMessage())), why);
+    }
+
+    private static String withoutPath(String sentence) {
+      boolean named = sentence.contains("/") || sentence.contains("\\");
+      return named ? "The photograph could not be kept. Is the computer's disk full?" : sentence;
+    }
+  }
+
   /**
    * What a picture shows.
    *
@@ -42,10 +74,10 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
    * one.
    *
    * @param issued every tag that can be in view
-   * @throws IOException with a plain sentence when it is no picture that can be read
+   * @throws BadPicture when it is no picture that can be read
    */
-  public Seen read(Path file, Collection<TagCode> issued) throws IOException {
-    GreyImage picture = pictures.load(file);
+  public Seen read(Path file, Collection<TagCode> issued) throws BadPicture {
+    GreyImage picture = loaded(file);
     Reading reading = reader.read(picture, issued);
     List<String> ours =
         texts(
@@ -62,6 +94,14 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
     return new Seen(foreign.isEmpty() ? texts(reader.listForeign(picture)) : foreign, "");
   }
 
+  private GreyImage loaded(Path file) throws BadPicture {
+    try {
+      return pictures.load(file);
+    } catch (IOException e) {
+      throw new BadPicture(file, e);
+    }
+  }
+
   private static List<String> texts(List<Sighting> sightings) {
     return sightings.stream().map(Sighting::text).distinct().toList();
   }
@@ -70,9 +110,19 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
    * Copies a picture file into a job's folder.
    *
    * @return its name there
-   * @throws IOException with a plain sentence when it is no picture or cannot be copied
+   * @throws BadPicture when it is none that can be kept
+   * @throws NotKept when it cannot be copied
    */
-  public String keep(Path jobFolder, Path file) throws IOException {
-    return photos.add(jobFolder, file);
+  public String keep(Path jobFolder, Path file) throws BadPicture, NotKept {
+    try {
+      photos.names(file);
+    } catch (IOException e) {
+      throw new BadPicture(file, e);
+    }
+    try {
+      return photos.add(jobFolder, file);
+    } catch (IOException e) {
+      throw new NotKept(e);
+    }
   }
 }

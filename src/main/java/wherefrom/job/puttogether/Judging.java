@@ -162,9 +162,14 @@ final class Judging {
             }));
   }
 
-  /** A fit that was none is taken back: the part is in the hand again. */
+  /**
+   * A fit that was none is taken back: the part is in the hand again. Where it is taken back
+   * already, as by this very act whose answer was lost, nothing is.
+   */
   void takeBack(Verdict.RightPlace fit) {
-    fitting.takeBack(fit.part());
+    if (job.state().findFittedAt(fit.part().item()).isPresent()) {
+      fitting.takeBack(fit.part());
+    }
     hand = hand.with(fit.part()).at(fit.place().spot());
   }
 

@@ -69,7 +69,7 @@ public sealed interface Article extends Comparable<Article> {
   static Article read(String text) {
     String typed = text.strip();
     String small = typed.toLowerCase(Locale.ROOT);
-    return Goods.find(small)
+    return Goods.read(small)
         .or(() -> findKind(small).map(Goods::of))
         .<Article>map(Known::new)
         .orElseGet(() -> new Named(typed));

@@ -37,7 +37,7 @@ public enum Goods {
   ROLLER_CAM("roller cam"),
   CAM_REGROUND("cam reground"),
   CRANK("crank"),
-  CHAIN_AND_GEARS("timing chain with both gears"),
+  CHAIN_AND_GEARS("timing chain with both gears", "timing set: both gears, and the chain if any"),
   HEAD_GASKETS("head gaskets"),
   STEM_SEALS("valve stem seals"),
   STUDS("rocker studs"),
@@ -60,23 +60,29 @@ public enum Goods {
   STUD_TAPPING("head machined for screw-in studs");
 
   private final String id;
+  private final String words;
   private final Optional<PartKind> kind;
   private final Optional<LifterType> lifters;
 
   Goods(String id) {
-    this(id, Optional.empty(), Optional.empty());
+    this(id, id);
+  }
+
+  Goods(String id, String words) {
+    this(id, words, Optional.empty(), Optional.empty());
   }
 
   Goods(String id, PartKind kind) {
-    this(id, Optional.of(kind), Optional.empty());
+    this(id, id, Optional.of(kind), Optional.empty());
   }
 
   Goods(String id, LifterType lifters) {
-    this(id, Optional.empty(), Optional.of(lifters));
+    this(id, id, Optional.empty(), Optional.of(lifters));
   }
 
-  Goods(String id, Optional<PartKind> kind, Optional<LifterType> lifters) {
+  Goods(String id, String words, Optional<PartKind> kind, Optional<LifterType> lifters) {
     this.id = id;
+    this.words = words;
     this.kind = kind;
     this.lifters = lifters;
   }
@@ -88,7 +94,7 @@ public enum Goods {
 
   /** As it is shown. */
   public String words() {
-    return id;
+    return words;
   }
 
   /** The kind of part that it is, where it carries a tag. */
@@ -103,6 +109,12 @@ public enum Goods {
 
   public static Optional<Goods> find(String id) {
     return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+  }
+
+  /** What a person means by these words, as they are shown or stand in logbooks. */
+  static Optional<Goods> read(String text) {
+    return find(text)
+        .or(() -> Arrays.stream(values()).filter(one -> one.words.equals(text)).findFirst());
   }
 
   /** Lifters of one type. */

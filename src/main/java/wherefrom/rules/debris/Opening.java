@@ -14,7 +14,7 @@ public enum Opening {
   INTAKE_GASKET("Intake gasket", "Intake manifold off: its gasket and water passages."),
   LIFTERS("Lifters", "Take out the lifters one by one. Look at each foot and lobe."),
   HEAD_GASKET("Head gasket", "Head off: gasket and deck."),
-  FRONT_COVER("Front cover", "Front cover off: chain, gears, and the cover's gasket."),
+  FRONT_COVER("Front cover", "Front cover off: timing drive, and the cover's gasket."),
   PAN_AND_PICKUP("Pan and pickup", "Pan off: pickup screen, all corners."),
   PUMP("Oil pump", "Open the oil pump."),
   FIRST_BEARINGS(

@@ -2,13 +2,19 @@ package wherefrom.ui.app;
 
 import java.util.Optional;
 import wherefrom.job.OpenJob;
+import wherefrom.job.UnsentException;
 
 /**
  * What was sent while the store was out of reach, to be done again when it is back: by the job that
  * it was done on, and by no other.
  */
 final class UnsentWork {
-  private record Kept(OpenJob job, WindowWork.Work work) {}
+  /**
+   * What waits.
+   *
+   * @param said when it was sent
+   */
+  record Kept(OpenJob job, WindowWork.Work work, UnsentException said) {}
 
   private Optional<Kept> kept = Optional.empty();
 
@@ -17,20 +23,20 @@ final class UnsentWork {
    *
    * @return whether this is what waits now
    */
-  boolean keep(OpenJob job, WindowWork.Work work) {
+  boolean keep(Kept sent) {
     boolean first = kept.isEmpty();
     if (first) {
-      kept = Optional.of(new Kept(job, work));
+      kept = Optional.of(sent);
     }
     return first;
   }
 
   /** Hands out what waits for this job; then nothing waits. */
-  Optional<WindowWork.Work> take(OpenJob job) {
-    Optional<WindowWork.Work> work = kept.filter(one -> one.job() == job).map(Kept::work);
-    if (work.isPresent()) {
+  Optional<Kept> take(OpenJob job) {
+    Optional<Kept> waits = kept.filter(one -> one.job() == job);
+    if (waits.isPresent()) {
       kept = Optional.empty();
     }
-    return work;
+    return waits;
   }
 }

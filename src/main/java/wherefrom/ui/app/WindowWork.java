@@ -85,7 +85,7 @@ public abstract class WindowWork {
   /** What waits to be sent again did not fail: whoever asked for it does not ask again. */
   private void keep(Work work, UnsentException away) {
     sounds().play(Cue.ASK);
-    if (job().filter(open -> unsent.keep(open, work)).isPresent()) {
+    if (job().filter(open -> unsent.keep(new UnsentWork.Kept(open, work, away))).isPresent()) {
       say(sentence(away) + " What you did is sent again when it is back.");
     } else {
       fail(sentence(away) + " Wait until it is back.");
@@ -100,27 +100,27 @@ public abstract class WindowWork {
     unsent
         .take(job)
         .ifPresent(
-            work -> {
-              attempt(() -> sendAgain(job, work));
+            sent -> {
+              attempt(() -> sendAgain(sent));
               navigator().changed();
             });
   }
 
-  private void sendAgain(OpenJob job, Work work) {
-    Optional<LoggedEntry> written = settled(job, work);
+  private void sendAgain(UnsentWork.Kept sent) {
+    Optional<LoggedEntry> written = settled(sent);
     if (written.isEmpty()) {
-      perform(work);
+      perform(sent.work());
     } else {
-      say("Kept: " + EntryWords.of(job.state(), written.get().entry()) + ".");
+      say("Kept: " + EntryWords.of(sent.job().state(), written.get().entry()) + ".");
     }
   }
 
   /** Where the store is out of reach still, the work goes on waiting. */
-  private Optional<LoggedEntry> settled(OpenJob job, Work work) {
+  private Optional<LoggedEntry> settled(UnsentWork.Kept sent) {
     try {
-      return job.settle();
+      return sent.job().settle(sent.said());
     } catch (UnsentException e) {
-      unsent.keep(job, work);
+      unsent.keep(sent);
       throw e;
     }
   }
@@ -130,7 +130,7 @@ public abstract class WindowWork {
     unsent
         .take(job)
         .ifPresent(
-            work ->
+            waits ->
                 say(
                     "Your last step in "
                         + job.state().name()

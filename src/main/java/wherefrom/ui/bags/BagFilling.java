@@ -27,7 +27,7 @@ final class BagFilling {
           "head bolts, short",
           "rocker nuts",
           "rod bolts and nuts",
-          "main cap bolts",
+          "main cap bolts or nuts",
           "intake bolts",
           "exhaust bolts",
           "cover bolts",

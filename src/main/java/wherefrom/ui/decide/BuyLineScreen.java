@@ -30,7 +30,7 @@ public final class BuyLineScreen extends ListPage {
 
   /** {@code 16 rod shells}. */
   static String title(Replacement line) {
-    return line.pieces() + " " + (line.pieces() == 1 ? line.kind().word() : line.kind().plural());
+    return line.counted();
   }
 
   @Override

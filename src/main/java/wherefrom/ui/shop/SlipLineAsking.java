@@ -26,7 +26,7 @@ final class SlipLineAsking {
   private static final List<String> SMALL =
       List.of(
           "dowels",
-          "main cap bolts",
+          "main cap bolts or studs",
           "rod bolts and nuts",
           "woodruff keys",
           "oil gallery plugs",

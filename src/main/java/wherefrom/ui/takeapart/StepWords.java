@@ -38,7 +38,7 @@ final class StepWords {
       case ROCKER, PIVOT, KEEPERS, RETAINER, SPRING -> "take it off";
       case VALVE, ROD, PISTON -> "push it out";
       case CAM_BEARING -> "drive it out with a bearing tool";
-      case ROD_CAP, MAIN_CAP -> "bolts out, take it off";
+      case ROD_CAP, MAIN_CAP -> "bolts or nuts off, take it off";
       case ROD_SHELL, MAIN_SHELL -> "slide it out";
     };
   }

@@ -15,6 +15,7 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
@@ -74,6 +75,37 @@ class OneCostListTest {
     planning.plan(Change.of(ChangeKind.GASKET_THICKNESS));
     money.setPrice(Article.read("head gaskets"), "46");
     assertThat(toBuy()).isEqualTo("92.00");
+  }
+
+  /** A set that holds so many of a thing, and is here. */
+  private void setHolds(String what, int pieces) {
+    GasketSet.tick(bench.job, Article.read(what), pieces);
+    bench.job.record(new GoodsArrived(GasketSet.WHAT, "", 1, "", true));
+  }
+
+  @Test
+  void whatOneBankTakesOfTheGasketSetIsNotThereForTheOther() {
+    setHolds("head gaskets", 1);
+    assertThat(lines(ChangeKind.HEAD_MILLED, "right")).doesNotContain("1 head gaskets");
+    planning.plan(Change.at(ChangeKind.HEAD_MILLED, "left"));
+    planning.carryOut(1);
+    assertThat(lines(ChangeKind.HEAD_MILLED, "right")).contains("1 head gaskets");
+  }
+
+  @Test
+  void whatIsSureTakesOfTheGasketSetBeforeWhatMayBeWanted() {
+    setHolds("screw-in rocker studs", 8);
+    PlanCost cost =
+        money.effect(
+            List.of(
+                Change.of(ChangeKind.LIFT_INCREASED),
+                Change.at(ChangeKind.STUDS_SCREW_IN, "right")));
+    assertThat(cost.lines())
+        .noneMatch(item -> item.what().equals(Article.read("screw-in rocker studs")));
+    assertThat(cost.perhaps())
+        .filteredOn(item -> item.what().equals(Article.read("screw-in rocker studs")))
+        .extracting(CostItem::pieces)
+        .containsExactly(8);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Subject;
 import wherefrom.job.LogbookException;
@@ -19,6 +20,7 @@ import wherefrom.ui.sample.SampleJob;
 
 /** What a phone shows and does, as a bench of its own. */
 class PhoneBenchTest {
+  private static final AtomicInteger ACTS = new AtomicInteger();
 
   private static PhoneBench bench(SampleJob sample) {
     return bench(sample, sample.job);
@@ -28,8 +30,16 @@ class PhoneBenchTest {
     return new PhoneBench(job, SampleJob.NAMES, () -> OutOrder.CYLINDER);
   }
 
+  private static String fresh() {
+    return "act-" + ACTS.incrementAndGet();
+  }
+
+  private static PhoneView act(PhoneBench bench, PhoneDeed deed, String with) {
+    return bench.act(fresh(), deed, with);
+  }
+
   private static PhoneView scan(PhoneBench bench, String digits) {
-    return bench.act(PhoneDeed.CODE, digits);
+    return act(bench, PhoneDeed.CODE, digits);
   }
 
   private static String typed(SampleJob sample, String place) {
@@ -63,7 +73,7 @@ class PhoneBenchTest {
     PhoneKey isOut = key(bench.view().keys(), PhoneDeed.OUT);
     int named = Integer.parseInt(isOut.with());
     sample.job.record(new wherefrom.job.entry.PartOut(sample.part("rocker@8EX").item()));
-    bench.act(PhoneDeed.OUT, isOut.with());
+    act(bench, PhoneDeed.OUT, isOut.with());
     assertThat(sample.job.state().getPart(named).where()).isEqualTo(Whereabouts.OUT);
   }
 
@@ -72,14 +82,14 @@ class PhoneBenchTest {
     SampleJob sample = SampleJob.whole();
     PhoneBench bench = bench(sample);
     List<String> codes = List.of(sample.tag("rocker@1IN"), sample.tag("rocker@1EX"));
-    PhoneView which = bench.read(codes, "");
+    PhoneView which = bench.read(fresh(), codes, "");
     assertThat(which.headline()).isEqualTo("2 tags: which one?");
     PhoneKey all = key(which.choices(), PhoneDeed.ALL_OUT);
     assertThat(all.words()).isEqualTo("All 2 are out");
-    PhoneView out = bench.act(all.deed(), all.with());
+    PhoneView out = act(bench, all.deed(), all.with());
     assertThat(out.place() + " " + out.what()).isEqualTo("2 parts");
     assertThat(sample.record("rocker@1EX").where()).isEqualTo(Whereabouts.OUT);
-    assertThat(bench.act(all.deed(), all.with()).small()).endsWith("2 out before.");
+    assertThat(act(bench, all.deed(), all.with()).small()).endsWith("2 out before.");
   }
 
   @Test
@@ -88,7 +98,7 @@ class PhoneBenchTest {
     PhoneBench bench = bench(sample);
     String first = bench.view().place();
     PhoneKey later = key(bench.view().keys(), PhoneDeed.SKIP);
-    assertThat(bench.act(later.deed(), later.with()).place()).isNotEqualTo(first);
+    assertThat(act(bench, later.deed(), later.with()).place()).isNotEqualTo(first);
   }
 
   // Putting together.
@@ -122,7 +132,7 @@ class PhoneBenchTest {
     PhoneView still = scan(bench, "not a tag");
     assertThat(still.facts()).isEqualTo(stop.facts());
     assertThat(still.small()).contains("not one of our tags");
-    assertThat(bench.act(PhoneDeed.UNDO, "").small()).startsWith("Undone:");
+    assertThat(act(bench, PhoneDeed.UNDO, "").small()).startsWith("Undone:");
     assertThat(bench.view().facts()).isEmpty();
   }
 
@@ -135,7 +145,7 @@ class PhoneBenchTest {
     PhoneView asked = scan(bench, typed(sample, "pushrod@5EX"));
     assertThat(asked.headline()).isEqualTo("Is this tag on the part in your hand?");
     PhoneKey yes = key(asked.choices(), PhoneDeed.CODE);
-    assertThat(bench.act(yes.deed(), yes.with()).cue()).contains(Cue.RIGHT);
+    assertThat(act(bench, yes.deed(), yes.with()).cue()).contains(Cue.RIGHT);
   }
 
   @Test
@@ -144,15 +154,15 @@ class PhoneBenchTest {
     PhoneBench bench = bench(sample);
     scan(bench, sample.tag("pushrod@3EX"));
     PhoneView stop = scan(bench, sample.card("5EX"));
-    PhoneView why = bench.act(key(stop.keys(), PhoneDeed.ON_PURPOSE).deed(), "");
+    PhoneView why = act(bench, key(stop.keys(), PhoneDeed.ON_PURPOSE).deed(), "");
     PhoneKey matched = why.choices().get(1);
-    PhoneView told = bench.act(matched.deed(), matched.with());
+    PhoneView told = act(bench, matched.deed(), matched.with());
     assertThat(told.small()).startsWith("Then no longer mated");
     PhoneKey fit = key(told.choices(), PhoneDeed.FIT);
     assertThat(fit.deed().isHeld()).isTrue();
-    assertThatThrownBy(() -> bench.act(PhoneDeed.FIT, " "))
+    assertThatThrownBy(() -> act(bench, PhoneDeed.FIT, " "))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThat(bench.act(fit.deed(), fit.with()).headline()).isEqualTo("Fitted on purpose");
+    assertThat(act(bench, fit.deed(), fit.with()).headline()).isEqualTo("Fitted on purpose");
     assertThat(sample.job.state().findFitted(Place.find("pushrod@5EX").orElseThrow()))
         .contains(sample.part("pushrod@3EX"));
   }
@@ -166,7 +176,7 @@ class PhoneBenchTest {
     scan(bench, sample.tag("pushrod@3EX"));
     PhoneView moved = scan(bench, sample.card("5EX"));
     assertThat(moved.cue()).contains(Cue.STOP);
-    assertThat(bench.act(PhoneDeed.PUT_AWAY, "").cue()).isEmpty();
+    assertThat(act(bench, PhoneDeed.PUT_AWAY, "").cue()).isEmpty();
     assertThat(sample.job.state().stops().waiting()).isEmpty();
   }
 
@@ -174,11 +184,11 @@ class PhoneBenchTest {
   void theListNamesThePlaceAndItsPart() {
     SampleJob sample = SampleJob.apart();
     PhoneBench bench = bench(sample);
-    PhoneView next = bench.act(PhoneDeed.WORK, PhoneWork.FOLLOW_THE_LIST.key());
+    PhoneView next = act(bench, PhoneDeed.WORK, PhoneWork.FOLLOW_THE_LIST.key());
     assertThat(next.headline()).isEqualTo("Next place");
     assertThat(next.place()).isEqualTo("main 1, upper");
     assertThat(next.small()).startsWith("Its part: ");
-    PhoneView later = bench.act(PhoneDeed.SKIP, "");
+    PhoneView later = act(bench, PhoneDeed.SKIP, "");
     assertThat(later.place()).isNotEqualTo(next.place());
   }
 
@@ -187,7 +197,7 @@ class PhoneBenchTest {
     SampleJob sample = SampleJob.apart();
     PhoneBench bench = bench(sample);
     long before = sample.job.sequence();
-    bench.act(PhoneDeed.WORK, PhoneWork.WHERE_DOES_THIS_GO.key());
+    act(bench, PhoneDeed.WORK, PhoneWork.WHERE_DOES_THIS_GO.key());
     PhoneView goes = scan(bench, sample.tag("pushrod@3EX"));
     assertThat(goes.headline()).isEqualTo("It goes here");
     assertThat(goes.place()).isEqualTo("3 EX");
@@ -215,9 +225,9 @@ class PhoneBenchTest {
   @Test
   void aPictureWithoutATagSaysWhatToDo() {
     PhoneBench bench = bench(SampleJob.apart());
-    assertThat(bench.read(List.of(), "").small())
+    assertThat(bench.read(fresh(), List.of(), "").small())
         .isEqualTo("Closer, tilted, with more light. Or type the code.");
-    assertThat(bench.read(List.of(), "Glare on the tag. Tilt it.").small())
+    assertThat(bench.read(fresh(), List.of(), "Glare on the tag. Tilt it.").small())
         .isEqualTo("Glare on the tag. Tilt it. Or type the code.");
   }
 
@@ -227,7 +237,7 @@ class PhoneBenchTest {
     PhoneBench bench = bench(sample);
     scan(bench, sample.tag("pushrod@3EX"));
     scan(bench, sample.card("5EX"));
-    PhoneView unread = bench.read(List.of(), "");
+    PhoneView unread = bench.read(fresh(), List.of(), "");
     assertThat(unread.cue()).contains(Cue.STOP);
     assertThat(unread.small()).startsWith("Not read.");
   }
@@ -240,7 +250,8 @@ class PhoneBenchTest {
     assertThatThrownBy(() -> bench.require("")).isInstanceOf(IllegalArgumentException.class);
     scan(bench, sample.tag("pushrod@3EX"));
     Subject subject = bench.require(bench.subject().orElseThrow().key());
-    assertThat(bench.keep(subject, "abc.jpg").small()).startsWith("Kept with the cylinder 3");
+    assertThat(bench.keep(fresh(), subject, "abc.jpg").small())
+        .startsWith("Kept with the cylinder 3");
     assertThat(Photograph.listOf(sample.job.state(), subject)).hasSize(1);
   }
 
@@ -269,6 +280,31 @@ class PhoneBenchTest {
     assertThat(bench.view()).isEqualTo(hand);
     sample.logbook.fail("");
     assertThat(scan(bench, sample.card("3EX")).cue()).contains(Cue.RIGHT);
+  }
+
+  /** As where a line of another bench is damaged: told before the next scan, not by it. */
+  @Test
+  void aLogbookThatTurnsOutDamagedIsToldByItself() {
+    SampleJob sample = SampleJob.apart();
+    PhoneBench bench = bench(sample);
+    sample.logbook.damage("Entry 9 is damaged.");
+    PhoneView told = bench.refresh();
+    assertThat(told.cue()).contains(Cue.ASK);
+    assertThat(told.headline()).isEqualTo("Nothing can be written");
+    assertThat(told.small()).isEqualTo("Entry 9 is damaged.");
+  }
+
+  @Test
+  void aStopStandsBesideWhatIsToldOfADamagedLogbook() {
+    SampleJob sample = SampleJob.apart();
+    PhoneBench bench = bench(sample);
+    scan(bench, sample.tag("pushrod@3EX"));
+    PhoneView stop = scan(bench, sample.card("5EX"));
+    sample.logbook.damage("Entry 9 is damaged.");
+    PhoneView told = bench.refresh();
+    assertThat(told.cue()).contains(Cue.STOP);
+    assertThat(told.facts()).isEqualTo(stop.facts());
+    assertThat(told.small()).isEqualTo("Entry 9 is damaged.");
   }
 
   @Test

@@ -171,7 +171,8 @@ class DecideModelTest {
     model.decideSet(PartKind.LIFTER, Decision.REPLACE, "replaced as a set");
     Replacement line = model.replacements().get(0);
     Replacement without =
-        new Replacement(line.kind(), line.places(), line.pieces(), line.size(), line.step(), " ");
+        new Replacement(
+            line.kind(), line.side(), line.places(), line.pieces(), line.size(), line.step(), " ");
     int before = sample.job.history().size();
     assertThatThrownBy(() -> model.takeOn(without))
         .isInstanceOf(IllegalArgumentException.class)

@@ -24,6 +24,7 @@ public final class PaperLogbook implements Logbook {
   private final Map<Long, LoggedEntry> acts = new HashMap<>();
   private String failure = "";
   private Away away = Away.NO;
+  private LogbookCondition condition = new LogbookCondition.Sound();
 
   /** Whether the store is out of reach. */
   public enum Away {
@@ -37,6 +38,12 @@ public final class PaperLogbook implements Logbook {
   /** From now on nothing can be written, with this sentence; with an empty one it can again. */
   public void fail(String sentence) {
     failure = sentence;
+  }
+
+  /** From now on it is for reading only, with this sentence; whoever watches is told. */
+  public void damage(String sentence) {
+    condition = new LogbookCondition.ReadOnly(sentence);
+    benches.tell();
   }
 
   /** From now on it is out of reach; or it is back, and whoever watches is told. */
@@ -119,7 +126,7 @@ public final class PaperLogbook implements Logbook {
 
   @Override
   public LogbookCondition condition() {
-    return new LogbookCondition.Sound();
+    return condition;
   }
 
   @Override

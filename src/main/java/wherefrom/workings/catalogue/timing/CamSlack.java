@@ -53,7 +53,7 @@ public final class CamSlack implements Working {
             () ->
                 Note.caution(
                     "slack-large",
-                    "More than about 5 to 7 crank degrees. Look at chain and gears.",
+                    "More than about 5 to 7 crank degrees. Look at the timing drive.",
                     LIMIT));
   }
 }
