@@ -9,9 +9,13 @@ import java.net.ServerSocket;
 import java.net.Socket;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
 /** The way between benches and server, which can be cut, slowed, and lose the server's answers. */
 final class Crossing implements AutoCloseable {
+  private static final int PATIENCE_S = 20;
+
   private final ServerSocket door;
   private final int server;
   private final List<Socket> open = new CopyOnWriteArrayList<>();
@@ -19,6 +23,7 @@ final class Crossing implements AutoCloseable {
   private volatile boolean deaf;
   private final List<Socket> stranded = new CopyOnWriteArrayList<>();
   private volatile int delayMs;
+  private final Semaphore unheard = new Semaphore(0);
 
   Crossing(int server) {
     this.server = server;
@@ -65,6 +70,14 @@ final class Crossing implements AutoCloseable {
     deaf = now;
   }
 
+  /** Waits until something that the server said went nowhere. */
+  void awaitUnheard() throws InterruptedException {
+    if (!unheard.tryAcquire(PATIENCE_S, TimeUnit.SECONDS)) {
+      throw new AssertionError("the server said nothing");
+    }
+  }
+
+  /** From now on all takes so much longer each way. */
   void slow(int millis) {
     delayMs = millis;
   }
@@ -104,9 +117,12 @@ final class Crossing implements AutoCloseable {
       OutputStream out = to.getOutputStream();
       for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
         if (delayMs > 0) {
+          // No test waits here: this is how long the way takes.
           Thread.sleep(delayMs);
         }
-        if (!(answers && deaf)) {
+        if (answers && deaf) {
+          unheard.release();
+        } else {
           out.write(buffer, 0, read);
         }
       }

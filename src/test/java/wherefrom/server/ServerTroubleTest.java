@@ -87,7 +87,7 @@ class ServerTroubleTest {
         new Thread(
             () -> {
               try {
-                Thread.sleep(700);
+                crossing.awaitUnheard();
               } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
               }

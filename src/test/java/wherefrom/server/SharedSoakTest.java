@@ -114,6 +114,8 @@ class SharedSoakTest {
       throws IOException, InterruptedException {
     int kills = 0;
     while (programs.stream().anyMatch(Process::isAlive)) {
+      // No wait for anything: so much time goes by between two troubles of programs that only
+      // write.
       Thread.sleep(1_000 + random.nextInt(2_000));
       int chance = random.nextInt(10);
       if (chance < 3 && kills < KILLS) {

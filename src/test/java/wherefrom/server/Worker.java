@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -68,7 +70,7 @@ final class Worker implements AutoCloseable {
     }
   }
 
-  private static final int PAUSE_MS = 50;
+  private static final int SOON_MS = 50;
 
   private final Random random;
   private final By by;
@@ -77,6 +79,7 @@ final class Worker implements AutoCloseable {
   private final List<String> names;
   private final Path cache;
   private final Consumer<Shown> shown;
+  private final Semaphore back = new Semaphore(0);
   private long begunMillis;
 
   Worker(
@@ -129,25 +132,34 @@ final class Worker implements AutoCloseable {
     int id = database.ask(connection -> LineRows.findJob(connection, name)).orElseThrow();
     ServerLogbook logbook = ServerLogbook.open(database, id);
     try {
-      return OpenJob.in(cache.resolve(name), logbook, Clock.systemUTC(), by);
+      OpenJob job = OpenJob.in(cache.resolve(name), logbook, Clock.systemUTC(), by);
+      job.watch(back::release);
+      return job;
     } catch (UnsentException e) {
       logbook.close();
       throw e;
     }
   }
 
-  private static void until(Runnable deed) {
+  private void until(Runnable deed) {
     while (true) {
       try {
         deed.run();
         return;
       } catch (UnsentException e) {
-        try {
-          Thread.sleep(PAUSE_MS);
-        } catch (InterruptedException interrupted) {
-          throw new IllegalStateException(interrupted);
-        }
+        awaitBack();
       }
+    }
+  }
+
+  /** The jobs tell when the server is back; one that is not open yet is asked for again soon. */
+  private void awaitBack() {
+    try {
+      if (back.tryAcquire(SOON_MS, TimeUnit.MILLISECONDS)) {
+        back.drainPermits();
+      }
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
     }
   }
 
