@@ -50,6 +50,7 @@
   // --- sound -------------------------------------------------------------------------------
 
   const TONES = { RIGHT: [[1760, 130]], STOP: [[660, 220], [0, 60], [520, 320]], ASK: [[1100, 260]] };
+  const SOUNDING = ['work', 'lost'];
   const SHAKES = { RIGHT: [60], STOP: [300, 100, 300], ASK: [120] };
   let audio = null;
   let again = 0;
@@ -106,7 +107,7 @@
       play(cue);
     }
     if (cue === 'STOP') {
-      again = setInterval(() => { if (!document.hidden && up() === 'work') { play('STOP'); } }, REPEAT_MS);
+      again = setInterval(() => { if (!document.hidden && SOUNDING.includes(up())) { play('STOP'); } }, REPEAT_MS);
     }
   }
 
@@ -117,6 +118,15 @@
   function draw(next) {
     view = next;
     shown = JSON.stringify(next);
+    paint(next);
+  }
+
+  /** Whether a stop stands: whatever fails, is sent or is said meanwhile, it stays to be seen. */
+  function stopped() {
+    return view !== null && view.cue === 'STOP';
+  }
+
+  function paint(next) {
     $('panel').className = 'panel ' + (PANELS[next.cue] || 'plain-panel');
     text('headline', headline(next));
     text('place', next.place);
@@ -145,7 +155,10 @@
     }
     const work = WORKS.find(([key]) => key === next.work);
     const said = next.headline || (work ? work[1] : '');
-    return next.cue === 'STOP' ? 'STOP: ' + said.toUpperCase() : next.cue && !next.choices.length ? said.toUpperCase() : said;
+    if (next.cue === 'STOP') {
+      return 'STOP: ' + (next.choices.length ? said : said.toUpperCase());
+    }
+    return next.cue && !next.choices.length ? said.toUpperCase() : said;
   }
 
   function facts(all) {
@@ -310,6 +323,7 @@
     if (!lost) {
       text('lost-words', pending.words);
       text('lost-why', 'It is being sent.');
+      $('lost-stop').hidden = !stopped();
       $('lost-drop').hidden = true;
       show('lost');
     }
@@ -338,18 +352,34 @@
     document.body.classList.remove('busy');
   }
 
-  /** Said in the place of the answer: what stood before stands, and nothing was done. */
+  /**
+   * Said in the place of the answer: nothing was done. A stop, and what there is to choose, stands
+   * on with it; all else might be taken for the answer.
+   */
   function failed(said) {
-    draw(Object.assign({}, view, { cue: 'ASK', headline: 'Not done', place: '', what: '', facts: [], small: said, choices: [] }));
-    shown = '';
+    paint(Object.assign({}, view, stopped() || view.choices.length
+      ? { small: 'Not done. ' + said }
+      : { cue: 'ASK', headline: 'Not done', place: '', what: '', facts: [], small: said, next: '' }));
     show('work');
-    sound('ASK');
+    sound(stopped() ? 'STOP' : 'ASK');
+  }
+
+  /** What stands is shown again, and a stop is heard again. */
+  function stands() {
+    paint(view);
+    show('work');
+    sound(stopped() ? 'STOP' : '');
   }
 
   /** No connection: what was pressed is not shown as done, and is sent again when it is back. */
   function cut() {
     lost = true;
-    hush();
+    $('lost-stop').hidden = !stopped();
+    if (!stopped()) {
+      hush();
+    } else if (!again) {
+      sound('STOP');
+    }
     if (pending) {
       text('lost-words', pending.words);
       text('lost-why', 'No connection. It is sent again by itself.');
@@ -399,9 +429,9 @@
         return;
       }
       draw(answer.body);
-      show('work');
-    } else if (!pending && JSON.stringify(answer.body) !== shown && shown !== '') {
-      const stop = answer.body.cue === 'STOP' && view.cue !== 'STOP';
+      stands();
+    } else if (!pending && JSON.stringify(answer.body) !== shown) {
+      const stop = answer.body.cue === 'STOP' && !stopped();
       draw(answer.body);
       if (stop) {
         sound('STOP');
@@ -483,15 +513,20 @@
   async function join() {
     try {
       const answer = await words('join', { key, name: $('join-name').value });
+      if (answer.status === 429 || answer.status === 503) {
+        // The key is as good as before.
+        text('join-said', answer.body.said);
+        return;
+      }
       if (answer.status !== 200) {
         notJoined(answer.body.said);
         return;
       }
       key = '';
-      await state();
     } catch (gone) {
-      await state();
+      text('join-said', 'The big screen is not reached. Press Join again.');
     }
+    await state();
   }
 
   /** The key is used up by the first answer: where that was lost, the cookie tells. */
@@ -500,7 +535,7 @@
       const answer = await ask('state', {}, 8000);
       if (answer.status === 200) {
         draw(answer.body);
-        show('work');
+        stands();
         next(POLL_MS);
         return true;
       }
@@ -540,7 +575,7 @@
   hold($('deed'), () => deed(view.tag[0]));
   press($('lost-drop'), () => {
     settle();
-    show('work');
+    stands();
     next(0);
   });
   $('scan').addEventListener('click', wake);
