@@ -132,7 +132,7 @@
     text('place', next.place);
     $('place').className = next.place.length > 7 ? 'long' : '';
     text('what', next.what);
-    text('small', next.small);
+    text('small', asks(next) ? (next.headline + ' ' + next.small).trim() : next.small);
     text('next', next.next);
     facts(next.facts);
     const tag = next.tag[0];
@@ -148,6 +148,11 @@
     $('foot').hidden = next.choices.length > 0;
   }
 
+  /** Whether something is asked under a stop; its facts are not beside it then. */
+  function asks(next) {
+    return next.cue === 'STOP' && next.choices.length > 0 && next.facts.length === 0;
+  }
+
   /** As the window writes it: a verdict in capitals, a stop as STOP. */
   function headline(next) {
     if (next.cue === 'STOP' && next.facts.length > 0) {
@@ -156,7 +161,7 @@
     const work = WORKS.find(([key]) => key === next.work);
     const said = next.headline || (work ? work[1] : '');
     if (next.cue === 'STOP') {
-      return 'STOP: ' + (next.choices.length ? said : said.toUpperCase());
+      return asks(next) ? 'STOP' : 'STOP: ' + said.toUpperCase();
     }
     return next.cue && !next.choices.length ? said.toUpperCase() : said;
   }
@@ -358,7 +363,7 @@
    */
   function failed(said) {
     paint(Object.assign({}, view, stopped() || view.choices.length
-      ? { small: 'Not done. ' + said }
+      ? { small: said.includes('Nothing was done.') ? said : 'Not done. ' + said }
       : { cue: 'ASK', headline: 'Not done', place: '', what: '', facts: [], small: said, next: '' }));
     show('work');
     sound(stopped() ? 'STOP' : 'ASK');

@@ -326,7 +326,7 @@ class PhoneBrowserIT {
     phone.waitForWords("STOP");
     Path broken = Files.write(folder.resolve("broken.jpg"), new byte[] {1, 2, 3});
     phone.photograph("#scan", broken);
-    phone.waitForWords("Not done.");
+    phone.waitForWords("Nothing was done.");
     assertThat(phone.seen()).contains("STOP", "From:", "5 EX", "Here:", "7 EX");
     look(phone, "stop-failed");
 
