@@ -7,17 +7,19 @@ import wherefrom.parts.PartKind;
 
 /** Two parts side by side, large: the wrong one in a red ring with the octagon, the right one. */
 public final class KindPair {
-  /** The ring round a part, in the side of its square; beside it the octagon needs room. */
   /** The letters on the tag NEW, in those of a caption. */
   private static final double TAG_LETTER = 1.28;
 
+  /** The radius of the ring round a part, in the side of the part's square. */
   private static final double RING = 0.60;
 
+  /** What the octagon needs beside the ring, in the same. */
   private static final double OCTAGON = 0.22;
 
-  /** Round the end of a part alone. */
+  /** The radius of the ring round the end of a part alone, in the same. */
   private static final double END = 0.18;
 
+  /** The height of a caption's line, in its letters. */
   private static final double CAPTION = 1.5;
 
   /**

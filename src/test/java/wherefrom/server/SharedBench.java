@@ -46,7 +46,9 @@ class SharedBench {
     OpenJob there = bench(far, 2);
     Semaphore heard = new Semaphore(0);
     there.watch(heard::release);
-    Thread.sleep(500);
+    new Handling(here).note(1, "until the other listens");
+    heard.acquire();
+    there.catchUp();
     long[] nanos = new long[SCANS];
     for (int scan = 0; scan < SCANS; scan++) {
       long begun = System.nanoTime();

@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 
@@ -39,12 +40,8 @@ public final class Foot extends Region {
     requestLayout();
   }
 
-  private boolean isUpright() {
-    return getScene() != null && getScene().getHeight() > getScene().getWidth();
-  }
-
   private boolean isStacked() {
-    return tag.isManaged() && !keys.isEmpty() && isUpright();
+    return tag.isManaged() && !keys.isEmpty() && Panes.isUpright(this);
   }
 
   /** How wide the keys are beside the tag. */

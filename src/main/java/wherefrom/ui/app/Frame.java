@@ -51,13 +51,18 @@ final class Frame extends Region {
     heightProperty().addListener(changed -> listener.run());
   }
 
-  /** Whether the contents have the room that they need; as long as there is no window they do. */
+  /**
+   * Whether the contents have the room that they need, and the title with them; as long as there is
+   * no window they do.
+   */
   boolean fits() {
     if (getWidth() <= 0 || getHeight() <= 0) {
       return true;
     }
     Bounds room = room();
-    return content.minWidth(-1) <= room.getWidth() + 1
+    boolean titled = whole || title.holdsTitle(room.getWidth(), room.getMinY() - margin());
+    return titled
+        && content.minWidth(-1) <= room.getWidth() + 1
         && content.minHeight(room.getWidth()) <= room.getHeight() + 1;
   }
 
@@ -100,7 +105,7 @@ final class Frame extends Region {
       return usual;
     }
     double most = isUpright() ? 0 : margin() - Math.floor(scale.px(LEAST_MARGIN_MM));
-    if (title.needsTwo(wide) && lacking <= most) {
+    if (title.needsMore(wide) && lacking <= most) {
       return room(title.high(wide), lacking);
     }
     double closer = lacking(room(title.least(), 0));

@@ -31,7 +31,7 @@ public final class HelpScreen extends Page implements Scannable {
     Pager<Region> rows = Pager.list(touch, row -> row);
     List<Region> lines = new ArrayList<>();
     if (!said.isEmpty()) {
-      lines.add(ListRow.told(touch, "Said last", said));
+      lines.addAll(ToRead.rows(touch, "Said last", said));
     }
     about.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
     if (about.onJob() && context.job().isPresent()) {

@@ -14,11 +14,6 @@ import wherefrom.ui.controls.Panes;
  * is empty it says what it is for.
  */
 public abstract class ListPage extends Page {
-  /** So many letters of usual size are a page that is read at once; larger ones are fewer. */
-  private static final int LETTERS = 360;
-
-  private static final double LETTERS_SHRINK = 2.9;
-
   private final Pager<Region> list;
 
   /** A list of things of the open job. */
@@ -75,28 +70,12 @@ public abstract class ListPage extends Page {
 
   /** What is to be read under a heading: in one row, or in several where letters are large. */
   protected final List<Region> said(String heading, String words) {
-    List<Region> rows = new ArrayList<>();
-    int most = (int) (LETTERS / Math.pow(context.scale().textFactor(), LETTERS_SHRINK));
-    String first = heading;
-    if (heading.length() > most / 2 && touch().isLarge()) {
-      Portions.of(heading, most).forEach(portion -> rows.add(portion(portion, "")));
-      first = "";
-    }
-    for (String portion : words.isEmpty() ? List.<String>of() : Portions.of(words, most)) {
-      rows.add(portion(first, portion));
-      first = "";
-    }
-    if (!first.isEmpty() && words.isEmpty()) {
-      rows.add(told(first));
-    }
-    return rows;
+    return ToRead.rows(touch(), heading, words);
   }
 
   /** A portion of what is to be read; where it goes on no line parts it from the next. */
   protected final Region portion(String heading, String words) {
-    boolean more = Portions.goesOn(words.isEmpty() ? heading : words);
-    List<String> lines = List.of(words);
-    return more ? ListRow.begun(touch(), heading, lines) : ListRow.plain(touch(), heading, lines);
+    return ToRead.portion(touch(), heading, words);
   }
 
   /** A row that leads on, with one line below its heading. */

@@ -139,6 +139,7 @@ public final class Shell extends StackPane implements WindowFrame {
     Screen about = current();
     String said = message.last();
     path.open(() -> new HelpScreen(context, about, said, scans::handBack));
+    message.drop(); // It stands on the page.
   }
 
   private void up() {
@@ -161,6 +162,9 @@ public final class Shell extends StackPane implements WindowFrame {
 
   private void refit() {
     letters.fit();
+    if (dress.isStale()) {
+      label();
+    }
   }
 
   private void remakeSmaller() {

@@ -17,7 +17,8 @@ import wherefrom.ui.controls.WorkBar;
 /**
  * Where one is, and beside it a few words on how things stand or how far long work is. A message
  * stands in the same row until the next press or scan, beside the title in smaller letters; nothing
- * moves for it. Large letters leave the title no room beside it.
+ * moves for it. Large letters leave the title no room beside it; those of a message step down to
+ * the least before a word of it is left out.
  */
 final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
@@ -30,6 +31,12 @@ final class TitleRow extends StackPane {
 
   /** The most of the row that the title takes beside a message. */
   private static final double TITLE_SHARE = 0.34;
+
+  /** A title has no more lines. */
+  private static final int MOST_LINES = 3;
+
+  /** A message has no more lines, however small its letters. */
+  private static final int MESSAGE_LINES = 2;
 
   /** What B612's lines are high, as a part of the size of its letters. */
   private static final double LINE = 1.25;
@@ -56,7 +63,7 @@ final class TitleRow extends StackPane {
     progress = new HBox(touch.scale().gap(), bar, Panes.grow(far));
     told = new HBox(touch.scale().gap(), title, Panes.space(), aside, progress);
     HBox.setHgrow(title, javafx.scene.layout.Priority.SOMETIMES);
-    message = Panes.grow(touch.small("").align(Pos.CENTER_LEFT).within(lines()));
+    message = Panes.grow(touch.told("").align(Pos.CENTER_LEFT).within(MESSAGE_LINES));
     small = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.TOP_LEFT);
     small.within(lines());
     words = Panes.grow(new HBox(message));
@@ -87,18 +94,30 @@ final class TitleRow extends StackPane {
 
   /**
    * The height that it has with contents that have room, in pixels: of two lines where letters are
-   * of the usual size, and where the title would be cut in one.
+   * of the usual size, and of as many as the title needs, three at most.
    */
   double high(double width) {
-    boolean two = needsTwo(width);
-    double lines = Math.ceil((two ? 2 : lines()) * line(Scale.SMALL_MM));
-    // Two lines of a title fill the row: something is left free below them.
-    return Math.max(least(), two ? lines + touch.scale().px(BELOW_MM) : lines);
+    boolean several = needsMore(width);
+    int wanted = several ? Math.min(MOST_LINES, title.leastLines(width)) : lines();
+    double lines = Math.ceil(wanted * line(Scale.SMALL_MM));
+    // Lines of a title fill the row: something is left free below them.
+    return Math.max(least(), several ? lines + touch.scale().px(BELOW_MM) : lines);
   }
 
   /** Whether the title would be cut in one line of this width. */
-  boolean needsTwo(double width) {
+  boolean needsMore(double width) {
     return title.leastLineWidth() > width;
+  }
+
+  /** Whether the whole title can stand in a row of this size. */
+  boolean holdsTitle(double width, double height) {
+    return !needsMore(width) || title.leastLines(width) <= titleLines(height);
+  }
+
+  /** How many lines of a title a row of this height has. */
+  private int titleLines(double height) {
+    int lines = (int) ((height + 1) / line(Scale.SMALL_MM));
+    return Math.max(1, Math.min(MOST_LINES, lines));
   }
 
   /** The height of the title alone, in pixels. */
@@ -133,7 +152,7 @@ final class TitleRow extends StackPane {
   /** What has no room beside the title is left out: a piece of it says nothing. */
   @Override
   protected void layoutChildren() {
-    title.within(getHeight() >= Math.floor(2 * line(Scale.SMALL_MM)) ? 2 : 1);
+    title.within(titleLines(getHeight()));
     double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
@@ -145,6 +164,11 @@ final class TitleRow extends StackPane {
     small.setPrefWidth(beside);
     small.setMaxWidth(beside);
     super.layoutChildren();
+  }
+
+  private double messageWide() {
+    double taken = touch.isLarge() ? 0 : besideMessage() + touch.scale().gap();
+    return getWidth() - taken - touch.scale().px(ASIDE_MM);
   }
 
   /** How wide the title is beside a message, in pixels. */
@@ -169,8 +193,6 @@ final class TitleRow extends StackPane {
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    double taken = touch.isLarge() ? 0 : besideMessage() + touch.scale().gap();
-    double room = getWidth() - taken - touch.scale().px(ASIDE_MM);
-    return !said().isEmpty() && !message.fits(room, getHeight());
+    return !said().isEmpty() && getWidth() > 0 && !message.fits(messageWide(), getHeight());
   }
 }

@@ -23,6 +23,7 @@ final class WindowDress {
   private Frame frame;
   private double letters;
   private boolean systemDark;
+  private boolean toldCut;
 
   /**
    * @param window holds the frame
@@ -104,10 +105,16 @@ final class WindowDress {
     }
     title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
     title.work(works.newest());
+    toldCut = title.isCut();
     rail.show(
         keys.of(screen, depth),
-        keys.beside(screen, title.isCut(), works.stoppable()),
+        keys.beside(screen, toldCut, works.stoppable()),
         onJob ? Optional.of(screen.undoes(context)) : Optional.empty());
+  }
+
+  /** Whether the message has another room than when the keys were told of it. */
+  boolean isStale() {
+    return toldCut != title.isCut();
   }
 
   private String name() {

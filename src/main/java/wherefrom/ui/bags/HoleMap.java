@@ -11,7 +11,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import wherefrom.job.entry.BoltHole;
 import wherefrom.ui.controls.FitText;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /** A part's face with its holes, each with its number; below it its bolt's length, if known. */
@@ -22,6 +21,12 @@ final class HoleMap extends Region {
   private static final double HOLE_MM = 4.6;
   private static final double LEAST_MM = 46;
   private static final double WHOLE = 100;
+
+  /** From the middle of a hole to the edge of the plate, in its radius. */
+  private static final double EDGE = 1.3;
+
+  /** What two holes beside each other leave between them, as a part of their distance. */
+  private static final double APART = 0.46;
 
   /** A hole as it is drawn. */
   private record Drawn(BoltHole hole, Circle circle, FitText number, FitText length) {}
@@ -73,12 +78,11 @@ final class HoleMap extends Region {
   }
 
   private void draw(BoltHole hole) {
-    Scale scale = touch.scale();
-    Circle circle = new Circle(scale.px(HOLE_MM) * scale.textFactor());
+    Circle circle = new Circle();
     circle.getStyleClass().add(hole.hole() == selected ? "hole-chosen" : "hole");
     circle.setMouseTransparent(true);
-    FitText number = touch.fit("" + hole.hole(), Scale.SMALL_MM, Scale.SMALL_MM, true).centred();
-    number.getStyleClass().add(hole.hole() == selected ? "hole-number" : "words");
+    FitText number = touch.number("" + hole.hole()).centred();
+    number.getStyleClass().addAll("in-figure", hole.hole() == selected ? "hole-number" : "words");
     FitText length =
         touch.small(hole.length().map(one -> one.number().toPlainString()).orElse("")).centred();
     drawn.add(new Drawn(hole, circle, number, length));
@@ -96,38 +100,56 @@ final class HoleMap extends Region {
 
   /** How far across a point is, in percent. */
   int across(Point2D at) {
-    return percent(at.getX() - radius(), getWidth() - 2 * radius());
+    double edge = EDGE * radius();
+    return percent(at.getX() - edge, getWidth() - 2 * edge);
   }
 
   /** How far down a point is, in percent. */
   int down(Point2D at) {
-    return percent(at.getY() - radius(), getHeight() - 2 * radius() - low());
+    double edge = EDGE * radius();
+    return percent(at.getY() - edge, getHeight() - 2 * edge - low());
   }
 
   private static int percent(double at, double of) {
     return (int) Math.max(0, Math.min(WHOLE, Math.rint(WHOLE * at / Math.max(1, of))));
   }
 
+  /** Holes grow with the person's text only as far as they do not lie on each other. */
   private double radius() {
-    return 1.3 * touch.scale().px(HOLE_MM) * touch.scale().textFactor();
+    double least = touch.scale().px(HOLE_MM);
+    double most = least * touch.scale().textFactor();
+    double nearest = Double.MAX_VALUE;
+    for (int one = 0; one < drawn.size(); one++) {
+      for (int other = 0; other < one; other++) {
+        Point2D at = middle(drawn.get(one).hole(), least);
+        nearest = Math.min(nearest, at.distance(middle(drawn.get(other).hole(), least)));
+      }
+    }
+    return Math.max(least, Math.min(most, APART * nearest));
   }
 
-  /** What the length below a hole at the lower edge needs. */
+  /** What the length below a hole at the lower edge needs; large letters leave no room for it. */
   private double low() {
-    return touch.small("0").minHeight(-1);
+    return touch.isLarge() ? 0 : touch.small("0").minHeight(-1);
   }
 
   private Point2D middle(BoltHole hole) {
-    double wide = getWidth() - 2 * radius();
-    double high = getHeight() - 2 * radius() - low();
+    return middle(hole, radius());
+  }
+
+  private Point2D middle(BoltHole hole, double radius) {
+    double edge = EDGE * radius;
+    double wide = getWidth() - 2 * edge;
+    double high = getHeight() - 2 * edge - low();
     return new Point2D(
-        radius() + hole.across().orElse(0) / WHOLE * wide,
-        radius() + hole.down().orElse(0) / WHOLE * high);
+        edge + hole.across().orElse(0) / WHOLE * wide, edge + hole.down().orElse(0) / WHOLE * high);
   }
 
   @Override
   protected void layoutChildren() {
     plate.resizeRelocate(0, 0, getWidth(), getHeight());
+    double radius = radius();
+    drawn.forEach(one -> one.circle().setRadius(radius));
     drawn.forEach(this::place);
   }
 
@@ -136,14 +158,15 @@ final class HoleMap extends Region {
     double radius = one.circle().getRadius();
     one.circle().setCenterX(at.getX());
     one.circle().setCenterY(at.getY());
-    double wide = one.number().leastLineWidth();
-    double high = one.number().minHeight(-1);
+    double wide = Math.max(2 * radius, one.number().leastLineWidth());
+    double high = Math.max(2 * radius, one.number().minHeight(-1));
     one.number().resizeRelocate(at.getX() - wide / 2, at.getY() - high / 2, wide, high);
     one.number().setVisible(isReadable(one));
     double below = one.length().leastLineWidth();
     double top = at.getY() + radius;
-    one.length().resizeRelocate(at.getX() - below / 2, top, below, low());
-    one.length().setVisible(isFree(one, below, top));
+    double line = one.length().minHeight(-1);
+    one.length().resizeRelocate(at.getX() - below / 2, top, below, line);
+    one.length().setVisible(isFree(one, below, top, top + line));
   }
 
   /** Of two holes on each other the later shows its number; the list says both. */
@@ -154,10 +177,11 @@ final class HoleMap extends Region {
   }
 
   /** A length without a free place is left out: the list beside it says it. */
-  private boolean isFree(Drawn one, double wide, double top) {
+  private boolean isFree(Drawn one, double wide, double top, double bottom) {
     Point2D at = middle(one.hole());
     boolean inside = at.getX() - wide / 2 >= 0 && at.getX() + wide / 2 <= getWidth();
     return inside
+        && bottom <= getHeight()
         && drawn.stream()
             .filter(other -> !other.equals(one))
             .map(other -> middle(other.hole()))
@@ -165,6 +189,6 @@ final class HoleMap extends Region {
                 other ->
                     Math.abs(other.getX() - at.getX()) < wide / 2 + one.circle().getRadius()
                         && other.getY() > at.getY() - 1
-                        && other.getY() - one.circle().getRadius() < top + low());
+                        && other.getY() - one.circle().getRadius() < bottom);
   }
 }

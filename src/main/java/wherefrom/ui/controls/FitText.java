@@ -33,6 +33,7 @@ public final class FitText extends Region {
   private boolean tight;
   private double ink;
   private double cap = Double.MAX_VALUE;
+  private boolean cut;
 
   /**
    * Words whose letters may change their size while they are shown.
@@ -107,6 +108,11 @@ public final class FitText extends Region {
     cap(size >= least() ? size : Double.MAX_VALUE);
   }
 
+  /** Whether some of the words were left out for want of room. */
+  public boolean isCut() {
+    return cut;
+  }
+
   /** Whether all the words can stand in a room of this size. */
   public boolean fits(double width, double height) {
     return height(least(), width) <= height + 0.5;
@@ -127,6 +133,11 @@ public final class FitText extends Region {
 
   public String words() {
     return words;
+  }
+
+  /** How many lines the words need in this width at their least size. */
+  public int leastLines(double width) {
+    return wrapping.count(least(), width - ROUNDING);
   }
 
   /** The width that the words need in one line at their least size. */
@@ -236,8 +247,8 @@ public final class FitText extends Region {
     }
     double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
-    shown.setText(
-        lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));
+    cut = lines > 0 && !fits(width, height);
+    shown.setText(cut ? cut(width, height) : wrapping.broken(size, width));
     double across = width - shown.getLayoutBounds().getWidth();
     double spare = height - shown.getLayoutBounds().getHeight();
     double down =

@@ -17,9 +17,6 @@ public final class LetterBoard extends Region {
   private static final String SIGNS = "1234567890-.,/+()&'#:;=%*\"";
   private static final int WIDE_COLUMNS = 10;
 
-  /** The field's own, left and right together. */
-  private static final double PADDING_PX = 24;
-
   private static final double LEAST_FIELD_MM = 70;
 
   private static final int NARROW_COLUMNS = 8;
@@ -28,8 +25,7 @@ public final class LetterBoard extends Region {
   private static final int EXTRA = 3;
 
   private final Touch touch;
-  private final String prompt;
-  private final FitText field;
+  private final BoardField field;
   private final int most;
   private final StringBuilder typed;
   private final Tiles tiles;
@@ -50,11 +46,9 @@ public final class LetterBoard extends Region {
    */
   public LetterBoard(Touch touch, String prompt, String initial, int most) {
     this.touch = touch;
-    this.prompt = prompt;
     this.most = most;
     this.typed = new StringBuilder(initial);
-    field = touch.text("");
-    field.getStyleClass().add("field");
+    field = new BoardField(touch, prompt);
     shift = touch.padKey("Aa", () -> capitals(!capitals));
     shift.setAccessibleText("Capital letters");
     page = touch.padKey("123", this::turn);
@@ -63,7 +57,7 @@ public final class LetterBoard extends Region {
     space.setAccessibleText("Space");
     erase = touch.padKey("Erase", this::erase);
     tiles = Tiles.row(touch.scale()).endToEnd();
-    getChildren().addAll(field, erase, tiles);
+    getChildren().addAll(field.view(), erase, tiles);
     capitals = initial.isEmpty();
     show();
   }
@@ -172,8 +166,7 @@ public final class LetterBoard extends Region {
     int fitting = width <= 0 ? NARROW_COLUMNS : (int) ((width + gap()) / (wide() + gap()));
     int columns = Math.max(1, Math.min(NARROW_COLUMNS, fitting));
     int rows = (LETTERS.length() + EXTRA + columns - 1) / columns;
-    double field = width > 0 && isNarrow(width) ? key() + gap() : 0;
-    return first() + field + rows * (key() + gap());
+    return top(width) - gap() + rows * (key() + gap());
   }
 
   /** A column is as wide as the widest key needs. */
@@ -229,25 +222,37 @@ public final class LetterBoard extends Region {
     double wide = WIDE_COLUMNS * (touch.scale().px(Scale.KEY_MM) + gap()) - gap();
     boolean room = width >= wide && getHeight() >= 6 * (key() + gap()) - gap();
     fill(room ? WIDE_COLUMNS : NARROW_COLUMNS);
-    double top = isNarrow(width) ? narrow(width) : oneRow(width);
+    double top = top(width);
+    if (isNarrow(width)) {
+      narrow(width);
+    } else {
+      oneRow(width, top - gap());
+    }
     tiles.resizeRelocate(0, top, width, Math.max(0, getHeight() - top));
   }
 
-  private double oneRow(double width) {
-    double first = first();
-    double from = place(back, 0, first);
-    double field = beside(width);
-    write(from, 0, field, first);
-    from = place(erase, from + field + gap(), first);
-    place(done, from, first);
-    return first + gap();
+  /** What the field and the keys round it take, with the gap below them. */
+  private double top(double width) {
+    if (width <= 0) {
+      return first() + gap();
+    }
+    return isNarrow(width)
+        ? first() + fieldHigh(width) + 2 * gap()
+        : Math.max(first(), fieldHigh(beside(width))) + gap();
   }
 
-  private double narrow(double width) {
+  private void oneRow(double width, double first) {
+    double from = place(back, 0, first);
+    double beside = beside(width);
+    field.show(typed(), message, from, 0, beside, first);
+    from = place(erase, from + beside + gap(), first);
+    place(done, from, first);
+  }
+
+  private void narrow(double width) {
     double first = first();
     place(done, place(erase, place(back, 0, first), first), first);
-    write(0, first + gap(), width, key());
-    return first + key() + 2 * gap();
+    field.show(typed(), message, 0, first + gap(), width, fieldHigh(width));
   }
 
   private double place(Region key, double from, double high) {
@@ -256,32 +261,7 @@ public final class LetterBoard extends Region {
     return from + wide + gap();
   }
 
-  /** Where there is not room for all, the end of what is typed is seen. */
-  private void write(double left, double top, double width, double height) {
-    field.resizeRelocate(left, top, width, height);
-    String words = typed + "_";
-    if (!message.isEmpty()) {
-      say(words, width, height);
-      return;
-    }
-    field.setWords(prompt + ": " + words);
-    boolean whole = true;
-    while (!fits(width, height) && !words.isEmpty()) {
-      field.setWords(whole ? words : "…" + words);
-      words = words.substring(words.offsetByCodePoints(0, whole ? 0 : 1));
-      whole = false;
-    }
-  }
-
-  /** A message goes with the next letter, so that what was typed may give way to it. */
-  private void say(String words, double width, double height) {
-    field.setWords(message + " " + words);
-    if (!fits(width, height)) {
-      field.setWords(message);
-    }
-  }
-
-  private boolean fits(double width, double height) {
-    return field.fits(width - PADDING_PX, height - PADDING_PX / 2);
+  private double fieldHigh(double width) {
+    return Math.max(key(), field.high(width));
   }
 }

@@ -2,6 +2,7 @@ package wherefrom.ui.controls;
 
 import javafx.geometry.Insets;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -37,6 +38,12 @@ public final class Panes {
     node.setPrefWidth(scale.px(mm));
     node.setMaxWidth(scale.px(mm));
     return node;
+  }
+
+  /** Whether the glass that a node stands on is higher than wide; not as long as it is on none. */
+  public static boolean isUpright(Node node) {
+    Scene scene = node.getScene();
+    return scene != null && scene.getHeight() > scene.getWidth();
   }
 
   /** An empty piece that takes what room is left. */

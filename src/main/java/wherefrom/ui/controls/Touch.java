@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
-import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -18,7 +17,7 @@ import javafx.scene.layout.Region;
  * can be checked. The second of two quick taps never reaches what has come up under the finger
  * since the first: one touch, one deed.
  */
-public final class Touch {
+public final class Touch extends Lettering {
   /** The mark's name among a node's properties. */
   public static final String MARK = "touch";
 
@@ -32,9 +31,6 @@ public final class Touch {
 
   /** Two taps of one finger that mean one place lie no further apart than a key is wide. */
   private static final double FINGER_MM = Scale.KEY_MM;
-
-  /** So many letters stand in one line of a verdict. */
-  private static final int WHOLE_LINE = 30;
 
   private record Tap(Node node, Point2D at, long nanos) {}
 
@@ -77,6 +73,7 @@ public final class Touch {
     return new Touch(scale.withText(factor), nanos, ticker, taps);
   }
 
+  @Override
   public Scale scale() {
     return scale;
   }
@@ -190,25 +187,9 @@ public final class Touch {
         .isPresent();
   }
 
-  /** The brief words where the person's text is large: whole sentences would fill the glass. */
-  public String brief(String whole, String brief) {
-    return isLarge() ? brief : whole;
-  }
-
-  /** Whether the person's text is larger than usual. */
-  public boolean isLarge() {
-    return scale.textFactor() > 1;
-  }
-
   /** A key of a pad: a single letter or a short word, as large as there is room for. */
   public TouchKey padKey(String words, Runnable act) {
-    FitText label =
-        new FitText(
-            () -> scale.fontPx(Scale.WORKING_MM) * scale.textFactor(),
-            () -> scale.fontPx(Scale.SMALL_MM),
-            true,
-            words);
-    return target(new TouchKey(scale, label, Scale.KEY_MM, "pad"), act);
+    return target(new TouchKey(scale, pad(words), Scale.KEY_MM, "pad"), act);
   }
 
   public TouchKey key(String words, Runnable act) {
@@ -246,55 +227,5 @@ public final class Touch {
 
   private TouchKey plate(String words, double leastMm, String styleClass) {
     return new TouchKey(scale, heading(words), leastMm, styleClass);
-  }
-
-  /** Working text: 6.4 mm capitals where they fit, never under 4.5, times the person's factor. */
-  public FitText text(String words) {
-    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, false);
-  }
-
-  /** Small text, as for lists: 4.5 mm capitals times the person's factor. */
-  public FitText small(String words) {
-    return fit(words, Scale.SMALL_MM, Scale.SMALL_MM, false);
-  }
-
-  /** A heading: bold working text. */
-  public FitText heading(String words) {
-    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, true);
-  }
-
-  /** A verdict or a place: 20 mm capitals, 10 where the words are many. */
-  public FitText verdict(String words) {
-    return new FitText(
-        () -> scale.fontPx(Scale.VERDICT_MM),
-        () -> scale.fontPx(Scale.LEAST_VERDICT_MM),
-        true,
-        words);
-  }
-
-  /**
-   * The lines of a verdict: 20 mm capitals where they fit, never under 6.4; the person's factor
-   * does not make them larger. A short line is never broken.
-   */
-  public FitText lines(List<String> lines) {
-    String words =
-        lines.stream()
-            .map(line -> line.length() <= WHOLE_LINE ? line.replace(' ', '\u00a0') : line)
-            .collect(Collectors.joining("\n"));
-    return new FitText(
-        () -> scale.fontPx(Scale.VERDICT_MM), () -> scale.fontPx(leastLineMm()), true, words);
-  }
-
-  private double leastLineMm() {
-    return Math.max(Scale.WORKING_MM, Scale.SMALL_MM * scale.textFactor());
-  }
-
-  /** Text between two heights of capitals in mm, both times the person's factor. */
-  public FitText fit(String words, double largestMm, double leastMm, boolean bold) {
-    return new FitText(
-        () -> scale.fontPx(largestMm) * scale.textFactor(),
-        () -> scale.fontPx(leastMm) * scale.textFactor(),
-        bold,
-        words);
   }
 }

@@ -17,10 +17,6 @@ public final class TwoHalves extends Region {
     Panes.grow(this);
   }
 
-  private boolean isUpright() {
-    return getScene() != null && getScene().getHeight() > getScene().getWidth();
-  }
-
   private double half(double all) {
     return Math.floor((all - gap) / 2);
   }
@@ -33,14 +29,14 @@ public final class TwoHalves extends Region {
   @Override
   protected double computeMinWidth(double height) {
     double widest = Math.max(first.minWidth(-1), second.minWidth(-1));
-    return isUpright() ? widest : 2 * widest + gap;
+    return Panes.isUpright(this) ? widest : 2 * widest + gap;
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double wide = width <= 0 || isUpright() ? width : half(width);
+    double wide = width <= 0 || Panes.isUpright(this) ? width : half(width);
     double high = Math.max(first.minHeight(wide), second.minHeight(wide));
-    return isUpright() ? 2 * high + gap : high;
+    return Panes.isUpright(this) ? 2 * high + gap : high;
   }
 
   @Override
@@ -52,7 +48,7 @@ public final class TwoHalves extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
-    if (isUpright()) {
+    if (Panes.isUpright(this)) {
       double high = half(height);
       first.resizeRelocate(0, 0, width, high);
       second.resizeRelocate(0, height - high, width, high);

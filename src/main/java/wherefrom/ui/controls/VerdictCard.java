@@ -55,13 +55,9 @@ public final class VerdictCard extends StackPane {
     arrange.run();
   }
 
-  private boolean isUpright() {
-    return getScene() != null && getScene().getHeight() > getScene().getWidth();
-  }
-
   private void put(Cue cue, VBox words) {
     double between = touch.scale().px(BETWEEN_MM);
-    if (isUpright()) {
+    if (Panes.isUpright(this)) {
       VBox over = new VBox(between, mark(cue, UPRIGHT_MARK_MM), words);
       over.setAlignment(Pos.CENTER_LEFT);
       getChildren().setAll(Panes.pad(over, PAD_MM, touch.scale()));

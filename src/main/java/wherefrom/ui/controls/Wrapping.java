@@ -17,12 +17,13 @@ final class Wrapping {
   private static final Map<String, Double> BOLD = new HashMap<>();
 
   /**
-   * Behind a space, a slash or the like, or a hyphen within a word; but a figure stays with its
-   * unit, and a plus-minus with its figure.
+   * Behind a space, a slash or the like, an underscore in a path, or a hyphen within a word; but a
+   * figure stays with its unit, a plus-minus with its figure, and the letter below a symbol with
+   * it.
    */
   private static final Pattern BREAK =
       Pattern.compile(
-          "(?<=[ /\\\\_])(?<!± )(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%)(?![A-Za-z]))"
+          "(?<=[ /\\\\]|[A-Za-z0-9]{2}_)(?<!± )(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%)(?![A-Za-z]))"
               + "|(?<=[a-z]-)(?=[a-z0-9])");
 
   private final boolean bold;

@@ -1,5 +1,6 @@
 package wherefrom.ui.drawn;
 
+import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.View;
@@ -74,14 +75,15 @@ final class Captions extends Region {
   }
 
   /**
-   * Leaves a piece of their line free, as an arrow has its shaft there.
+   * An arrow that comes from above has its shaft among the captions: that piece is left free.
    *
-   * @param from in these captions' coordinates
-   * @param to less than {@code from} where nothing is to be left free
+   * @param pointing the box of what points into the drawing, beside these captions' own
    */
-  void keepFree(double from, double to) {
-    keptFrom = from;
-    keptTo = to;
+  void keepFree(Optional<javafx.geometry.Bounds> pointing) {
+    Optional<javafx.geometry.Bounds> box =
+        pointing.filter(arrow -> arrow.getMinY() < getLayoutY() + getHeight());
+    keptFrom = box.map(arrow -> arrow.getMinX() - getLayoutX()).orElse(0.0);
+    keptTo = box.map(arrow -> arrow.getMaxX() - getLayoutX()).orElse(-1.0);
     requestLayout();
   }
 

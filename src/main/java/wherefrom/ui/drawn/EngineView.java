@@ -13,6 +13,7 @@ import wherefrom.drawing.Asked;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.BigPartRing;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.Drawing;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
@@ -40,10 +41,6 @@ import wherefrom.ui.controls.TouchKey;
  * would be under 18 mm; {@code EnginePages} opens what follows.
  */
 public final class EngineView extends Region {
-  /** What a drawing is made from; the same is not made twice. */
-  private record MadeFrom(
-      Asked asked, View side, BelowPanRail foot, Optional<BigPartName> ringed) {}
-
   private final Touch touch;
   private final Layout layout;
   private final Set<PartKind> tracked;
@@ -55,7 +52,7 @@ public final class EngineView extends Region {
   private View side = View.ABOVE;
   private BelowPanRail foot = BelowPanRail.NAMES;
   private Optional<PartKind> kind = Optional.empty();
-  private Optional<MadeFrom> madeFrom = Optional.empty();
+  private Optional<EngineSight> madeFrom = Optional.empty();
   private ShownPlaces places = ShownPlaces.all();
   private boolean wired;
   private Optional<BigPartName> ringed = Optional.empty();
@@ -211,10 +208,11 @@ public final class EngineView extends Region {
   }
 
   private void redraw() {
-    MadeFrom wanted = new MadeFrom(new Asked(tracked, kind.or(places::meant)), side, foot, ringed);
+    Asked asked = new Asked(tracked, kind.or(places::meant));
+    EngineSight wanted = new EngineSight(asked, side, foot, ringed);
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);
-      build(wanted.asked());
+      build(wanted);
     }
     DrawnEngine engine = drawn.orElseThrow();
     engine.pointing(!wired);
@@ -222,16 +220,12 @@ public final class EngineView extends Region {
     requestLayout();
   }
 
-  private void build(Asked asked) {
-    Drawn maker = new Drawn(layout, asked, touch.scale());
-    Function<Bounds, wherefrom.drawing.Drawing> making =
-        ringed
-            .map(name -> maker.ringed(side, side == View.ABOVE ? BelowPanRail.NONE : foot, name))
-            .orElseGet(() -> side == View.ABOVE ? maker.above() : maker.below(foot));
+  private void build(EngineSight sight) {
+    Function<Bounds, Drawing> making = sight.making(layout, touch.scale());
     DrawnEngine engine =
         tapped.isPresent()
-            ? DrawnEngine.keyed(touch, layout, asked, making, this::tap)
-            : DrawnEngine.shown(touch, layout, asked, making);
+            ? DrawnEngine.keyed(touch, layout, sight.asked(), making, this::tap)
+            : DrawnEngine.shown(touch, layout, sight.asked(), making);
     engine.setManaged(false);
     engine.live(live);
     drawn = Optional.of(engine);
@@ -286,22 +280,11 @@ public final class EngineView extends Region {
     if (fit.isDrawn()) {
       engine.resizeRelocate(0, fit.above(), width, height - fit.above());
       captions.over(fit.captioned(), width);
-      keepFree(engine);
+      engine.layout();
+      captions.keepFree(engine.pointers().map(engine::localToParent));
     } else {
       placeKey(width, height);
     }
-  }
-
-  /** An arrow that comes from above has its shaft among the captions. */
-  private void keepFree(DrawnEngine engine) {
-    engine.layout();
-    double foot = captions.getLayoutY() + captions.getHeight();
-    Optional<javafx.geometry.Bounds> box =
-        engine.pointers().map(engine::localToParent).filter(pointing -> pointing.getMinY() < foot);
-    double x = captions.getLayoutX();
-    captions.keepFree(
-        box.map(pointing -> pointing.getMinX() - x).orElse(0.0),
-        box.map(pointing -> pointing.getMaxX() - x).orElse(-1.0));
   }
 
   private void placeKey(double width, double height) {

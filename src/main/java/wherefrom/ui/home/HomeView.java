@@ -34,6 +34,9 @@ final class HomeView extends Region {
   private final Wire wire;
   private Optional<Place> wired = Optional.empty();
 
+  /** Whether the key that turns the drawing over leaves it its room. */
+  private boolean turned = true;
+
   HomeView(
       Touch touch, EngineView engine, PlaceCounts counts, TouchKey turn, TagKey tag, DaysRow days) {
     this.touch = touch;
@@ -73,12 +76,15 @@ final class HomeView extends Region {
     double daysHigh = days.minHeight(width);
     days.resizeRelocate(0, getHeight() - daysHigh, width, daysHigh);
     double bottom = getHeight() - daysHigh - gap;
-    if (getHeight() > width) {
-      bottom = asideBelow(width, bottom);
-    }
     double tagHigh = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
-    tag.resizeRelocate(0, bottom - tagHigh, width, tagHigh);
     double above = wired.isPresent() ? touch.scale().px(WIRE_MM) : gap;
+    turned = true;
+    if (getHeight() > width) {
+      double aside = asideBelow(width, bottom);
+      turned = !touch.isLarge() || engine.hasRoom(width, aside - tagHigh - above);
+      bottom = turned ? aside : bottom;
+    }
+    tag.resizeRelocate(0, bottom - tagHigh, width, tagHigh);
     double high = Math.max(0, bottom - tagHigh - above);
     if (getHeight() > width) {
       engine(width, high);
@@ -102,7 +108,7 @@ final class HomeView extends Region {
       engine.resizeRelocate(0, 0, width, high);
       engine.layout();
     }
-    turn.setVisible(room && engine.isDrawn());
+    turn.setVisible(turned && room && engine.isDrawn());
   }
 
   private void aside(double x, double width, double high) {

@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import wherefrom.ui.audit.Fault.Rule;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -36,6 +37,8 @@ public final class Audit {
 
   /** A zone on a drawing: what is drawn there is its outline. */
   private static final String ON_A_DRAWING = "drawn-zone";
+
+  private static final Set<String> AS_LARGE_AS_ITS_ROOM = Set.of("pad", "in-figure", "message");
 
   private static final Set<String> IN_A_DRAWING =
       Set.of("drawn-number", "drawn-letter", "drawn-letter-on-ink", "drawn-letter-on-paper");
@@ -159,7 +162,7 @@ public final class Audit {
   private void text(Text text) {
     double capital = mm(text.getFont().getSize() * CAPITAL);
     boolean display = capital >= DISPLAY_MM;
-    boolean free = display || isOnPad(text) || isOnADrawing(text);
+    boolean free = display || isAsLargeAsItsRoom(text) || isOnADrawing(text);
     double least = free ? TEXT_MM : TEXT_MM * scale.textFactor();
     if (capital < least - 0.01) {
       fault(Rule.SMALL_TEXT, "%s: capitals of %.2f mm", name(text), capital);
@@ -178,17 +181,34 @@ public final class Audit {
         break;
       }
     }
+    whole(text);
     contrast(text, display);
   }
 
-  /** A single letter on a key of a pad is as large as its key lets it be. */
-  private static boolean isOnPad(Text text) {
-    for (Parent up = text.getParent(); up != null; up = up.getParent()) {
-      if (up.getStyleClass().contains("pad")) {
+  /**
+   * A single letter on a key of a pad and a number in a figure are as large as those let them be; a
+   * message keeps to its row, and its letters lose the person's factor where it is long.
+   */
+  private static boolean isAsLargeAsItsRoom(Text text) {
+    return isWithin(text, AS_LARGE_AS_ITS_ROOM);
+  }
+
+  private static boolean isWithin(Node node, Set<String> styles) {
+    for (Parent up = node.getParent(); up != null; up = up.getParent()) {
+      if (up.getStyleClass().stream().anyMatch(styles::contains)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Words that were left out; of a message Help has them all. */
+  private void whole(Text text) {
+    if (text.getParent() instanceof FitText words
+        && words.isCut()
+        && !isWithin(text, Set.of("message"))) {
+      fault(Rule.CUT_TEXT, "%s is all that is seen of \"%s\"", name(text), words.words());
+    }
   }
 
   /**
