@@ -324,13 +324,19 @@
     }
   }
 
+  /** What was pressed stands under "Not done yet", a stop beside it. */
+  function notYet(why, canDrop) {
+    text('lost-title', 'Not done yet');
+    text('lost-words', pending.words);
+    text('lost-why', why);
+    $('lost-stop').hidden = !stopped();
+    $('lost-drop').hidden = !canDrop;
+    show('lost');
+  }
+
   function waiting() {
-    if (!lost) {
-      text('lost-words', pending.words);
-      text('lost-why', 'It is being sent.');
-      $('lost-stop').hidden = !stopped();
-      $('lost-drop').hidden = true;
-      show('lost');
+    if (!lost && !pending.held) {
+      notYet('It is being sent.', false);
     }
   }
 
@@ -344,6 +350,9 @@
       settle();
       notJoined(answer.body.said);
     } else if (answer.status === 429 || answer.status === 503) {
+      // It may take long, as where the shared server is away: why is said, and it can be dropped.
+      pending.held = true;
+      notYet(answer.body.said + ' It is sent again by itself.', true);
       setTimeout(go, AGAIN_MS);
     } else {
       settle();
@@ -379,23 +388,21 @@
   /** No connection: what was pressed is not shown as done, and is sent again when it is back. */
   function cut() {
     lost = true;
-    $('lost-stop').hidden = !stopped();
     if (!stopped()) {
       hush();
     } else if (!again) {
       sound('STOP');
     }
     if (pending) {
-      text('lost-words', pending.words);
-      text('lost-why', 'No connection. It is sent again by itself.');
-      $('lost-drop').hidden = false;
+      notYet('No connection. It is sent again by itself.', true);
     } else {
+      text('lost-title', 'No connection');
       text('lost-words', '');
       text('lost-why', 'No connection. Go on when it is back.');
+      $('lost-stop').hidden = !stopped();
       $('lost-drop').hidden = true;
+      show('lost');
     }
-    $('lost-title').textContent = pending ? 'Not done yet' : 'No connection';
-    show('lost');
     next(AGAIN_MS);
   }
 

@@ -349,6 +349,26 @@ class PhoneBrowserIT {
     assertThat(phone.seen()).doesNotContain("STOP");
   }
 
+  /** The computer is reached and cannot write, as where the shared server is away. */
+  @Test
+  void whatCannotBeWrittenYetIsSaidAndCanBeDropped() throws IOException {
+    printTags();
+    Browser phone = joined(360, 740, false, "");
+    phone.run(
+        "window.real = window.fetch;"
+            + "window.fetch = () => Promise.resolve("
+            + " new Response('{\"said\":\"No connection to the shared server.\"}', {status: 503}));");
+    photograph(phone, "part", false, PUSHROD_3EX);
+    phone.waitForWords("No connection to the shared server. It is sent again by itself.");
+    look(phone, "held");
+    phone.press("Drop it");
+    phone.run("window.fetch = window.real;");
+    phone.waitForWords("Photograph a tag");
+    photograph(phone, "other", false, PUSHROD_5EX);
+    phone.waitForWords("Part in hand");
+    assertThat(phone.seen()).contains("5 EX").doesNotContain("3 EX");
+  }
+
   @Test
   void stopInTheWindowEndsIt() throws IOException {
     Browser phone = joined(360, 740, false, "");
