@@ -11,11 +11,16 @@ import java.util.regex.Pattern;
 /**
  * Safe folder names from what a person calls a job: a few plain letters that every system takes.
  */
-final class FolderNames {
+public final class FolderNames {
   private static final int LONGEST = 60;
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
   private static final Pattern OTHER = Pattern.compile("[^a-z0-9]+");
   private static final Pattern EDGES = Pattern.compile("^-+|-+$");
+
+  /** What leads elsewhere, means something on some system, or cannot be seen. */
+  private static final Pattern NO_NAME = Pattern.compile("[\\p{Cntrl}/\\\\:*?\"<>|]");
+
+  private static final int LONGEST_TYPED = 200;
 
   /** Names that mean a device on some systems, or something else on a shelf. */
   private static final Pattern TAKEN =
@@ -34,6 +39,21 @@ final class FolderNames {
     return TAKEN.matcher(cut).matches() ? "job-" + cut : cut;
   }
 
+  /**
+   * Whether a name that somebody else gave is that of one folder on every system: it leads into no
+   * other folder and to no device.
+   */
+  public static boolean isOne(String name) {
+    return !name.isBlank()
+        && name.length() <= LONGEST_TYPED
+        && !NO_NAME.matcher(name).find()
+        && !name.startsWith(" ")
+        && !name.startsWith(".")
+        && !name.endsWith(" ")
+        && !name.endsWith(".")
+        && !TAKEN.matcher(name.toLowerCase(Locale.ROOT).replaceFirst("\\..*", "")).matches();
+  }
+
   private static String trimmed(String name) {
     return EDGES.matcher(name).replaceAll("");
   }
@@ -45,7 +65,7 @@ final class FolderNames {
 
   /** A folder in which nothing was ever kept, named after the job. */
   static Path unused(Path shelf, String name) {
-    return free(shelf, name, LogbookFile::isFree);
+    return free(shelf, name, JobFolder::isFree);
   }
 
   private static Path free(Path shelf, String name, Predicate<Path> isFree) {

@@ -3,7 +3,9 @@ package wherefrom.logbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,6 +57,13 @@ public final class LogLines {
   public static String sum(byte[] line) {
     int feed = line.length > 0 && line[line.length - 1] == '\n' ? 1 : 0;
     return Sums.chain(line, 0, line.length - feed);
+  }
+
+  /** The SHA-256 of a job's files one behind the other, in hexadecimal. */
+  public static String digest(List<byte[]> files) {
+    MessageDigest sum = Sums.sha256();
+    files.forEach(sum::update);
+    return HexFormat.of().formatHex(sum.digest());
   }
 
   /**
@@ -120,7 +129,7 @@ public final class LogLines {
    * @throws IOException with a sentence where the logbook is damaged
    */
   public static List<Line> of(Path job) throws IOException {
-    FolderScan scanned = LogbookFile.scan(job);
+    FolderScan scanned = JobFolder.scan(job);
     if (scanned.trouble().isPresent()) {
       throw new IOException(scanned.sentence());
     }

@@ -143,7 +143,8 @@ public final class PhotoFiles implements Photos {
     return jobFolder.resolve(FOLDER).resolve(name);
   }
 
-  static boolean isName(String name) {
+  /** Whether a photograph can be called so: a sum and an ending, which lead nowhere else. */
+  public static boolean isName(String name) {
     return Names.FORM.matcher(name).matches();
   }
 

@@ -2,6 +2,8 @@ package wherefrom.server;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
@@ -22,8 +24,17 @@ import wherefrom.job.settings.ServerAddress;
  * pgpass file, and is neither kept nor logged.
  */
 final class Database implements AutoCloseable {
-  /** What an act waits for at most; then it is said that there is no connection. */
+  /**
+   * How long what is written is sent anew, in milliseconds. The last sending begins within that
+   * time and may itself wait for a connection and for the answer, {@code CONNECT_S} and {@code
+   * ANSWER_S} at most: so it is said after about ten seconds that the server is out of reach.
+   */
   static final int PATIENCE_MS = 4_000;
+
+  private static final int AGAIN_MS = 100;
+
+  /** The first version of PostgreSQL whose tables and functions are asked for here. */
+  private static final int OLDEST = 15;
 
   /** Its libraries tell each step, on standard error too. Kept, or what is set is forgotten. */
   private static final List<Logger> QUIET =
@@ -34,6 +45,16 @@ final class Database implements AutoCloseable {
   static {
     QUIET.forEach(logger -> logger.setLevel(Level.OFF));
   }
+
+  /**
+   * Told to each connection: a server that is set to forget is not let do so, and a bench whose
+   * machine lost its power is free again after a minute.
+   */
+  private static final String OPTIONS =
+      "-c search_path="
+          + Tables.SCHEMA
+          + " -c synchronous_commit=on"
+          + " -c tcp_keepalives_idle=30 -c tcp_keepalives_interval=10 -c tcp_keepalives_count=3";
 
   private static final int CONNECT_S = 2;
   private static final int ANSWER_S = 4;
@@ -60,7 +81,9 @@ final class Database implements AutoCloseable {
   }
 
   private String url() {
-    return "jdbc:postgresql://" + address.host() + ":" + address.port() + "/" + address.database();
+    // Encoded, or a name with a question mark in it would set what the driver does.
+    String database = URLEncoder.encode(address.database(), StandardCharsets.UTF_8);
+    return "jdbc:postgresql://" + address.host() + ":" + address.port() + "/" + database;
   }
 
   private Properties properties(int answerS) {
@@ -75,9 +98,7 @@ final class Database implements AutoCloseable {
     PGProperty.SOCKET_TIMEOUT.set(properties, answerS);
     PGProperty.TCP_KEEP_ALIVE.set(properties, true);
     PGProperty.APPLICATION_NAME.set(properties, "Wherefrom");
-    // Told to each connection: a server that is set to forget is not let do so.
-    PGProperty.OPTIONS.set(
-        properties, "-c search_path=" + Tables.SCHEMA + " -c synchronous_commit=on");
+    PGProperty.OPTIONS.set(properties, OPTIONS);
     return properties;
   }
 
@@ -90,18 +111,32 @@ final class Database implements AutoCloseable {
     return connection;
   }
 
-  private synchronized HikariDataSource pool() {
+  private synchronized HikariDataSource pool() throws SQLException {
     if (pool.isEmpty()) {
       HikariDataSource opened = opened();
-      try {
+      try (Connection first = opened.getConnection()) {
+        requireNewEnough(address, first.getMetaData().getDatabaseMajorVersion());
         Tables.prepare(opened);
-      } catch (RuntimeException e) {
+      } catch (SQLException | RuntimeException e) {
         opened.close();
         throw e;
       }
       pool = Optional.of(opened);
     }
     return pool.get();
+  }
+
+  static void requireNewEnough(ServerAddress address, int version) {
+    if (version < OLDEST) {
+      throw new LogbookException(
+          "The server "
+              + address.host()
+              + " runs PostgreSQL "
+              + version
+              + ". Version "
+              + OLDEST
+              + " or later is needed: bring the server up to it.");
+    }
   }
 
   private HikariDataSource opened() {
@@ -127,8 +162,10 @@ final class Database implements AutoCloseable {
     HikariDataSource from;
     try {
       from = pool();
+    } catch (LogbookException e) {
+      throw e;
     } catch (RuntimeException e) {
-      throw new SQLException(String.valueOf(e.getMessage()), "08001", e);
+      throw new SQLException(String.valueOf(e.getMessage()), e);
     }
     try (Connection connection = from.getConnection()) {
       return work.on(connection);
@@ -144,31 +181,46 @@ final class Database implements AutoCloseable {
     try {
       return once(work);
     } catch (SQLException e) {
-      throw away(e);
+      throw ServerTrouble.asking(address, e);
     }
   }
 
-  /** What to say where the server was not reached, or did not do as it was asked. */
-  LogbookException away(SQLException cause) {
-    if (isWrongPassword(cause)) {
-      return new LogbookException(
-          "The server "
-              + address.host()
-              + " does not let this machine in. Check name and password.",
-          cause);
+  /**
+   * Writes something, once.
+   *
+   * @throws UnsentException where nobody knows whether it is written
+   * @throws LogbookException where it is not
+   */
+  <T> T send(Work<T> work) {
+    try {
+      return once(work);
+    } catch (SQLException e) {
+      throw ServerTrouble.sending(address, e, false);
     }
-    return new UnsentException(
-        "No connection to the shared server " + address.host() + ". Nothing is shown as done.",
-        cause);
   }
 
-  private static boolean isWrongPassword(SQLException cause) {
-    for (Throwable each = cause; each != null; each = each.getCause()) {
-      if (each instanceof SQLException sql && String.valueOf(sql.getSQLState()).startsWith("28")) {
-        return true;
+  /**
+   * Writes something that counts once however often it is sent: it is sent anew until the server
+   * has said that it is there, or that it cannot be, or {@link #PATIENCE_MS} are over, or the
+   * thread is told to end.
+   *
+   * @throws UnsentException where nobody knows whether it is written
+   * @throws LogbookException where it is not
+   */
+  <T> T sendUntilHeard(Work<T> work) {
+    long until = System.nanoTime() + PATIENCE_MS * 1_000_000L;
+    boolean unheard = false;
+    while (true) {
+      try {
+        return once(work);
+      } catch (SQLException e) {
+        ServerTrouble trouble = ServerTrouble.of(e);
+        unheard |= trouble.isUnheard();
+        if (!trouble.isPassing() || System.nanoTime() > until || !Pause.took(AGAIN_MS)) {
+          throw ServerTrouble.sending(address, e, unheard);
+        }
       }
     }
-    return false;
   }
 
   @Override

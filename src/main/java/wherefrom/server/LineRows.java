@@ -22,14 +22,16 @@ final class LineRows {
       "select sequence, sitting, act, headers, line from entry"
           + " where job = ? and sequence > ? order by sequence";
 
-  /** One row at most, and only behind the last: what others wrote since makes it none. */
+  /**
+   * One row at most, only behind the last, and only from whoever holds the bench: what others wrote
+   * since, or that another program took the bench, makes it none.
+   */
   private static final String ADD =
       "insert into entry (job, sequence, sitting, act, headers, line)"
           + " select ?, ?, ?, ?, ?, ?"
           + " where (select coalesce(max(sequence), 0) from entry where job = ?) = ?"
+          + " and exists (select 1 from bench where job = ? and bench = ? and sitting = ?)"
           + " on conflict do nothing";
-
-  private static final String FIND = "select 1 from entry where sitting = ? and act = ?";
 
   private LineRows() {}
 
@@ -55,11 +57,11 @@ final class LineRows {
   }
 
   /**
-   * Adds a row where its sequence is the next.
+   * Adds a row where its sequence is the next and its sender holds the bench.
    *
    * @return whether it was added; once this is said, it is kept
    */
-  static boolean add(Connection connection, int job, Row row) throws SQLException {
+  static boolean add(Connection connection, int job, int bench, Row row) throws SQLException {
     try (PreparedStatement insert = connection.prepareStatement(ADD)) {
       insert.setInt(1, job);
       insert.setLong(2, row.sequence());
@@ -69,18 +71,10 @@ final class LineRows {
       insert.setBytes(6, row.line().line());
       insert.setInt(7, job);
       insert.setLong(8, row.sequence() - 1);
+      insert.setInt(9, job);
+      insert.setInt(10, bench);
+      insert.setObject(11, row.sender().sitting());
       return insert.executeUpdate() == 1;
-    }
-  }
-
-  /** Whether an act is written. */
-  static boolean has(Connection connection, Sender sender) throws SQLException {
-    try (PreparedStatement select = connection.prepareStatement(FIND)) {
-      select.setObject(1, sender.sitting());
-      select.setLong(2, sender.act());
-      try (ResultSet found = select.executeQuery()) {
-        return found.next();
-      }
     }
   }
 

@@ -1,17 +1,15 @@
 package wherefrom.server;
 
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
+import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.postgresql.PGConnection;
 import org.postgresql.PGNotification;
+import wherefrom.job.LogbookException;
 
 /**
  * Hears what other benches write, and holds the benches of this program: both on one connection of
@@ -36,14 +34,18 @@ final class Listener implements AutoCloseable {
   private final Database database;
   private final int job;
   private final News news;
-  private final SortedSet<Integer> benches = new TreeSet<>();
+  private final HeldBenches benches;
   private Optional<Connection> connection = Optional.empty();
   private boolean listening;
   private volatile boolean closed;
 
-  Listener(Database database, int job, News news) {
+  /**
+   * @param sitting by which the server knows this opening of the job
+   */
+  Listener(Database database, int job, UUID sitting, News news) {
     this.database = database;
     this.job = job;
+    this.benches = new HeldBenches(job, sitting);
     this.news = news;
   }
 
@@ -68,7 +70,9 @@ final class Listener implements AutoCloseable {
         LOGGER.log(Level.FINE, "The shared server is away.", e);
         leave();
         back = true;
-        pause();
+        if (!Pause.took(AGAIN_MS)) {
+          return;
+        }
       }
     }
   }
@@ -107,53 +111,61 @@ final class Listener implements AutoCloseable {
     if (connection.isPresent()) {
       return connection.get();
     }
+    if (closed) {
+      throw new SQLException("the job is put away");
+    }
     Connection made = database.connectAlone();
     connection = Optional.of(made);
     try (Statement statement = made.createStatement()) {
       statement.execute("listen " + Tables.CHANNEL);
     }
-    for (int bench : benches) {
-      hold(made, bench);
-    }
+    benches.holdAgain(made);
     return made;
-  }
-
-  private boolean hold(Connection on, int bench) throws SQLException {
-    try (PreparedStatement lock = on.prepareStatement("select pg_try_advisory_lock(?, ?)")) {
-      lock.setInt(1, job);
-      lock.setInt(2, bench);
-      try (ResultSet held = lock.executeQuery()) {
-        return held.next() && held.getBoolean(1);
-      }
-    }
   }
 
   /** Takes a bench that no other program and nobody in this one has. */
   synchronized int takeBench(int wanted) {
     try {
-      int bench = wanted;
-      while (benches.contains(bench) || !hold(connect(), bench)) {
-        bench++;
-      }
-      benches.add(bench);
-      return bench;
+      return benches.take(connect(), wanted);
     } catch (SQLException e) {
       leave();
-      throw database.away(e);
+      throw ServerTrouble.asking(database.address(), e);
     }
   }
 
   synchronized void leaveBench(int bench) {
-    benches.remove(bench);
-    if (connection.isPresent()) {
-      try (PreparedStatement free =
-          connection.get().prepareStatement("select pg_advisory_unlock(?, ?)")) {
-        free.setInt(1, job);
-        free.setInt(2, bench);
-        free.execute();
-      } catch (SQLException e) {
-        leave();
-      }
+    try {
+      benches.leave(connection, bench);
+    } catch (SQLException e) {
+      leave();
+    }
+  }
+
+  /** A bench that another program took while the way to the server was cut. */
+  synchronized Optional<Integer> findLostBench() {
+    return benches.findLost();
+  }
+
+  /**
+   * Sees to it that the benches are held by a connection that lives.
+   *
+   * @throws LogbookException where the server does not answer
+   */
+  synchronized void holdBenches() {
+    try {
+      run("select 1");
+    } catch (SQLException e) {
+      leave();
+      connectOrSay();
+    }
+  }
+
+  private void connectOrSay() {
+    try {
+      connect();
+    } catch (SQLException e) {
+      leave();
+      throw ServerTrouble.asking(database.address(), e);
     }
   }
 
@@ -167,14 +179,6 @@ final class Listener implements AutoCloseable {
       broken.close();
     } catch (SQLException e) {
       LOGGER.log(Level.FINE, "A connection could not be closed.", e);
-    }
-  }
-
-  private static void pause() {
-    try {
-      Thread.sleep(AGAIN_MS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
     }
   }
 

@@ -43,7 +43,7 @@ final class NewRows {
     } catch (SQLException e) {
       throw UNIQUE.equals(e.getSQLState())
           ? new LogbookException("The shared server has this job already, or one of its name.", e)
-          : database.away(e);
+          : ServerTrouble.sending(database.address(), e, false);
     }
   }
 

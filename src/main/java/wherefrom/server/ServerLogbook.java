@@ -1,8 +1,6 @@
 package wherefrom.server;
 
 import java.io.IOException;
-import java.sql.SQLException;
-import java.sql.SQLTransientException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +14,7 @@ import wherefrom.job.LogbookCondition;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.NewEntry;
+import wherefrom.job.UnsentException;
 import wherefrom.logbook.LogLines;
 import wherefrom.server.LineRows.Row;
 import wherefrom.server.LineRows.Sender;
@@ -25,8 +24,6 @@ import wherefrom.server.LineRows.Sender;
  * it hears of the others'; each line is checked against the one before it, as in a file.
  */
 final class ServerLogbook implements Logbook {
-  private static final int PAUSE_MS = 100;
-
   private final Database database;
   private final int job;
   private final UUID sitting;
@@ -37,6 +34,9 @@ final class ServerLogbook implements Logbook {
   private String tip;
   private LogbookCondition condition;
 
+  /** What whoever watches has been told of the condition. */
+  private LogbookCondition told;
+
   private ServerLogbook(
       Database database, int job, UUID sitting, LogLines.Read read, String unkept) {
     this.database = database;
@@ -45,7 +45,8 @@ final class ServerLogbook implements Logbook {
     this.entries.addAll(read.entries());
     this.tip = read.tip();
     this.condition = condition(read.trouble(), unkept);
-    this.listener = new Listener(database, job, this::hear);
+    this.told = condition;
+    this.listener = new Listener(database, job, sitting, this::hear);
   }
 
   private static LogbookCondition condition(String trouble, String unkept) {
@@ -103,12 +104,56 @@ final class ServerLogbook implements Logbook {
     byte[] line = LogLines.line(logged, entries.isEmpty() ? LogLines.sum(headers) : tip);
     Sender sender = new Sender(sitting, entry.act());
     Row row = new Row(logged.sequence(), sender, new LogLines.Line(headers, line));
-    if (send(row)) {
+    if (send(row, logged)) {
       take(sender, logged, line);
       return new Appended.Done(logged);
     }
-    fetch();
     return unlessWritten(expected, sender, logged);
+  }
+
+  /**
+   * Sends a row until the server has said what became of it. One that is not taken although nobody
+   * wrote is of a bench that this program holds no more: it is sent once more where it does.
+   *
+   * @return whether it is written by this sending; where it is not, what others wrote is taken in
+   */
+  private boolean send(Row row, LoggedEntry logged) {
+    boolean written = sendOnce(row, logged);
+    if (!written && entries.size() < row.sequence()) {
+      listener.holdBenches();
+      lookForLostBench();
+      requireGoingOn();
+      written = sendOnce(row, logged);
+    }
+    return written;
+  }
+
+  private boolean sendOnce(Row row, LoggedEntry logged) {
+    int bench = logged.by().bench();
+    boolean written =
+        database.sendUntilHeard(connection -> LineRows.add(connection, job, bench, row));
+    if (!written) {
+      fetchOrWait();
+      requireGoingOn();
+    }
+    return written;
+  }
+
+  /** An earlier sending may be written: where that cannot be seen now, it is not settled. */
+  private void fetchOrWait() {
+    try {
+      fetch();
+    } catch (UnsentException e) {
+      throw e;
+    } catch (LogbookException e) {
+      throw new UnsentException(String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  private void requireGoingOn() {
+    if (!condition.writable()) {
+      throw new LogbookException(condition.sentence());
+    }
   }
 
   private void requireWritable() {
@@ -117,40 +162,18 @@ final class ServerLogbook implements Logbook {
     }
   }
 
-  /**
-   * Sends a row until the server has said that it is there, or that it cannot be. Where the way to
-   * the server breaks, the same row is sent again: of all sendings one at most can be written.
-   */
-  private boolean send(Row row) {
-    long until = System.nanoTime() + Database.PATIENCE_MS * 1_000_000L;
-    while (true) {
-      try {
-        return database.once(connection -> LineRows.add(connection, job, row));
-      } catch (SQLException e) {
-        if (System.nanoTime() > until || !isAway(e)) {
-          throw database.away(e);
-        }
-        pause();
-      }
-    }
-  }
-
-  /** What the server says of the way to it, or of its own end: connection, resources, shutdown. */
-  private static boolean isAway(SQLException e) {
-    String state = String.valueOf(e.getSQLState());
-    return e instanceof SQLTransientException
-        || state.startsWith("08")
-        || state.startsWith("53")
-        || state.startsWith("57")
-        || state.equals("null");
-  }
-
-  private static void pause() {
-    try {
-      Thread.sleep(PAUSE_MS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+  /** Two programs at one bench would take back each other's steps. */
+  private void lookForLostBench() {
+    listener
+        .findLostBench()
+        .ifPresent(
+            bench ->
+                condition =
+                    new LogbookCondition.ReadOnly(
+                        "Another program took bench "
+                            + bench
+                            + " while the way to the shared server was cut. Close the job and open"
+                            + " it again: it is then at the next free bench."));
   }
 
   /** What others wrote; but an earlier sending may have been written, its answer lost. */
@@ -195,25 +218,28 @@ final class ServerLogbook implements Logbook {
   }
 
   /**
-   * Something may have been written.
+   * Something may have been written, or can be written no more.
    *
    * @param back whether the server was away and is there again
    */
   private void hear(boolean back) {
-    if (grow() || back) {
+    if (hasChanged() || back) {
       benches.tell();
     }
   }
 
-  private synchronized boolean grow() {
+  private synchronized boolean hasChanged() {
     int before = entries.size();
     try {
       fetch();
+      lookForLostBench();
     } catch (LogbookException e) {
       // The listener hears of it, too, and comes again.
       return false;
     }
-    return entries.size() > before;
+    boolean changed = entries.size() > before || !condition.equals(told);
+    told = condition;
+    return changed;
   }
 
   @Override

@@ -38,15 +38,15 @@ final class ServerPhotos implements Photos {
     byte[] bytes = Files.readAllBytes(here.locate(jobFolder, name));
     try {
       Mirror.Held job = mirror.get(jobFolder);
-      database.once(
+      // Sent again it counts once: its name is the sum of its bytes.
+      return database.sendUntilHeard(
           connection -> {
             NewRows.addPhotograph(connection, job.id(), name, bytes);
             return name;
           });
-    } catch (SQLException | LogbookException e) {
-      throw new IOException("The photograph could not be kept: the server is out of reach.", e);
+    } catch (LogbookException e) {
+      throw new IOException("The photograph could not be kept. " + e.getMessage(), e);
     }
-    return name;
   }
 
   @Override
@@ -106,7 +106,11 @@ final class ServerPhotos implements Photos {
   void fetchAll(Path jobFolder) throws IOException {
     List<String> names = database.ask(connection -> names(connection, Mirror.name(jobFolder)));
     for (String name : names) {
-      fetch(jobFolder, name);
+      if (PhotoFiles.isName(name)) {
+        fetch(jobFolder, name);
+      } else {
+        LOGGER.log(Level.WARNING, "The server has a photograph of no such name: {0}", name);
+      }
     }
   }
 

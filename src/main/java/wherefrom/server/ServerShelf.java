@@ -72,12 +72,14 @@ final class ServerShelf implements Shelf {
   @Override
   public OpenJob createIn(Path folder, NewJob begun) {
     NewJobs.require(begun);
+    String name = Mirror.name(mirror.folder(Mirror.name(folder)));
     mirror.refresh(NO_ENGINE);
-    if (mirror.list().containsKey(Mirror.name(folder))) {
+    // Some systems take capital letters in a folder's name for small ones.
+    if (mirror.list().keySet().stream().anyMatch(name::equalsIgnoreCase)) {
       throw new LogbookException(
-          "The shared server has a job " + Mirror.name(folder) + " already. Choose another name.");
+          "The shared server has a job " + name + " already. Choose another name.");
     }
-    return begin(folder, begun);
+    return begin(mirror.folder(name), begun);
   }
 
   /** Another bench may begin a job under the same name or number at this moment: one of them is. */
@@ -104,6 +106,11 @@ final class ServerShelf implements Shelf {
       String sentence = logbook.condition().sentence();
       throw sentence.isEmpty() ? e : new LogbookException(sentence, e);
     }
+  }
+
+  @Override
+  public boolean needsFolder() {
+    return false;
   }
 
   @Override

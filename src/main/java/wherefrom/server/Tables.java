@@ -56,6 +56,17 @@ final class Tables {
         for each statement execute function keep_entry();
       """;
 
+  /** Who holds a bench: entries of a bench are taken from whoever took it last, and nobody else. */
+  private static final String BENCHES =
+      """
+      create table bench (
+        job integer not null references job,
+        bench integer not null,
+        sitting uuid not null,
+        primary key (job, bench)
+      );
+      """;
+
   /** One step of making the tables; a step that was published never changes. */
   private record Step(String version, String description, String sql) implements JavaMigration {
     @Override
@@ -97,7 +108,7 @@ final class Tables {
             .defaultSchema(SCHEMA)
             .locations(new String[0])
             .loggers("slf4j")
-            .javaMigrations(new Step("1", "entries", FIRST));
+            .javaMigrations(new Step("1", "entries", FIRST), new Step("2", "benches", BENCHES));
     flyway.load().migrate();
   }
 }

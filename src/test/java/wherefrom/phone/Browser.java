@@ -25,7 +25,9 @@ final class Browser implements AutoCloseable {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
   private static final Duration PATIENCE = Duration.ofSeconds(15);
-  private static final int PAUSE_MS = 40;
+
+  /** No wait for anything to happen: by its own clock the page takes no second touch in 0.4 s. */
+  private static final String TAKES_A_TOUCH = "setTimeout(arguments[0], 420);";
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final Process driver;
@@ -190,7 +192,7 @@ final class Browser implements AutoCloseable {
   }
 
   void touch(String css) throws IOException {
-    pause(420); // The page takes no second touch within 0.4 s.
+    later(TAKES_A_TOUCH);
     touch(css, 60);
   }
 
@@ -270,16 +272,28 @@ final class Browser implements AutoCloseable {
       if (System.nanoTime() > end) {
         throw new AssertionError(what + " did not come; seen: " + seen());
       }
-      pause(PAUSE_MS);
+      awaitChange();
     }
   }
 
-  private static void pause(int ms) throws IOException {
+  /** Waits until the page changes, or is drawn twice more; a page that is going answers at once. */
+  private void awaitChange() {
     try {
-      Thread.sleep(ms);
-    } catch (InterruptedException e) {
-      throw new IOException(e);
+      later(
+          "const done = arguments[0];"
+              + "const watch = new MutationObserver(() => { watch.disconnect(); done(true); });"
+              + "watch.observe(document, {subtree: true, childList: true, attributes: true,"
+              + " characterData: true});"
+              + "requestAnimationFrame(() => requestAnimationFrame("
+              + "() => { watch.disconnect(); done(false); }));");
+    } catch (IOException going) {
+      Thread.onSpinWait();
     }
+  }
+
+  /** Runs a script that says when it is done. */
+  private void later(String script) throws IOException {
+    post("/execute/async", Map.of("script", script, "args", List.of()));
   }
 
   void picture(Path png) throws IOException {

@@ -7,17 +7,26 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
 /** The way between benches and server, which can be cut, slowed, and lose the server's answers. */
 final class Crossing implements AutoCloseable {
+  private static final int PATIENCE_S = 20;
+
   private final ServerSocket door;
   private final int server;
   private final List<Socket> open = new CopyOnWriteArrayList<>();
   private volatile boolean closed;
   private volatile boolean deaf;
+  private volatile byte[] last = {};
+  private final List<Socket> stranded = new CopyOnWriteArrayList<>();
   private volatile int delayMs;
+  private final Semaphore unheard = new Semaphore(0);
 
   Crossing(int server) {
     this.server = server;
@@ -47,11 +56,45 @@ final class Crossing implements AutoCloseable {
     open.clear();
   }
 
+  /** Whoever is on the way is thrown back, and the server does not notice. */
+  void strand() {
+    stranded.addAll(open);
+    open.clear();
+    stranded.stream().filter(each -> each.getLocalPort() == port()).forEach(Crossing::end);
+  }
+
+  /** Now it notices. */
+  void unstrand() {
+    stranded.forEach(Crossing::end);
+  }
+
   /** Whether what the server says goes nowhere: it does what it is asked, and nobody hears. */
   void deafen(boolean now) {
     deaf = now;
   }
 
+  /** Nobody hears from the moment on at which the server is told something with these words. */
+  void deafenAt(String words) {
+    last = words.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private boolean isLast(byte[] said, int length) {
+    byte[] words = last;
+    boolean found = false;
+    for (int at = 0; words.length > 0 && !found && at <= length - words.length; at++) {
+      found = Arrays.equals(said, at, at + words.length, words, 0, words.length);
+    }
+    return found;
+  }
+
+  /** Waits until something that the server said went nowhere. */
+  void awaitUnheard() throws InterruptedException {
+    if (!unheard.tryAcquire(PATIENCE_S, TimeUnit.SECONDS)) {
+      throw new AssertionError("the server said nothing");
+    }
+  }
+
+  /** From now on all takes so much longer each way. */
   void slow(int millis) {
     delayMs = millis;
   }
@@ -91,14 +134,24 @@ final class Crossing implements AutoCloseable {
       OutputStream out = to.getOutputStream();
       for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
         if (delayMs > 0) {
+          // No test waits here: this is how long the way takes.
           Thread.sleep(delayMs);
         }
-        if (!(answers && deaf)) {
+        if (!answers && isLast(buffer, read)) {
+          last = new byte[0];
+          deaf = true;
+        }
+        if (answers && deaf) {
+          unheard.release();
+        } else {
           out.write(buffer, 0, read);
         }
       }
     } catch (IOException | InterruptedException e) {
       // Cut.
+    }
+    if (stranded.contains(to)) {
+      return;
     }
     end(from);
     end(to);

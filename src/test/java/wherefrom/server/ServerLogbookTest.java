@@ -115,6 +115,35 @@ class ServerLogbookTest {
   }
 
   @Test
+  void aDamagedNewLineIsToldToWhoeverWatches() throws Exception {
+    CountDownLatch heard = new CountDownLatch(1);
+    second.watch(
+        () -> {
+          if (!second.condition().writable()) {
+            heard.countDown();
+          }
+        });
+    database.once(
+        connection -> {
+          try (Statement statement = connection.createStatement()) {
+            return statement.executeUpdate(
+                "insert into entry (job, sequence, sitting, act, line)"
+                    + " select job, 2, sitting, 99, line from entry where sequence = 1");
+          }
+        });
+    assertThat(heard.await(20, TimeUnit.SECONDS)).as("the watcher is told").isTrue();
+    assertThat(second.condition().sentence())
+        .startsWith("The logbook on the server is damaged, or newer than this program: entry 2,");
+    assertThatThrownBy(() -> new Handling(second).note(1, "two"))
+        .isInstanceOf(LogbookException.class)
+        .hasMessageContaining("The logbook on the server is damaged");
+    assertThatThrownBy(() -> new Handling(first).note(1, "two"))
+        .as("who does not watch is told when he writes")
+        .isInstanceOf(LogbookException.class)
+        .hasMessageContaining("The logbook on the server is damaged");
+  }
+
+  @Test
   void whatAgreesNotWithItsSumOpensForReadingOnly() throws SQLException {
     new Handling(first).note(1, "one");
     database.once(

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -85,7 +87,7 @@ class ServerTroubleTest {
         new Thread(
             () -> {
               try {
-                Thread.sleep(700);
+                crossing.awaitUnheard();
               } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
               }
@@ -128,6 +130,50 @@ class ServerTroubleTest {
     assertThat(job.history()).hasSize(3);
     note("three");
     assertThat(notes()).containsExactly("one", "two", "three");
+  }
+
+  @Test
+  void whoIsToldToEndTriesNoMore() {
+    AtomicInteger tries = new AtomicInteger();
+    Thread.currentThread().interrupt();
+    assertThatThrownBy(
+            () ->
+                beyond.sendUntilHeard(
+                    connection -> {
+                      tries.incrementAndGet();
+                      throw new SQLException("cut", "08006");
+                    }))
+        .isInstanceOf(UnsentException.class);
+    assertThat(Thread.interrupted()).as("it goes on being told").isTrue();
+    assertThat(tries).hasValue(1);
+  }
+
+  @Test
+  void whatWasSentUnheardStaysSoWhateverIsSaidThen() {
+    AtomicInteger tries = new AtomicInteger();
+    assertThatThrownBy(
+            () ->
+                beyond.sendUntilHeard(
+                    connection -> {
+                      throw new SQLException("", tries.getAndIncrement() == 0 ? "08006" : "53100");
+                    }))
+        .isInstanceOf(UnsentException.class)
+        .hasMessageStartingWith("The disk of the shared server localhost is full.");
+    assertThat(tries).hasValue(2);
+  }
+
+  @Test
+  void whatIsTakenAMomentLaterIsSentAgain() {
+    AtomicInteger tries = new AtomicInteger();
+    int written =
+        beyond.sendUntilHeard(
+            connection -> {
+              if (tries.incrementAndGet() < 3) {
+                throw new SQLException("at once", "40001");
+              }
+              return tries.get();
+            });
+    assertThat(written).isEqualTo(3);
   }
 
   @Test

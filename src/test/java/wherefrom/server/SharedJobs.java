@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.MemoryLogbook;
+import wherefrom.job.NewEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.JobEntry;
@@ -62,6 +63,33 @@ record SharedJobs(ServerAddress address, List<String> names) {
       }
     }
     return faults;
+  }
+
+  /** Where benches have folded another state than the server's lines give up to there. */
+  List<String> otherStates(List<Worker.Folded> folded) {
+    List<String> faults = new ArrayList<>();
+    try (Database database = new Database(address, Map.of())) {
+      for (String name : names) {
+        List<LoggedEntry> entries = read(database, name).entries();
+        folded.stream()
+            .filter(each -> each.job().equals(name))
+            .filter(each -> !each.equals(folded(name, entries, each.sequence())))
+            .forEach(each -> faults.add(each.line() + " is another state than the server's"));
+      }
+    }
+    return faults;
+  }
+
+  private static Worker.Folded folded(String name, List<LoggedEntry> entries, long sequence) {
+    MemoryLogbook logbook = new MemoryLogbook();
+    entries.stream()
+        .limit(sequence)
+        .forEach(
+            one ->
+                logbook.append(
+                    one.sequence() - 1,
+                    new NewEntry(one.sequence(), one.time(), one.by(), one.entry())));
+    return Worker.Folded.of(name, new OpenJob(logbook, Clock.systemUTC()));
   }
 
   private static LogLines.Read read(Database database, String name) {

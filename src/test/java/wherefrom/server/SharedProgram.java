@@ -30,6 +30,8 @@ final class SharedProgram {
             file.resolveSibling("cache"),
             shown -> write(file, shown.line() + "\n"))) {
       worker.work(Integer.parseInt(arguments[4]));
+      Path folded = file.resolveSibling("folded-" + bench);
+      worker.folded().forEach(each -> write(folded, each.line() + "\n"));
     }
   }
 

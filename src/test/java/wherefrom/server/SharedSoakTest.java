@@ -32,6 +32,9 @@ class SharedSoakTest {
   @TempDir Path folder;
   private final Random random = new Random(SEED);
   private int lives;
+  private int serverKills;
+  private int cuts;
+  private int slowed;
 
   @Test
   void nothingThatWasShownAsDoneIsMissing() throws Exception {
@@ -48,11 +51,27 @@ class SharedSoakTest {
       for (int bench = 1; bench <= BENCHES; bench++) {
         shown(bench).forEach(line -> shown.add(Worker.Shown.read(line)));
       }
+      List<Worker.Folded> folded = new ArrayList<>();
+      for (int bench = 1; bench <= BENCHES; bench++) {
+        lines("folded-" + bench).forEach(line -> folded.add(Worker.Folded.read(line)));
+      }
       System.out.printf(
-          "%d benches, %d shown, %d lives, %d s%n",
-          BENCHES, shown.size(), lives, (System.nanoTime() - begun) / 1_000_000_000);
+          "%d benches, %d shown, %d lives, server killed %d, cut %d, slowed %d times, %d s%n",
+          BENCHES,
+          shown.size(),
+          lives,
+          serverKills,
+          cuts,
+          slowed,
+          (System.nanoTime() - begun) / 1_000_000_000);
+      long[] millis = shown.stream().mapToLong(Worker.Shown::millis).sorted().toArray();
+      System.out.printf(
+          "scan to shown: median %d ms, p95 %d ms, most %d ms%n",
+          millis[millis.length / 2], millis[millis.length * 95 / 100], millis[millis.length - 1]);
       assertThat(shown).hasSizeGreaterThan(BENCHES * SCANS / 10);
       assertThat(jobs.faults(shown)).isEmpty();
+      assertThat(folded).hasSize(BENCHES * ENGINES);
+      assertThat(jobs.otherStates(folded)).isEmpty();
     }
   }
 
@@ -61,7 +80,12 @@ class SharedSoakTest {
   }
 
   private List<String> shown(int bench) throws IOException {
-    return Files.exists(file(bench)) ? Files.readAllLines(file(bench)) : List.of();
+    return lines("shown-" + bench);
+  }
+
+  private List<String> lines(String name) throws IOException {
+    Path file = folder.resolve(name);
+    return Files.exists(file) ? Files.readAllLines(file) : List.of();
   }
 
   private Process start(ServerAddress address, SharedJobs jobs, int bench) throws IOException {
@@ -78,7 +102,7 @@ class SharedSoakTest {
             String.join(",", jobs.names()),
             Integer.toString(bench),
             Long.toString(SEED * 1_000 + lives),
-            Integer.toString(SCANS),
+            Integer.toString(Math.max(1, SCANS - shown(bench).size())),
             file(bench).toString());
     return new ProcessBuilder(words)
         .redirectErrorStream(true)
@@ -89,8 +113,9 @@ class SharedSoakTest {
   private void trouble(Mortal server, Crossing crossing, SharedJobs jobs, List<Process> programs)
       throws IOException, InterruptedException {
     int kills = 0;
-    int serverKills = 0;
     while (programs.stream().anyMatch(Process::isAlive)) {
+      // No wait for anything: so much time goes by between two troubles of programs that only
+      // write.
       Thread.sleep(1_000 + random.nextInt(2_000));
       int chance = random.nextInt(10);
       if (chance < 3 && kills < KILLS) {
@@ -104,8 +129,10 @@ class SharedSoakTest {
         serverKills++;
         server.killAndStart();
       } else if (chance < 8) {
+        cuts++;
         crossing.cut();
       } else {
+        slowed++;
         crossing.slow(random.nextInt(5));
       }
     }

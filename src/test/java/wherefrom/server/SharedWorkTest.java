@@ -9,6 +9,9 @@ import java.util.Random;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.By;
@@ -24,6 +27,9 @@ class SharedWorkTest {
   private static final int SCANS = 60;
   private static final long SEED = 18;
 
+  /** So many scans at most are shown from one trouble to the next. */
+  private static final int MOST_BETWEEN = 8;
+
   @TempDir Path folder;
 
   @Test
@@ -33,14 +39,32 @@ class SharedWorkTest {
       ServerAddress through = server.address(crossing.port());
       SharedJobs jobs = SharedJobs.begun(server.address(server.port()), 2);
       List<Worker.Shown> shown = java.util.Collections.synchronizedList(new ArrayList<>());
+      Semaphore scanned = new Semaphore(0);
+      AtomicInteger scanning = new AtomicInteger(BENCHES);
       ExecutorService benches = Executors.newCachedThreadPool();
       List<Future<?>> all = new ArrayList<>();
       for (int bench = 1; bench <= BENCHES; bench++) {
         By by = new By(bench, "w" + bench);
         long seed = SEED + bench;
-        all.add(benches.submit(() -> scan(through, jobs.names(), by, seed, shown)));
+        Consumer<Worker.Shown> show = shown::add;
+        all.add(
+            benches.submit(
+                () -> {
+                  try {
+                    scan(through, jobs.names(), by, seed, show.andThen(one -> scanned.release()));
+                  } finally {
+                    // First, so that nobody waits for scans of benches that are gone.
+                    scanning.decrementAndGet();
+                    scanned.release(MOST_BETWEEN);
+                  }
+                }));
       }
-      assertThat(trouble(server, crossing, all)).as("rounds of trouble").isGreaterThan(4);
+      assertThat(trouble(server, crossing, scanning, scanned))
+          .as("rounds of trouble")
+          .isGreaterThan(4);
+      for (Future<?> each : all) {
+        each.get();
+      }
       benches.shutdown();
       assertThat(shown).hasSizeGreaterThan(BENCHES * SCANS / 4);
       assertThat(jobs.faults(shown)).isEmpty();
@@ -49,22 +73,26 @@ class SharedWorkTest {
 
   /** A bench goes after each third of its scans, and another takes its place. */
   private void scan(
-      ServerAddress address, List<String> names, By by, long seed, List<Worker.Shown> shown) {
+      ServerAddress address, List<String> names, By by, long seed, Consumer<Worker.Shown> shown) {
     for (int life = 0; life < 3; life++) {
       try (Worker worker =
-          new Worker(address, names, by, seed * 10 + life, folder.resolve("c"), shown::add)) {
+          new Worker(address, names, by, seed * 10 + life, folder.resolve("c"), shown)) {
         worker.work(SCANS / 3);
       }
     }
   }
 
-  /** Makes trouble until all have scanned; the server dies in the fourth round. */
-  private static int trouble(Mortal server, Crossing crossing, List<Future<?>> benches)
+  /**
+   * Makes trouble after some scans each time, until all have scanned; the server dies in the fourth
+   * round.
+   */
+  private static int trouble(
+      Mortal server, Crossing crossing, AtomicInteger scanning, Semaphore scanned)
       throws Exception {
     Random random = new Random(SEED);
     int round = 0;
-    while (benches.stream().anyMatch(each -> !each.isDone())) {
-      Thread.sleep(100 + random.nextInt(200));
+    while (scanning.get() > 0) {
+      scanned.acquire(1 + random.nextInt(MOST_BETWEEN));
       round++;
       if (round == 4) {
         server.killAndStart();
@@ -73,9 +101,6 @@ class SharedWorkTest {
       } else {
         crossing.slow(random.nextInt(4));
       }
-    }
-    for (Future<?> each : benches) {
-      each.get();
     }
     return round;
   }

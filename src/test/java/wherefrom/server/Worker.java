@@ -1,13 +1,19 @@
 package wherefrom.server;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import wherefrom.job.By;
+import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -23,19 +29,48 @@ import wherefrom.rules.consequence.ChangeKind;
 
 /** A bench that scans without rest, each scan in one of several jobs, drawn from a seed. */
 final class Worker implements AutoCloseable {
-  /** What was shown as done. */
-  record Shown(String job, long sequence, String who) {
+  /**
+   * What was shown as done.
+   *
+   * @param millis from the scan to its being shown, whatever came between
+   */
+  record Shown(String job, long sequence, String who, long millis) {
     String line() {
-      return job + " " + sequence + " " + who;
+      return job + " " + sequence + " " + who + " " + millis;
     }
 
     static Shown read(String line) {
       String[] words = line.split(" ");
-      return new Shown(words[0], Long.parseLong(words[1]), words[2]);
+      return new Shown(words[0], Long.parseLong(words[1]), words[2], Long.parseLong(words[3]));
     }
   }
 
-  private static final int PAUSE_MS = 50;
+  /** What a bench had folded of a job when it had scanned all. */
+  record Folded(String job, long sequence, String state) {
+    static Folded of(String name, OpenJob job) {
+      String words =
+          job.state().parts()
+              + " "
+              + job.state().fitted()
+              + " "
+              + job.state().stops().waiting()
+              + " "
+              + job.state().standing().size();
+      UUID sum = UUID.nameUUIDFromBytes(words.getBytes(StandardCharsets.UTF_8));
+      return new Folded(name, job.sequence(), sum.toString());
+    }
+
+    String line() {
+      return job + " " + sequence + " " + state;
+    }
+
+    static Folded read(String line) {
+      String[] words = line.split(" ");
+      return new Folded(words[0], Long.parseLong(words[1]), words[2]);
+    }
+  }
+
+  private static final int SOON_MS = 50;
 
   private final Random random;
   private final By by;
@@ -44,6 +79,8 @@ final class Worker implements AutoCloseable {
   private final List<String> names;
   private final Path cache;
   private final Consumer<Shown> shown;
+  private final Semaphore back = new Semaphore(0);
+  private long begunMillis;
 
   Worker(
       ServerAddress address,
@@ -64,36 +101,65 @@ final class Worker implements AutoCloseable {
   void work(int scans) {
     open();
     for (int scan = 0; scan < scans; scan++) {
-      OpenJob job = jobs.get(random.nextInt(jobs.size()));
+      int at = random.nextInt(jobs.size());
+      OpenJob job = jobs.get(at);
       Runnable deed = deed(job);
-      until(() -> once(job, deed));
+      begunMillis = System.currentTimeMillis();
+      try {
+        until(() -> once(job, deed));
+      } catch (LogbookException e) {
+        if (job.condition().writable()) {
+          throw e;
+        }
+        openAgain(at);
+      }
     }
+  }
+
+  /** Another program took the bench while the way was cut, as a person would be told. */
+  private void openAgain(int at) {
+    jobs.get(at).close();
+    until(() -> jobs.set(at, open(names.get(at))));
   }
 
   private void open() {
     while (jobs.size() < names.size()) {
-      until(
-          () -> {
-            String name = names.get(jobs.size());
-            int id = database.ask(connection -> LineRows.findJob(connection, name)).orElseThrow();
-            ServerLogbook logbook = ServerLogbook.open(database, id);
-            jobs.add(OpenJob.in(cache.resolve(name), logbook, Clock.systemUTC(), by));
-          });
+      until(() -> jobs.add(open(names.get(jobs.size()))));
     }
   }
 
-  private static void until(Runnable deed) {
+  private OpenJob open(String name) {
+    int id = database.ask(connection -> LineRows.findJob(connection, name)).orElseThrow();
+    ServerLogbook logbook = ServerLogbook.open(database, id);
+    try {
+      OpenJob job = OpenJob.in(cache.resolve(name), logbook, Clock.systemUTC(), by);
+      job.watch(back::release);
+      return job;
+    } catch (UnsentException e) {
+      logbook.close();
+      throw e;
+    }
+  }
+
+  private void until(Runnable deed) {
     while (true) {
       try {
         deed.run();
         return;
       } catch (UnsentException e) {
-        try {
-          Thread.sleep(PAUSE_MS);
-        } catch (InterruptedException interrupted) {
-          throw new IllegalStateException(interrupted);
-        }
+        awaitBack();
       }
+    }
+  }
+
+  /** The jobs tell when the server is back; one that is not open yet is asked for again soon. */
+  private void awaitBack() {
+    try {
+      if (back.tryAcquire(SOON_MS, TimeUnit.MILLISECONDS)) {
+        back.drainPermits();
+      }
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
     }
   }
 
@@ -114,7 +180,15 @@ final class Worker implements AutoCloseable {
   }
 
   private void show(OpenJob job, long sequence) {
-    shown.accept(new Shown(job.folder().getFileName().toString(), sequence, by.who()));
+    long millis = System.currentTimeMillis() - begunMillis;
+    shown.accept(new Shown(job.folder().getFileName().toString(), sequence, by.who(), millis));
+  }
+
+  /** What this bench has folded of each job by now. */
+  List<Folded> folded() {
+    return IntStream.range(0, names.size())
+        .mapToObj(at -> Folded.of(names.get(at), jobs.get(at)))
+        .toList();
   }
 
   private Runnable deed(OpenJob job) {

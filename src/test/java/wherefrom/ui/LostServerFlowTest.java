@@ -115,6 +115,24 @@ class LostServerFlowTest {
     assertThat(sample.record("lifter@3EX").where()).isEqualTo(Whereabouts.FITTED);
   }
 
+  @Test
+  void aLogbookInWhichADamagedLineComesInIsSaidAtOnceAndOnce() {
+    String damaged = "The logbook on the server is damaged: entry 3, its check sum does not agree.";
+    Toolkit.on(
+        () -> {
+          sample.logbook.damage(damaged);
+          return 0;
+        });
+    assertThat(message()).isEqualTo(damaged);
+    Toolkit.on(
+        () -> {
+          window.shell.context().say("Something else.");
+          sample.logbook.damage(damaged);
+          return 0;
+        });
+    assertThat(message()).as("what was said is not said anew").isEqualTo("Something else.");
+  }
+
   /** What came over the wire without an answer must not be done a second time in any job. */
   @Test
   void whatWaitsForAJobIsNotDoneOnAnother() {

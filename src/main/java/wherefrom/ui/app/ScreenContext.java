@@ -40,6 +40,10 @@ public final class ScreenContext extends WindowWork {
   private final Kept kept = new Kept(() -> getJob().folder());
   private final List<Runnable> whenJobCloses = new ArrayList<>();
   private Optional<OpenJob> job = Optional.empty();
+
+  /** What was said of the open job's logbook. */
+  private String noticed = "";
+
   private final Copying copying;
 
   ScreenContext(
@@ -151,18 +155,32 @@ public final class ScreenContext extends WindowWork {
     closeJob();
     job = Optional.of(opened);
     opened.watch(() -> Platform.runLater(() -> heard(opened)));
-    String condition = opened.condition().sentence();
-    if (!condition.isEmpty()) {
-      say(condition);
-    }
+    noticed = "";
+    notice(opened);
     navigator.home();
   }
 
-  /** Another bench has written, or the shared server is back. */
+  /**
+   * Says how the job's logbook is where that was not said.
+   *
+   * @return whether it has changed since it was said
+   */
+  private boolean notice(OpenJob open) {
+    String condition = open.condition().sentence();
+    boolean changed = !condition.equals(noticed);
+    noticed = condition;
+    if (changed && !condition.isEmpty()) {
+      say(condition);
+    }
+    return changed;
+  }
+
+  /** Another bench has written, the shared server is back, or what it holds cannot be read. */
   private void heard(OpenJob from) {
     if (job.filter(open -> open == from).isPresent()) {
       sendAgain(from);
-      if (from.catchUp()) {
+      boolean came = from.catchUp();
+      if (notice(from) || came) {
         navigator.changed();
       }
     }

@@ -59,11 +59,13 @@ class LongWorkTest {
 
   private String words() {
     WaitForAsyncUtils.waitForFxEvents();
-    return Toolkit.on(
-        () -> {
-          window.layOut();
-          return window.words();
-        });
+    return Toolkit.on(this::wordsNow);
+  }
+
+  /** On the window's thread. */
+  private String wordsNow() {
+    window.layOut();
+    return window.words();
   }
 
   /** No moment after what was last done. */
@@ -88,9 +90,7 @@ class LongWorkTest {
   }
 
   private void untilWordsHold(String wanted) {
-    for (int tries = 0; tries < 200 && !words().contains(wanted); tries++) {
-      WaitForAsyncUtils.sleep(50, TimeUnit.MILLISECONDS);
-    }
+    Toolkit.until(() -> wordsNow().contains(wanted));
     assertThat(words()).contains(wanted);
   }
 
@@ -100,10 +100,7 @@ class LongWorkTest {
     untilWordsHold("Counting: 5 of 10");
     assertThat(words()).contains("Stop").contains("Wherefrom");
     goOn.countDown();
-    for (int tries = 0; tries < 200 && results.isEmpty(); tries++) {
-      WaitForAsyncUtils.waitForFxEvents();
-      WaitForAsyncUtils.sleep(50, TimeUnit.MILLISECONDS);
-    }
+    Toolkit.until(() -> !results.isEmpty());
     assertThat(results).containsExactly(ALL);
     assertThat(words()).doesNotContain("Counting", "Stop");
   }
@@ -122,9 +119,7 @@ class LongWorkTest {
     untilWordsHold("Printing");
     assertThat(words()).doesNotContain("Stop", "0 of 0");
     goOn.countDown();
-    for (int tries = 0; tries < 200 && words().contains("Printing"); tries++) {
-      WaitForAsyncUtils.sleep(50, TimeUnit.MILLISECONDS);
-    }
+    Toolkit.until(() -> !wordsNow().contains("Printing"));
     assertThat(words()).doesNotContain("Printing");
     assertThat(results).containsExactly(1);
   }
