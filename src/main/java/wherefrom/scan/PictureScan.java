@@ -54,28 +54,37 @@ final class PictureScan {
    * @param most doubtful candidates that are followed up; clear ones all are
    */
   List<PoseReading> scan(Pyramid pyramid, List<Threshold> cuts, int most) {
-    return scan(pyramid, cuts, most, most);
+    return read(pyramid, candidates(pyramid, cuts, most), most, new Followed());
   }
 
   /**
-   * Reads what the cuts bring out where many tags may lie.
+   * Where tags may lie.
    *
-   * @param most doubtful candidates that are followed up; clear ones all are
    * @param tags how many candidates one cut may give
    */
-  List<PoseReading> scan(Pyramid pyramid, List<Threshold> cuts, int most, int tags) {
+  List<Candidate> candidates(Pyramid pyramid, List<Threshold> cuts, int tags) {
     List<Candidate> candidates = new ArrayList<>();
     for (Threshold cut : cuts) {
       candidates.addAll(search.search(pyramid, cut, tags));
     }
+    return candidates;
+  }
+
+  /**
+   * Reads where candidates lie.
+   *
+   * @param most doubtful candidates that are followed up; clear ones all are
+   * @param followed what was followed up on the same picture before
+   */
+  List<PoseReading> read(Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
     List<PoseReading> readings = new ArrayList<>();
-    List<Candidate> later = refine(pyramid, candidates, most, readings);
+    List<Candidate> later = refine(pyramid, candidates, most, readings, followed);
     int doubtful = 0;
     for (Candidate candidate : CandidateSearch.distinct(later, MANY)) {
       boolean wanted =
           candidate.score() > CLEAR || (candidate.score() > HOPELESS && doubtful++ < most);
       if (wanted && !isRead(candidate.pose(), readings)) {
-        readings.add(poses.read(pyramid, candidate.pose()));
+        readings.add(followed.read(candidate.pose(), pose -> poses.read(pyramid, pose)));
       }
     }
     readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
@@ -135,22 +144,30 @@ final class PictureScan {
 
   /** Fits candidates roughly; reads at once what fits well, and gives back the others. */
   private List<Candidate> refine(
-      Pyramid pyramid, List<Candidate> candidates, int most, List<PoseReading> readings) {
+      Pyramid pyramid,
+      List<Candidate> candidates,
+      int most,
+      List<PoseReading> readings,
+      Followed followed) {
     List<Candidate> later = new ArrayList<>();
     int doubtful = 0;
     for (Candidate candidate : CandidateSearch.distinct(candidates, MANY)) {
       boolean wanted = candidate.score() > CLEAR || doubtful++ < 2 * most;
       if (wanted && !isRead(candidate.pose(), readings)) {
-        Pose pose = poses.coarse(pyramid, candidate.pose());
-        double score = poses.score(pyramid, pose);
-        if (score > SETTLED) {
-          readings.add(poses.read(pyramid, pose));
+        Candidate refined = followed.refined(candidate.pose(), pose -> refined(pyramid, pose));
+        if (refined.score() > SETTLED) {
+          readings.add(followed.read(refined.pose(), pose -> poses.read(pyramid, pose)));
         } else {
-          later.add(new Candidate(pose, score));
+          later.add(refined);
         }
       }
     }
     return later;
+  }
+
+  private Candidate refined(Pyramid pyramid, Pose candidate) {
+    Pose pose = poses.coarse(pyramid, candidate);
+    return new Candidate(pose, poses.score(pyramid, pose));
   }
 
   /** Reads a tag near where it was a frame ago. */

@@ -17,22 +17,14 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /** Reads tags in stages; see the package description. */
 public final class PipelineReader implements TagReader {
-  static final List<Threshold> STILL =
-      List.of(
-          new Threshold(0, 14, 4),
-          new Threshold(1, 14, 3),
-          new Threshold(2, 12, 2),
-          new Threshold(1, 30, 5));
+  /** Large pictures are searched from a half of their size on. */
   private static final List<Threshold> TRAY =
       List.of(new Threshold(1, 14, 3), new Threshold(2, 14, 2));
+
   private static final long LARGE = 5_000_000;
-  private static final int FOLLOWED = 12;
 
   /** Places that are tried again from other starts when they were not read. */
   static final int RETRIED = 3;
-
-  /** A sheet holds up to thirty labels, each found once or twice. */
-  private static final int SHEETFUL = 80;
 
   /** Candidates of each cut on a photograph of a whole tray. */
   private static final int TRAYFUL = 400;
@@ -63,7 +55,13 @@ public final class PipelineReader implements TagReader {
     List<Sighting> sightings = new ArrayList<>();
     Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings =
-        scan.scan(pyramid, cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
+        isLarge(picture)
+            ? scan.read(
+                pyramid,
+                scan.candidates(pyramid, TRAY, TRAYFUL),
+                FirstLook.FOLLOWED,
+                new Followed())
+            : new FirstLook(scan).readings(pyramid);
     scan.retry(pyramid, readings, RETRIED);
     if (!isLarge(picture) && readings.stream().allMatch(reading -> reading.text().isEmpty())) {
       new SecondLook(pattern, camera, symbols)
@@ -88,11 +86,6 @@ public final class PipelineReader implements TagReader {
       last = known;
     }
     return known.symbols();
-  }
-
-  /** Large pictures are searched from a half of their size on. */
-  private static List<Threshold> cuts(GreyImage picture) {
-    return isLarge(picture) ? TRAY : STILL;
   }
 
   private static boolean isLarge(GreyImage picture) {

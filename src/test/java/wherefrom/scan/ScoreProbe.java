@@ -14,9 +14,6 @@ import wherefrom.scan.match.SymbolMatch;
 
 /** The grids of a frame, or of a stream, on which the list of issued tags is asked. */
 public final class ScoreProbe {
-  private static final int FOLLOWED = 12;
-  private static final int CANDIDATES = 80;
-
   private ScoreProbe() {}
 
   /**
@@ -37,7 +34,7 @@ public final class ScoreProbe {
     IssuedSymbols none = new IssuedSymbols(List.of());
     PictureScan scan = new PictureScan(pattern, camera, none);
     Pyramid pyramid = Pyramid.of(picture);
-    List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    List<PoseReading> readings = new FirstLook(scan).readings(pyramid);
     List<PoseReading> retried = scan.retried(pyramid, readings, PipelineReader.RETRIED);
     List<Asked> asked = new ArrayList<>(unread(readings, 0));
     asked.addAll(unread(retried, AcceptanceBound.SECOND_LOOK));

@@ -13,9 +13,6 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /** Tells at which stage a tag was lost whose place is known. */
 public final class StageProbe {
-  private static final int FOLLOWED = 12;
-  private static final int CANDIDATES = 80;
-
   private StageProbe() {}
 
   /** Where a reading ends that does not come to the text. */
@@ -43,7 +40,7 @@ public final class StageProbe {
     IssuedSymbols symbols = new IssuedSymbols(issued);
     Pyramid pyramid = Pyramid.of(picture);
     PictureScan scan = new PictureScan(pattern, camera, symbols);
-    List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    List<PoseReading> readings = new FirstLook(scan).readings(pyramid);
     scan.retry(pyramid, readings, PipelineReader.RETRIED);
     if (readings.stream().anyMatch(reading -> says(reading, text))) {
       return Stage.READ;

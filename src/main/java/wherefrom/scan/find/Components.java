@@ -12,6 +12,8 @@ final class Components {
   private int[] left = new int[0];
   private int[] right = new int[0];
   private int[] top = new int[0];
+  private int[] last = new int[0];
+  private int[] bottom = new int[0];
 
   /** Joins the runs, then lists components whose box is at least this many pixels on each side. */
   List<Component> join(Runs runs, int height, int smallest) {
@@ -41,6 +43,8 @@ final class Components {
       left = new int[size];
       right = new int[size];
       top = new int[size];
+      last = new int[size];
+      bottom = new int[size];
     }
   }
 
@@ -86,9 +90,7 @@ final class Components {
   }
 
   private List<Component> collect(Runs runs, int smallest) {
-    int[] last = new int[runs.count()];
-    int[] bottom = new int[runs.count()];
-    Arrays.fill(last, -1);
+    Arrays.fill(last, 0, runs.count(), -1);
     for (int run = 0; run < runs.count(); run++) {
       int root = root(run);
       if (last[root] >= 0) {
@@ -119,6 +121,13 @@ final class Components {
       momentX += length * (runs.start(run) + runs.end(run)) / 2.0;
       momentY += length * (rowOf[run] + 0.5);
     }
-    return new Component(runs.dark(root), area, momentX / area, momentY / area, hull.close());
+    Polygon closed = hull.close();
+    return new Component(
+        runs.dark(root),
+        area,
+        momentX / area,
+        momentY / area,
+        closed,
+        QuadReduction.toQuad(closed));
   }
 }

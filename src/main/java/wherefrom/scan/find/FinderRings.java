@@ -18,7 +18,8 @@ final class FinderRings {
   static void suggest(
       List<Finder> finders, List<Component> patches, int shrink, Consumer<Pose> taker) {
     for (Component patch : patches) {
-      QuadReduction.toQuad(patch.hull())
+      patch
+          .quad()
           .filter(quad -> patch.hull().area() > 0.8 * quad.area())
           .map(quad -> quad.scaled(shrink))
           .filter(quad -> isRing(quad, patch.dark(), finders))

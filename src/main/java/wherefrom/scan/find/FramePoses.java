@@ -26,11 +26,14 @@ final class FramePoses {
   List<Pose> suggest(Component component, int shrink) {
     List<Pose> poses = new ArrayList<>();
     double half = component.dark() ? pattern.frameHalf() : pattern.windowHalf();
-    QuadReduction.toQuad(component.hull())
+    component
+        .quad()
         .filter(quad -> component.hull().area() > FILLED * quad.area())
         .ifPresent(quad -> poses.add(square(quad.scaled(shrink), half)));
     if (component.dark() && pattern.hasFrame()) {
-      QuadReduction.toTriangle(component.hull())
+      component
+          .quad()
+          .flatMap(QuadReduction::toTriangle)
           .filter(triangle -> component.hull().area() > FILLED * triangle.area())
           .filter(triangle -> component.area() < THIN * triangle.area())
           .ifPresent(triangle -> corner(component, triangle, shrink, poses));

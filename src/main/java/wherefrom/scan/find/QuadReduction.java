@@ -1,5 +1,6 @@
 package wherefrom.scan.find;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -7,17 +8,25 @@ import java.util.Optional;
  * one whose neighbours meet with the least area added. Torn and rounded corners come back this way.
  */
 final class QuadReduction {
-  private double[] xs;
-  private double[] ys;
+  private final double[] xs;
+  private final double[] ys;
+
+  /** What dropping the side from each corner to the next would add. */
+  private final double[] adds;
+
   private int count;
 
   private QuadReduction(Polygon hull) {
     count = hull.size();
     xs = new double[count];
     ys = new double[count];
+    adds = new double[count];
     for (int corner = 0; corner < count; corner++) {
       xs[corner] = hull.x(corner);
       ys[corner] = hull.y(corner);
+    }
+    for (int side = 0; side < count; side++) {
+      adds[side] = added(side);
     }
   }
 
@@ -26,29 +35,31 @@ final class QuadReduction {
     return reduce(hull, 4);
   }
 
+  /** With three sides, of a hull or of the four sides round it. */
   static Optional<Polygon> toTriangle(Polygon hull) {
     return reduce(hull, 3);
   }
 
   private static Optional<Polygon> reduce(Polygon hull, int sides) {
+    if (hull.size() < sides) {
+      return Optional.empty();
+    }
     QuadReduction reduction = new QuadReduction(hull);
     while (reduction.count > sides) {
       if (!reduction.dropSide()) {
         return Optional.empty();
       }
     }
-    return reduction.count == sides
-        ? Optional.of(new Polygon(reduction.xs, reduction.ys))
-        : Optional.empty();
+    return Optional.of(
+        new Polygon(Arrays.copyOf(reduction.xs, sides), Arrays.copyOf(reduction.ys, sides)));
   }
 
   private boolean dropSide() {
     double least = Double.POSITIVE_INFINITY;
     int side = -1;
     for (int at = 0; at < count; at++) {
-      double added = added(at);
-      if (added < least) {
-        least = added;
+      if (adds[at] < least) {
+        least = adds[at];
         side = at;
       }
     }
@@ -94,22 +105,16 @@ final class QuadReduction {
   private void drop(int side) {
     double along = meeting(side);
     int before = (side + count - 1) % count;
-    double x = xs[side] + along * (xs[side] - xs[before]);
-    double y = ys[side] + along * (ys[side] - ys[before]);
+    xs[side] += along * (xs[side] - xs[before]);
+    ys[side] += along * (ys[side] - ys[before]);
     int gone = (side + 1) % count;
-    xs[side] = x;
-    ys[side] = y;
-    double[] fewerX = new double[count - 1];
-    double[] fewerY = new double[count - 1];
-    int to = 0;
-    for (int at = 0; at < count; at++) {
-      if (at != gone) {
-        fewerX[to] = xs[at];
-        fewerY[to++] = ys[at];
-      }
-    }
-    xs = fewerX;
-    ys = fewerY;
+    System.arraycopy(xs, gone + 1, xs, gone, count - gone - 1);
+    System.arraycopy(ys, gone + 1, ys, gone, count - gone - 1);
+    System.arraycopy(adds, gone + 1, adds, gone, count - gone - 1);
     count--;
+    int corner = gone == 0 ? count - 1 : side;
+    for (int near = corner + count - 2; near <= corner + count + 1; near++) {
+      adds[near % count] = added(near % count);
+    }
   }
 }

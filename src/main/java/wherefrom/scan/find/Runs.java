@@ -21,6 +21,12 @@ final class Runs {
   private int[] end = new int[1 << 14];
   private boolean[] dark = new boolean[1 << 14];
 
+  /** Of the row that is being cut: the sum around a pixel, the run that has begun. */
+  private int sum;
+
+  private int begun;
+  private boolean before;
+
   Runs(int reach, int below) {
     this.reach = reach;
     this.below = below;
@@ -62,17 +68,29 @@ final class Runs {
     }
     Arrays.fill(rows, 0, first, 0);
     for (int row = first; row < end; row++) {
-      if (row + reach < height) {
-        addRow(pixels, (row + reach) * width, width, 1);
-      }
-      if (row - reach - 1 >= 0 && row > first) {
-        addRow(pixels, (row - reach - 1) * width, width, -1);
-      }
+      move(pixels, row, first, width, height);
       int lines = Math.min(height - 1, row + reach) - Math.max(0, row - reach) + 1;
       rows[row] = count;
       cutRow(pixels, row * width, width, lines);
     }
     Arrays.fill(rows, end, height + 1, count);
+  }
+
+  /** Goes to a row: takes in the one that comes into reach and leaves out the one that goes. */
+  private void move(byte[] pixels, int row, int first, int width, int height) {
+    boolean comes = row + reach < height;
+    boolean goes = row - reach - 1 >= 0 && row > first;
+    int in = (row + reach) * width;
+    int out = (row - reach - 1) * width;
+    if (comes && goes) {
+      for (int column = 0; column < width; column++) {
+        columns[column] += (pixels[in + column] & 0xFF) - (pixels[out + column] & 0xFF);
+      }
+    } else if (comes) {
+      addRow(pixels, in, width, 1);
+    } else if (goes) {
+      addRow(pixels, out, width, -1);
+    }
   }
 
   private void addRow(byte[] pixels, int from, int width, int sign) {
@@ -82,25 +100,55 @@ final class Runs {
   }
 
   private void cutRow(byte[] pixels, int from, int width, int lines) {
-    int sum = 0;
+    sum = 0;
     for (int column = 0; column < Math.min(reach, width); column++) {
       sum += columns[column];
     }
-    boolean before = false;
-    int begun = 0;
-    for (int column = 0; column < width; column++) {
+    before = false;
+    begun = 0;
+    int inner = Math.min(reach + 1, width);
+    int outer = Math.max(inner, width - reach);
+    edge(pixels, from, width, lines, 0, inner);
+    inside(pixels, from, lines, inner, outer);
+    edge(pixels, from, width, lines, outer, width);
+    add(begun, width, before);
+  }
+
+  /** Columns whose square is cut off by the picture's edge. */
+  private void edge(byte[] pixels, int from, int width, int lines, int first, int end) {
+    for (int column = first; column < end; column++) {
       int right = column + reach;
       int left = column - reach - 1;
       sum += (right < width ? columns[right] : 0) - (left >= 0 ? columns[left] : 0);
       int across = Math.min(width - 1, right) - Math.max(0, left + 1) + 1;
-      boolean isDark = ((pixels[from + column] & 0xFF) + below) * across * lines < sum;
-      if (isDark != before && column > 0) {
-        add(begun, column, before);
-        begun = column;
-      }
-      before = isDark;
+      take(column, ((pixels[from + column] & 0xFF) + below) * across * lines < sum);
     }
-    add(begun, width, before);
+  }
+
+  /** Columns whose square lies wholly between the picture's sides. */
+  private void inside(byte[] pixels, int from, int lines, int first, int end) {
+    int places = (2 * reach + 1) * lines;
+    int around = sum;
+    boolean last = before;
+    for (int column = first; column < end; column++) {
+      around += columns[column + reach] - columns[column - reach - 1];
+      boolean isDark = ((pixels[from + column] & 0xFF) + below) * places < around;
+      if (isDark != last) {
+        add(begun, column, last);
+        begun = column;
+        last = isDark;
+      }
+    }
+    sum = around;
+    before = last;
+  }
+
+  private void take(int column, boolean isDark) {
+    if (isDark != before && column > 0) {
+      add(begun, column, before);
+      begun = column;
+    }
+    before = isDark;
   }
 
   private void add(int from, int to, boolean isDark) {

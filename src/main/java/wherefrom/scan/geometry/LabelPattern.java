@@ -19,9 +19,11 @@ public final class LabelPattern {
   /** Points from this one on lie round the symbol, where quarter turns change nothing. */
   final int around;
 
+  /** Where each zone's points of the symbol begin, then those round it, then the end. */
+  final int[] parts = new int[2 * ZONES + 1];
+
   final double[] u;
   final double[] v;
-  final int[] zone;
 
   /** Sharp and blurred values; each zone has mean 0 and mean square 1. */
   final float[] sharp;
@@ -36,20 +38,27 @@ public final class LabelPattern {
     this.quiet = quiet;
     this.frame = frame;
     this.margin = margin;
+    List<double[]> symbol = new ArrayList<>();
+    symbolPoints(symbol);
+    List<double[]> label = new ArrayList<>();
+    labelPoints(label);
     List<double[]> points = new ArrayList<>();
-    symbolPoints(points);
-    around = points.size();
-    labelPoints(points);
+    for (int part = 0; part < 2 * ZONES; part++) {
+      parts[part] = points.size();
+      int wanted = part % ZONES;
+      (part < ZONES ? symbol : label)
+          .stream().filter(point -> zoneOf(point) == wanted).forEach(points::add);
+    }
+    around = symbol.size();
     size = points.size();
+    parts[2 * ZONES] = size;
     u = new double[size];
     v = new double[size];
-    zone = new int[size];
     sharp = new float[size];
     soft = new float[size];
     for (int at = 0; at < size; at++) {
       u[at] = points.get(at)[0];
       v[at] = points.get(at)[1];
-      zone[at] = (u[at] < 0 ? 0 : 1) + (v[at] < 0 ? 0 : 2);
       sharp[at] = (float) ideal(u[at], v[at]);
       soft[at] = (float) blurred(u[at], v[at]);
     }
@@ -59,6 +68,15 @@ public final class LabelPattern {
 
   public static LabelPattern printed() {
     return new LabelPattern(LabelFrame.QUIET_ZONE, LabelFrame.FRAME, LabelFrame.MARGIN);
+  }
+
+  private static int zoneOf(double[] point) {
+    return (point[0] < 0 ? 0 : 1) + (point[1] < 0 ? 0 : 2);
+  }
+
+  /** Points of a zone, those of the symbol and those round it. */
+  int count(int zone) {
+    return parts[zone + 1] - parts[zone] + parts[zone + ZONES + 1] - parts[zone + ZONES];
   }
 
   /** From the centre to the frame's outer edge, in modules. */
@@ -145,12 +163,12 @@ public final class LabelPattern {
   }
 
   private void normalise(float[] values) {
-    for (int part = 0; part < ZONES; part++) {
+    for (int zone = 0; zone < ZONES; zone++) {
       double sum = 0;
       double squares = 0;
       int count = 0;
-      for (int at = 0; at < size; at++) {
-        if (zone[at] == part) {
+      for (int part = zone; part < 2 * ZONES; part += ZONES) {
+        for (int at = parts[part]; at < parts[part + 1]; at++) {
           sum += values[at];
           squares += values[at] * values[at];
           count++;
@@ -158,8 +176,8 @@ public final class LabelPattern {
       }
       double mean = sum / count;
       double deviation = Math.sqrt(squares / count - mean * mean);
-      for (int at = 0; at < size; at++) {
-        if (zone[at] == part) {
+      for (int part = zone; part < 2 * ZONES; part += ZONES) {
+        for (int at = parts[part]; at < parts[part + 1]; at++) {
           values[at] = (float) ((values[at] - mean) / deviation);
         }
       }

@@ -23,28 +23,20 @@ public final class PatternFit {
   private final int[] count = new int[ZONES];
   private final double[] expectedSum = new double[ZONES];
   private final double[] expectedSquares = new double[ZONES];
-  private final double[] mean = new double[ZONES];
   private final double[] spread = new double[ZONES];
-  private final double[] slopeSum = new double[ZONES];
-  private final double[] slopeProduct = new double[ZONES];
-  private final double[] seenX;
-  private final double[] seenY;
-  private final double[] baseX;
-  private final double[] baseY;
-  private final float[] acrossSlope;
-  private final float[] downSlope;
-  private final float[] spot = new float[3];
+  private final PatternPoints points;
+  private final PatternSlopes slopes;
+
+  /** Grey values with the mean of their zone taken out, by its spread. */
+  private final float[] relative;
 
   public PatternFit(LabelPattern pattern, CameraModel camera) {
     this.pattern = pattern;
     projection = new Projection(camera);
     grey = new float[pattern.size];
-    seenX = new double[pattern.size];
-    seenY = new double[pattern.size];
-    baseX = new double[pattern.size];
-    baseY = new double[pattern.size];
-    acrossSlope = new float[pattern.size];
-    downSlope = new float[pattern.size];
+    relative = new float[pattern.size];
+    points = new PatternPoints(pattern);
+    slopes = new PatternSlopes(pattern, camera, points);
   }
 
   /** The fit of the sharp pattern on the level on which a module is about two pixels. */
@@ -60,48 +52,64 @@ public final class PatternFit {
   /** The coarse fit of what lies round the symbol: the same for all four turns. */
   public double frameScore(Pyramid pyramid, Pose pose) {
     Level level = pyramid.withAtLeast(0.8, pose.narrowModule());
-    return score(level, pose, pattern.soft, pattern.around);
+    return score(level, pose, pattern.soft, ZONES);
   }
 
-  private double score(Level level, Pose pose, float[] expected, int from) {
-    sample(level, pose.values(), expected, from);
+  private double score(Level level, Pose pose, float[] expected, int firstPart) {
+    sample(level, pose.values(), expected, firstPart);
     double total = 0;
-    for (int part = 0; part < ZONES; part++) {
-      int points = count[part];
-      double wanted = expectedSum[part] / points;
-      double wantedSpread = expectedSquares[part] / points - wanted * wanted;
-      double shared = product[part] / points - wanted * sum[part] / points;
-      total += shared / Math.sqrt((variance(part) + NOISE * NOISE) * wantedSpread);
+    for (int zone = 0; zone < ZONES; zone++) {
+      int points = count[zone];
+      double wanted = expectedSum[zone] / points;
+      double wantedSpread = expectedSquares[zone] / points - wanted * wanted;
+      double shared = product[zone] / points - wanted * sum[zone] / points;
+      total += shared / Math.sqrt((variance(zone) + NOISE * NOISE) * wantedSpread);
     }
     return total / ZONES;
   }
 
-  private double variance(int part) {
-    double middle = sum[part] / count[part];
-    return Math.max(0, squares[part] / count[part] - middle * middle);
+  private double variance(int zone) {
+    double middle = sum[zone] / count[zone];
+    return Math.max(0, squares[zone] / count[zone] - middle * middle);
   }
 
-  private void sample(Level level, double[] values, float[] expected, int from) {
+  private void sample(Level level, double[] values, float[] expected, int firstPart) {
+    int from = pattern.parts[firstPart];
     projection.set(values);
+    points.see(projection, from);
+    level.at(points.x, points.y, from, grey);
     Arrays.fill(sum, 0);
     Arrays.fill(squares, 0);
     Arrays.fill(product, 0);
     Arrays.fill(count, 0);
     Arrays.fill(expectedSum, 0);
     Arrays.fill(expectedSquares, 0);
-    projection.project(pattern.u, pattern.v, from, seenX, seenY);
-    for (int at = from; at < pattern.size; at++) {
-      float value = level.at(seenX[at], seenY[at]);
-      float wanted = expected[at];
-      int part = pattern.zone[at];
-      grey[at] = value;
-      count[part]++;
-      sum[part] += value;
-      squares[part] += value * value;
-      product[part] += value * wanted;
-      expectedSum[part] += wanted;
-      expectedSquares[part] += wanted * wanted;
+    for (int part = firstPart; part < 2 * ZONES; part++) {
+      add(part % ZONES, pattern.parts[part], pattern.parts[part + 1], expected);
     }
+  }
+
+  private void add(int zone, int from, int end, float[] expected) {
+    double values = 0;
+    double valuesSquared = 0;
+    double shared = 0;
+    double wanted = 0;
+    double wantedSquared = 0;
+    for (int at = from; at < end; at++) {
+      float value = grey[at];
+      float want = expected[at];
+      values += value;
+      valuesSquared += value * value;
+      shared += value * want;
+      wanted += want;
+      wantedSquared += want * want;
+    }
+    sum[zone] += values;
+    squares[zone] += valuesSquared;
+    product[zone] += shared;
+    expectedSum[zone] += wanted;
+    expectedSquares[zone] += wantedSquared;
+    count[zone] += end - from;
   }
 
   int size() {
@@ -115,56 +123,32 @@ public final class PatternFit {
   /** What is left at each point after the best light and contrast of each quarter is taken out. */
   void residuals(Level level, double[] values, float[] expected, float[] out) {
     sample(level, values, expected, 0);
-    for (int part = 0; part < ZONES; part++) {
-      mean[part] = sum[part] / count[part];
-      spread[part] = Math.sqrt(variance(part) + NOISE * NOISE);
+    for (int zone = 0; zone < ZONES; zone++) {
+      spread[zone] = Math.sqrt(variance(zone) + NOISE * NOISE);
     }
-    for (int at = 0; at < pattern.size; at++) {
-      int part = pattern.zone[at];
-      out[at] = (float) ((grey[at] - mean[part]) / spread[part]) - expected[at];
+    for (int part = 0; part < 2 * ZONES; part++) {
+      float mean = (float) (sum[part % ZONES] / count[part % ZONES]);
+      float scale = (float) (1 / spread[part % ZONES]);
+      for (int at = pattern.parts[part]; at < pattern.parts[part + 1]; at++) {
+        relative[at] = (grey[at] - mean) * scale;
+        out[at] = relative[at] - expected[at];
+      }
     }
   }
 
   /**
-   * How the residuals change with each parameter, after {@link #residuals} at the same values.
+   * How the residuals change with each parameter. The last {@link #residuals} were of the same
+   * level and values.
    *
    * @param steps of the parameters, for which the slopes hold
    */
   void slopes(Level level, double[] values, double[] steps, int free, float[][] out) {
-    projection.set(values);
-    projection.project(pattern.u, pattern.v, 0, baseX, baseY);
-    for (int at = 0; at < pattern.size; at++) {
-      level.at(baseX[at], baseY[at], spot);
-      double scale = 1 / spread[pattern.zone[at]];
-      acrossSlope[at] = (float) (spot[1] * scale);
-      downSlope[at] = (float) (spot[2] * scale);
-    }
+    slopes.begin(level, values, spread);
     double[] moved = values.clone();
     for (int p = 0; p < free; p++) {
       moved[p] = values[p] + steps[p];
-      projection.set(moved);
+      slopes.slope(moved, p < Pose.BEND, relative, out[p]);
       moved[p] = values[p];
-      slope(out[p]);
-    }
-  }
-
-  private void slope(float[] out) {
-    Arrays.fill(slopeSum, 0);
-    Arrays.fill(slopeProduct, 0);
-    projection.project(pattern.u, pattern.v, 0, seenX, seenY);
-    for (int at = 0; at < pattern.size; at++) {
-      float slope =
-          (float)
-              (acrossSlope[at] * (seenX[at] - baseX[at]) + downSlope[at] * (seenY[at] - baseY[at]));
-      int part = pattern.zone[at];
-      out[at] = slope;
-      slopeSum[part] += slope;
-      slopeProduct[part] += slope * (grey[at] - mean[part]) / spread[part];
-    }
-    for (int at = 0; at < pattern.size; at++) {
-      int part = pattern.zone[at];
-      double relative = (grey[at] - mean[part]) / spread[part];
-      out[at] -= (float) ((slopeSum[part] + relative * slopeProduct[part]) / count[part]);
     }
   }
 }

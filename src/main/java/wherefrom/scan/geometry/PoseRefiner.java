@@ -1,6 +1,5 @@
 package wherefrom.scan.geometry;
 
-import java.util.Arrays;
 import wherefrom.scan.grey.Level;
 import wherefrom.scan.grey.Pyramid;
 
@@ -14,6 +13,8 @@ public final class PoseRefiner {
   private final float[] residual;
   private final float[] trial;
   private final float[][] slope;
+  private final float[] weight;
+  private final float[] weighted;
   private final double[][] normal = new double[Pose.PARAMETERS][Pose.PARAMETERS];
   private final double[] gradient = new double[Pose.PARAMETERS];
   private final double[] steps = new double[Pose.PARAMETERS];
@@ -24,6 +25,8 @@ public final class PoseRefiner {
     residual = new float[fit.size()];
     trial = new float[fit.size()];
     slope = new float[Pose.PARAMETERS][fit.size()];
+    weight = new float[fit.size()];
+    weighted = new float[fit.size()];
   }
 
   /** With the blurred pattern on a coarse level: pulls in a pose that is a module off. */
@@ -86,21 +89,39 @@ public final class PoseRefiner {
   }
 
   private void normalEquations(int free) {
-    for (int p = 0; p < free; p++) {
-      Arrays.fill(normal[p], 0);
-      gradient[p] = 0;
-    }
     for (int at = 0; at < residual.length; at++) {
-      double share = 1 / (1 + residual[at] * residual[at] / (OUTLIER * OUTLIER));
-      double weight = share * share;
-      for (int p = 0; p < free; p++) {
-        double weighted = weight * slope[p][at];
-        gradient[p] -= weighted * residual[at];
-        for (int q = 0; q <= p; q++) {
-          normal[p][q] += weighted * slope[q][at];
-        }
+      float share = 1 / (1 + residual[at] * residual[at] / (float) (OUTLIER * OUTLIER));
+      weight[at] = share * share;
+    }
+    for (int p = 0; p < free; p++) {
+      float[] own = slope[p];
+      for (int at = 0; at < weighted.length; at++) {
+        weighted[at] = weight[at] * own[at];
+      }
+      gradient[p] = -product(weighted, residual);
+      for (int q = 0; q <= p; q++) {
+        normal[p][q] = product(weighted, slope[q]);
       }
     }
+  }
+
+  /** The sum of products, in four sums that need not wait for each other. */
+  private static double product(float[] one, float[] other) {
+    float first = 0;
+    float second = 0;
+    float third = 0;
+    float fourth = 0;
+    int at = 0;
+    for (; at + 3 < one.length; at += 4) {
+      first += one[at] * other[at];
+      second += one[at + 1] * other[at + 1];
+      third += one[at + 2] * other[at + 2];
+      fourth += one[at + 3] * other[at + 3];
+    }
+    for (; at < one.length; at++) {
+      first += one[at] * other[at];
+    }
+    return (double) first + second + third + fourth;
   }
 
   private double[] move(double[] values, int free, double damping) {

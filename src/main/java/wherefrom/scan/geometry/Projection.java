@@ -7,6 +7,9 @@ import wherefrom.job.reader.Corner;
  * axis through the symbol's centre and falls away behind it on both sides.
  */
 public final class Projection {
+  /** Of {@link #copyTo}. */
+  static final int COEFFICIENTS = 11;
+
   private final CameraModel camera;
   private final Homography flat = new Homography(Pose.HALF);
   private final double[] m = new double[8];
@@ -79,29 +82,32 @@ public final class Projection {
     y = (m[3] * su + m[4] * sv + m[5] + depth * depthY) / w;
   }
 
-  /** Where many places are seen: {@link #project} for each from the first on. */
-  void project(double[] u, double[] v, int first, double[] xs, double[] ys) {
-    if (bend != 0) {
-      for (int at = first; at < u.length; at++) {
-        project(u[at], v[at]);
-        xs[at] = x;
-        ys[at] = y;
-      }
-      return;
-    }
-    double right = m[0];
-    double down = m[3];
-    double w0 = m[6];
-    double w1 = m[7];
-    double x1 = m[1];
-    double x2 = m[2];
-    double y1 = m[4];
-    double y2 = m[5];
+  /**
+   * Where places on a bent tag lie before they are seen, from the first on: on its flat plane, and
+   * how far behind it.
+   */
+  void lay(double[] u, double[] v, int first, double[] flatU, double[] flatV, double[] depth) {
     for (int at = first; at < u.length; at++) {
-      double w = w0 * u[at] + w1 * v[at] + 1;
-      xs[at] = (right * u[at] + x1 * v[at] + x2) / w;
-      ys[at] = (down * u[at] + y1 * v[at] + y2) / w;
+      double across = axisCos * u[at] + axisSin * v[at];
+      double along = axisCos * v[at] - axisSin * u[at];
+      double angle = Math.max(-1.7, Math.min(1.7, across * bend));
+      depth[at] = (1 - Math.cos(angle)) / bend;
+      double seen = Math.sin(angle) / bend;
+      flatU[at] = axisCos * seen - axisSin * along;
+      flatV[at] = axisSin * seen + axisCos * along;
     }
+  }
+
+  boolean isBent() {
+    return bend != 0;
+  }
+
+  /** The map of the flat plane by row, two numbers in the last, then the direction away from it. */
+  void copyTo(double[] all) {
+    System.arraycopy(m, 0, all, 0, m.length);
+    all[8] = bend == 0 ? 0 : depthX;
+    all[9] = bend == 0 ? 0 : depthY;
+    all[10] = bend == 0 ? 0 : depthW;
   }
 
   public double x() {

@@ -62,6 +62,13 @@ public final class Level {
     return upper + (lower - upper) * fy;
   }
 
+  /** {@link #at} for many places, from the first on. */
+  public void at(double[] xs, double[] ys, int first, float[] values) {
+    for (int place = first; place < xs.length; place++) {
+      values[place] = at(xs[place], ys[place]);
+    }
+  }
+
   /** As {@link #at}, with the slopes in grey values for each pixel of the whole picture. */
   public void at(double x, double y, float[] valueAndSlopes) {
     double left = inside(x * perPixel - 0.5, lastColumn);

@@ -24,10 +24,17 @@ final class Contrast {
   private final float[] values = new float[SIDE * SIDE];
   private final float[] middle = new float[SIDE * SIDE];
   private final float[] half = new float[SIDE * SIDE];
+  private final BoxSums boxes = new BoxSums(SIDE, REACH);
+  private final float[] sum = new float[SIDE * SIDE];
+  private final float[] dark = new float[SIDE * SIDE];
+  private final float[] darkSum = new float[SIDE * SIDE];
+  private final float[] darks = new float[SIDE * SIDE];
+  private final float[] darkCount = new float[SIDE * SIDE];
 
   SoftGrid grid(float[] grey) {
+    boxes.sum(grey, sum);
     for (int at = 0; at < middle.length; at++) {
-      middle[at] = mean(grey, at);
+      middle[at] = sum[at] / boxes.places(at);
     }
     for (int round = 0; round < ROUNDS; round++) {
       split(grey);
@@ -69,44 +76,19 @@ final class Contrast {
     return (float) Math.max(-SoftGrid.MOST, Math.min(SoftGrid.MOST, value));
   }
 
-  private float mean(float[] grey, int at) {
-    int row = at / SIDE;
-    int column = at % SIDE;
-    float sum = 0;
-    int count = 0;
-    for (int r = Math.max(0, row - REACH); r <= Math.min(SIDE - 1, row + REACH); r++) {
-      for (int c = Math.max(0, column - REACH); c <= Math.min(SIDE - 1, column + REACH); c++) {
-        sum += grey[r * SIDE + c];
-        count++;
-      }
-    }
-    return sum / count;
-  }
-
   /** Means of what is darker and lighter than the middle around each module; the middle moves. */
   private void split(float[] grey) {
-    float[] before = middle.clone();
     for (int at = 0; at < middle.length; at++) {
-      int row = at / SIDE;
-      int column = at % SIDE;
-      float dark = 0;
-      float light = 0;
-      int darks = 0;
-      int lights = 0;
-      for (int r = Math.max(0, row - REACH); r <= Math.min(SIDE - 1, row + REACH); r++) {
-        for (int c = Math.max(0, column - REACH); c <= Math.min(SIDE - 1, column + REACH); c++) {
-          float value = grey[r * SIDE + c];
-          if (value < before[r * SIDE + c]) {
-            dark += value;
-            darks++;
-          } else {
-            light += value;
-            lights++;
-          }
-        }
-      }
-      float darkMean = darks == 0 ? before[at] : dark / darks;
-      float lightMean = lights == 0 ? before[at] : light / lights;
+      boolean isDark = grey[at] < middle[at];
+      dark[at] = isDark ? grey[at] : 0;
+      darks[at] = isDark ? 1 : 0;
+    }
+    boxes.sum(dark, darkSum);
+    boxes.sum(darks, darkCount);
+    for (int at = 0; at < middle.length; at++) {
+      float lights = boxes.places(at) - darkCount[at];
+      float darkMean = darkCount[at] == 0 ? middle[at] : darkSum[at] / darkCount[at];
+      float lightMean = lights == 0 ? middle[at] : (sum[at] - darkSum[at]) / lights;
       middle[at] = (darkMean + lightMean) / 2;
       half[at] = (lightMean - darkMean) / 2;
     }

@@ -45,10 +45,7 @@ final class GreaseScene {
     half = label.half();
     this.damage = damage;
     SplittableRandom random = new SplittableRandom(seed);
-    Plane art = label.plane();
-    Plane cover = Paper.full();
-    stain(art, cover, random);
-    paper = new Paper(art, cover);
+    paper = stained(label, damage, random);
     bench = BenchTop.of(width, height, random);
     double plain = 160 + 40 * random.nextDouble();
     block =
@@ -71,7 +68,10 @@ final class GreaseScene {
     hand = random.split();
   }
 
-  private void stain(Plane art, Plane cover, SplittableRandom random) {
+  /** The label with what befell its paper and print. */
+  static Paper stained(LabelArt label, Damage damage, SplittableRandom random) {
+    Plane art = label.plane();
+    Plane cover = Paper.full();
     if (damage.has(Family.OIL)) {
       Stains.oil(art, damage.of(Family.OIL), random);
     }
@@ -84,10 +84,11 @@ final class GreaseScene {
     if (damage.has(Family.TORN)) {
       Stains.torn(art, cover, damage.of(Family.TORN), random);
     }
-    wear(art, random);
+    wear(art, damage, random);
+    return new Paper(art, cover);
   }
 
-  private void wear(Plane art, SplittableRandom random) {
+  private static void wear(Plane art, Damage damage, SplittableRandom random) {
     if (damage.has(Family.THERMAL)) {
       Wear.thermal(art, damage.of(Family.THERMAL), random);
     }
