@@ -70,12 +70,12 @@ final class JobCommands {
               "Job \""
                   + Answer.cell(now.name())
                   + "\" begun in "
-                  + folder.toString()
+                  + job.folder()
                   + ".\n"
                   + now.parts().size()
                   + " parts to tag. Print their tags before the first bolt turns.",
               Json.object(
-                  "folder", folder.toString(),
+                  "folder", job.folder().toString(),
                   "name", now.name(),
                   "engine", now.engine(),
                   "layout", layout,
@@ -194,13 +194,12 @@ final class JobCommands {
             (call, answer) -> {
               boolean given = call.find("--folder").isPresent();
               Path shop = given ? call.path("--folder") : call.services().settings().load().shop();
-              if (!Files.isDirectory(shop)) {
+              Shelf shelf = call.services().shelves().apply(shop);
+              if (shelf.needsFolder() && !Files.isDirectory(shop)) {
                 throw new BadInput("There is no folder " + shop + ". Give the jobs folder.");
               }
               Days days = new Days(call.services().clock().getZone());
-              call.services().shelves().apply(shop).list().stream()
-                  .map(entry -> JobRow.of(entry, days))
-                  .forEach(answer::row);
+              shelf.list().stream().map(entry -> JobRow.of(entry, days)).forEach(answer::row);
               return Status.RIGHT;
             });
   }

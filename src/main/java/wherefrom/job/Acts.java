@@ -157,6 +157,7 @@ final class Acts {
   /** Tries it once; empty where others came first, who are then taken in. */
   private <T> Optional<T> attempt(long act, Supplier<T> deed, Predicate<T> counts) {
     int from = entries.size();
+    EngineJob before = state.copy();
     ActInMaking begun = new ActInMaking(act, clock.instant(), by, sequence());
     making = Optional.of(begun);
     List<LoggedEntry> came = List.of();
@@ -170,8 +171,9 @@ final class Acts {
       }
     } finally {
       making = Optional.empty();
-      if (!kept) {
-        forget(from);
+      if (!kept && entries.size() > from) {
+        entries.subList(from, entries.size()).clear();
+        state = before;
       }
     }
     return takeIn(came) ? Optional.empty() : Optional.of(done);

@@ -32,6 +32,19 @@ final class Assembly {
   private final Map<Place, String> excused = new LinkedHashMap<>();
   private final Set<String> closed = new LinkedHashSet<>();
 
+  Assembly() {}
+
+  /** As another is now; what changes in one of them later does not in the other. */
+  Assembly(Assembly other) {
+    fitted.putAll(other.fitted);
+    fittedAt.putAll(other.fittedAt);
+    onPurpose.putAll(other.onPurpose);
+    kept.putAll(other.kept);
+    turned.putAll(other.turned);
+    excused.putAll(other.excused);
+    closed.addAll(other.closed);
+  }
+
   Map<Place, Integer> fitted() {
     return Collections.unmodifiableMap(fitted);
   }

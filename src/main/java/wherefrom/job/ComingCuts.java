@@ -35,6 +35,11 @@ final class ComingCuts {
     this.job = job;
   }
 
+  /** Takes over what another job of the same engine has, as it is now. */
+  void takeOver(ComingCuts other) {
+    coming.putAll(other.coming);
+  }
+
   void take(LoggedEntry logged) {
     READS.take(this, logged);
   }

@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
-import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -30,32 +28,35 @@ import wherefrom.rules.Objection;
  * changes only through {@link OpenJob}.
  */
 public final class EngineJob {
-  private static final EntryFold<EngineJob> READS =
-      EntryFold.<EngineJob>none()
-          .on(JobOpened.class, (job, opened) -> job.parts.open(opened))
-          .on(KindsTracked.class, EngineJob::track)
-          .at(PlaceExcused.class, (job, excuse, at) -> job.seats.excuse(excuse, at));
-
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
-  private final PartsLedger parts = new PartsLedger();
-  private final Assembly assembly = new Assembly();
-  private final Set<PartKind> kinds;
-  private final Stops stops = new Stops(parts);
-  private final Seats seats = new Seats(parts, assembly);
-  private final Pairs pairs = new Pairs(parts, seats);
+  private final JobFolds folds;
+  private final PartsLedger parts;
   private final Told told = new Told(this);
-  private final Inspection inspection = new Inspection();
-  private final InService service = new InService();
   private final List<Spot> cards;
   private final WorkedOut workedOut = new WorkedOut(this);
-  private final JobFacts bench = new JobBench(this, parts, assembly, pairs);
+  private final JobFacts bench;
   private final PlaceStates places = new PlaceStates(this);
 
-  private EngineJob(JobOpened opened) {
+  private EngineJob(JobOpened opened, List<Spot> cards, JobFolds folds) {
     this.opened = opened;
-    this.kinds = new TreeSet<>(opened.kinds());
-    this.cards = opened.numberedCards();
+    this.cards = cards;
+    this.folds = folds;
+    this.parts = folds.parts();
+    this.bench = new JobBench(this, parts, folds.assembly(), folds.pairs());
+  }
+
+  private static EngineJob begun(JobOpened opened) {
+    return new EngineJob(opened, opened.numberedCards(), new JobFolds(opened));
+  }
+
+  /** The same state, which takes its own entries from here on. */
+  EngineJob copy() {
+    EngineJob copy = new EngineJob(opened, cards, new JobFolds(folds));
+    copy.standing.addAll(standing);
+    copy.told.takeOver(told);
+    copy.workedOut.keepMeaningsOf(workedOut);
+    return copy;
   }
 
   /**
@@ -68,7 +69,7 @@ public final class EngineJob {
     if (entries.isEmpty() || !(entries.get(0).entry() instanceof JobOpened opened)) {
       throw new IllegalStateException("the logbook does not begin with the opening of a job");
     }
-    EngineJob[] job = {new EngineJob(opened)};
+    EngineJob[] job = {begun(opened)};
     StandingEntries.tell(entries, logged -> job[0] = job[0].after(logged));
     return job[0];
   }
@@ -83,11 +84,11 @@ public final class EngineJob {
   }
 
   private EngineJob nextLife(EngineReopened reopened, LoggedEntry logged) {
-    EngineJob next = new EngineJob(opened.again(kinds, reopened.lifters()));
+    EngineJob next = begun(opened.again(kinds(), reopened.lifters()));
     next.parts.goOn(parts, next.layout(), NextLife.seats(reopened));
     next.told.goOn(told);
     next.standing.add(new LoggedEntry(1, standing.get(0).time(), next.opened));
-    next.pairs.apply(next.standing.get(0));
+    next.folds.pairs().apply(next.standing.get(0));
     next.standing.addAll(NextLife.carried(this));
     next.standing.add(logged);
     return next;
@@ -106,24 +107,11 @@ public final class EngineJob {
     if (!BesideParts.KINDS.have(logged.entry())) {
       workedOut.forget();
     }
-    take(logged);
-    pairs.apply(logged);
-    told.take(logged).forEach(pairs::made);
-  }
-
-  private void take(LoggedEntry logged) {
-    READS.take(this, logged);
-    inspection.apply(logged);
-    parts.apply(logged);
-    assembly.apply(logged);
-    stops.apply(logged);
-    service.apply(logged);
-  }
-
-  private void track(KindsTracked tracked) {
-    kinds.addAll(tracked.kinds());
-    workedOut.forgetMeanings();
-    parts.track(layout(), tracked);
+    if (logged.entry() instanceof KindsTracked) {
+      workedOut.forgetMeanings();
+    }
+    folds.take(logged);
+    told.take(logged).forEach(folds.pairs()::made);
   }
 
   public String name() {
@@ -150,7 +138,7 @@ public final class EngineJob {
   }
 
   public Set<PartKind> kinds() {
-    return Set.copyOf(kinds);
+    return folds.kinds();
   }
 
   /** Every entry that stands, oldest first; what was taken back is not among them. */
@@ -188,31 +176,26 @@ public final class EngineJob {
 
   /** What is fitted where now. */
   public Map<Place, Part> fitted() {
-    return seats.fitted();
+    return folds.seats().fitted();
   }
 
   /** The parts that were fitted on purpose against a stop, with the entry that says why. */
   public Collection<PartFitted> onPurpose() {
-    return assembly.onPurpose().values();
-  }
-
-  /** What those of them un-mate that sit away from home. */
-  public List<Unmated> unmated() {
-    return Unmated.all(this);
+    return folds.assembly().onPurpose().values();
   }
 
   public Optional<String> findExcuse(Place place) {
-    return Optional.ofNullable(assembly.excused().get(place));
+    return Optional.ofNullable(folds.assembly().excused().get(place));
   }
 
   /** Why a part sits where it sits although something stood against it. */
   public Optional<String> findKept(int item) {
-    return assembly.findKept(item).map(Assembly.Kept::reason);
+    return folds.assembly().findKept(item).map(Assembly.Kept::reason);
   }
 
   /** The sections that somebody closed, and where everything is right to this day. */
   public Set<String> closedSections() {
-    return places.stillClosed(assembly.closed());
+    return places.stillClosed(folds.assembly().closed());
   }
 
   /** Whether a place needs nothing more: its part is in and right, or it is empty for a reason. */
@@ -227,16 +210,25 @@ public final class EngineJob {
 
   /** The last stop that waits to be solved, at whatever bench it stands. */
   public Optional<StopGiven> standingStop() {
-    return stops.last().map(it -> (StopGiven) it.entry());
+    return folds.stops().last().map(it -> (StopGiven) it.entry());
+  }
+
+  /** Whether its parts are looked into, and whether each of them wants a decision. */
+  public Inspection inspection() {
+    return folds.inspection();
+  }
+
+  Pairs pairs() {
+    return folds.pairs();
   }
 
   public Stops stops() {
-    return stops;
+    return folds.stops();
   }
 
   /** Whether the engine is in service, and its record closed. */
   public InService service() {
-    return service;
+    return folds.service();
   }
 
   public PlaceState state(Place place) {
@@ -255,22 +247,22 @@ public final class EngineJob {
 
   /** The part that was fitted in a place. */
   public Optional<Part> findFitted(Place place) {
-    return seats.findFitted(place);
+    return folds.seats().findFitted(place);
   }
 
   /** The place where a part was fitted. */
   public Optional<Place> findFittedAt(int item) {
-    return assembly.findFittedAt(item);
+    return folds.assembly().findFittedAt(item);
   }
 
   /** The part that sits in a place, fitted or never taken out. */
   public Optional<Part> findSeated(Place place) {
-    return seats.findSeated(place);
+    return folds.seats().findSeated(place);
   }
 
   /** The place where a part sits. */
   public Optional<Place> findSeat(int item) {
-    return seats.findSeat(item);
+    return folds.seats().findSeat(item);
   }
 
   /** The part in use that is at home in a place. */
@@ -278,29 +270,10 @@ public final class EngineJob {
     return parts.findOwner(place);
   }
 
-  /** The entry since which the job asks for a decision on every used part. */
-  Optional<Long> decisionsAskedSince() {
-    return inspection.askedSince();
-  }
-
   /** The first rule that forbids a part at the place where it sits or else at its home. */
   public Optional<Ban> findBan(int item) {
     Place place = findSeat(item).orElse(parts.get(item).part().home());
     return bench.listBans(item, place).stream().findFirst();
-  }
-
-  boolean cameWithItsRod(int cap) {
-    return pairs.cameWithItsRod(cap);
-  }
-
-  /** Whether somebody has looked, measured or decided in this job. */
-  public boolean isInspecting() {
-    return inspection.isBegun();
-  }
-
-  /** Whether the job asks for a decision on every used part before it goes back. */
-  public boolean decisionsAskedOfAll() {
-    return inspection.askedSince().isPresent();
   }
 
   /** What follows from the changes that were made and the findings that stand. */

@@ -41,6 +41,13 @@ public final class InService {
 
   private Optional<Instant> since = Optional.empty();
 
+  InService() {}
+
+  /** As another is now; what changes in one of them later does not in the other. */
+  InService(InService other) {
+    since = other.since;
+  }
+
   void apply(LoggedEntry logged) {
     READS.take(this, logged);
   }

@@ -9,7 +9,7 @@ import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SetDecided;
 
 /** Whether the parts of a job are looked into, and whether each of them wants a decision. */
-final class Inspection {
+public final class Inspection {
   private static final EntryFold<Inspection> READS =
       EntryFold.<Inspection>none()
           .on(LookRecorded.class, (it, look) -> it.begun = true)
@@ -22,6 +22,14 @@ final class Inspection {
   private boolean begun;
   private Optional<Long> askedSince = Optional.empty();
 
+  Inspection() {}
+
+  /** As another is now; what changes in one of them later does not in the other. */
+  Inspection(Inspection other) {
+    begun = other.begun;
+    askedSince = other.askedSince;
+  }
+
   void apply(LoggedEntry logged) {
     READS.take(this, logged);
   }
@@ -31,8 +39,13 @@ final class Inspection {
   }
 
   /** From then on what a mere replacement or swap asks for binds, too. */
-  boolean isBegun() {
+  public boolean isBegun() {
     return begun;
+  }
+
+  /** Whether the job asks for a decision on every used part before it goes back. */
+  public boolean asksForAll() {
+    return askedSince.isPresent();
   }
 
   /** The entry since which a decision is asked on every used part. */

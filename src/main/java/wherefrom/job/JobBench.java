@@ -114,7 +114,7 @@ final class JobBench implements JobFacts {
 
   @Override
   public Optional<Long> decisionsAskedSince() {
-    return job.decisionsAskedSince();
+    return job.inspection().askedSince();
   }
 
   @Override

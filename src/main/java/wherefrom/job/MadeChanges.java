@@ -173,7 +173,7 @@ public final class MadeChanges {
     } else if (old.kind() == PartKind.ROD_CAP || old.kind() == PartKind.MAIN_CAP) {
       // What an earlier cap asked for is nothing to the one that replaced it.
       changes.remove("cap " + where);
-      if (!job.cameWithItsRod(replaced.newItem())) {
+      if (!job.pairs().cameWithItsRod(replaced.newItem())) {
         put("cap " + where, sequence, Change.at(ChangeKind.CAP_REPLACED, where), true, 0);
       }
     } else {
@@ -282,7 +282,7 @@ public final class MadeChanges {
   }
 
   private boolean binds() {
-    return job.isInspecting();
+    return job.inspection().isBegun();
   }
 
   /** {@code R3} and {@code M2} for a big end and a main, else the spot's key. */

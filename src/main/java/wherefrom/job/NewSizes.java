@@ -12,6 +12,7 @@ import wherefrom.quantity.Amount;
 final class NewSizes {
   private final Map<Integer, PartReplaced> taken = new HashMap<>();
 
+  /** Takes over what was said before. */
   void goOn(NewSizes before) {
     taken.putAll(before.taken);
   }

@@ -57,6 +57,19 @@ final class Pairs {
     this.seats = seats;
   }
 
+  /**
+   * As another is now; what changes in one of them later does not in the other.
+   *
+   * @param parts the same job's, which go their own way with it, as its seats do
+   */
+  Pairs(Pairs other, PartsLedger parts, Seats seats) {
+    this(parts, seats);
+    leaders.putAll(other.leaders);
+    other.followers.forEach((leader, places) -> followers.put(leader, new ArrayList<>(places)));
+    matched.addAll(other.matched);
+    boughtWithRod.addAll(other.boughtWithRod);
+  }
+
   /** The part that this one goes with. */
   Optional<Part> findLeader(int item) {
     return Optional.ofNullable(leaders.get(item)).flatMap(parts::find).map(PartRecord::part);

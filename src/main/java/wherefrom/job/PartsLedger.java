@@ -11,27 +11,8 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
-import wherefrom.inspection.Decision;
-import wherefrom.job.entry.BackFromShop;
-import wherefrom.job.entry.BackFromWashing;
-import wherefrom.job.entry.DecisionEntry;
-import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
-import wherefrom.job.entry.LookRecorded;
-import wherefrom.job.entry.NoteAdded;
-import wherefrom.job.entry.OffForWashing;
-import wherefrom.job.entry.PartFitted;
-import wherefrom.job.entry.PartFound;
-import wherefrom.job.entry.PartLost;
-import wherefrom.job.entry.PartOut;
-import wherefrom.job.entry.PartReplaced;
-import wherefrom.job.entry.PartUnfitted;
-import wherefrom.job.entry.PhotoAdded;
-import wherefrom.job.entry.PiecesCounted;
-import wherefrom.job.entry.SentToShop;
-import wherefrom.job.entry.SetDecided;
-import wherefrom.job.entry.TagReissued;
 import wherefrom.parts.FirstNumbering;
 import wherefrom.parts.Interchange;
 import wherefrom.parts.Part;
@@ -40,28 +21,8 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
 
-/** The parts of a job and where each is: the fold over the entries that speak of parts. */
+/** The parts of a job, where each is and where it is at home; {@link PartEntries} change it. */
 final class PartsLedger {
-  private static final EntryFold<PartsLedger> READS =
-      EntryFold.<PartsLedger>none()
-          .at(PartOut.class, (parts, entry, at) -> parts.out(entry.item(), at))
-          .at(PartLost.class, PartsLedger::lose)
-          .at(PartFound.class, (parts, entry, at) -> parts.out(entry.item(), at))
-          .at(OffForWashing.class, PartsLedger::wash)
-          .at(BackFromWashing.class, (parts, entry, at) -> parts.out(entry.item(), at))
-          .at(SentToShop.class, PartsLedger::send)
-          .at(BackFromShop.class, PartsLedger::back)
-          .at(PartFitted.class, PartsLedger::fit)
-          .at(PartUnfitted.class, (parts, entry, at) -> parts.out(entry.item(), at))
-          .at(PartReplaced.class, PartsLedger::replace)
-          .on(TagReissued.class, PartsLedger::reissue)
-          .on(PiecesCounted.class, PartsLedger::count)
-          .at(LookRecorded.class, PartsLedger::look)
-          .at(DecisionMade.class, PartsLedger::decide)
-          .at(SetDecided.class, PartsLedger::decide)
-          .at(NoteAdded.class, PartsLedger::note)
-          .at(PhotoAdded.class, PartsLedger::photograph);
-
   /** By item number; a map with the numbers in order is slower to ask, and it is asked a lot. */
   private final Map<Integer, PartRecord> parts = new LinkedHashMap<>();
 
@@ -69,6 +30,17 @@ final class PartsLedger {
   private final Map<Place, Integer> owners = new LinkedHashMap<>();
   private final Map<Integer, Integer> replacements = new LinkedHashMap<>();
   private Optional<Layout> layout = Optional.empty();
+
+  PartsLedger() {}
+
+  /** As another is now; what changes in one of them later does not in the other. */
+  PartsLedger(PartsLedger other) {
+    parts.putAll(other.parts);
+    highest = other.highest;
+    owners.putAll(other.owners);
+    replacements.putAll(other.replacements);
+    layout = other.layout;
+  }
 
   Collection<PartRecord> all() {
     return Collections.unmodifiableCollection(parts.values());
@@ -202,117 +174,40 @@ final class PartsLedger {
   }
 
   void apply(LoggedEntry logged) {
-    READS.take(this, logged);
-  }
-
-  private void lose(PartLost lost, LoggedEntry logged) {
-    move(lost.item(), Whereabouts.LOST, lost.note(), logged.sequence());
-  }
-
-  private void wash(OffForWashing off, LoggedEntry logged) {
-    away(List.of(off.item()), Whereabouts.WASHING, "basket " + off.basket(), logged.sequence());
-  }
-
-  private void send(SentToShop sent, LoggedEntry logged) {
-    away(sent.items(), Whereabouts.AT_SHOP, "visit " + sent.visit(), logged.sequence());
-  }
-
-  private void back(BackFromShop back, LoggedEntry logged) {
-    back.items().forEach(item -> out(item, logged));
-    changeAll(back.items(), PartsLedger::spent);
-  }
-
-  private void out(int item, LoggedEntry logged) {
-    move(item, Whereabouts.OUT, "", logged.sequence());
-  }
-
-  /** A part that was replaced stays retired: fitted on purpose and taken out, it is so again. */
-  private void move(int item, Whereabouts to, String note, long sequence) {
-    Whereabouts now = to == Whereabouts.OUT && !isInUse(item) ? Whereabouts.RETIRED : to;
-    change(item, part -> part.at(now, note, part.dates().moved(sequence)));
-  }
-
-  private void away(List<Integer> items, Whereabouts where, String to, long sequence) {
-    changeAll(items, part -> part.away(where, to, part.dates().moved(sequence)));
+    PartEntries.READS.take(this, logged);
   }
 
   /**
    * A new part from a box is bound to no place until it is fitted: where it goes into another place
    * that waits for one like it, the two change homes.
    */
-  private void fit(PartFitted fitted, LoggedEntry logged) {
-    PartRecord part = get(fitted.item());
+  void bind(int item, Place place) {
+    PartRecord part = get(item);
     Place home = part.part().home();
-    Place place = fitted.place();
     boolean alike = layout.filter(engine -> Interchange.areAlike(engine, home, place)).isPresent();
-    boolean bound = !part.isUnrun() || !isInUse(fitted.item());
+    boolean bound = !part.isUnrun() || !isInUse(item);
     if (!place.equals(home) && !bound && alike && awaitsNew(place)) {
-      int other = owners.getOrDefault(place, fitted.item());
+      int other = owners.getOrDefault(place, item);
       change(other, one -> one.with(one.part().withHome(home)));
-      change(fitted.item(), one -> one.with(one.part().withHome(place)));
+      change(item, one -> one.with(one.part().withHome(place)));
       owners.put(home, other);
-      owners.put(place, fitted.item());
-    }
-    change(fitted.item(), one -> one.at(Whereabouts.FITTED, one.dates().fitted(logged.sequence())));
-  }
-
-  /** The step that made the part may have been taken back; its tag then stands for nothing. */
-  private void reissue(TagReissued reissued) {
-    if (parts.containsKey(reissued.item())) {
-      change(reissued.item(), part -> part.with(part.part().withIssue(reissued.issue())));
+      owners.put(place, item);
     }
   }
 
-  private void count(PiecesCounted counted) {
-    change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
+  /** A new part takes the place of one in use, which is its home from then on. */
+  void takeOn(PartRecord fresh, int old) {
+    Part part = fresh.part();
+    add(fresh);
+    owners.put(part.home(), part.item());
+    replacements.put(old, part.item());
   }
 
-  private void look(LookRecorded look, LoggedEntry logged) {
-    change(look.item(), part -> part.looked(look.check(), look.look(), logged.sequence()));
-  }
-
-  private void decide(DecisionEntry made, LoggedEntry logged) {
-    changeAll(made.items(), part -> part.decided(Optional.of(made.decision()), logged.sequence()));
-  }
-
-  private void note(NoteAdded note, LoggedEntry logged) {
-    remark(note.item(), new Remark(logged.time(), note.text(), Optional.empty()));
-  }
-
-  private void photograph(PhotoAdded photo, LoggedEntry logged) {
-    remark(photo.item(), new Remark(logged.time(), photo.caption(), Optional.of(photo.file())));
-  }
-
-  /** What is about the whole job, with item 0, is about no part. */
-  private void remark(int item, Remark remark) {
-    if (item > 0) {
-      change(item, part -> part.remarked(remark));
-    }
-  }
-
-  /** What was decided for machining is done once the part is back: decide anew. */
-  private static PartRecord spent(PartRecord part) {
-    return part.decision().equals(Optional.of(Decision.MACHINE))
-        ? part.decided(Optional.empty(), 0)
-        : part;
-  }
-
-  private void replace(PartReplaced replaced, LoggedEntry logged) {
-    long sequence = logged.sequence();
-    PartRecord old = get(replaced.oldItem());
-    Place home = old.part().home();
-    Part fresh = new Part(replaced.newItem(), home, 1, old.part().pieces(), true);
-    add(PartRecord.of(fresh, Whereabouts.OUT, PartDates.takenOn(sequence)));
-    owners.put(home, fresh.item());
-    replacements.put(replaced.oldItem(), fresh.item());
-    move(replaced.oldItem(), Whereabouts.RETIRED, replaced.reason(), sequence);
-  }
-
-  private void changeAll(List<Integer> items, UnaryOperator<PartRecord> change) {
+  void changeAll(List<Integer> items, UnaryOperator<PartRecord> change) {
     items.forEach(item -> change(item, change));
   }
 
-  private void change(int item, UnaryOperator<PartRecord> change) {
+  void change(int item, UnaryOperator<PartRecord> change) {
     parts.put(item, change.apply(get(item)));
   }
 }

@@ -32,6 +32,12 @@ public final class ShopChanges {
     this.job = job;
   }
 
+  /** Takes over what another job of the same engine has, as it is now. */
+  void takeOver(ShopChanges other) {
+    lines.putAll(other.lines);
+    sent.putAll(other.sent);
+  }
+
   /** The changes that this entry brings; empty for most. */
   public List<Change> take(LoggedEntry logged) {
     return BROUGHT.of(this, logged.entry());

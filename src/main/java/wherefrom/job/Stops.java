@@ -40,6 +40,16 @@ public final class Stops {
     this.parts = parts;
   }
 
+  /**
+   * As another is now; what changes in one of them later does not in the other.
+   *
+   * @param parts the same job's, which go their own way with it
+   */
+  Stops(Stops other, PartsLedger parts) {
+    this(parts);
+    waiting.addAll(other.waiting);
+  }
+
   void apply(LoggedEntry logged) {
     READS.take(this, logged);
   }

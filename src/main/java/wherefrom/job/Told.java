@@ -41,6 +41,17 @@ public final class Told {
     news.goOn(before.news);
   }
 
+  /** Takes over all that another job of the same engine was told, as it is now. */
+  void takeOver(Told other) {
+    shop.takeOver(other.shop);
+    work.addAll(other.work);
+    workOfShop.addAll(other.workOfShop);
+    answers.putAll(other.answers);
+    news.goOn(other.news);
+    coming.takeOver(other.coming);
+    cutsBefore.addAll(other.cutsBefore);
+  }
+
   private static boolean isCut(ChangeKind kind) {
     return kind == ChangeKind.CRANK_CHANGED || CutSurface.find(kind).isPresent();
   }

@@ -47,7 +47,7 @@ public record Unmated(Part moved, Place at, String reason, Set<Place> places, bo
   }
 
   /** What stands un-mated in a job now. */
-  static List<Unmated> all(EngineJob job) {
+  public static List<Unmated> all(EngineJob job) {
     return job.onPurpose().stream().flatMap(fit -> find(job, fit).stream()).toList();
   }
 

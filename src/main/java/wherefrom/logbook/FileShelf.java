@@ -145,7 +145,7 @@ public final class FileShelf implements Shelf {
   @Override
   public OpenJob createIn(Path job, NewJob begun) {
     NewJobs.require(begun);
-    if (!LogbookFile.isFree(job)) {
+    if (!JobFolder.isFree(job)) {
       throw new LogbookException(
           LogFiles.isJob(job)
               ? job + " holds a job already. Choose another folder."

@@ -65,7 +65,7 @@ public final class FolderNames {
 
   /** A folder in which nothing was ever kept, named after the job. */
   static Path unused(Path shelf, String name) {
-    return free(shelf, name, LogbookFile::isFree);
+    return free(shelf, name, JobFolder::isFree);
   }
 
   private static Path free(Path shelf, String name, Predicate<Path> isFree) {

@@ -59,7 +59,7 @@ final class JobIndex {
 
   private Shelf.Entry read() {
     try {
-      FolderScan scanned = LogbookFile.scan(job);
+      FolderScan scanned = JobFolder.scan(job);
       return scanned.isUnused() ? nameless(FolderScan.unused(job)) : read(scanned);
     } catch (LogbookException e) {
       return nameless(String.valueOf(e.getMessage()));

@@ -129,7 +129,7 @@ public final class LogLines {
    * @throws IOException with a sentence where the logbook is damaged
    */
   public static List<Line> of(Path job) throws IOException {
-    FolderScan scanned = LogbookFile.scan(job);
+    FolderScan scanned = JobFolder.scan(job);
     if (scanned.trouble().isPresent()) {
       throw new IOException(scanned.sentence());
     }

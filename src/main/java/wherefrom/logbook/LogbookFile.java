@@ -1,24 +1,18 @@
 package wherefrom.logbook;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import wherefrom.files.Folders;
 import wherefrom.job.Appended;
-import wherefrom.job.By;
 import wherefrom.job.LocalBenches;
 import wherefrom.job.Logbook;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.NewEntry;
-import wherefrom.job.entry.JobEntry;
 
 /** A logbook in numbered files, {@code logbook-0001.jsonl} and on; LOGBOOK.md has the layout. */
 public final class LogbookFile implements Logbook {
@@ -54,7 +48,7 @@ public final class LogbookFile implements Logbook {
   static LogbookFile create(Path folder, LogDisk disk) {
     try {
       Folders.make(folder);
-      requireUnused(folder, disk);
+      JobFolder.requireUnused(folder, disk);
       JobLock lock =
           JobLock.tryTake(folder)
               .orElseThrow(
@@ -69,7 +63,7 @@ public final class LogbookFile implements Logbook {
 
   private static LogbookFile begun(Path folder, LogDisk disk, JobLock lock) throws IOException {
     try {
-      FolderScan nothing = requireUnused(folder, disk);
+      FolderScan nothing = JobFolder.requireUnused(folder, disk);
       Path above = folder.toAbsolutePath().getParent();
       if (above != null) {
         disk.forceFolder(above);
@@ -83,15 +77,6 @@ public final class LogbookFile implements Logbook {
     }
   }
 
-  /** A beginning that was interrupted before its first entry is nothing. */
-  private static FolderScan requireUnused(Path folder, LogDisk disk) throws IOException {
-    FolderScan there = LogScan.of(folder, disk);
-    if (!there.isUnused()) {
-      throw new LogbookException(folder + " holds a job already. Choose another folder.");
-    }
-    return there;
-  }
-
   /**
    * Opens a logbook, for reading only where it is damaged or another program holds it.
    *
@@ -102,13 +87,13 @@ public final class LogbookFile implements Logbook {
   }
 
   static LogbookFile open(Path folder, LogDisk disk) {
-    requireJob(folder, disk);
+    JobFolder.requireJob(folder, disk);
     try {
       Optional<JobLock> lock = JobLock.tryTake(folder);
       if (lock.isEmpty()) {
         return reading(
             folder,
-            scan(folder, disk),
+            JobFolder.scan(folder, disk),
             "Another program has this job open. Here it is open for reading only. Close"
                 + " it there first, then open it again.");
       }
@@ -116,7 +101,7 @@ public final class LogbookFile implements Logbook {
     } catch (IOException e) {
       return reading(
           folder,
-          scan(folder, disk),
+          JobFolder.scan(folder, disk),
           "This job cannot be written to ("
               + DiskErrors.of(e)
               + "). It is open for reading only. Check the folder's permissions and the disk.");
@@ -125,12 +110,12 @@ public final class LogbookFile implements Logbook {
 
   /** Reads a logbook as it stands, without holding it against anyone. */
   public static LogbookFile read(Path folder) {
-    return of(folder, scan(folder));
+    return of(folder, JobFolder.scan(folder));
   }
 
   private static LogbookFile opened(Path folder, LogDisk disk, JobLock lock) throws IOException {
     try {
-      FolderScan scanned = scan(folder, disk);
+      FolderScan scanned = JobFolder.scan(folder, disk);
       if (scanned.trouble().isPresent()) {
         lock.close();
         return reading(folder, scanned, "");
@@ -160,54 +145,9 @@ public final class LogbookFile implements Logbook {
         new LogbookCondition.ReadOnly(sentence));
   }
 
-  private static void requireJob(Path folder, LogDisk disk) {
-    try {
-      if (Files.isDirectory(folder) && !LogFiles.in(folder, disk).isEmpty()) {
-        return;
-      }
-    } catch (IOException e) {
-      throw new LogbookException(folder + " cannot be read: " + DiskErrors.of(e) + ".", e);
-    }
-    throw new LogbookException(
-        "There is no job in "
-            + folder
-            + ": no "
-            + LogFiles.name(1)
-            + " lies there. Choose the job's own folder.");
-  }
-
-  /** Whether a job can be begun in a folder: it is not there, or nothing was ever kept in it. */
-  static boolean isFree(Path folder) {
-    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-      return true;
-    }
-    try (Stream<Path> inside = Files.list(folder)) {
-      return inside.map(each -> String.valueOf(each.getFileName())).allMatch(LogFiles::isLeft)
-          && LogScan.of(folder, new RealDisk()).isUnused();
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  /** What there is to read in a folder, which must hold a job. */
-  static FolderScan scan(Path folder) {
-    RealDisk disk = new RealDisk();
-    requireJob(folder, disk);
-    return scan(folder, disk);
-  }
-
   /** A logbook as it was read, for reading only. */
   static LogbookFile of(Path folder, FolderScan scanned) {
     return reading(folder, scanned, "It is open for reading only.");
-  }
-
-  private static FolderScan scan(Path folder, LogDisk disk) {
-    try {
-      return LogScan.of(folder, disk);
-    } catch (IOException e) {
-      throw new LogbookException(
-          "The logbook in " + folder + " cannot be read: " + DiskErrors.of(e) + ".", e);
-    }
   }
 
   /** The job's folder. */
@@ -272,13 +212,6 @@ public final class LogbookFile implements Logbook {
       benches.tell();
       return new Appended.Done(logged);
     }
-  }
-
-  /** Writes an entry of bench 1, whatever was written before it. */
-  public LoggedEntry append(Instant time, JobEntry entry) {
-    NewEntry written = new NewEntry(newAct(), time, By.FIRST, entry);
-    append(entries().size(), written);
-    return written.at(entries().size());
   }
 
   private void append(LoggedEntry logged) {

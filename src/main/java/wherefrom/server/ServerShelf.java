@@ -109,6 +109,11 @@ final class ServerShelf implements Shelf {
   }
 
   @Override
+  public boolean needsFolder() {
+    return false;
+  }
+
+  @Override
   public List<Layout> listLayouts() {
     return layouts.listLayouts();
   }

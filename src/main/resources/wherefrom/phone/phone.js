@@ -50,6 +50,7 @@
   // --- sound -------------------------------------------------------------------------------
 
   const TONES = { RIGHT: [[1760, 130]], STOP: [[660, 220], [0, 60], [520, 320]], ASK: [[1100, 260]] };
+  const SOUNDING = ['work', 'lost'];
   const SHAKES = { RIGHT: [60], STOP: [300, 100, 300], ASK: [120] };
   let audio = null;
   let again = 0;
@@ -106,7 +107,7 @@
       play(cue);
     }
     if (cue === 'STOP') {
-      again = setInterval(() => { if (!document.hidden && up() === 'work') { play('STOP'); } }, REPEAT_MS);
+      again = setInterval(() => { if (!document.hidden && SOUNDING.includes(up())) { play('STOP'); } }, REPEAT_MS);
     }
   }
 
@@ -117,12 +118,21 @@
   function draw(next) {
     view = next;
     shown = JSON.stringify(next);
+    paint(next);
+  }
+
+  /** Whether a stop stands: whatever fails, is sent or is said meanwhile, it stays to be seen. */
+  function stopped() {
+    return view !== null && view.cue === 'STOP';
+  }
+
+  function paint(next) {
     $('panel').className = 'panel ' + (PANELS[next.cue] || 'plain-panel');
     text('headline', headline(next));
     text('place', next.place);
     $('place').className = next.place.length > 7 ? 'long' : '';
     text('what', next.what);
-    text('small', next.small);
+    text('small', asks(next) ? (next.headline + ' ' + next.small).trim() : next.small);
     text('next', next.next);
     facts(next.facts);
     const tag = next.tag[0];
@@ -138,6 +148,11 @@
     $('foot').hidden = next.choices.length > 0;
   }
 
+  /** Whether something is asked under a stop; its facts are not beside it then. */
+  function asks(next) {
+    return next.cue === 'STOP' && next.choices.length > 0 && next.facts.length === 0;
+  }
+
   /** As the window writes it: a verdict in capitals, a stop as STOP. */
   function headline(next) {
     if (next.cue === 'STOP' && next.facts.length > 0) {
@@ -145,7 +160,10 @@
     }
     const work = WORKS.find(([key]) => key === next.work);
     const said = next.headline || (work ? work[1] : '');
-    return next.cue === 'STOP' ? 'STOP: ' + said.toUpperCase() : next.cue && !next.choices.length ? said.toUpperCase() : said;
+    if (next.cue === 'STOP') {
+      return asks(next) ? 'STOP' : 'STOP: ' + said.toUpperCase();
+    }
+    return next.cue && !next.choices.length ? said.toUpperCase() : said;
   }
 
   function facts(all) {
@@ -306,12 +324,19 @@
     }
   }
 
+  /** What was pressed stands under "Not done yet", a stop beside it. */
+  function notYet(why, canDrop) {
+    text('lost-title', 'Not done yet');
+    text('lost-words', pending.words);
+    text('lost-why', why);
+    $('lost-stop').hidden = !stopped();
+    $('lost-drop').hidden = !canDrop;
+    show('lost');
+  }
+
   function waiting() {
-    if (!lost) {
-      text('lost-words', pending.words);
-      text('lost-why', 'It is being sent.');
-      $('lost-drop').hidden = true;
-      show('lost');
+    if (!lost && !pending.held) {
+      notYet('It is being sent.', false);
     }
   }
 
@@ -325,6 +350,9 @@
       settle();
       notJoined(answer.body.said);
     } else if (answer.status === 429 || answer.status === 503) {
+      // It may take long, as where the shared server is away: why is said, and it can be dropped.
+      pending.held = true;
+      notYet(answer.body.said + ' It is sent again by itself.', true);
       setTimeout(go, AGAIN_MS);
     } else {
       settle();
@@ -338,29 +366,43 @@
     document.body.classList.remove('busy');
   }
 
-  /** Said in the place of the answer: what stood before stands, and nothing was done. */
+  /**
+   * Said in the place of the answer: nothing was done. A stop, and what there is to choose, stands
+   * on with it; all else might be taken for the answer.
+   */
   function failed(said) {
-    draw(Object.assign({}, view, { cue: 'ASK', headline: 'Not done', place: '', what: '', facts: [], small: said, choices: [] }));
-    shown = '';
+    paint(Object.assign({}, view, stopped() || view.choices.length
+      ? { small: said.includes('Nothing was done.') ? said : 'Not done. ' + said }
+      : { cue: 'ASK', headline: 'Not done', place: '', what: '', facts: [], small: said, next: '' }));
     show('work');
-    sound('ASK');
+    sound(stopped() ? 'STOP' : 'ASK');
+  }
+
+  /** What stands is shown again, and a stop is heard again. */
+  function stands() {
+    paint(view);
+    show('work');
+    sound(stopped() ? 'STOP' : '');
   }
 
   /** No connection: what was pressed is not shown as done, and is sent again when it is back. */
   function cut() {
     lost = true;
-    hush();
+    if (!stopped()) {
+      hush();
+    } else if (!again) {
+      sound('STOP');
+    }
     if (pending) {
-      text('lost-words', pending.words);
-      text('lost-why', 'No connection. It is sent again by itself.');
-      $('lost-drop').hidden = false;
+      notYet('No connection. It is sent again by itself.', true);
     } else {
+      text('lost-title', 'No connection');
       text('lost-words', '');
       text('lost-why', 'No connection. Go on when it is back.');
+      $('lost-stop').hidden = !stopped();
       $('lost-drop').hidden = true;
+      show('lost');
     }
-    $('lost-title').textContent = pending ? 'Not done yet' : 'No connection';
-    show('lost');
     next(AGAIN_MS);
   }
 
@@ -399,9 +441,9 @@
         return;
       }
       draw(answer.body);
-      show('work');
-    } else if (!pending && JSON.stringify(answer.body) !== shown && shown !== '') {
-      const stop = answer.body.cue === 'STOP' && view.cue !== 'STOP';
+      stands();
+    } else if (!pending && JSON.stringify(answer.body) !== shown) {
+      const stop = answer.body.cue === 'STOP' && !stopped();
       draw(answer.body);
       if (stop) {
         sound('STOP');
@@ -483,15 +525,20 @@
   async function join() {
     try {
       const answer = await words('join', { key, name: $('join-name').value });
+      if (answer.status === 429 || answer.status === 503) {
+        // The key is as good as before.
+        text('join-said', answer.body.said);
+        return;
+      }
       if (answer.status !== 200) {
         notJoined(answer.body.said);
         return;
       }
       key = '';
-      await state();
     } catch (gone) {
-      await state();
+      text('join-said', 'The big screen is not reached. Press Join again.');
     }
+    await state();
   }
 
   /** The key is used up by the first answer: where that was lost, the cookie tells. */
@@ -500,7 +547,7 @@
       const answer = await ask('state', {}, 8000);
       if (answer.status === 200) {
         draw(answer.body);
-        show('work');
+        stands();
         next(POLL_MS);
         return true;
       }
@@ -540,7 +587,7 @@
   hold($('deed'), () => deed(view.tag[0]));
   press($('lost-drop'), () => {
     settle();
-    show('work');
+    stands();
     next(0);
   });
   $('scan').addEventListener('click', wake);

@@ -31,6 +31,7 @@ import wherefrom.job.tags.TagBook;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.logbook.LogbookFile;
 import wherefrom.logbook.PhotoFiles;
+import wherefrom.logbook.Written;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -65,7 +66,8 @@ public final class DemoMaker {
     kinds.add(PartKind.MAIN_CAP);
     kinds.add(PartKind.SPRING);
     LogbookFile logbook = LogbookFile.create(folder);
-    logbook.append(
+    Written.append(
+        logbook,
         clock.instant(),
         JobOpened.of("Demo: V8 of the launch", DemoJob.ENGINE, layout(), kinds, UnitSystem.INCH));
     this.job = new OpenJob(logbook, clock);

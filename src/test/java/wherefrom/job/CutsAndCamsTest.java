@@ -198,7 +198,7 @@ class CutsAndCamsTest {
     OpenJob job = bench.bench.job;
     Fitting fitting = new Fitting(job);
     fitting.fitOnPurpose(bench.bench.part("pushrod@5EX"), Benches.spot("3EX"), "measured better");
-    Unmated one = job.state().unmated().get(0);
+    Unmated one = Unmated.all(job.state()).get(0);
     assertThat(one.told())
         .isEqualTo(
             "The pushrod from 5 EX is fitted at 3 EX on purpose: measured better. Check the parts"
@@ -209,7 +209,7 @@ class CutsAndCamsTest {
         .contains("lifter@3EX", "rocker@5EX")
         .doesNotContain("valve@3EX", "pivot@5EX");
     fitting.fitOnPurpose(bench.bench.part("pushrod@3EX"), Benches.spot("5EX"), "the other way");
-    assertThat(job.state().unmated()).noneMatch(Unmated::opens);
+    assertThat(Unmated.all(job.state())).noneMatch(Unmated::opens);
     assertThat(job.state().kinds()).contains(PartKind.VALVE);
   }
 }

@@ -174,7 +174,7 @@ class FitRecordTest {
     assertThat(fitting.findUnmated(pushrod, Spots.find("1IN").orElseThrow())).isEmpty();
     assertThatThrownBy(() -> onPurpose("pushrod@1IN", "M3L")).hasMessageContaining("cannot be");
     onPurpose("pushrod@1IN", "3IN");
-    assertThat(job.state().unmated())
+    assertThat(Unmated.all(job.state()))
         .singleElement()
         .satisfies(it -> assertThat(it.opened()).isEqualTo("1 IN is open."));
   }

@@ -34,7 +34,7 @@ class UnmatedTest {
   }
 
   private List<String> unmated() {
-    return sample.job.state().unmated().stream()
+    return Unmated.all(sample.job.state()).stream()
         .flatMap(what -> what.places().stream())
         .map(Place::key)
         .sorted()

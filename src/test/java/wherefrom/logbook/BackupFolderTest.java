@@ -37,14 +37,14 @@ class BackupFolderTest {
         JobOpened.of(
             "engine", 7, ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
     try (LogbookFile logbook = LogbookFile.create(job)) {
-      logbook.append(TIME, opened);
+      Written.append(logbook, TIME, opened);
     }
   }
 
   private void work(int entries) {
     try (LogbookFile logbook = LogbookFile.open(job)) {
       for (int at = 0; at < entries; at++) {
-        logbook.append(TIME, new NoteAdded(1, "step " + random.nextInt()));
+        Written.append(logbook, TIME, new NoteAdded(1, "step " + random.nextInt()));
       }
     }
   }

@@ -71,7 +71,7 @@ class BeginningTest {
       disk.cutPowerAfter(operations);
       boolean confirmed = false;
       try (LogbookFile logbook = LogbookFile.create(folder, disk)) {
-        logbook.append(TIME, new NoteAdded(0, "first"));
+        Written.append(logbook, TIME, new NoteAdded(0, "first"));
         confirmed = true;
       } catch (MemoryDisk.PowerCut e) {
         disk.restart();
@@ -173,7 +173,7 @@ class BeginningTest {
     try (Stream<Path> folders = Files.list(shop)) {
       for (Path folder : folders.filter(Files::isDirectory).toList()) {
         boolean job = LogFiles.isJob(folder);
-        assertThat(job).as(folder.toString()).isNotEqualTo(LogbookFile.isFree(folder));
+        assertThat(job).as(folder.toString()).isNotEqualTo(JobFolder.isFree(folder));
         if (job) {
           shelf.open(folder).close();
           jobs++;

@@ -50,7 +50,7 @@ class DisturbedTest {
   private void work(int steps) {
     for (int step = 0; step < steps; step++) {
       NoteAdded note = new NoteAdded(kept.size(), "step");
-      logbook.append(TIME, note);
+      Written.append(logbook, TIME, note);
       kept.add(note);
     }
   }
@@ -171,7 +171,7 @@ class DisturbedTest {
     Path other = shelf.resolve("other");
     try (LogbookFile stranger = LogbookFile.create(other)) {
       for (int step = 0; step < 3; step++) {
-        stranger.append(TIME, new NoteAdded(step, "another"));
+        Written.append(stranger, TIME, new NoteAdded(step, "another"));
       }
     }
     Files.copy(other.resolve(LogFiles.name(1)), file, StandardCopyOption.REPLACE_EXISTING);
@@ -193,7 +193,7 @@ class DisturbedTest {
     Path copy = shelf.resolve("copy");
     copyFolder(job, copy);
     try (LogbookFile other = LogbookFile.open(copy)) {
-      other.append(TIME, new NoteAdded(77, "theirs"));
+      Written.append(other, TIME, new NoteAdded(77, "theirs"));
     }
     Files.copy(copy.resolve(LogFiles.name(1)), file, StandardCopyOption.REPLACE_EXISTING);
     byte[] before = Files.readAllBytes(file);
@@ -237,7 +237,7 @@ class DisturbedTest {
     byte[] whole = Files.readAllBytes(last);
     byte[] cut = java.util.Arrays.copyOf(whole, random.nextInt(whole.length));
     Files.write(last, cut);
-    assertThatThrownBy(() -> logbook.append(TIME, new NoteAdded(0, "no")))
+    assertThatThrownBy(() -> Written.append(logbook, TIME, new NoteAdded(0, "no")))
         .isInstanceOf(LogbookException.class);
     assertThat(new String(Files.readAllBytes(last), StandardCharsets.UTF_8))
         .isEqualTo(new String(cut, StandardCharsets.UTF_8));
@@ -246,7 +246,7 @@ class DisturbedTest {
 
   private void awayAndBack() throws IOException {
     Files.move(job, shelf.resolve("away"));
-    assertThatThrownBy(() -> logbook.append(TIME, new NoteAdded(0, "no")))
+    assertThatThrownBy(() -> Written.append(logbook, TIME, new NoteAdded(0, "no")))
         .isInstanceOf(LogbookException.class);
     Files.move(shelf.resolve("away"), job);
   }

@@ -39,7 +39,7 @@ class EntryFileTest {
     assertThat(kinds).containsExactlyInAnyOrder(JobEntry.class.getPermittedSubclasses());
     Path job = folder.resolve("job");
     try (LogbookFile logbook = LogbookFile.create(job)) {
-      written.forEach(entry -> logbook.append(TIME, entry));
+      written.forEach(entry -> Written.append(logbook, TIME, entry));
     }
     try (LogbookFile logbook = LogbookFile.open(job)) {
       assertThat(logbook.condition().writable()).isTrue();
@@ -67,8 +67,8 @@ class EntryFileTest {
   void aKindOfALaterVersionStopsReadingThereAndIsSaid() throws IOException {
     Path job = folder.resolve("kind");
     try (LogbookFile logbook = LogbookFile.create(job)) {
-      logbook.append(TIME, new NoteAdded(0, "before"));
-      logbook.append(TIME, new NoteAdded(0, "marked"));
+      Written.append(logbook, TIME, new NoteAdded(0, "before"));
+      Written.append(logbook, TIME, new NoteAdded(0, "marked"));
     }
     Path file = job.resolve(LogFiles.name(1));
     List<String> lines = new ArrayList<>(Files.readAllLines(file));

@@ -117,8 +117,8 @@ class FullDiskTest {
     SmallDisk disk = new SmallDisk(Long.MAX_VALUE);
     disk.mostAtOnce = 3;
     try (LogbookFile logbook = LogbookFile.create(folder, disk)) {
-      logbook.append(TIME, FIRST);
-      logbook.append(TIME, new PartOut(2));
+      Written.append(logbook, TIME, FIRST);
+      Written.append(logbook, TIME, new PartOut(2));
     }
     assertThat(reopened(folder)).containsExactly(FIRST, new PartOut(2));
   }
@@ -127,13 +127,13 @@ class FullDiskTest {
   void aDiskThatTakesNothingIsNotAskedForEver(@TempDir Path folder) {
     SmallDisk disk = new SmallDisk(Long.MAX_VALUE);
     try (LogbookFile logbook = LogbookFile.create(folder, disk)) {
-      logbook.append(TIME, FIRST);
+      Written.append(logbook, TIME, FIRST);
       disk.mostAtOnce = 0;
-      assertThatThrownBy(() -> logbook.append(TIME, new PartOut(2)))
+      assertThatThrownBy(() -> Written.append(logbook, TIME, new PartOut(2)))
           .isInstanceOf(LogbookException.class)
           .hasMessageContaining("could not be kept");
       disk.mostAtOnce = Integer.MAX_VALUE;
-      logbook.append(TIME, new PartOut(3));
+      Written.append(logbook, TIME, new PartOut(3));
     }
     assertThat(reopened(folder)).containsExactly(FIRST, new PartOut(3));
   }
@@ -145,25 +145,25 @@ class FullDiskTest {
       Path folder = shelf.resolve("room-" + room);
       LogbookFile.create(folder).close();
       try (LogbookFile logbook = LogbookFile.create(folder)) {
-        logbook.append(TIME, FIRST);
+        Written.append(logbook, TIME, FIRST);
       }
       SmallDisk disk = new SmallDisk(room);
       try (LogbookFile logbook = LogbookFile.open(folder, disk)) {
         int kept = 0;
         try {
           while (kept < 50) {
-            logbook.append(TIME, new PartOut(kept + 1));
+            Written.append(logbook, TIME, new PartOut(kept + 1));
             kept++;
           }
         } catch (LogbookException e) {
           assertThat(e).hasMessageContaining("The step could not be kept: the disk is full. ");
         }
         // A second attempt on the full disk changes nothing either.
-        assertThatThrownBy(() -> logbook.append(TIME, new NoteAdded(0, "x".repeat(600))))
+        assertThatThrownBy(() -> Written.append(logbook, TIME, new NoteAdded(0, "x".repeat(600))))
             .isInstanceOf(LogbookException.class);
         assertThat(entries(logbook)).hasSize(kept + 1);
         disk.room = Long.MAX_VALUE;
-        logbook.append(TIME, new PartOut(1000));
+        Written.append(logbook, TIME, new PartOut(1000));
         assertThat(reading(folder)).hasSize(kept + 2).contains(new PartOut(1000));
       }
       assertThat(reopened(folder)).endsWith(new PartOut(1000));

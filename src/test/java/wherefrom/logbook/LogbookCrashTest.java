@@ -37,7 +37,7 @@ class LogbookCrashTest {
       for (int at = 0; at < ENTRIES; at++) {
         JobEntry entry = at == 2 ? new NoteAdded(0, "Größe 部品 \"{\\\"seq\\\":\"") : random.any();
         written.add(entry);
-        logbook.append(TIME, entry);
+        Written.append(logbook, TIME, entry);
       }
     }
     whole = Files.readAllBytes(folder.resolve(LogFiles.name(1)));
@@ -81,7 +81,7 @@ class LogbookCrashTest {
         assertThat(logbook.condition())
             .as("cut at " + length)
             .isInstanceOf(clean ? LogbookCondition.Sound.class : LogbookCondition.CutLine.class);
-        logbook.append(TIME, next);
+        Written.append(logbook, TIME, next);
       }
       byte[] after = Files.readAllBytes(folder.resolve(LogFiles.name(1)));
       assertThat(Sums.digest(Arrays.copyOf(after, length))).isEqualTo(Sums.digest(cut));
@@ -148,7 +148,7 @@ class LogbookCrashTest {
 
   private static boolean appendIsRefused(LogbookFile logbook) {
     try {
-      logbook.append(TIME, new NoteAdded(0, "no"));
+      Written.append(logbook, TIME, new NoteAdded(0, "no"));
       return false;
     } catch (LogbookException e) {
       return true;
@@ -195,7 +195,7 @@ class LogbookCrashTest {
   void aMissingFileInTheMiddleIsDamage() throws IOException {
     Path folder = damaged(Arrays.copyOf(whole, whole.length - 3));
     try (LogbookFile second = LogbookFile.open(folder)) {
-      second.append(TIME, new NoteAdded(0, "second file"));
+      Written.append(second, TIME, new NoteAdded(0, "second file"));
     }
     byte[] cutAgain = Files.readAllBytes(folder.resolve(LogFiles.name(2)));
     Files.write(
@@ -203,7 +203,7 @@ class LogbookCrashTest {
         joined(
             List.of(cutAgain, "{\"seq\":10,".getBytes(java.nio.charset.StandardCharsets.UTF_8))));
     try (LogbookFile third = LogbookFile.open(folder)) {
-      third.append(TIME, new NoteAdded(0, "third file"));
+      Written.append(third, TIME, new NoteAdded(0, "third file"));
     }
     assertThat(folder.resolve(LogFiles.name(3))).exists();
     Files.move(folder.resolve(LogFiles.name(2)), shelf.resolve("aside"));

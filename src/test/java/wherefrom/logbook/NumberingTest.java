@@ -52,7 +52,7 @@ class NumberingTest {
   private OpenJob job(JobEntry opened) {
     Path job = folder.resolve("job-" + System.nanoTime());
     try (LogbookFile logbook = LogbookFile.create(job)) {
-      logbook.append(CLOCK.instant(), opened);
+      Written.append(logbook, CLOCK.instant(), opened);
     }
     return new OpenJob(LogbookFile.read(job), CLOCK);
   }

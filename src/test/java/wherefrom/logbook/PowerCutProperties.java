@@ -66,7 +66,7 @@ class PowerCutProperties {
     try (LogbookFile logbook = LogbookFile.create(folder, disk)) {
       for (int step = 0; step < HISTORY; step++) {
         NoteAdded entry = new NoteAdded(step, "word ".repeat(step % 40));
-        logbook.append(TIME, entry);
+        Written.append(logbook, TIME, entry);
         confirmed.add(entry);
       }
     }
@@ -109,7 +109,7 @@ class PowerCutProperties {
   private static void begin(Path folder, MemoryDisk disk, List<JobEntry> confirmed) {
     try (LogbookFile logbook = LogbookFile.create(folder, disk)) {
       NoteAdded first = new NoteAdded(0, "first");
-      logbook.append(TIME, first);
+      Written.append(logbook, TIME, first);
       confirmed.add(first);
     }
   }
@@ -128,7 +128,7 @@ class PowerCutProperties {
         NoteAdded entry = new NoteAdded(step, "word ".repeat(random.nextInt(300)));
         pending.add(entry);
         try {
-          logbook.append(TIME, entry);
+          Written.append(logbook, TIME, entry);
           confirmed.add(entry);
           pending.clear();
         } catch (LogbookException e) {

@@ -26,7 +26,7 @@ final class SecondProgram {
     try (LogbookFile logbook = LogbookFile.open(Path.of(arguments[0]))) {
       boolean writable = logbook.condition().writable();
       for (int step = 0; writable && step < Integer.parseInt(arguments[1]); step++) {
-        logbook.append(Instant.EPOCH, new NoteAdded(step, "theirs"));
+        Written.append(logbook, Instant.EPOCH, new NoteAdded(step, "theirs"));
       }
       System.out.print(writable ? "writes" : "reads");
     }

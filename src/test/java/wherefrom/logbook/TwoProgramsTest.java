@@ -33,7 +33,7 @@ class TwoProgramsTest {
     job = shelf.resolve("job");
     file = job.resolve(LogFiles.name(1));
     logbook = LogbookFile.create(job);
-    logbook.append(Instant.EPOCH, opening());
+    Written.append(logbook, Instant.EPOCH, opening());
   }
 
   @AfterEach
@@ -47,7 +47,7 @@ class TwoProgramsTest {
   }
 
   private void work() {
-    logbook.append(Instant.EPOCH, new NoteAdded(1, "ours"));
+    Written.append(logbook, Instant.EPOCH, new NoteAdded(1, "ours"));
   }
 
   @Test
@@ -104,7 +104,7 @@ class TwoProgramsTest {
   private byte[] grown(byte[] before, String words) throws IOException {
     Files.write(file, before);
     try (LogbookFile one = LogbookFile.open(job)) {
-      one.append(Instant.EPOCH, new NoteAdded(2, words));
+      Written.append(one, Instant.EPOCH, new NoteAdded(2, words));
     }
     return Files.readAllBytes(file);
   }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** A phone, as far as the door can tell. */
-final class Caller {
+public final class Caller {
   private static final AtomicInteger ACTS = new AtomicInteger();
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
@@ -19,57 +19,57 @@ final class Caller {
   /**
    * @param address of the door, such as {@code http://127.0.0.1:47417}
    */
-  Caller(String address) {
+  public Caller(String address) {
     this.address = address;
   }
 
   /** An answer of the door. */
-  record Said(int status, String body, HttpResponse<String> whole) {
-    String header(String name) {
+  public record Said(int status, String body, HttpResponse<String> whole) {
+    public String header(String name) {
       return whole.headers().firstValue(name).orElse("");
     }
   }
 
-  static String freshAct() {
+  public static String freshAct() {
     return "act-of-a-test-" + String.format("%08d", ACTS.incrementAndGet());
   }
 
-  Said get(String path) {
+  public Said get(String path) {
     return send(request(path).GET());
   }
 
-  Said post(String path, String json) {
+  public Said post(String path, String json) {
     return send(
         request(path)
             .header("Content-Type", "application/json")
             .POST(HttpRequest.BodyPublishers.ofString(json)));
   }
 
-  Said photo(byte[] picture, Map<String, String> headers) {
+  public Said photo(byte[] picture, Map<String, String> headers) {
     HttpRequest.Builder request =
         request("/photo").POST(HttpRequest.BodyPublishers.ofByteArray(picture));
     headers.forEach(request::header);
     return send(request);
   }
 
-  Said photo(byte[] picture) {
+  public Said photo(byte[] picture) {
     return photo(picture, Map.of("Content-Type", "image/jpeg", "X-Act", freshAct()));
   }
 
-  Said act(String id, String deed, String with) {
+  public Said act(String id, String deed, String with) {
     return post("/act", PhoneJson.object(Map.of("id", id, "deed", deed, "with", with)));
   }
 
-  Said act(String deed, String with) {
+  public Said act(String deed, String with) {
     return act(freshAct(), deed, with);
   }
 
-  Said code(String digits) {
+  public Said code(String digits) {
     return act("code", digits);
   }
 
   /** Joins with the key of a link. */
-  Said join(String link, String name) {
+  public Said join(String link, String name) {
     String key = link.substring(link.indexOf('#') + 1);
     Said said = post("/join", PhoneJson.object(Map.of("key", key, "name", name)));
     cookie = said.header("Set-Cookie").split(";")[0];

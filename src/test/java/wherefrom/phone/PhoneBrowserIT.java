@@ -315,6 +315,60 @@ class PhoneBrowserIT {
     assertThat(isFitted("pushrod@7EX")).isTrue();
   }
 
+  /** A request that fails, one that is on its way and a lost connection leave it to be seen. */
+  @Test
+  void aStopStaysOnTheGlassUntilItIsDealtWith() throws IOException {
+    printTags();
+    Browser phone = joined(360, 740, false, "");
+    photograph(phone, "part", false, PUSHROD_5EX);
+    phone.waitForWords("Part in hand");
+    photograph(phone, "card", false, CARD_7EX);
+    phone.waitForWords("STOP");
+    Path broken = Files.write(folder.resolve("broken.jpg"), new byte[] {1, 2, 3});
+    phone.photograph("#scan", broken);
+    phone.waitForWords("Nothing was done.");
+    assertThat(phone.seen()).contains("STOP", "From:", "5 EX", "Here:", "7 EX");
+    look(phone, "stop-failed");
+
+    phone.connect(false);
+    phone.waitForWords("No connection");
+    assertThat(phone.seen()).contains("STOP still stands.");
+    look(phone, "stop-lost");
+    photograph(phone, "more", false, PUSHROD_3EX);
+    phone.waitForWords("Not done yet");
+    assertThat(phone.seen()).contains("STOP still stands.");
+    phone.press("Drop it");
+    phone.connect(true);
+    phone.waitForWords("From:");
+
+    phone.press("UNDO");
+    phone.waitForWords("Undone:");
+    assertThat(phone.seen()).doesNotContain("STOP");
+    phone.connect(false);
+    phone.waitForWords("No connection");
+    assertThat(phone.seen()).doesNotContain("STOP");
+  }
+
+  /** The computer is reached and cannot write, as where the shared server is away. */
+  @Test
+  void whatCannotBeWrittenYetIsSaidAndCanBeDropped() throws IOException {
+    printTags();
+    Browser phone = joined(360, 740, false, "");
+    phone.run(
+        "window.real = window.fetch;"
+            + "window.fetch = () => Promise.resolve("
+            + " new Response('{\"said\":\"No connection to the shared server.\"}', {status: 503}));");
+    photograph(phone, "part", false, PUSHROD_3EX);
+    phone.waitForWords("No connection to the shared server. It is sent again by itself.");
+    look(phone, "held");
+    phone.press("Drop it");
+    phone.run("window.fetch = window.real;");
+    phone.waitForWords("Photograph a tag");
+    photograph(phone, "other", false, PUSHROD_5EX);
+    phone.waitForWords("Part in hand");
+    assertThat(phone.seen()).contains("5 EX").doesNotContain("3 EX");
+  }
+
   @Test
   void stopInTheWindowEndsIt() throws IOException {
     Browser phone = joined(360, 740, false, "");

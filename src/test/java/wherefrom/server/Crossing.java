@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Semaphore;
@@ -21,6 +23,7 @@ final class Crossing implements AutoCloseable {
   private final List<Socket> open = new CopyOnWriteArrayList<>();
   private volatile boolean closed;
   private volatile boolean deaf;
+  private volatile byte[] last = {};
   private final List<Socket> stranded = new CopyOnWriteArrayList<>();
   private volatile int delayMs;
   private final Semaphore unheard = new Semaphore(0);
@@ -68,6 +71,20 @@ final class Crossing implements AutoCloseable {
   /** Whether what the server says goes nowhere: it does what it is asked, and nobody hears. */
   void deafen(boolean now) {
     deaf = now;
+  }
+
+  /** Nobody hears from the moment on at which the server is told something with these words. */
+  void deafenAt(String words) {
+    last = words.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private boolean isLast(byte[] said, int length) {
+    byte[] words = last;
+    boolean found = false;
+    for (int at = 0; words.length > 0 && !found && at <= length - words.length; at++) {
+      found = Arrays.equals(said, at, at + words.length, words, 0, words.length);
+    }
+    return found;
   }
 
   /** Waits until something that the server said went nowhere. */
@@ -119,6 +136,10 @@ final class Crossing implements AutoCloseable {
         if (delayMs > 0) {
           // No test waits here: this is how long the way takes.
           Thread.sleep(delayMs);
+        }
+        if (!answers && isLast(buffer, read)) {
+          last = new byte[0];
+          deaf = true;
         }
         if (answers && deaf) {
           unheard.release();

@@ -7,8 +7,11 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -33,6 +36,9 @@ class SharedBench {
 
   /** How often scans were judged: each loss is once more. */
   private final AtomicInteger judged = new AtomicInteger();
+
+  /** From a scan to its being written, each loss in between, in nanoseconds. */
+  private final Queue<Long> waits = new ConcurrentLinkedQueue<>();
 
   private OpenJob bench(Database on, int number) {
     By by = new By(number, "");
@@ -72,15 +78,18 @@ class SharedBench {
     double one = 0;
     for (int benches : new int[] {1, 1, 2, 4, 8, 16, 32}) {
       judged.set(0);
+      waits.clear();
       double cost = cost(benches);
       one = benches == 1 ? cost : one;
       System.out.printf(
-          "%d benches: %.2f ms a scan, %.2f of one bench, %.2f of a bare insert, judged %.2f times%n",
+          "%d benches: %.2f ms a scan, %.2f of one bench, %.2f of a bare insert, judged %.2f times,"
+              + " 95 %% of scans within %.0f ms%n",
           benches,
           cost,
           cost / one,
           cost / bare,
-          judged.get() / (double) (SCANS / benches * benches));
+          judged.get() / (double) (SCANS / benches * benches),
+          late(waits));
     }
   }
 
@@ -104,6 +113,11 @@ class SharedBench {
         });
   }
 
+  private static double late(Collection<Long> waits) {
+    long[] nanos = waits.stream().mapToLong(Long::longValue).sorted().toArray();
+    return nanos[nanos.length * 95 / 100] / 1e6;
+  }
+
   /** Milliseconds a scan, all benches together. */
   private double cost(int benches) throws Exception {
     List<Database> databases = new ArrayList<>();
@@ -120,11 +134,13 @@ class SharedBench {
           all.submit(
               () -> {
                 for (int scan = 0; scan < SCANS / benches; scan++) {
+                  long scanned = System.nanoTime();
                   job.inOne(
                       () -> {
                         judged.incrementAndGet();
                         new Handling(job).note(1, "scan");
                       });
+                  waits.add(System.nanoTime() - scanned);
                 }
               }));
     }

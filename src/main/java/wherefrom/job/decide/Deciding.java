@@ -169,7 +169,7 @@ public final class Deciding {
     }
     return state.bench().worst(item).isDoubtful()
         || (!part.part().fresh()
-            && ((state.decisionsAskedOfAll() && part.where() != Whereabouts.IN_ENGINE)
+            && ((state.inspection().asksForAll() && part.where() != Whereabouts.IN_ENGINE)
                 || state.findBan(item).isPresent()));
   }
 
@@ -187,7 +187,7 @@ public final class Deciding {
   }
 
   private void askEveryPartOnce(boolean everyPart) {
-    if (job.state().decisionsAskedOfAll() != everyPart) {
+    if (job.state().inspection().asksForAll() != everyPart) {
       job.record(new DecisionsAsked(everyPart));
     }
   }

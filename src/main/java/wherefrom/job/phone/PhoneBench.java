@@ -145,8 +145,9 @@ public final class PhoneBench implements AutoCloseable {
    */
   public PhoneView refresh() {
     job.catchUp();
-    boolean waits = view.cue().isEmpty() && view.choices().isEmpty();
-    boolean stopped = view.cue().filter(Cue.STOP::equals).isPresent() && hand.isTogether();
+    boolean asks = !view.choices().isEmpty();
+    boolean waits = view.cue().isEmpty() && !asks;
+    boolean stopped = view.cue().filter(Cue.STOP::equals).isPresent() && hand.isTogether() && !asks;
     if (!job.condition().writable()) {
       view = readOnly();
     } else if (waits || stopped || !hand.isSo()) {

@@ -74,6 +74,15 @@ final class PhoneHand {
 
   /** Does what a key says. */
   PhoneView act(PhoneDeed deed, String with) {
+    return withStop(done(deed, with));
+  }
+
+  /** What is asked while a stop stands is asked under the stop: it stays to be seen and heard. */
+  private PhoneView withStop(PhoneView asked) {
+    return showsStop() && !asked.choices().isEmpty() ? asked.withCue(Cue.STOP) : asked;
+  }
+
+  private PhoneView done(PhoneDeed deed, String with) {
     return switch (deed) {
       case CODE -> scan(with);
       case DUE -> due();
@@ -158,7 +167,7 @@ final class PhoneHand {
       String small = hint.isEmpty() ? MORE_LIGHT : hint + " Or type the code.";
       return showsStop() ? due().saying("Not read. " + small) : notRead(small);
     }
-    return seen.size() == 1 ? scan(seen.get(0)) : codes.several(seen, isApart());
+    return withStop(seen.size() == 1 ? scan(seen.get(0)) : codes.several(seen, isApart()));
   }
 
   private static PhoneView notRead(String small) {

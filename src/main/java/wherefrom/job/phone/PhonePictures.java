@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import wherefrom.job.UnsentException;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.reader.Reading;
@@ -112,6 +113,7 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
    * @return its name there
    * @throws BadPicture when it is none that can be kept
    * @throws NotKept when it cannot be copied
+   * @throws UnsentException when the store is out of reach: sent again it is kept once
    */
   public String keep(Path jobFolder, Path file) throws BadPicture, NotKept {
     try {
@@ -122,6 +124,9 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
     try {
       return photos.add(jobFolder, file);
     } catch (IOException e) {
+      if (e.getCause() instanceof UnsentException away) {
+        throw away;
+      }
       throw new NotKept(e);
     }
   }

@@ -91,4 +91,9 @@ public interface Shelf extends JobNames {
    * @throws LogbookException when it cannot be written, or the name is taken and may not go
    */
   void keepLayout(Layout layout, boolean replace);
+
+  /** Whether its jobs lie in a folder of this machine, which then must be there. */
+  default boolean needsFolder() {
+    return true;
+  }
 }

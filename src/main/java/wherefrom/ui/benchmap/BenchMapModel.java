@@ -15,6 +15,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.PlaceState;
+import wherefrom.job.Unmated;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.tags.CodeLookup;
@@ -187,7 +188,7 @@ final class BenchMapModel {
 
   private Set<Place> unmated() {
     Set<Place> places = new HashSet<>();
-    state().unmated().forEach(what -> places.addAll(what.places()));
+    Unmated.all(state()).forEach(what -> places.addAll(what.places()));
     return places;
   }
 

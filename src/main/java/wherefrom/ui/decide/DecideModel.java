@@ -71,7 +71,7 @@ final class DecideModel {
 
   /** Whether the job asks for a decision on every used part before it is fitted. */
   boolean isAskedOfAll() {
-    return state().decisionsAskedOfAll();
+    return state().inspection().asksForAll();
   }
 
   /** Asks for a decision on every used part, or only where something speaks against one. */

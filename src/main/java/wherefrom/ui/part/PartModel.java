@@ -14,6 +14,7 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Remark;
+import wherefrom.job.Unmated;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handling;
@@ -111,7 +112,7 @@ final class PartModel {
     lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
     lines.add(new Line("Tag", tag()));
     record.decision().ifPresent(made -> lines.add(new Line("Decided", made.word())));
-    state().unmated().stream()
+    Unmated.all(state()).stream()
         .filter(what -> record.where() != Whereabouts.RETIRED)
         .filter(what -> what.places().contains(part().home()))
         .forEach(what -> lines.add(new Line("No longer mated", what.told())));

@@ -80,7 +80,8 @@ final class WashModel implements PartReceiver {
       return ScanOutcome.right(part.part().words() + " is back: put its tag on again.");
     }
     boolean unlooked =
-        job.state().isInspecting() && job.state().bench().worst(item).look() == Look.NOT_LOOKED;
+        job.state().inspection().isBegun()
+            && job.state().bench().worst(item).look() == Look.NOT_LOOKED;
     return ScanOutcome.right(
         part.part().words()
             + " is in basket "

@@ -148,6 +148,23 @@ class PhoneBenchTest {
     assertThat(act(bench, yes.deed(), yes.with()).cue()).contains(Cue.RIGHT);
   }
 
+  /** Neither a question nor the poll takes it off the glass. */
+  @Test
+  void whatIsAskedWhileAStopStandsIsAskedUnderTheStop() {
+    SampleJob sample = SampleJob.apart();
+    PhoneBench bench = bench(sample);
+    scan(bench, sample.tag("pushrod@3EX"));
+    PhoneView stop = scan(bench, sample.card("5EX"));
+    PhoneView why = act(bench, key(stop.keys(), PhoneDeed.ON_PURPOSE).deed(), "");
+    assertThat(why.cue()).contains(Cue.STOP);
+    assertThat(bench.refresh()).isEqualTo(why);
+    PhoneView which =
+        bench.read(fresh(), List.of(sample.tag("pushrod@3EX"), sample.card("3EX")), "");
+    assertThat(which.choices()).isNotEmpty();
+    assertThat(which.cue()).contains(Cue.STOP);
+    assertThat(act(bench, PhoneDeed.DUE, "").facts()).isEqualTo(stop.facts());
+  }
+
   @Test
   void aStopIsOverruledOnlyWithAReasonThatIsHeld() {
     SampleJob sample = SampleJob.apart();

@@ -107,7 +107,7 @@ class NextLifeTest {
     assertThat(job.state().getPart(item).decision()).isEmpty();
     assertThat(job.state().getPart(item).remarks()).hasSize(1);
     assertThat(job.state().closedSections()).isEmpty();
-    assertThat(job.state().isInspecting()).isFalse();
+    assertThat(job.state().inspection().isBegun()).isFalse();
   }
 
   @Test
