@@ -106,6 +106,8 @@ enum ServerTrouble {
 
   private final Outcome outcome;
   private final String words;
+
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
   private final List<String> states;
 
   /**

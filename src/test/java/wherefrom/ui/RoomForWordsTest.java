@@ -152,4 +152,19 @@ class RoomForWordsTest {
   private static boolean isWithin(Node node, Class<?> kind) {
     return node != null && (kind.isInstance(node) || isWithin(node.getParent(), kind));
   }
+
+  /** As README shows it: how things are now and three ideas. */
+  @Test
+  void theWholePlanIsDrawnOnATablet() {
+    Shot plan =
+        Gallery.all().stream().filter(shot -> shot.name().equals("numbers-plan")).findFirst().get();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = on(Glass.TABLET, 100);
+          plan.arrange().accept(window);
+          window.layOut();
+          assertThat(window.words()).contains("Now", "8.79", "Idea 1", "9.50", "Idea 3", "9.03");
+          return window;
+        });
+  }
 }
