@@ -1,6 +1,7 @@
 package wherefrom.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.PartKind;
@@ -39,6 +40,9 @@ public final class KindPair {
   private final Glass glass;
   private final ShapeCollector out;
 
+  /** Where one caption would touch the other's part, both are left out. */
+  private boolean captioned;
+
   private KindPair(Layout layout, Glass glass) {
     this.layout = layout;
     this.glass = glass;
@@ -50,6 +54,7 @@ public final class KindPair {
     KindPair pair = new KindPair(layout, glass);
     double half = room.width() / 2;
     boolean ends = wrong.turned() && wrong.kind().orientation() == Orientation.TOP_END;
+    pair.captioned = Stream.of(wrong, right).allMatch(side -> pair.width(side) <= half);
     pair.side(wrong, new Bounds(room.x(), room.y(), half, room.height()), true, ends);
     pair.side(right, new Bounds(room.x() + half, room.y(), half, room.height()), false, ends);
     return new Drawing(room, glass, pair.out.shapes(), List.of(), List.of(), List.of(), List.of());
@@ -74,8 +79,7 @@ public final class KindPair {
             : Pointing.ring(at, radius, glass));
     double below = ends ? box.bottom() : at.y() + radius;
     double y = Math.min(room.bottom() - caption / 2, below + caption);
-    // Beside the other one's: what would touch it is left out.
-    if (width(side.caption(), letter) <= room.width()) {
+    if (captioned) {
       caption(side.caption(), room.middleX(), y, letter);
     }
   }
@@ -86,7 +90,9 @@ public final class KindPair {
     return Turning.of(shapes, box, side.turned(), ends || side.lower());
   }
 
-  private static double width(String words, double letter) {
+  private double width(Side side) {
+    String words = side.caption();
+    double letter = glass.letter();
     boolean onTag = words.equals(Sign.NEW.letter());
     return onTag
         ? Letters.width(words, TAG_LETTER * letter, true) + TAG_LETTER * letter

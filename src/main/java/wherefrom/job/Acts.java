@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.entry.TakenBack;
 
 /**
  * The acts of a bench: each is judged on the history that the bench knows, and written behind it;
@@ -57,7 +56,7 @@ final class Acts {
   private boolean takeIn(List<LoggedEntry> came) {
     List<LoggedEntry> each = came.stream().flatMap(LoggedEntry::each).toList();
     entries.addAll(each);
-    if (each.stream().anyMatch(logged -> logged.entry() instanceof TakenBack)) {
+    if (each.stream().anyMatch(logged -> logged.entry().findTakenBack().isPresent())) {
       state = state.anew(entries);
     } else {
       each.forEach(one -> state = state.after(one));
@@ -101,7 +100,7 @@ final class Acts {
       throw new LogbookException(InService.CLOSED);
     }
     LoggedEntry logged = new LoggedEntry(making.get().sequence(), making.get().time(), by, entry);
-    Optional<EngineJob> after = entry instanceof TakenBack ? folded(logged) : Optional.empty();
+    Optional<EngineJob> after = entry.findTakenBack().flatMap(back -> folded(logged));
     logged.each().forEach(entries::add);
     if (after.isPresent()) {
       state = after.get();

@@ -58,6 +58,12 @@ public final class EntryFold<C> implements EntryReader {
     }
   }
 
+  /** Lets the state take in entries, oldest first; the state. */
+  public C all(C state, Iterable<LoggedEntry> entries) {
+    entries.forEach(logged -> take(state, logged));
+    return state;
+  }
+
   @Override
   public Set<Class<? extends JobEntry>> kinds() {
     return rows.keySet();

@@ -12,7 +12,6 @@ import wherefrom.job.entry.RecordReopened;
 import wherefrom.job.entry.ServiceDueTyped;
 import wherefrom.job.entry.ServiceTicked;
 import wherefrom.job.entry.SubjectPhotographed;
-import wherefrom.job.entry.TakenBack;
 import wherefrom.job.entry.UsageNoted;
 
 /** Whether the engine is in service, and what its job takes then. */
@@ -66,10 +65,12 @@ public final class InService {
     if (since.isEmpty() || TAKES.have(entry)) {
       return true;
     }
-    return entry instanceof TakenBack back
-        && history.stream()
-            .filter(logged -> logged.sequence() == back.sequence())
-            .allMatch(
-                logged -> TAKES.have(logged.entry()) || logged.entry() instanceof PutInService);
+    return entry.findTakenBack().filter(back -> isOfService(back, history)).isPresent();
+  }
+
+  private static boolean isOfService(long sequence, List<LoggedEntry> history) {
+    return history.stream()
+        .filter(logged -> logged.sequence() == sequence)
+        .allMatch(logged -> TAKES.have(logged.entry()) || logged.entry() instanceof PutInService);
   }
 }

@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.time.Instant;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 
 /**
@@ -22,20 +21,18 @@ public record LoggedEntry(long sequence, Instant time, By by, JobEntry entry) {
 
   /** The same place in the logbook with an entry that is read otherwise. */
   LoggedEntry with(JobEntry other) {
-    return new LoggedEntry(sequence, time, by, other);
+    return other == entry ? this : new LoggedEntry(sequence, time, by, other);
   }
 
   /** What it says, entry by entry: those of an act share its sequence and time. */
   public Stream<LoggedEntry> each() {
-    return entry instanceof Act act ? act.entries().stream().map(this::with) : Stream.of(this);
+    return entry.each().stream().map(this::with);
   }
 
   /** Does something with each of them; a long logbook has hardly an act. */
   void forEach(Consumer<LoggedEntry> deed) {
-    if (entry instanceof Act) {
-      each().forEach(deed);
-    } else {
-      deed.accept(this);
+    for (JobEntry one : entry.each()) {
+      deed.accept(with(one));
     }
   }
 }

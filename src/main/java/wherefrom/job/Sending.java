@@ -1,6 +1,6 @@
 package wherefrom.job;
 
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +21,7 @@ final class Sending {
   private Optional<Unheard> unsettled = Optional.empty();
 
   /** Acts that were found written for another's sake: who sent them has not asked yet. */
-  private final Map<UnsentException, LoggedEntry> found = new IdentityHashMap<>();
+  private final Map<UnsentException, LoggedEntry> found = new HashMap<>();
 
   Sending(Logbook logbook) {
     this.logbook = logbook;

@@ -4,7 +4,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import wherefrom.job.entry.TakenBack;
 
 /** Which entries of a history stand: all but those taken back and those that take back. */
 final class StandingEntries {
@@ -21,7 +20,7 @@ final class StandingEntries {
   }
 
   private static void tellUnlessTakingBack(LoggedEntry logged, Consumer<LoggedEntry> taker) {
-    if (!(logged.entry() instanceof TakenBack)) {
+    if (logged.entry().findTakenBack().isEmpty()) {
       taker.accept(logged);
     }
   }
@@ -32,10 +31,7 @@ final class StandingEntries {
     for (int at = history.size() - 1; at >= 0; at--) {
       LoggedEntry logged = history.get(at);
       if (!takenBack.contains(logged.sequence())) {
-        logged
-            .each()
-            .filter(each -> each.entry() instanceof TakenBack)
-            .forEach(each -> takenBack.add(((TakenBack) each.entry()).sequence()));
+        logged.entry().each().forEach(each -> each.findTakenBack().ifPresent(takenBack::add));
       }
     }
     return takenBack;

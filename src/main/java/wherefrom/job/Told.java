@@ -19,6 +19,17 @@ import wherefrom.rules.size.CutSurface;
  * to checks, the sizes of new parts and the cuts that are to come.
  */
 public final class Told {
+  private static final EntryFold<Told> ANSWERS =
+      EntryFold.<Told>none()
+          .at(CheckAnswered.class, (told, it, at) -> told.answers.put(it.check(), at));
+
+  /** The work that an entry tells of itself; other work is the machine shop's. */
+  private static final EntryTable<Told, Optional<Change>> WORK =
+      EntryRows.<Told, Optional<Change>>none()
+          .on(ChangeMade.class, (told, made) -> Optional.of(made.change()))
+          .on(SlotUnknown.class, (told, stray) -> Optional.of(told.stray(stray)))
+          .others(Optional.empty());
+
   private final EngineJob job;
   private final ShopChanges shop;
   private final List<MadeChange> work = new ArrayList<>();
@@ -63,9 +74,7 @@ public final class Told {
 
   /** Takes in the next entry; what work is done with it. */
   List<Change> take(LoggedEntry logged) {
-    if (logged.entry() instanceof CheckAnswered answered) {
-      answers.put(answered.check(), logged);
-    }
+    ANSWERS.take(this, logged);
     news.take(logged.entry());
     coming.take(logged);
     List<Change> done = changes(logged);
@@ -74,13 +83,15 @@ public final class Told {
   }
 
   private List<Change> changes(LoggedEntry logged) {
-    if (logged.entry() instanceof ChangeMade made) {
-      return List.of(made.change());
-    }
-    if (logged.entry() instanceof SlotUnknown stray) {
-      Place home = job.getPart(stray.item()).part().home();
-      return List.of(Change.noting(ChangeKind.SLOT_UNKNOWN, home.key(), stray.reason()));
-    }
+    return WORK.of(this, logged.entry()).map(List::of).orElseGet(() -> ofShop(logged));
+  }
+
+  private Change stray(SlotUnknown stray) {
+    Place home = job.getPart(stray.item()).part().home();
+    return Change.noting(ChangeKind.SLOT_UNKNOWN, home.key(), stray.reason());
+  }
+
+  private List<Change> ofShop(LoggedEntry logged) {
     List<Change> back = shop.take(logged);
     workOfShop.addAll(back);
     return back;

@@ -77,8 +77,7 @@ public final class Undo {
   }
 
   private String why(LoggedEntry kept) {
-    JobEntry entry = kept.entry() instanceof Act act ? act.entries().get(0) : kept.entry();
-    return "Not undone: " + words(kept) + "." + WHY_KEPT.of(this, entry);
+    return "Not undone: " + words(kept) + "." + WHY_KEPT.of(this, kept.entry().each().get(0));
   }
 
   /** This bench's last step of this sort, an act whole. A stop counts only while it stands. */

@@ -2,7 +2,7 @@ package wherefrom.server;
 
 import java.net.UnknownHostException;
 import java.sql.SQLException;
-import java.util.regex.Pattern;
+import java.util.List;
 import wherefrom.job.LogbookException;
 import wherefrom.job.UnsentException;
 import wherefrom.job.settings.ServerAddress;
@@ -88,7 +88,7 @@ enum ServerTrouble {
       "58",
       "XX001",
       "XX002"),
-  AWAY(Outcome.UNHEARD, "No connection to the shared server {host}.", "08", "57", "$"),
+  AWAY(Outcome.UNHEARD, "No connection to the shared server {host}.", "08", "57", ""),
   OTHER(
       Outcome.REFUSED, "The shared server {host} refused it (SQLSTATE {state}). Its log says why.");
 
@@ -107,18 +107,17 @@ enum ServerTrouble {
   private final Outcome outcome;
   private final String words;
 
-  /** An expression that is found in its SQLSTATEs. */
-  private final String states;
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
+  private final List<String> states;
 
   /**
    * @param words with {@code {host}}, {@code {database}} and {@code {state}} in place of these
-   * @param states how the SQLSTATEs begin that say so, {@code $} where there is none; any where
-   *     nothing is said. The first trouble that fits counts
+   * @param states how the SQLSTATEs begin that say so; the first trouble that fits counts
    */
   ServerTrouble(Outcome outcome, String words, String... states) {
     this.outcome = outcome;
     this.words = words;
-    this.states = "^(" + String.join("|", states) + ")";
+    this.states = List.of(states);
   }
 
   /** What the deepest cause that the server, or the way to it, has told says. */
@@ -130,16 +129,16 @@ enum ServerTrouble {
     }
     String state = state(cause);
     for (ServerTrouble trouble : values()) {
-      if (trouble.isOf(state)) {
+      if (trouble.states.stream()
+          .anyMatch(it -> it.isEmpty() ? state.isEmpty() : begins(state, it))) {
         return trouble;
       }
     }
     return OTHER;
   }
 
-  /** One that is known by another sign than its SQLSTATE is of none. */
-  private boolean isOf(String state) {
-    return this != NO_SUCH_HOST && Pattern.compile(states).matcher(state).find();
+  private static boolean begins(String state, String with) {
+    return state.startsWith(with);
   }
 
   private static String state(SQLException cause) {

@@ -62,4 +62,15 @@ class KindPairTest {
         .isNotEmpty()
         .allMatch(bounds -> bounds.middleY() < 960);
   }
+
+  /** One caption alone would say that the other part has none. */
+  @Test
+  void whereOneCaptionLacksRoomNoneStands() {
+    Bounds narrow = new Bounds(0, 0, 240, 400);
+    KindPair.Side held = new KindPair.Side(PartKind.ROD_SHELL, "old");
+    KindPair.Side right = new KindPair.Side(PartKind.ROD_SHELL, "much too long for it");
+    Drawing drawn = KindPair.of(V8, held, right, narrow, GLASS);
+    assertThat(Stream.concat(drawn.ground().stream(), drawn.words().stream()))
+        .noneMatch(shape -> shape instanceof Shape.Words words && words.text().equals("old"));
+  }
 }

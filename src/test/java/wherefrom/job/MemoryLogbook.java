@@ -27,10 +27,9 @@ public final class MemoryLogbook implements Logbook {
   }
 
   /** Writes an entry of bench 1, whatever was written before it. */
-  public LoggedEntry append(Instant time, JobEntry entry) {
-    NewEntry written = new NewEntry(newAct(), time, By.FIRST, entry);
-    append(entries().size(), written);
-    return written.at(entries().size());
+  public synchronized LoggedEntry append(Instant time, JobEntry entry) {
+    append(entries.size(), new NewEntry(newAct(), time, By.FIRST, entry));
+    return entries.get(entries.size() - 1);
   }
 
   @Override

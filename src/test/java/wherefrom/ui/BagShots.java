@@ -90,12 +90,7 @@ final class BagShots {
   private static void missing(SampleWindow window) {
     together(window);
     window.layOut();
-    if (window.shell.context().settings().textPercent() == 200) {
-      window.press("Ways");
-      window.pressOnSomePage("Missing");
-    } else {
-      window.press("Missing");
-    }
+    window.press("Missing");
   }
 
   private static Shot none(String name, Class<? extends Screen> screen) {

@@ -259,7 +259,8 @@ final class TogetherShots {
   /** A key that has a short word where the person's text is large. */
   private static void press(SampleWindow window, String words, String brief) {
     double factor = window.shell.context().scale().textFactor();
-    if (factor >= 2 && !brief.equals("Turned")) {
+    boolean behind = window.targets().stream().anyMatch(key -> window.words(key).equals("Ways"));
+    if (behind && !brief.equals("Turned")) {
       window.press("Ways");
       window.press(words);
     } else {

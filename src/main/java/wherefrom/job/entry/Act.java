@@ -21,6 +21,11 @@ public record Act(List<JobEntry> entries) implements JobEntry {
     return entries.size() == 1 ? entries.get(0) : new Act(entries);
   }
 
+  @Override
+  public List<JobEntry> each() {
+    return entries;
+  }
+
   /** Where something in it can be taken back, the rest goes with it. */
   @Override
   public boolean canBeTakenBack() {

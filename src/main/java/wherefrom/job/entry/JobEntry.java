@@ -1,5 +1,8 @@
 package wherefrom.job.entry;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * One thing that happened in a job. Entries are never changed or removed; the job's state is the
  * fold over them. A kind of entry keeps its meaning for ever: files of today must be read in years.
@@ -84,5 +87,15 @@ public sealed interface JobEntry
   /** Whether the entry can be taken back. What was printed or opened cannot: it exists outside. */
   default boolean canBeTakenBack() {
     return true;
+  }
+
+  /** The sequence of the entry that this one takes back; empty where it takes none back. */
+  default Optional<Long> findTakenBack() {
+    return Optional.empty();
+  }
+
+  /** What it says, entry by entry. */
+  default List<JobEntry> each() {
+    return List.of(this);
   }
 }

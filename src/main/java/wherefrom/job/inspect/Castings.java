@@ -8,7 +8,7 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartRecord;
@@ -17,7 +17,6 @@ import wherefrom.job.entry.BigPartDecided;
 import wherefrom.job.entry.BigPartMoved;
 import wherefrom.job.entry.FeatureDecided;
 import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.BigPartKind;
 import wherefrom.parts.Whereabouts;
@@ -97,6 +96,13 @@ public final class Castings {
     }
   }
 
+  private static final EntryFold<Judged> READS =
+      EntryFold.<Judged>none()
+          .on(FeatureDecided.class, Judged::decide)
+          .on(BigPartDecided.class, Judged::decide)
+          .on(FeatureLooked.class, Judged::look)
+          .on(BigPartMoved.class, Judged::move);
+
   private final OpenJob job;
 
   public Castings(OpenJob job) {
@@ -132,37 +138,63 @@ public final class Castings {
   /** The latest decision, on the casting or on the big part that it is. */
   private Optional<Made> made(Subject.AFeature at) {
     int number = bigPart(at).map(BigPartRecord::number).orElse(0);
-    Optional<Made> last = Optional.empty();
-    Set<String> against = new HashSet<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      Optional<Made> now = made(logged.entry(), at, number);
-      if (now.isPresent()) {
-        last = now;
-        against.clear();
-      } else if (logged.entry() instanceof FeatureLooked look && look.subject().equals(at.key())) {
-        speak(look, against);
-      } else if (logged.entry() instanceof BigPartMoved moved && moved.number() == number) {
+    return READS.all(new Judged(at.key(), number), job.state().standing()).latest();
+  }
+
+  /** What was decided on a casting, and what was seen since. */
+  private static final class Judged {
+    private final String subject;
+    private final int number;
+
+    /** The tests that speak against it by their latest answers. */
+    private final Set<String> against = new HashSet<>();
+
+    private Optional<Made> last = Optional.empty();
+
+    /**
+     * @param number of the big part that it is; 0 for none
+     */
+    Judged(String subject, int number) {
+      this.subject = subject;
+      this.number = number;
+    }
+
+    private void decide(FeatureDecided one) {
+      if (one.subject().equals(subject)) {
+        decide(new Made(one.decision(), one.reason(), false, false));
+      }
+    }
+
+    private void decide(BigPartDecided one) {
+      if (one.number() == number) {
+        decide(new Made(one.decision(), one.reason(), false, false));
+      }
+    }
+
+    private void decide(Made now) {
+      last = Optional.of(now);
+      against.clear();
+    }
+
+    private void look(FeatureLooked look) {
+      if (!look.subject().equals(subject)) {
+        return;
+      }
+      if (look.look().compareTo(Look.PASS) > 0) {
+        against.add(look.check());
+      } else {
+        against.remove(look.check());
+      }
+    }
+
+    private void move(BigPartMoved moved) {
+      if (moved.number() == number) {
         last = last.map(one -> one.movedTo(moved.to()));
       }
     }
-    return last.map(one -> one.after(against));
-  }
 
-  private static Optional<Made> made(JobEntry entry, Subject.AFeature at, int number) {
-    if (entry instanceof FeatureDecided one && one.subject().equals(at.key())) {
-      return Optional.of(new Made(one.decision(), one.reason(), false, false));
-    }
-    return entry instanceof BigPartDecided one && one.number() == number
-        ? Optional.of(new Made(one.decision(), one.reason(), false, false))
-        : Optional.empty();
-  }
-
-  /** Keeps the tests that speak against the casting by their latest answers. */
-  private static void speak(FeatureLooked look, Set<String> against) {
-    if (look.look().compareTo(Look.PASS) > 0) {
-      against.add(look.check());
-    } else {
-      against.remove(look.check());
+    Optional<Made> latest() {
+      return last.map(one -> one.after(against));
     }
   }
 

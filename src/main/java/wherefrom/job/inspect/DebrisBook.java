@@ -1,11 +1,12 @@
 package wherefrom.job.inspect;
 
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.inspection.Look;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
 import wherefrom.job.entry.CheckAnswered;
@@ -21,6 +22,26 @@ import wherefrom.rules.debris.Opening;
 
 /** What was found in the oil, and what to open next. */
 public final class DebrisBook {
+  private static final EntryFold<Seen> READS =
+      EntryFold.<Seen>none()
+          .on(DebrisFound.class, Seen::find)
+          .on(CheckAnswered.class, Seen::answer);
+
+  /** Every find, oldest first, and what was opened. */
+  private record Seen(Set<DebrisFind> finds, Set<Opening> opened) {
+    void find(DebrisFound found) {
+      finds.add(new DebrisFind(found.place(), found.look()));
+    }
+
+    void answer(CheckAnswered answered) {
+      if (answered.look() != Look.NOT_LOOKED) {
+        Stream.of(Opening.values())
+            .filter(opening -> opening.check().equals(answered.check()))
+            .forEach(opened::add);
+      }
+    }
+  }
+
   private final OpenJob job;
 
   public DebrisBook(OpenJob job) {
@@ -46,12 +67,7 @@ public final class DebrisBook {
 
   /** Every find, oldest first. */
   public List<DebrisFind> finds() {
-    return job.state().standing().stream()
-        .filter(logged -> logged.entry() instanceof DebrisFound)
-        .map(logged -> (DebrisFound) logged.entry())
-        .map(found -> new DebrisFind(found.place(), found.look()))
-        .distinct()
-        .toList();
+    return List.copyOf(seen().finds());
   }
 
   /** Suspects, what to open next, and whether it reached the mains. */
@@ -72,14 +88,11 @@ public final class DebrisBook {
   }
 
   private Set<Opening> opened() {
-    Set<Opening> opened = EnumSet.noneOf(Opening.class);
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof CheckAnswered answered && answered.look() != Look.NOT_LOOKED) {
-        Stream.of(Opening.values())
-            .filter(opening -> opening.check().equals(answered.check()))
-            .forEach(opened::add);
-      }
-    }
-    return opened;
+    return seen().opened();
+  }
+
+  private Seen seen() {
+    return READS.all(
+        new Seen(new LinkedHashSet<>(), EnumSet.noneOf(Opening.class)), job.state().standing());
   }
 }

@@ -1,14 +1,13 @@
 package wherefrom.job.money;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
@@ -20,10 +19,23 @@ import wherefrom.rules.consequence.Article;
 
 /** What the standing entries say of money. */
 public final class MoneyEntries {
-  private static final EntryFold<Map<Integer, CostLine>> LINES =
-      EntryFold.<Map<Integer, CostLine>>none()
-          .on(CostNoted.class, (lines, cost) -> lines.put(cost.line(), line(cost)))
-          .on(CostDropped.class, (lines, dropped) -> lines.remove(dropped.line()));
+  private static final EntryFold<Taken> READS =
+      EntryFold.<Taken>none()
+          .on(CostNoted.class, (taken, cost) -> taken.lines.put(cost.line(), line(cost)))
+          .on(CostDropped.class, (taken, dropped) -> taken.lines.remove(dropped.line()))
+          .on(PlanDropped.class, (taken, dropped) -> taken.droppedPlans.add(dropped.plan()))
+          .on(
+              PriceNoted.class,
+              (taken, price) -> taken.prices.put(price.what(), Money.ofCents(price.cents())))
+          .on(BudgetSet.class, (taken, set) -> taken.budget = Optional.of(set));
+
+  /** What was typed about money. */
+  private static final class Taken {
+    private final Map<Integer, CostLine> lines = new TreeMap<>();
+    private final Set<Integer> droppedPlans = new HashSet<>();
+    private final Map<Article, Money> prices = new TreeMap<>();
+    private Optional<BudgetSet> budget = Optional.empty();
+  }
 
   private final EngineJob job;
 
@@ -31,13 +43,16 @@ public final class MoneyEntries {
     this.job = job;
   }
 
+  private Taken taken() {
+    return READS.all(new Taken(), job.standing());
+  }
+
   /** The lines that stand; a line of a plan that was dropped is gone. */
   List<CostLine> lines() {
-    Map<Integer, CostLine> lines = new TreeMap<>();
-    job.standing().forEach(logged -> LINES.take(lines, logged));
-    Set<Integer> dropped = droppedPlans();
-    lines.values().removeIf(line -> dropped.contains(line.plan()));
-    return List.copyOf(lines.values());
+    Taken taken = taken();
+    return taken.lines.values().stream()
+        .filter(line -> !taken.droppedPlans.contains(line.plan()))
+        .toList();
   }
 
   private static CostLine line(CostNoted cost) {
@@ -51,13 +66,6 @@ public final class MoneyEntries {
         cost.note());
   }
 
-  private Set<Integer> droppedPlans() {
-    return job.standing().stream()
-        .filter(logged -> logged.entry() instanceof PlanDropped)
-        .map(logged -> ((PlanDropped) logged.entry()).plan())
-        .collect(Collectors.toSet());
-  }
-
   /** Whether a cost line says that it is committed or paid. */
   boolean isOrdered(Article what) {
     return lines().stream()
@@ -67,22 +75,10 @@ public final class MoneyEntries {
 
   /** The prices typed, by what they are for. */
   public Map<Article, Money> prices() {
-    Map<Article, Money> prices = new TreeMap<>();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof PriceNoted price) {
-        prices.put(price.what(), Money.ofCents(price.cents()));
-      }
-    }
-    return prices;
+    return taken().prices;
   }
 
   Optional<BudgetSet> findBudget() {
-    Optional<BudgetSet> found = Optional.empty();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof BudgetSet set) {
-        found = Optional.of(set);
-      }
-    }
-    return found;
+    return taken().budget;
   }
 }

@@ -7,9 +7,10 @@ import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryRows;
+import wherefrom.job.EntryTable;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.bags.BagBook;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.SubjectPhotographed;
 
@@ -25,23 +26,26 @@ import wherefrom.job.entry.SubjectPhotographed;
 public record Photograph(
     Optional<Subject> subject, String check, String file, String caption, Instant time) {
 
+  private static final EntryTable<LoggedEntry, Optional<Photograph>> KEPT =
+      EntryRows.<LoggedEntry, Optional<Photograph>>none()
+          .on(PhotoAdded.class, (logged, photo) -> Optional.of(ofPart(photo, logged)))
+          .on(SubjectPhotographed.class, (logged, photo) -> Optional.of(ofSubject(photo, logged)))
+          .others(Optional.empty());
+
   /** The photograph that an entry keeps. */
   public static Optional<Photograph> find(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof PhotoAdded photo) {
-      Optional<Subject> part =
-          photo.item() > 0 ? Optional.of(Subject.ofPart(photo.item())) : Optional.empty();
-      return Optional.of(new Photograph(part, "", photo.file(), photo.caption(), logged.time()));
-    }
-    return entry instanceof SubjectPhotographed photo
-        ? Optional.of(
-            new Photograph(
-                Subject.find(photo.subject()),
-                photo.check(),
-                photo.file(),
-                photo.caption(),
-                logged.time()))
-        : Optional.empty();
+    return KEPT.of(logged, logged.entry());
+  }
+
+  private static Photograph ofPart(PhotoAdded photo, LoggedEntry logged) {
+    Optional<Subject> part =
+        photo.item() > 0 ? Optional.of(Subject.ofPart(photo.item())) : Optional.empty();
+    return new Photograph(part, "", photo.file(), photo.caption(), logged.time());
+  }
+
+  private static Photograph ofSubject(SubjectPhotographed photo, LoggedEntry logged) {
+    return new Photograph(
+        Subject.find(photo.subject()), photo.check(), photo.file(), photo.caption(), logged.time());
   }
 
   /** Every photograph that stands, oldest first. */

@@ -3,11 +3,12 @@ package wherefrom.job.puttogether;
 import java.util.Optional;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryRows;
+import wherefrom.job.EntryTable;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
@@ -16,21 +17,19 @@ import wherefrom.parts.Place;
 
 /** How the place of a scan stands once the scan was taken back. */
 record PlaceNow(Place place) {
+  private static final EntryTable<EngineJob, Optional<Place>> PLACES =
+      EntryRows.<EngineJob, Optional<Place>>none()
+          .on(PartFitted.class, (job, fitted) -> Optional.of(fitted.place()))
+          .on(StopGiven.class, PlaceNow::place)
+          .others(Optional.empty());
 
   /** The place that a step is about; empty where it fits no part and stops none. */
   static Optional<PlaceNow> of(EngineJob job, LoggedEntry step) {
     return step.each()
         .map(LoggedEntry::entry)
-        .flatMap(entry -> place(job, entry).stream())
+        .flatMap(entry -> PLACES.of(job, entry).stream())
         .reduce((earlier, later) -> later)
         .map(PlaceNow::new);
-  }
-
-  private static Optional<Place> place(EngineJob job, JobEntry entry) {
-    if (entry instanceof PartFitted fitted) {
-      return Optional.of(fitted.place());
-    }
-    return entry instanceof StopGiven stop ? place(job, stop) : Optional.empty();
   }
 
   private static Optional<Place> place(EngineJob job, StopGiven stop) {

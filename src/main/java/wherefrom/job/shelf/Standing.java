@@ -4,9 +4,12 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryRows;
+import wherefrom.job.EntryTable;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
@@ -44,6 +47,12 @@ public record Standing(
     Map<JobDay, Integer> open,
     boolean inService,
     int due) {
+  /** Whether a part that is moved by hand goes in. */
+  private static final EntryTable<LoggedEntry, Optional<Boolean>> GOES_IN =
+      EntryRows.<LoggedEntry, Optional<Boolean>>none()
+          .on(PartOut.class, (logged, out) -> Optional.of(false))
+          .on(PartFitted.class, (logged, fitted) -> Optional.of(true))
+          .others(Optional.empty());
 
   public Standing {
     kinds = Set.copyOf(kinds);
@@ -116,9 +125,7 @@ public record Standing(
     List<Boolean> moves =
         state.standing().stream()
             .flatMap(LoggedEntry::each)
-            .map(LoggedEntry::entry)
-            .filter(entry -> entry instanceof PartOut || entry instanceof PartFitted)
-            .map(PartFitted.class::isInstance)
+            .flatMap(logged -> GOES_IN.of(logged, logged.entry()).stream())
             .toList();
     return moves.size() < 2 || !moves.subList(moves.size() - 2, moves.size()).contains(false);
   }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import wherefrom.inspection.Decision;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionEntry;
@@ -16,18 +17,18 @@ import wherefrom.parts.Part;
 
 /** The parts, and what was decided about them. */
 final class PartTables {
+  private static final EntryFold<Moved> MOVES =
+      EntryFold.<Moved>none()
+          .at(PartOut.class, (moved, came, at) -> moved.out().put(came.item(), at.time()))
+          .at(PartFitted.class, (moved, fit, at) -> moved.fitted().put(fit.item(), at.time()));
+
+  /** When each part came out last, and went in. */
+  private record Moved(Map<Integer, Instant> out, Map<Integer, Instant> fitted) {}
+
   private PartTables() {}
 
   static TidyTable parts(EngineJob job) {
-    Map<Integer, Instant> out = new HashMap<>();
-    Map<Integer, Instant> fitted = new HashMap<>();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof PartOut came) {
-        out.put(came.item(), logged.time());
-      } else if (logged.entry() instanceof PartFitted fit) {
-        fitted.put(fit.item(), logged.time());
-      }
-    }
+    Moved moved = MOVES.all(new Moved(new HashMap<>(), new HashMap<>()), job.standing());
     Rows rows =
         new Rows(
             "parts",
@@ -59,8 +60,8 @@ final class PartTables {
           TidyCell.of(job.findFittedAt(part.item()).map(at -> at.spot().key()).orElse("")),
           TidyCell.of(job.bench().worst(part.item()).look().word()),
           TidyCell.of(record.decision().map(Decision::word).orElse("")),
-          time(out, part.item()),
-          sits ? time(fitted, part.item()) : TidyCell.NONE);
+          time(moved.out(), part.item()),
+          sits ? time(moved.fitted(), part.item()) : TidyCell.NONE);
     }
     return rows.table();
   }

@@ -8,7 +8,7 @@ import wherefrom.ui.controls.TagKey;
 
 /**
  * The last row of a screen: the tag, and beside it the further keys, as many as leave the tag's
- * words in one line. On upright glass the keys are a row below the tag.
+ * words in one line, six at most. On upright glass the keys are a row below the tag.
  */
 public final class Foot extends Region {
   /** A key is no wider than this where it need not be. */
@@ -16,6 +16,9 @@ public final class Foot extends Region {
 
   /** Keys take no more of the row than this where they need not. */
   private static final double SHARE = 0.53;
+
+  /** More keys beside a tag are a crowd: the others are behind the last. */
+  private static final int MOST_KEYS = 6;
 
   private final TagKey tag;
   private final KeyRow keys;
@@ -50,7 +53,7 @@ public final class Foot extends Region {
       return keys.isEmpty() ? 0 : width;
     }
     double most = width - gap - tag.leastLineWidth();
-    int count = keys.count();
+    int count = Math.min(MOST_KEYS, keys.count());
     while (count > 1 && (keys.width(count) > most || isTall(count, width))) {
       count--;
     }

@@ -143,7 +143,8 @@ final class Frame extends Region {
         upright ? width : rail.wide(),
         upright ? rail.high() : height);
     Bounds room = room();
-    title.resizeRelocate(room.getMinX(), margin, room.getWidth(), room.getMinY() - margin);
+    double top = margin - title.reach();
+    title.resizeRelocate(room.getMinX(), top, room.getWidth(), room.getMinY() - top);
     content.resizeRelocate(room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
   }
 }

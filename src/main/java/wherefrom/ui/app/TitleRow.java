@@ -32,11 +32,11 @@ final class TitleRow extends StackPane {
   /** The most of the row that the title takes beside a message. */
   private static final double TITLE_SHARE = 0.34;
 
-  /** A title has no more lines. */
+  /** Neither a title nor a message has more lines. */
   private static final int MOST_LINES = 3;
 
-  /** A message has no more lines, however small its letters. */
-  private static final int MESSAGE_LINES = 2;
+  /** How far into the margin above it a message comes that large letters leave too little room. */
+  private static final double REACH_MM = 3;
 
   /** What B612's lines are high, as a part of the size of its letters. */
   private static final double LINE = 1.25;
@@ -63,7 +63,10 @@ final class TitleRow extends StackPane {
     progress = new HBox(touch.scale().gap(), bar, Panes.grow(far));
     told = new HBox(touch.scale().gap(), title, Panes.space(), aside, progress);
     HBox.setHgrow(title, javafx.scene.layout.Priority.SOMETIMES);
-    message = Panes.grow(touch.told("").align(Pos.CENTER_LEFT).within(MESSAGE_LINES));
+    message =
+        Panes.grow(touch.told("").align(Pos.CENTER_LEFT).within(touch.isLarge() ? MOST_LINES : 2));
+    // Its row is as high as it is; what lacks room steps down, and then is left out.
+    message.setMinHeight(0);
     small = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.TOP_LEFT);
     small.within(lines());
     words = Panes.grow(new HBox(message));
@@ -101,7 +104,14 @@ final class TitleRow extends StackPane {
     int wanted = several ? Math.min(MOST_LINES, title.leastLines(width)) : lines();
     double lines = Math.ceil(wanted * line(Scale.SMALL_MM));
     // Lines of a title fill the row: something is left free below them.
-    return Math.max(least(), several ? lines + touch.scale().px(BELOW_MM) : lines);
+    double high = several ? lines + touch.scale().px(BELOW_MM) : lines;
+    return Math.max(Math.max(least(), messageHigh()), high);
+  }
+
+  /** What the most lines of a message need where letters are large, beside the margin above. */
+  private double messageHigh() {
+    double line = touch.scale().fontPx(Scale.SMALL_MM) * LINE;
+    return touch.isLarge() ? Math.ceil(MOST_LINES * line) - reach() : 0;
   }
 
   /** Whether the title would be cut in one line of this width. */
@@ -152,7 +162,9 @@ final class TitleRow extends StackPane {
   /** What has no room beside the title is left out: a piece of it says nothing. */
   @Override
   protected void layoutChildren() {
-    title.within(titleLines(getHeight()));
+    double reach = reach();
+    double high = getHeight() - reach;
+    title.within(titleLines(high));
     double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
@@ -164,6 +176,14 @@ final class TitleRow extends StackPane {
     small.setPrefWidth(beside);
     small.setMaxWidth(beside);
     super.layoutChildren();
+    told.resizeRelocate(0, reach, getWidth(), high);
+    double up = message.fits(messageWide(), high) ? reach : 0;
+    said.resizeRelocate(0, up, getWidth(), getHeight() - up);
+  }
+
+  /** How far it lies in the margin above, in pixels: a long message of large letters wants it. */
+  double reach() {
+    return touch.isLarge() ? Math.floor(touch.scale().px(REACH_MM)) : 0;
   }
 
   private double messageWide() {

@@ -35,6 +35,7 @@ final class PlanColumns extends Region {
   private final TouchKey more;
   private final List<Head> heads = new ArrayList<>();
   private int chosen;
+  private boolean aside;
 
   /**
    * @param choose is given the column that was tapped, counted from the left
@@ -47,8 +48,8 @@ final class PlanColumns extends Region {
     this.paper = new PaperTag(touch.scale(), new Region());
     paper.setMouseTransparent(true);
     title = touch.heading("ratio");
-    back = touch.key("Up", this::turnBack);
-    more = touch.key("Down", this::turnOn);
+    back = touch.key("Up", this::turnBack).tight();
+    more = touch.key("Down", this::turnOn).tight();
   }
 
   private void turnBack() {
@@ -95,9 +96,8 @@ final class PlanColumns extends Region {
   /** Whether a room is large enough for all columns and a few rows. */
   boolean hasRoom(double width, double height) {
     double column = column(width);
-    boolean whole = figures.areWhole(column, height - top() - px(2));
     return !touch.isLarge()
-        && (whole ? column : column(width - side())) >= widest()
+        && column >= widest()
         && height >= px(HEAD_MM + SCALE_MM) + LEAST_ROWS * touch.small("0").minHeight(column);
   }
 
@@ -110,7 +110,9 @@ final class PlanColumns extends Region {
     double top = top();
     double room = getHeight() - top - px(2);
     boolean whole = figures.areWhole(column(getWidth()), room);
-    double column = column(whole ? getWidth() : getWidth() - side());
+    aside = !whole && column(getWidth() - side()) >= widest();
+    double column = column(aside ? getWidth() - side() : getWidth());
+    title.setVisible(whole || aside);
     place(whole, figures.settle(whole, column, room));
     head(column);
     scale.setVisible(scale.isDrawn());
@@ -125,7 +127,10 @@ final class PlanColumns extends Region {
     return px(HEAD_MM) + (scale.isDrawn() ? px(SCALE_MM) : 0) + px(2);
   }
 
-  /** What the keys that turn the rows take on the right, where every list has them. */
+  /**
+   * What the keys that turn the rows take on the right, where every list has them. Where they would
+   * leave the columns too little they stand over the names, in the place of the title.
+   */
   private double side() {
     return Math.ceil(Math.max(back.minWidth(-1), more.minWidth(-1))) + touch.scale().gap();
   }
@@ -135,9 +140,9 @@ final class PlanColumns extends Region {
     more.offer(!figures.isLast());
     double wide = side() - touch.scale().gap();
     double high = Math.ceil(px(Scale.KEY_MM));
-    double x = getWidth() - wide;
-    back.resizeRelocate(x, 0, wide, high);
-    more.resizeRelocate(x, getHeight() - high, wide, high);
+    double right = getWidth() - wide;
+    back.resizeRelocate(aside ? right : 0, 0, wide, high);
+    more.resizeRelocate(aside ? right : side(), aside ? getHeight() - high : 0, wide, high);
   }
 
   private void place(boolean whole, List<Node> rows) {

@@ -56,15 +56,21 @@ final class WorkKeys {
 
   private final Touch touch;
   private final Deeds deeds;
+  private boolean low;
 
   WorkKeys(Touch touch, Deeds deeds) {
     this.touch = touch;
     this.deeds = deeds;
   }
 
-  /** With the largest letters one key leads to all. */
-  boolean isTight() {
-    return touch.scale().textFactor() >= 2;
+  /** Says whether the glass is low: large letters then leave the engine no room beside all keys. */
+  void low(boolean isLow) {
+    low = isLow;
+  }
+
+  /** With the largest letters, and with large ones on low glass, one key leads to all. */
+  private boolean isTight() {
+    return touch.scale().textFactor() >= 2 || touch.isLarge() && low;
   }
 
   /** How the halves are named, and what else there is to do: the last row. */

@@ -34,6 +34,9 @@ final class WorkView extends Region {
   /** Higher than so much of its width, as beside the camera, it has its keys in rows. */
   private static final double NARROW = 0.8;
 
+  /** Lower than this the halves, two rows of large keys and the engine have no room. */
+  private static final double LOW_MM = 120;
+
   private final Touch touch;
   private final WorkKeys keys;
   private final EnginePages pages;
@@ -48,6 +51,8 @@ final class WorkView extends Region {
   private Tiles row;
   private Tiles side;
   private boolean upright;
+  private boolean low;
+  private Optional<PutTogetherModel> shown = Optional.empty();
 
   /** At this height and below, the keys that were shown last had no room beside the drawing. */
   private double tooLow;
@@ -73,11 +78,16 @@ final class WorkView extends Region {
     part = halves.map(all -> new HalfTag(touch, all.part(), all.hasPart()));
     place = halves.map(all -> new HalfTag(touch, all.place(), all.hasPlace()));
     card = halves.isPresent() ? Optional.empty() : answered(model);
-    rowKeys = keys.row(model);
-    sideKeys = keys.side(model);
+    shown = Optional.of(model);
+    label(model);
     tooLow = 0;
     look(model);
     fill();
+  }
+
+  private void label(PutTogetherModel model) {
+    rowKeys = keys.row(model);
+    sideKeys = keys.side(model);
   }
 
   private Optional<AnswerPanel> answered(PutTogetherModel model) {
@@ -201,6 +211,13 @@ final class WorkView extends Region {
 
   /** All keys go in rows where the view is narrow, or too low for keys beside the drawing. */
   private void stand(double width, double height) {
+    boolean isLow = height < touch.scale().px(LOW_MM);
+    if (isLow != low) {
+      low = isLow;
+      keys.low(low);
+      shown.ifPresent(this::label);
+      fill();
+    }
     boolean stands = height > NARROW * width || height <= tooLow;
     if (stands == upright) {
       return;

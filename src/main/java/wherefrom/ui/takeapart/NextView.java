@@ -205,7 +205,8 @@ final class NextView extends Region {
   /** The name leaves where it lacks room beside large letters: the tag says it as well. */
   private double headHigh(double width, double room) {
     double high = Math.max(leastHead(width), Math.min(headHeight(), room));
-    return touch.isLarge() && !out && high < place.minHeight(-1) ? 0 : high;
+    boolean named = !place.words().isEmpty() && high >= place.minHeight(-1);
+    return touch.isLarge() && !out && !named ? 0 : high;
   }
 
   private void head(double width, double high) {

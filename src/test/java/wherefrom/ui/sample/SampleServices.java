@@ -85,6 +85,8 @@ public final class SampleServices {
   public Clock clock = SampleJob.CLOCK;
 
   /** Draws the sheets that are looked at before they are printed. */
+  private static final Previews PREVIEWS = new Previews();
+
   private final SheetPrinter drawer = new PdfSheetPrinter();
 
   public Optional<Photos> ownPhotos = Optional.empty();
@@ -311,7 +313,7 @@ public final class SampleServices {
       @Override
       public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
           throws IOException {
-        return drawer.preview(order, page, longest);
+        return PREVIEWS.of(drawer, order, page, longest);
       }
 
       @Override

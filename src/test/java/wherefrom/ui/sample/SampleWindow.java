@@ -138,12 +138,33 @@ public final class SampleWindow {
     scene.setRoot(new Group());
   }
 
-  /** Lays everything out, as the next frame would. */
+  /**
+   * Lays everything out, as the next frame would. What lays itself out may make nodes, which want
+   * their looks and their places: then once more.
+   */
   public void layOut() {
-    for (int pass = 0; pass < 3; pass++) {
+    shell.applyCss();
+    shell.layout();
+    long before = sum(shell);
+    shell.applyCss();
+    shell.layout();
+    if (sum(shell) != before) {
       shell.applyCss();
       shell.layout();
     }
+  }
+
+  /** Which nodes there are, in which classes of looks and states. */
+  private static long sum(Node node) {
+    long sum = System.identityHashCode(node);
+    sum = sum * 31 + node.getStyleClass().hashCode();
+    sum = sum * 31 + node.getPseudoClassStates().hashCode();
+    if (node instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        sum = sum * 31 + sum(child);
+      }
+    }
+    return sum;
   }
 
   /** A reader reads a code. */
