@@ -28,6 +28,9 @@ final class FirstLook {
   /** Fit of the pattern of every label above which another tag may lie there. */
   private static final double PERHAPS = 0.3;
 
+  /** The best places beside a tag that are fitted to see whether another may lie there. */
+  private static final int DOUBTED = 6;
+
   /** What lies within so many modules of a tag's centre is of that tag. */
   private static final double NEAR = 14;
 
@@ -42,7 +45,7 @@ final class FirstLook {
     Followed followed = new Followed();
     List<Candidate> quick = scan.candidates(pyramid, List.of(QUICK), SHEETFUL);
     List<PoseReading> readings = scan.read(pyramid, quick, 0, followed);
-    if (isSettled(readings, quick)) {
+    if (isSettled(pyramid, readings, quick, followed)) {
       return readings;
     }
     List<Candidate> all = new ArrayList<>();
@@ -56,7 +59,8 @@ final class FirstLook {
    * Whether one tag was read and nothing speaks for another: tags that lie together are about as
    * large, and one that the quick search does not read leaves something that fits a little.
    */
-  private static boolean isSettled(List<PoseReading> readings, List<Candidate> candidates) {
+  private boolean isSettled(
+      Pyramid pyramid, List<PoseReading> readings, List<Candidate> candidates, Followed followed) {
     List<PoseReading> read = readings.stream().filter(one -> one.text().isPresent()).toList();
     long texts = read.stream().map(one -> one.text().orElseThrow().digits()).distinct().count();
     if (texts != 1) {
@@ -64,8 +68,14 @@ final class FirstLook {
     }
     Pose pose = read.get(0).pose();
     return pose.narrowModule() >= SMALL
-        && candidates.stream().noneMatch(one -> one.score() > PERHAPS && !isOf(pose, one.pose()))
-        && readings.stream().noneMatch(one -> one.pattern() > PERHAPS && !isOf(pose, one.pose()));
+        && readings.stream().noneMatch(one -> one.pattern() > PERHAPS && !isOf(pose, one.pose()))
+        && scan.bestFit(pyramid, beside(pose, candidates), DOUBTED, followed) < PERHAPS;
+  }
+
+  private static List<Candidate> beside(Pose tag, List<Candidate> candidates) {
+    return candidates.stream()
+        .filter(one -> one.score() > PERHAPS && !isOf(tag, one.pose()))
+        .toList();
   }
 
   private static boolean isOf(Pose tag, Pose place) {

@@ -165,6 +165,15 @@ final class PictureScan {
     return later;
   }
 
+  /** How well the best of some candidates fits after the rough refinement; 0 without any. */
+  double bestFit(Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
+    return CandidateSearch.distinct(candidates, most).stream()
+        .map(one -> followed.refined(one.pose(), pose -> refined(pyramid, pose)))
+        .mapToDouble(Candidate::score)
+        .max()
+        .orElse(0);
+  }
+
   private Candidate refined(Pyramid pyramid, Pose candidate) {
     Pose pose = poses.coarse(pyramid, candidate);
     return new Candidate(pose, poses.score(pyramid, pose));

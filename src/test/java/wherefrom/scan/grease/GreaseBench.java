@@ -50,8 +50,10 @@ class GreaseBench {
   @Test
   void readsDamagedTags() throws IOException {
     Map<String, Function<GreyImage, List<String>>> readers = new LinkedHashMap<>();
-    readers.put(OURS, image -> texts(image, issued));
-    readers.put(OPEN, image -> texts(image, others));
+    PipelineReader ours = new PipelineReader();
+    PipelineReader open = new PipelineReader();
+    readers.put(OURS, image -> texts(ours, image, issued));
+    readers.put(OPEN, image -> texts(open, image, others));
     readers.putAll(OTHERS ? OtherReaders.all() : Map.of());
     Optional<ZxingCpp> cpp = OTHERS ? ZxingCpp.find() : Optional.empty();
     cpp.ifPresent(reader -> readers.put("zxing-cpp", reader::read));
@@ -78,9 +80,9 @@ class GreaseBench {
     }
   }
 
-  private static List<String> texts(GreyImage image, Collection<TagCode> issued) {
-    return new PipelineReader()
-        .read(image, issued).sightings().stream().map(Sighting::text).toList();
+  private static List<String> texts(
+      PipelineReader reader, GreyImage image, Collection<TagCode> issued) {
+    return reader.read(image, issued).sightings().stream().map(Sighting::text).toList();
   }
 
   private void show(
