@@ -122,6 +122,20 @@ class ShopWorkTest {
     assertThat(((MachineShop.Answer.Done) both).sentence()).isEqualTo("1 on the slip.");
   }
 
+  /** Its big end cannot be measured without the rod; cracks are looked for in each alone. */
+  @Test
+  void aCapIsNotMeasuredWithoutItsRodEither() {
+    List<Integer> cap = List.of(bench.bench.item("rod-cap@R3L"));
+    MachineShop.Answer round = bench.shop.send(1, cap, "check the big end", ShopWork.OTHER);
+    assertThat(((MachineShop.Answer.Done) round).sentence()).contains("Rod 3 must go too");
+    List<Integer> other = List.of(bench.bench.item("rod-cap@R4L"));
+    MachineShop.Answer cracks = bench.shop.send(2, other, "cracks", ShopWork.CRACK_TEST);
+    assertThat(((MachineShop.Answer.Done) cracks).sentence()).isEqualTo("1 on the slip.");
+    List<Integer> rod = List.of(bench.bench.item("rod@R5U"));
+    MachineShop.Answer bush = bench.shop.send(3, rod, "bush the small end", ShopWork.OTHER);
+    assertThat(((MachineShop.Answer.Done) bush).sentence()).isEqualTo("1 on the slip.");
+  }
+
   @Test
   void aPushrodIsNotResized() {
     MachineShop.Answer answer =
