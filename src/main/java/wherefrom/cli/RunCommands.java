@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.running.RunIn;
+import wherefrom.job.running.RunInAlarm;
 import wherefrom.job.running.RunInBook;
 import wherefrom.job.running.RunInPlan;
 import wherefrom.quantity.Amount;
@@ -52,7 +53,7 @@ final class RunCommands {
                 ANYWAY)
             .onJob(RunCommands::begin),
         Command.of("run note", "Keeps what the gauges show while it runs in.", OIL, COOLANT)
-            .tells(RunCommands::note),
+            .onJob(RunCommands::note),
         Command.of("run stop", "Keeps that the engine was stopped, and why.", WHY, WORDS, RAN)
             .tells(RunCommands::stop),
         Command.of("run on", "Keeps that a stopped run-in goes on; the minutes add up.", RIGHT)
@@ -155,7 +156,8 @@ final class RunCommands {
     return Refusals.get(() -> RunInPlan.read(call.text("--speed"), minutes, call.text("--source")));
   }
 
-  private static Row note(OpenedJob bench, Call call) throws BadInput {
+  /** Stopped is who has to switch off at once. */
+  private static Status note(OpenedJob bench, Call call, Answer answer) throws BadInput {
     RunInBook book = new RunInBook(bench.job());
     Optional<Amount> oil = amount(bench, call, OIL, RunInGauge.OIL_PRESSURE);
     Optional<Amount> coolant = amount(bench, call, COOLANT, RunInGauge.COOLANT);
@@ -167,7 +169,16 @@ final class RunCommands {
           Refusals.heed(() -> oil.ifPresent(read -> book.note(RunInGauge.OIL_PRESSURE, read)));
           Refusals.heed(() -> coolant.ifPresent(read -> book.note(RunInGauge.COOLANT, read)));
         });
-    return new RunRow(book.find().orElseThrow(), now(call));
+    RunIn run = book.find().orElseThrow();
+    answer.only(new RunRow(run, now(call)));
+    List<RunInAlarm> alarms =
+        Stream.of(
+                oil.flatMap(read -> RunInAlarm.find(RunInGauge.OIL_PRESSURE, read, run.plan())),
+                coolant.flatMap(read -> RunInAlarm.find(RunInGauge.COOLANT, read, run.plan())))
+            .flatMap(Optional::stream)
+            .toList();
+    alarms.forEach(alarm -> answer.say(alarm.sentence()));
+    return alarms.isEmpty() ? Status.RIGHT : Status.STOPPED;
   }
 
   private static Optional<Amount> amount(

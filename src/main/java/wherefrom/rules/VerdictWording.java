@@ -27,8 +27,11 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     return new Fact(part.fresh() ? "New, for" : "From", names.place(part.home()));
   }
 
+  /** One that may not go in is not asked for as if it could. */
   private Fact right(Optional<Part> right) {
-    return new Fact("Right part", right.map(names::code).orElse("none listed"));
+    String code = right.map(names::code).orElse("none listed");
+    return new Fact(
+        "Right part", code + right.flatMap(names::findAgainst).map(", "::concat).orElse(""));
   }
 
   private Fact hand(Part part) {
@@ -38,8 +41,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   /** Where the right part is: {@code Pushrod. The right part is on the bench.} */
   private String small(PartKind kind, Optional<Part> right) {
     String where = right.map(names::whereabouts).orElse("");
-    String but = right.flatMap(names::findAgainst).map(it -> ", but: " + it).orElse("");
-    String lies = where.isEmpty() ? "" : " The right part is " + where + but + ".";
+    String lies = where.isEmpty() ? "" : " The right part is " + where + ".";
     return Words.capital(kind.word()) + "." + lies;
   }
 

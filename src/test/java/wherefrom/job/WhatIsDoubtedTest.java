@@ -6,13 +6,17 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.Hold;
 import wherefrom.rules.PartNames;
+import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 
 /** A part that is not cleared: the card names the finding that the verdict rests on. */
@@ -81,5 +85,20 @@ class WhatIsDoubtedTest {
     measure("1.9500");
     bench.look(SPRING, "spring-square", Look.PASS);
     assertThat(names().findFound(bench.part(SPRING))).isEmpty();
+  }
+
+  /** A part that may not go in is not asked for as if scanning it led out of the stop. */
+  @Test
+  void aRightPartThatIsToBeReplacedIsNotNamedAsIfItCouldGoIn() {
+    Verdict wrong = new Fitting(bench.job).judge(bench.part("spring@3IN"), spot(SPRING), false);
+    String code = names().code(bench.part(SPRING));
+    assertThat(wrong.words(names()).lines()).contains("Right part: " + code);
+    bench.decide(SPRING, Decision.REPLACE);
+    assertThat(wrong.words(names()).lines())
+        .contains("Right part: " + code + ", " + Hold.TO_REPLACE.words());
+  }
+
+  private Spot spot(String place) {
+    return bench.part(place).home().spot();
   }
 }

@@ -80,7 +80,8 @@ class ServiceFlowTest {
           assertThat(window.words()).contains("12:00", "Stopped: a fuel leak");
           press(window, "Oil pressure");
           assertThat(run(job).notes()).hasSize(1);
-          press(window, "Engine is running again", "L", "Done");
+          assertThat(window.words()).doesNotContain("Engine is running again");
+          press(window, "Say what was put right", "L", "Done");
           assertThat(run(job).isRunning()).isTrue();
           assertThat(window.words()).contains("STOP: ignition off");
           return window;
@@ -95,9 +96,27 @@ class ServiceFlowTest {
           SampleWindow window = open(job, ScreenId.RUN_IN);
           press(window, "Oil pressure", "0", "Done");
           assertThat(run(job).notes()).hasSize(1);
-          assertThat(window.words()).contains("Engine off. Why?");
+          assertThat(window.words()).contains("Engine off. Why?", "Ignition off now");
           press(window, "Oil pressure low or gone");
           assertThat(run(job).isRunning()).isFalse();
+          return window;
+        });
+  }
+
+  @Test
+  void tooLittleOilAndTooMuchHeatStandThereUntilTheEngineIsOff() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(1);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "Oil pressure", "2", "Done");
+          assertThat(window.words()).contains("Oil pressure low", "Engine off. Why?");
+          press(window, "Back");
+          assertThat(window.words()).contains("Ignition off now");
+          press(window, "Oil pressure", "5", "0", "Done", "Coolant", "2", "6", "0", "Done");
+          assertThat(window.words()).contains("Coolant too hot", "Engine off. Why?");
+          press(window, "Too hot");
+          assertThat(window.words()).contains("Let it cool");
           return window;
         });
   }

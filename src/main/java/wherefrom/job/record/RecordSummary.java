@@ -7,12 +7,14 @@ import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.BagBook;
 import wherefrom.job.money.Budget;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordFigure;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordTable;
 import wherefrom.job.puttogether.ToFit;
+import wherefrom.job.running.RunIn;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.torque.TorqueCards;
@@ -40,6 +42,7 @@ final class RecordSummary {
     int checks = state.rules().checks().size();
     row("Checks that the changes ask for", checks, state.rules().openChecks().size());
     row("Places filled or left empty for a reason", state.places().size(), missing());
+    bigParts();
     int against = new ToFit(job).fittedBut().size();
     rows.add(row(against > 0, "In, but something stands against it", "", none(against)));
     int cards = TorqueCards.holding(state).size();
@@ -50,6 +53,7 @@ final class RecordSummary {
     int onPurpose = state.onPurpose().size();
     rows.add(row(onPurpose > 0, "Fitted on purpose in spite of a stop", onPurpose + "", ""));
     rows.add(row(false, "Replaced by new parts", count(part -> part.part().fresh()) + "", ""));
+    RunIn.find(state).ifPresent(this::runIn);
     Budget budget = new MoneyBook(job).budget();
     boolean over = budget.limit().cents() > 0 && budget.left().cents() < 0;
     rows.add(row(over, "Money", budget.sentence(), over ? "OVER" : ""));
@@ -79,6 +83,21 @@ final class RecordSummary {
         "Pieces back from the machine shop",
         pieces,
         visits.stream().mapToInt(ShopVisit::missing).sum());
+  }
+
+  private void bigParts() {
+    BagBook book = BagBook.of(state);
+    if (!book.bigParts().isEmpty()) {
+      row("Big parts on the engine", book.bigParts().size(), book.bigPartsOff().size());
+    }
+  }
+
+  /** It is open until all its minutes were run, and what a gauge asked for was seen to. */
+  private void runIn(RunIn run) {
+    String ran = run.stretches().size() + " times, of " + run.plan().words();
+    String fault = run.findStop().map(stop -> stop.why().words()).orElse("on");
+    boolean done = run.state() == RunIn.State.DONE;
+    rows.add(row(!done, "Run-in", ran, done ? "none" : fault));
   }
 
   private void away(String what, Whereabouts where) {

@@ -11,6 +11,7 @@ import wherefrom.job.entry.RunInNoted;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordTable;
 import wherefrom.job.running.RunIn;
+import wherefrom.job.running.RunInAlarm;
 import wherefrom.job.running.ServiceBook;
 import wherefrom.quantity.Amount;
 import wherefrom.text.Words;
@@ -72,7 +73,7 @@ final class RunRecord {
       stretch(run.stretches().get(at), counts && last);
     }
     for (RunInGauge gauge : RunInGauge.values()) {
-      gauge(run, gauge);
+      gauge(run, gauge, counts);
     }
   }
 
@@ -105,7 +106,7 @@ final class RunRecord {
     return Words.withoutStop(all).replaceFirst("; $", "");
   }
 
-  private void gauge(RunIn run, RunInGauge gauge) {
+  private void gauge(RunIn run, RunInGauge gauge, boolean counts) {
     List<Amount> read =
         run.notes().stream()
             .map(RunIn.Note::noted)
@@ -118,8 +119,21 @@ final class RunRecord {
     if (least.isPresent() && most.isPresent()) {
       String range = least.get().text() + " to " + most.get().text();
       String figures = least.equals(most) ? most.get().text() : range;
-      row(false, Words.capital(gauge.words()), "", figures, Words.count(read.size(), "reading"));
+      row(
+          counts && run.alarm(gauge).isPresent(),
+          Words.capital(gauge.words()),
+          "",
+          figures,
+          Words.count(read.size(), "reading") + past(run, gauge, read));
     }
+  }
+
+  private static String past(RunIn run, RunInGauge gauge, List<Amount> read) {
+    long past =
+        read.stream()
+            .filter(amount -> RunInAlarm.find(gauge, amount, run.plan()).isPresent())
+            .count();
+    return past == 0 ? "" : ", " + past + " past what is usual";
   }
 
   private void line(ServiceBook.Line line) {

@@ -155,6 +155,11 @@ public final class RunIn {
         .reduce((before, after) -> after);
   }
 
+  /** What a gauge asks for that it showed last; empty where the engine may run on. */
+  public Optional<RunInAlarm> alarm(RunInGauge gauge) {
+    return lastNote(gauge).flatMap(note -> RunInAlarm.find(gauge, note.noted().reading(), plan));
+  }
+
   public boolean isRunning() {
     return current().end().isEmpty();
   }

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.change.Bought;
 import wherefrom.job.entry.RunInBegun;
 import wherefrom.job.entry.RunInEnd;
@@ -58,6 +60,7 @@ public final class RunInBook {
     if (toFit > 0) {
       open.add("Still to fit: " + Words.count(toFit, "part") + ".");
     }
+    besides(open);
     int stops = job.state().stops().waiting().size();
     if (stops > 0) {
       open.add("To solve: " + Words.count(stops, "stop") + ".");
@@ -65,6 +68,19 @@ public final class RunInBook {
     TorqueRecord.open(job.state()).forEach(card -> open.add("Torque: " + card + "."));
     open.addAll(unticked());
     return open;
+  }
+
+  /** What has no part's tag: big parts that are off, wherever they are, and bags that hold on. */
+  private void besides(List<String> open) {
+    BagBook book = BagBook.of(job.state());
+    List<String> off = book.bigPartsOff().stream().map(BigPartRecord::words).toList();
+    if (!off.isEmpty()) {
+      open.add("Not on the engine: " + String.join(", ", off) + ".");
+    }
+    int bags = book.openBags().size();
+    if (bags > 0) {
+      open.add("Not used up: " + Words.count(bags, "bag") + ".");
+    }
   }
 
   /** A second person is wise; all other points of the list hold the start. */
@@ -114,15 +130,16 @@ public final class RunInBook {
   /**
    * Keeps what a gauge shows now.
    *
+   * @return what it asks for at once; empty where the engine may run on
    * @throws IllegalArgumentException with a plain sentence where nothing runs or the gauge shows no
    *     such thing
    */
-  public void note(RunInGauge gauge, Amount reading) {
-    job.inOne(() -> noteOnce(gauge, reading));
+  public Optional<RunInAlarm> note(RunInGauge gauge, Amount reading) {
+    return job.asOne(() -> noteOnce(gauge, reading));
   }
 
-  private void noteOnce(RunInGauge gauge, Amount reading) {
-    running();
+  private Optional<RunInAlarm> noteOnce(RunInGauge gauge, Amount reading) {
+    RunIn run = running();
     if (reading.dimension() != gauge.dimension()) {
       throw new IllegalArgumentException(
           reading.text() + " is not " + gauge.dimension().words() + ": check the unit.");
@@ -131,6 +148,7 @@ public final class RunInBook {
       throw new IllegalArgumentException("Oil pressure is never under nothing.");
     }
     job.record(new RunInNoted(gauge, reading));
+    return RunInAlarm.find(gauge, reading, run.plan());
   }
 
   private RunIn running() {

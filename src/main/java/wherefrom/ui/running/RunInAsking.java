@@ -3,14 +3,17 @@ package wherefrom.ui.running;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import wherefrom.job.FigureParser;
 import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.running.RunIn;
+import wherefrom.job.running.RunInAlarm;
 import wherefrom.job.running.RunInBook;
 import wherefrom.quantity.Amount;
+import wherefrom.rules.Cue;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -37,17 +40,20 @@ final class RunInAsking {
     String title = Words.capital(gauge.words());
     Consumer<String> done =
         typed -> {
-          Amount read = amount(typed, gauge);
-          book.note(gauge, read);
+          Optional<RunInAlarm> alarm = book.note(gauge, amount(typed, gauge));
           context.navigator().changed();
-          if (gauge == RunInGauge.OIL_PRESSURE && read.number().signum() == 0) {
-            context.say("No oil pressure: ignition off now.");
-            stop();
-          }
+          alarm.ifPresent(this::warn);
         };
     context
         .navigator()
         .open(() -> new SizeScreen(context, title, "Read it now.", gauge.dimension(), done));
+  }
+
+  /** Asked at once why it was stopped, so that nobody has to look for the key. */
+  private void warn(RunInAlarm alarm) {
+    stop();
+    context.sounds().play(Cue.STOP);
+    context.say(alarm.sentence());
   }
 
   private Amount amount(String typed, RunInGauge gauge) {
@@ -97,6 +103,7 @@ final class RunInAsking {
   }
 
   private void stop(RunInEnd end, Instant pressed, OptionalInt minutes) {
+    context.sounds().hush();
     if (end == RunInEnd.OTHER) {
       Consumer<String> done = words -> book.stop(end, words, pressed, minutes);
       context.navigator().open(() -> new TextEntryScreen(context, "Why was it stopped?", "", done));

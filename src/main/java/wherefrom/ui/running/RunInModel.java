@@ -3,10 +3,14 @@ package wherefrom.ui.running;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
+import wherefrom.job.entry.RunInStopped;
 import wherefrom.job.running.RunIn;
+import wherefrom.job.running.RunInAlarm;
 import wherefrom.text.Words;
 
 /** What the run-in's clock says. */
@@ -47,15 +51,37 @@ final class RunInModel {
   String caption(boolean brief) {
     String plan = brief ? run.plan().speed() : "left of " + run.plan().words();
     return switch (state()) {
-      case RUNNING -> isTimeUp() ? "Time is up. Let it slow down, then stop." : plan;
+      case RUNNING ->
+          alarm()
+              .map(RunInAlarm::sentence)
+              .orElse(isTimeUp() ? "Time is up. Let it slow down, then stop." : plan);
       case STOPPED -> stopped(brief);
       case DONE -> run.plan().words();
     };
   }
 
   private String stopped(boolean brief) {
-    String why = run.findStop().map(stop -> stop.why().words()).orElse("");
-    return brief ? "left: " + why : "left. Stopped: " + why + ".";
+    Optional<RunInEnd> end = findEnd();
+    String why = "Stopped: " + end.map(RunInEnd::words).orElse("") + ".";
+    String first = end.map(RunInEnd::first).orElse("");
+    String left = brief ? "" : "left. ";
+    return left + why + (first.isEmpty() ? "" : " " + first);
+  }
+
+  private Optional<RunInEnd> findEnd() {
+    return run.findStop().map(RunInStopped::why);
+  }
+
+  /** Whether it was stopped for something that has to be put right before it runs again. */
+  boolean isFaulty() {
+    return state() == RunIn.State.STOPPED && findEnd().filter(RunInEnd::isFault).isPresent();
+  }
+
+  /** What the gauges ask for while it runs, as they were noted last. */
+  Optional<RunInAlarm> alarm() {
+    return run.isRunning()
+        ? Arrays.stream(RunInGauge.values()).flatMap(gauge -> run.alarm(gauge).stream()).findFirst()
+        : Optional.empty();
   }
 
   /** {@code Oil pressure: 52 psi}. */

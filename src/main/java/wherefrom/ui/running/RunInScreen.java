@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import wherefrom.job.Caution;
-import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.running.RunIn;
 import wherefrom.job.running.RunInBook;
@@ -95,6 +94,7 @@ public final class RunInScreen extends Page {
 
   @Override
   public void hidden() {
+    context.sounds().hush();
     rest();
   }
 
@@ -133,11 +133,11 @@ public final class RunInScreen extends Page {
     String words =
         switch (model.state()) {
           case RUNNING -> stops ? "STOP: ignition off" : "Engine is off";
-          case STOPPED -> "Engine is running again";
+          case STOPPED -> model.isFaulty() ? "Say what was put right" : "Engine is running again";
           case DONE -> "After the run-in";
         };
     if (!tag.words().equals(words)) {
-      tag.setWords(words, stops ? "then press here" : "");
+      tag.setWords(words, stops ? "then press here" : model.isFaulty() ? "then it may run" : "");
     }
   }
 
@@ -182,13 +182,7 @@ public final class RunInScreen extends Page {
   /** After a fault it is said first what was put right. */
   private void takeUp() {
     RunInBook book = new RunInBook(context.getJob());
-    boolean fault =
-        book.find()
-            .flatMap(RunIn::findStop)
-            .map(stop -> stop.why())
-            .filter(RunInEnd::isFault)
-            .isPresent();
-    if (fault) {
+    if (findModel().filter(RunInModel::isFaulty).isPresent()) {
       open(() -> new TextEntryScreen(context, "What was put right?", "", book::takeUp));
     } else {
       context.perform(() -> book.takeUp(""));

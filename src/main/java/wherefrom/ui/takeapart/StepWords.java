@@ -11,6 +11,7 @@ import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartOrder;
 import wherefrom.job.takeapart.OffFirst;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
@@ -31,11 +32,18 @@ final class StepWords {
     };
   }
 
-  /** How it comes out. */
-  static String way(Part part) {
+  /**
+   * How it comes out. A pivot's nut or bolt lies over the rocker, so that the two come off together
+   * (common practice, no source).
+   *
+   * @param kinds those that the job tracks
+   */
+  static String way(Set<PartKind> kinds, Part part) {
     return switch (part.kind()) {
       case PUSHROD, LIFTER -> "lift it out";
-      case ROCKER, PIVOT, KEEPERS, RETAINER, SPRING -> "take it off";
+      case ROCKER -> kinds.contains(PartKind.PIVOT) ? "take it off with its pivot" : "take it off";
+      case PIVOT -> "take it out of its rocker";
+      case KEEPERS, RETAINER, SPRING -> "take it off";
       case VALVE, ROD, PISTON -> "push it out";
       case CAM_BEARING -> "drive it out with a bearing tool";
       case ROD_CAP, MAIN_CAP -> "bolts or nuts off, take it off";

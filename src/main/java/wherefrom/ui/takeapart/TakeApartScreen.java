@@ -245,7 +245,9 @@ public final class TakeApartScreen extends Page implements Watching {
       next.show(
           model.name(part),
           StepWords.mark(context.state().layout(), part),
-          way(StepWords.mark(context.state().layout(), part), StepWords.way(part)),
+          way(
+              StepWords.mark(context.state().layout(), part),
+              StepWords.way(context.state().kinds(), part)),
           shape(part, SHAPE_MM));
     }
   }

@@ -12,10 +12,13 @@ import wherefrom.job.MemoryLogbook;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.RunInEnd;
+import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.running.RunInBook;
 import wherefrom.job.running.RunInPlan;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.sample.HandClock;
 
@@ -83,5 +86,33 @@ class RunRecordTest {
     begin();
     stopAfter(20, RunInEnd.TIME_UP);
     assertThat(open()).isEmpty();
+  }
+
+  /** The first page says it as well: a run-in that was stopped, a gauge past what is usual. */
+  @Test
+  void theFirstPageAndTheGaugesRowAreOpenUntilTheFaultIsGone() {
+    begin();
+    book.note(RunInGauge.OIL_PRESSURE, Amount.of("2", Unit.PSI));
+    stopAfter(5, RunInEnd.SMOKE_OR_FIRE);
+    assertThat(inShort()).contains("Run-in");
+    assertThat(rows())
+        .filteredOn(RecordSection.Row::open)
+        .extracting(row -> row.cells().get(0))
+        .contains("Oil pressure");
+    book.takeUp("line tightened");
+    book.note(RunInGauge.OIL_PRESSURE, Amount.of("40", Unit.PSI));
+    stopAfter(15, RunInEnd.TIME_UP);
+    assertThat(inShort()).doesNotContain("Run-in");
+    assertThat(rows())
+        .filteredOn(row -> row.cells().get(0).equals("Oil pressure"))
+        .allMatch(row -> !row.open() && row.cells().get(3).contains("1 past what is usual"));
+  }
+
+  private List<String> inShort() {
+    return new RecordSummary(job)
+        .section().rows().stream()
+            .filter(RecordSection.Row::open)
+            .map(row -> row.cells().get(0))
+            .toList();
   }
 }

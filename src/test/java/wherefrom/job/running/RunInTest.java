@@ -14,6 +14,11 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Sources;
 import wherefrom.job.MemoryLogbook;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.RunInBegun;
@@ -24,7 +29,10 @@ import wherefrom.job.entry.RunInStopped;
 import wherefrom.job.entry.RunInTakenUp;
 import wherefrom.job.puttogether.StartList;
 import wherefrom.job.puttogether.StartPoint;
+import wherefrom.parts.BigPartKind;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
@@ -98,6 +106,20 @@ class RunInTest {
         .containsExactly("Still to fit: 1 part.", "No oil seen yet at 1 rocker.");
     assertThat(book.begin(PLAN, "its cover is off on purpose")).isEmpty();
     assertThat(run().anyway()).isEqualTo("its cover is off on purpose");
+  }
+
+  /** What has no part's tag holds the start too, wherever it lies. */
+  @Test
+  void aHeadAtTheMachineShopAndABagOfBoltsHoldTheStart() {
+    tickAll();
+    job.record(new BigPartsNamed(1, List.of(new BigPartName(BigPartKind.HEAD, "", ""))));
+    assertThat(book.listOpen()).isEmpty();
+    job.record(new BigPartMoved(1, Whereabouts.AT_SHOP, ""));
+    job.record(new BagFilled(4, "head bolts", 1, "", 10, List.of(), "", AtAssembly.NOT_SAID));
+    assertThat(book.listOpen()).containsExactly("Not on the engine: head.", "Not used up: 1 bag.");
+    job.record(new BigPartMoved(1, Whereabouts.FITTED, ""));
+    job.record(new BagMoved(4, Whereabouts.FITTED, 10, ""));
+    assertThat(book.listOpen()).isEmpty();
   }
 
   @Test
@@ -242,6 +264,33 @@ class RunInTest {
     assertThatThrownBy(() -> book.note(RunInGauge.OIL_PRESSURE, Amount.of("-1", Unit.PSI)))
         .isInstanceOf(IllegalArgumentException.class);
     assertThat(run().notes()).isEmpty();
+  }
+
+  /** At 1,800 rpm 18 psi are usual: common practice, 10 psi for each 1,000 rpm. */
+  @Test
+  void aGaugePastWhatIsUsualAsksForTheSwitchAtOnce() {
+    begin();
+    assertThat(book.note(RunInGauge.OIL_PRESSURE, Amount.of("18", Unit.PSI))).isEmpty();
+    assertThat(book.note(RunInGauge.OIL_PRESSURE, Amount.of("125", Unit.KILOPASCAL))).isEmpty();
+    assertThat(end(RunInGauge.OIL_PRESSURE, "17", Unit.PSI)).contains(RunInEnd.NO_OIL_PRESSURE);
+    assertThat(end(RunInGauge.OIL_PRESSURE, "14", Unit.KILOPASCAL))
+        .contains(RunInEnd.NO_OIL_PRESSURE);
+    assertThat(end(RunInGauge.COOLANT, "229", Unit.FAHRENHEIT)).isEmpty();
+    assertThat(end(RunInGauge.COOLANT, "230", Unit.FAHRENHEIT)).contains(RunInEnd.TOO_HOT);
+    assertThat(end(RunInGauge.COOLANT, "127", Unit.CELSIUS)).contains(RunInEnd.TOO_HOT);
+    assertThat(run().alarm(RunInGauge.COOLANT)).isPresent();
+    assertThat(run().notes()).hasSize(7);
+  }
+
+  private Optional<RunInEnd> end(RunInGauge gauge, String number, Unit unit) {
+    return book.note(gauge, Amount.of(number, unit)).map(RunInAlarm::end);
+  }
+
+  @Test
+  void everyFaultSaysWhatToSeeToFirst() {
+    for (RunInEnd end : RunInEnd.values()) {
+      assertThat(end.first().isEmpty()).as(end.key()).isNotEqualTo(end.isFault());
+    }
   }
 
   @Test
