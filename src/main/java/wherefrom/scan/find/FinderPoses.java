@@ -29,7 +29,9 @@ final class FinderPoses {
   private static boolean alike(Finder one, Finder other) {
     double module = Math.sqrt(one.module() * other.module());
     double ratio = one.module() / other.module();
-    double far = Math.hypot(one.x() - other.x(), one.y() - other.y());
+    double across = one.x() - other.x();
+    double along = one.y() - other.y();
+    double far = Math.sqrt(across * across + along * along);
     return ratio > 0.5 && ratio < 2 && far > 5 * module && far < 30 * module;
   }
 

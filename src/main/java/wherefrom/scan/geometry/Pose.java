@@ -129,13 +129,17 @@ public final class Pose {
   public double narrowModule() {
     double longest = 0;
     for (int corner = 0; corner < 4; corner++) {
-      int next = (corner + 1) % 4;
-      longest = Math.max(longest, Math.hypot(x(next) - x(corner), y(next) - y(corner)));
-      int across = (corner + 2) % 4;
-      longest =
-          Math.max(longest, Math.hypot(x(across) - x(corner), y(across) - y(corner)) / 1.4142);
+      longest = Math.max(longest, squared(corner, (corner + 1) % 4));
+      longest = Math.max(longest, squared(corner, (corner + 2) % 4) / 2);
     }
-    return longest == 0 ? 0 : Math.abs(area()) / longest / (2 * HALF);
+    return longest == 0 ? 0 : Math.abs(area()) / Math.sqrt(longest) / (2 * HALF);
+  }
+
+  /** The square of the distance between two corners. */
+  private double squared(int one, int other) {
+    double across = x(other) - x(one);
+    double along = y(other) - y(one);
+    return across * across + along * along;
   }
 
   /** Convex, seen from the front, and of a size that can be read. */
