@@ -166,7 +166,7 @@ final class HoleMap extends Region {
     double top = at.getY() + radius;
     double line = one.length().minHeight(-1);
     one.length().resizeRelocate(at.getX() - below / 2, top, below, line);
-    one.length().setVisible(isFree(one, below, top, top + line));
+    one.length().setVisible(isFree(one, below, top + line));
   }
 
   /** Of two holes on each other the later shows its number; the list says both. */
@@ -177,7 +177,7 @@ final class HoleMap extends Region {
   }
 
   /** A length without a free place is left out: the list beside it says it. */
-  private boolean isFree(Drawn one, double wide, double top, double bottom) {
+  private boolean isFree(Drawn one, double wide, double bottom) {
     Point2D at = middle(one.hole());
     boolean inside = at.getX() - wide / 2 >= 0 && at.getX() + wide / 2 <= getWidth();
     return inside

@@ -70,7 +70,7 @@ final class WorkKeys {
 
   /** With the largest letters, and with large ones on low glass, one key leads to all. */
   private boolean isTight() {
-    return touch.scale().textFactor() >= 2 || touch.isLarge() && low;
+    return touch.scale().textFactor() >= 2 || (touch.isLarge() && low);
   }
 
   /** How the halves are named, and what else there is to do: the last row. */
