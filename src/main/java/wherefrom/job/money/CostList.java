@@ -135,6 +135,7 @@ public final class CostList {
         int nth = counted.merge(part.home(), 1, Integer::sum);
         Wanted wanted = Wanted.of(part.home(), bought.findSort(part));
         put(wanted, nth, part.pieces(), Set.of(), "taken on new");
+        rings(part.home());
       }
     }
   }
@@ -143,7 +144,13 @@ public final class CostList {
     for (Place place : line.places()) {
       int nth = had.getOrDefault(place.key(), 0) + 1;
       put(Wanted.of(place, sort(place)), nth, pieces(place), Set.of(), line.reason());
+      rings(place);
     }
+  }
+
+  private void rings(Place place) {
+    PistonRings.ask(place)
+        .ifPresent(ask -> put(asks, new Piece(Goods.RING_SETS, ask.at(), 1), ask));
   }
 
   private void put(Wanted wanted, int nth, int pieces, Set<String> rules, String why) {

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.Replacement;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -24,7 +25,9 @@ public final class BuyLineScreen extends ListPage {
     this.line = line;
     model = new DecideModel(context.getJob());
     TagKey tag = tag(this::takeOn);
-    tag.setWords("They are here", touch().brief(model.retires(line), ""));
+    tag.setWords(
+        line.pieces() == 1 ? "It is here" : "They are here",
+        touch().brief(model.retires(line), ""));
     layOut(new Foot(context, tag, KeyRow.of(context)));
   }
 
@@ -38,6 +41,9 @@ public final class BuyLineScreen extends ListPage {
     List<Region> rows = new ArrayList<>(said("Size", line.size() + "."));
     rows.addAll(said("For", DecideModel.places(line.places()) + "."));
     rows.addAll(said("Because", line.reason()));
+    if (touch().isLarge()) {
+      rows.addAll(said("When it is here", Words.sentence(model.retires(line))));
+    }
     new Buying(context.state())
         .find(line)
         .ifPresent(

@@ -365,6 +365,12 @@ final class Till {
         .filter(place -> place.startsWith("valve@"))
         .forEach(
             place -> slips.put(new Piece("valve stem seals", "valve stem seals", at(place)), 1));
+    Stream.concat(
+            bought.keySet().stream(),
+            decided.keySet().stream().filter(place -> decided.get(place) == Decision.REPLACE))
+        .filter(place -> place.startsWith("piston@"))
+        .forEach(
+            place -> slips.put(new Piece("piston ring sets", "piston ring sets", at(place)), 1));
     decided.forEach(
         (place, decision) -> {
           if (decision == Decision.REPLACE) {
