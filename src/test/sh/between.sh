@@ -300,7 +300,7 @@ for section in mains rods; do
 done
 run 0 finish --job "$small" valvetrain
 says "Before the first start:"
-says "Caution${t}First start: fire extinguisher in reach"
+says "Caution${t}Have a fire extinguisher in reach."
 says "Open check${t}"
 says "Prime the oil${t}"
 run 0 to-fit --job "$small"

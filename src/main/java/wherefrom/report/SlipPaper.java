@@ -15,6 +15,7 @@ import wherefrom.pdf.Book;
 import wherefrom.pdf.Ink;
 import wherefrom.pdf.PaperPage;
 import wherefrom.pdf.PaperPage.Side;
+import wherefrom.text.Words;
 
 /**
  * The slip for the machine shop: fields of both sides, the places of what goes, each thing with
@@ -65,7 +66,7 @@ final class SlipPaper {
     String job = page.shorten(slip.job(), 7, true, Flow.WIDE - 70);
     page.words(Flow.LEFT + 16, Flow.TOP + 17.6, job, 7, true);
     page.words(Flow.RIGHT - 6, Flow.TOP + 8, day, TEXT, false, Side.END, Ink.BLACK);
-    String pieces = slip.visit().pieces() + " pieces in all";
+    String pieces = Words.count(slip.visit().pieces(), "piece") + " in all";
     page.words(Flow.RIGHT - 6, Flow.TOP + 17.6, pieces, 4, true, Side.END, Ink.BLACK);
     flow.to(Flow.TOP + 26);
     fields("sender, telephone", "machine shop, telephone", "promised for", "price agreed");

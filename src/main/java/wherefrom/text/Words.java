@@ -42,6 +42,11 @@ public final class Words {
     return capital(words) + (ends ? "" : ".");
   }
 
+  /** {@code Source: TM 9-8000}; what has no source says so once, and is not called one. */
+  public static String source(String source) {
+    return source.endsWith("no source") ? capital(source) : "Source: " + source;
+  }
+
   /** {@code a place}, {@code an answer}: by the first letter, which the words here go by. */
   public static String withArticle(String words) {
     return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;

@@ -22,6 +22,12 @@ class WordsTest {
   }
 
   @Test
+  void whatHasNoSourceIsNotCalledOne() {
+    assertThat(Words.source("TM 9-8000")).isEqualTo("Source: TM 9-8000");
+    assertThat(Words.source("common practice, no source")).isEqualTo("Common practice, no source");
+  }
+
+  @Test
   void oneIsNotMany() {
     assertThat(Words.count(1, "piece")).isEqualTo("1 piece");
     assertThat(Words.count(0, "piece")).isEqualTo("0 pieces");

@@ -196,7 +196,7 @@ class RebuildScenariosTest {
           window.layOut();
           window.press("Replace");
           window.pressOnSomePage("worn");
-          bought(window, "1 valve");
+          bought(window, "1 exhaust valve");
           answerChecks();
           putTogether(window);
           assertThat(record()).contains("cylinder 3, exhaust, valve", "Air at the exhaust?");

@@ -41,6 +41,7 @@ final class ServiceShots {
             context -> new RunInHeldScreen(context, PLAN),
             job -> {}),
         shot("run-in", RunInScreen.class, RunInScreen::new, ServiceShots::begin),
+        shot("run-in-alarm", RunInScreen.class, RunInScreen::new, ServiceShots::alarm),
         shot("run-in-stopped", RunInScreen.class, RunInScreen::new, ServiceShots::stop),
         shot("run-in-done", RunInScreen.class, RunInScreen::new, ServiceShots::finish),
         shot("service", ServiceScreen.class, ServiceScreen::new, ServiceShots::drive),
@@ -72,6 +73,11 @@ final class ServiceShots {
     book.begin(PLAN, "ticked on paper");
     book.note(RunInGauge.OIL_PRESSURE, Amount.of("52", Unit.PSI));
     book.note(RunInGauge.COOLANT, Amount.of("165", Unit.FAHRENHEIT));
+  }
+
+  private static void alarm(OpenJob job) {
+    begin(job);
+    new RunInBook(job).note(RunInGauge.OIL_PRESSURE, Amount.of("2", Unit.PSI));
   }
 
   private static void stop(OpenJob job) {

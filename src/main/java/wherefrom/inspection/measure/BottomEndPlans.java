@@ -43,8 +43,8 @@ final class BottomEndPlans {
               .how("Each rail squared in its own bore with a piston.")
               .between(0.02, 5)
               .source(Sources.RING_TIP),
-          flatness(Feature.HEAD, "head-flatness", "Head: six lines", Sources.TM_549),
-          flatness(Feature.DECK, "deck-flatness", "Deck: six lines", Sources.TM_300),
+          flatness(Feature.HEAD, "head-flatness", "Head flatness, six lines", Sources.TM_549),
+          flatness(Feature.DECK, "deck-flatness", "Deck flatness, six lines", Sources.TM_300),
           ReadingPlan.of(Feature.CRANK, "crank-bow", "Crank bow", Derivation.HALF)
               .at("swing", "Dial at the center main, crank in V-blocks, one turn")
               .how("The bow is half of the dial's swing.")

@@ -2,7 +2,6 @@ package wherefrom.job.money;
 
 import java.util.List;
 import java.util.Optional;
-import wherefrom.parts.PartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Goods;
@@ -47,6 +46,11 @@ public record BuyLine(
     return what.equals(GasketSet.WHAT);
   }
 
+  /** Whether it is a kind of part that carries a tag. */
+  public boolean isTagged() {
+    return what.findGoods().flatMap(Goods::findKind).isPresent();
+  }
+
   /** Whether it is the same line, whatever came of it. */
   public boolean isLineOf(BuyLine other) {
     return isAlike(other) && reason.equals(other.reason);
@@ -74,24 +78,31 @@ public record BuyLine(
 
   /** {@code 16 rod shells, 0.010 in under}. */
   public String words() {
-    return counted() + (size.isEmpty() ? "" : ", " + size);
+    String counted = pieces == 0 ? what.words() + ", to spare" : what.counted(pieces);
+    return counted + (size.isEmpty() ? "" : ", " + size);
   }
 
-  /** Parts are counted; of things that are words in the plural anyhow it is said how many times. */
-  private String counted() {
-    if (pieces == 0) {
-      return what.words() + ", to spare";
-    }
-    Optional<PartKind> kind =
-        what.findGoods().flatMap(Goods::findKind).filter(one -> one.plural().equals(what.words()));
-    return kind.map(one -> Words.count(pieces, one.word(), one.plural()))
-        .orElseGet(() -> pieces + " × " + what.words());
-  }
-
-  /** {@code 1 set of 16}, {@code 3, 2 of them spare}: what to ask for at the counter. */
+  /** {@code buy 1 set of 16}, {@code buy 1, or a set of 16}: what to ask for at the counter. */
   public String orderWords() {
-    String count = soldAs.holds() == 1 ? open() + "" : packages() + " × a set of " + soldAs.holds();
-    return open() == 0 ? "all here" : "buy " + count + spareWords();
+    return open() == 0 ? "all here" : "buy " + orderCount() + spareWords();
+  }
+
+  private String orderCount() {
+    int holds = soldAs.holds();
+    if (!what.isCounted()) {
+      return "as many as the engine has";
+    }
+    if (holds == 1) {
+      return open() + "";
+    }
+    return open() < holds
+        ? open() + ", or a set of " + holds
+        : Words.count(packages(), "set") + " of " + holds;
+  }
+
+  /** {@code sold as a set of 16, or one by one}: how such a thing is usually packed. */
+  public String packageWords() {
+    return isGasketSet() ? "sold as one set for the engine" : soldAs.words();
   }
 
   private String spareWords() {
@@ -103,6 +114,9 @@ public record BuyLine(
   /** {@code 8 of 16 are here}. */
   public String arrivedWords() {
     String set = inSet == 0 ? "" : ", " + inSet + " in the gasket set";
-    return arrived + " of " + wanted() + " here" + set + (ordered ? ", ordered" : "");
+    String here = arrived == 0 ? "none here" : "here";
+    return (what.isCounted() ? arrived + " of " + wanted() + " here" : here)
+        + set
+        + (ordered ? ", ordered" : "");
   }
 }

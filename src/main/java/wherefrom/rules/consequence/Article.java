@@ -50,6 +50,18 @@ public sealed interface Article extends Comparable<Article> {
   /** As it is shown. */
   String words();
 
+  /** {@code 3 head gaskets}, {@code seals}; of what a person has named, how many times. */
+  default String counted(int pieces) {
+    return findGoods()
+        .map(goods -> goods.counted(pieces))
+        .orElseGet(() -> pieces == 1 ? "1 " + words() : pieces + " × " + words());
+  }
+
+  /** Whether it is known how many are wanted. */
+  default boolean isCounted() {
+    return findGoods().map(Goods::isCounted).orElse(true);
+  }
+
   /** The thing, where rules know it. */
   default Optional<Goods> findGoods() {
     return this instanceof Known known ? Optional.of(known.goods()) : Optional.empty();

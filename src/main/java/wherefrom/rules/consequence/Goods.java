@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import wherefrom.engine.LifterType;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 
 /**
  * What costs money: parts that carry a tag, things that carry none, and work. The id stands in
@@ -95,6 +96,30 @@ public enum Goods {
   /** As it is shown. */
   public String words() {
     return words;
+  }
+
+  /** {@code 1 head gasket}, {@code 3 head gaskets}; without a count where it has none. */
+  String counted(int pieces) {
+    return switch (this) {
+      case SEALS, STRETCH_BOLTS, PLUGS -> words;
+      case GASKET_SET, CAM, ROLLER_CAM, CRANK -> Words.count(pieces, words);
+      case HEAD_GASKETS -> Words.count(pieces, "head gasket");
+      case STEM_SEALS -> Words.count(pieces, "valve stem seal");
+      case STUDS -> Words.count(pieces, "rocker stud");
+      case SCREW_IN_STUDS -> Words.count(pieces, "screw-in rocker stud");
+      case RING_SETS -> Words.count(pieces, "piston ring set");
+      case OVERSIZE_RING_SETS -> Words.count(pieces, "piston ring set") + ", oversize";
+      case FLAT_LIFTERS -> Words.count(pieces, "flat lifter");
+      case ROLLER_LIFTERS -> Words.count(pieces, "roller lifter");
+      default ->
+          kind.map(one -> Words.count(pieces, one.word(), one.plural()))
+              .orElseGet(() -> pieces + " × " + words);
+    };
+  }
+
+  /** Whether rules know how many are wanted; of the others an engine takes as many as it has. */
+  boolean isCounted() {
+    return this != SEALS && this != STRETCH_BOLTS && this != PLUGS;
   }
 
   /** The kind of part that it is, where it carries a tag. */

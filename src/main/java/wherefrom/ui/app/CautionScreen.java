@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
@@ -23,7 +24,7 @@ public final class CautionScreen extends Page {
         caution ->
             lines.add(
                 ListRow.plain(
-                    context.touch(), caution.sentence(), List.of("Source: " + caution.source()))));
+                    context.touch(), caution.sentence(), List.of(Words.source(caution.source())))));
     lines.add(ListRow.plain(context.touch(), "Before all", List.of(FIRST)));
     rows.setItems(lines);
     lay(rows);

@@ -1,6 +1,8 @@
 package wherefrom.ui.app;
 
 import java.util.Optional;
+import wherefrom.drawing.PlaceWords;
+import wherefrom.engine.Layout;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryItems;
 import wherefrom.job.EntryWords;
@@ -24,7 +26,7 @@ public final class UndoWords {
     return of(job.state(), job.findLastStep());
   }
 
-  /** Parts and places by their figures, as on the drawn engine. */
+  /** Parts and places by their names on the glass. */
   public static String of(EngineJob job, Optional<LoggedEntry> step) {
     return step.map(LoggedEntry::entry).map(entry -> of(job, entry)).orElse(NOTHING);
   }
@@ -34,18 +36,21 @@ public final class UndoWords {
     for (int item : EntryItems.of(entry)) {
       String whole = words;
       words =
-          job.findPart(item).map(PartRecord::part).map(part -> shorter(whole, part)).orElse(words);
+          job.findPart(item)
+              .map(PartRecord::part)
+              .map(part -> shorter(job.layout(), whole, part))
+              .orElse(words);
     }
     return entry instanceof PartFitted fitted ? shorter(words, fitted.place()) : words;
   }
 
-  private static String shorter(String words, Part part) {
+  private static String shorter(Layout layout, String words, Part part) {
     String number = Words.number(part.item()) + " ";
-    String name = part.home().figures() + " " + part.kind().word();
+    String name = PlaceWords.named(layout, part.home());
     return words.replace(number + part.words(), name);
   }
 
   private static String shorter(String words, Place place) {
-    return words.replace("at " + place.words(), "at " + place.figures());
+    return words.replace("at " + place.words(), "at " + place.brief());
   }
 }

@@ -117,8 +117,8 @@ public final class BagScreen extends Page implements Scannable {
                 touch(),
                 Words.capital(filled.what()),
                 List.of(
-                    whose.isEmpty() ? pieces : pieces + ", for the " + whose,
-                    bag.where().words())));
+                    (whose.isEmpty() ? pieces : pieces + ", for the " + whose) + ".",
+                    Words.sentence(bag.where().words()))));
     told(lines, "Washer order", filled.order());
     told(
         lines, "On the threads", filled.with() == AtAssembly.NOT_SAID ? "" : filled.with().words());
@@ -143,7 +143,9 @@ public final class BagScreen extends Page implements Scannable {
       case WASHING, AT_SHOP -> "It is back";
       case LOST -> "It is found";
       default ->
-          bag.filled().pieces() == 1 ? "It is in" : "All " + bag.filled().pieces() + " are in";
+          bag.filled().pieces() == 1
+              ? "It is in the engine"
+              : "All " + bag.filled().pieces() + " are in the engine";
     };
   }
 
@@ -184,7 +186,7 @@ public final class BagScreen extends Page implements Scannable {
     }
     acts.add(act("Holes", () -> open(() -> new HolesScreen(context, number))));
     acts.add(act("Photo", this::photo));
-    acts.add(act("Mend", () -> filling.mend(bag)));
+    acts.add(act("Correct", () -> filling.mend(bag)));
     if (bag.where() == Whereabouts.OUT) {
       acts.add(act("To wash", () -> move(Whereabouts.WASHING, 0)));
       acts.add(act("To the shop", () -> shop().askWords()));

@@ -6,6 +6,8 @@ import javafx.scene.layout.Region;
 import wherefrom.job.bags.AlwaysNew;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigParts;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
@@ -15,11 +17,13 @@ import wherefrom.ui.decide.GasketSetScreen;
 /** Gaskets and seals that are always new, as they follow from what was opened. */
 public final class GasketsScreen extends ListPage {
   private final TagKey tag;
+  private final Foot foot;
 
   GasketsScreen(ScreenContext context) {
     super(context, "Always new");
     tag = tag(this::press);
-    layOut(tag);
+    foot = new Foot(context, tag, KeyRow.of(context));
+    layOut(foot);
   }
 
   private BagBook book() {
@@ -29,6 +33,7 @@ public final class GasketsScreen extends ListPage {
   @Override
   protected void refresh() {
     super.refresh();
+    foot.offerTag(!lines().isEmpty());
     boolean listed = book().areGasketsListed();
     tag.setWords(
         listed ? "To the buying list" : "Put on buying list",
@@ -55,7 +60,7 @@ public final class GasketsScreen extends ListPage {
 
   @Override
   protected String whenEmpty() {
-    return "Nothing is open yet. What comes off adds its gaskets here.";
+    return "No cover or other part that has a gasket is off yet. What comes off adds its gaskets here.";
   }
 
   @Override

@@ -3,8 +3,10 @@ package wherefrom.ui.changes;
 import java.util.List;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.job.StandingRule;
 import wherefrom.parts.Part;
+import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 
@@ -40,7 +42,7 @@ public final class StandingScreen extends ListPage {
     Part part = context.state().getPart(item).part();
     return new StandingScreen(
         context,
-        part.home().figures() + " " + part.kind().word(),
+        Words.capital(PlaceWords.named(context.state().layout(), part.home())),
         "No change or finding concerns this part.",
         model -> model.standingFor(item));
   }
@@ -48,7 +50,7 @@ public final class StandingScreen extends ListPage {
   @Override
   public String aside() {
     long open = wanted.apply(model).stream().filter(StandingRule::isOpenCheck).count();
-    return open == 0 ? "" : open == 1 ? "1 check open" : open + " checks open";
+    return open == 0 ? "" : Words.count(open, "check") + " to do";
   }
 
   @Override

@@ -21,6 +21,11 @@ final class BoardField {
     words.getStyleClass().add("field");
   }
 
+  /** What stands before the letters: a question ends in its own mark, all else in a colon. */
+  static String before(String prompt) {
+    return prompt.endsWith("?") || prompt.endsWith("!") ? prompt + " " : prompt + ": ";
+  }
+
   Region view() {
     return words;
   }
@@ -43,7 +48,7 @@ final class BoardField {
       say(message, shown, width, height);
       return;
     }
-    words.setWords(prompt + ": " + shown);
+    words.setWords(before(prompt) + shown);
     boolean whole = true;
     while (!fits(width, height) && !shown.isEmpty()) {
       words.setWords(whole ? shown : "…" + shown);

@@ -51,7 +51,7 @@ public final class MainsScreen extends ListPage {
     rows.addAll(
         said(
             "A clean filter does not answer it",
-            "Its bypass may have opened. Source: common practice, no source."));
+            "Its bypass may have opened. Common practice, no source."));
     return rows;
   }
 

@@ -24,7 +24,7 @@ public final class BuyLineScreen extends ListPage {
     this.line = line;
     model = new DecideModel(context.getJob());
     TagKey tag = tag(this::takeOn);
-    tag.setWords("They are here", touch().brief("the old ones are retired", ""));
+    tag.setWords("They are here", touch().brief(model.retires(line), ""));
     layOut(new Foot(context, tag, KeyRow.of(context)));
   }
 

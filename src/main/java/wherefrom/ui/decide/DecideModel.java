@@ -3,6 +3,7 @@ package wherefrom.ui.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.Decision;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
@@ -50,8 +51,8 @@ final class DecideModel {
   }
 
   /** {@code 3 EX pushrod}. */
-  static String title(Part part) {
-    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+  String title(Part part) {
+    return PlaceWords.named(state().layout(), part);
   }
 
   /** The part to decide about next: one that is held up, else any that is undecided. */
@@ -199,10 +200,7 @@ final class DecideModel {
    */
   String takeOn(Replacement line) {
     Handling handling = new Handling(job);
-    List<PartRecord> old =
-        used(line.kind()).stream()
-            .filter(part -> line.places().contains(part.part().home()))
-            .toList();
+    List<PartRecord> old = replaced(line);
     Optional<String> refused =
         job.asOne(
             () ->
@@ -216,7 +214,27 @@ final class DecideModel {
     if (refused.isPresent()) {
       throw new IllegalArgumentException(refused.get());
     }
-    return "New parts: " + old.size() + ". Print their tags.";
+    return old.size() == 1
+        ? "1 new part. Print its tag."
+        : "New parts: " + old.size() + ". Print their tags.";
+  }
+
+  /** The used parts that give way to what a line buys: those at its places and no others. */
+  private List<PartRecord> replaced(Replacement line) {
+    return used(line.kind()).stream()
+        .filter(part -> line.places().contains(part.part().home()))
+        .toList();
+  }
+
+  /** {@code the old one at 3 EX is retired, no other}: what {@link #takeOn} does to the old. */
+  String retires(Replacement line) {
+    List<PartRecord> old = replaced(line);
+    if (old.size() == used(line.kind()).size()) {
+      return old.size() == 1 ? "the old one is retired" : "all " + old.size() + " old are retired";
+    }
+    return old.size() == 1
+        ? "the old one at " + old.get(0).part().home().brief() + " is retired, no other"
+        : old.size() + " old are retired, no others";
   }
 
   private NewPart fresh(Part old) {
@@ -225,7 +243,7 @@ final class DecideModel {
 
   /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */
   static String places(List<Place> places) {
-    List<String> figures = places.stream().map(Place::figures).toList();
+    List<String> figures = places.stream().map(Place::brief).toList();
     return figures.size() <= 8
         ? String.join(", ", figures)
         : String.join(", ", figures.subList(0, 6)) + " and " + (figures.size() - 6) + " more";

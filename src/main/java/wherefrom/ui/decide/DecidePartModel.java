@@ -3,6 +3,7 @@ package wherefrom.ui.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
@@ -43,7 +44,7 @@ final class DecidePartModel {
   }
 
   String title() {
-    return DecideModel.title(record().part());
+    return Words.capital(PlaceWords.named(job.state().layout(), record().part()));
   }
 
   /** What the rules propose; empty where nothing can be proposed yet. */

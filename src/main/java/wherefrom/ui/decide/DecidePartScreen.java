@@ -68,9 +68,10 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   protected void refresh() {
     super.refresh();
     Optional<Decision> proposed = model.proposed();
-    Optional<Part> next = new DecideModel(context.getJob()).next(item);
+    DecideModel all = new DecideModel(context.getJob());
+    Optional<Part> next = all.next(item);
     if (model.decision().isPresent() && next.isPresent()) {
-      turn("Next: " + DecideModel.title(next.get()), "", () -> goOn(next.get().item()));
+      turn("Next: " + all.title(next.get()), "", () -> goOn(next.get().item()));
     } else if (model.decision().isEmpty() && proposed.isPresent()) {
       String word = Words.capital(proposed.get().word());
       turn(word, "proposed", () -> ask(proposed.get()));

@@ -42,7 +42,7 @@ public final class DecideScreen extends Page implements Scannable {
   @Override
   public String aside() {
     int all = model.groups().stream().mapToInt(DecideModel.Group::undecided).sum();
-    String open = model.waiting() + " open";
+    String open = model.waiting() + " to decide";
     int rest = all - model.waiting();
     return rest <= 0 ? open : touch().brief(open + ", " + rest + " may wait", open);
   }
@@ -53,7 +53,7 @@ public final class DecideScreen extends Page implements Scannable {
     Optional<Part> next = model.next();
     foot.offerTag(next.isPresent());
     next.ifPresent(
-        part -> tag.setWords("Next: " + DecideModel.title(part), touch().brief(standing(), "")));
+        part -> tag.setWords("Next: " + model.title(part), touch().brief(standing(), "")));
     keys.setActs(
         List.of(
             act("What to buy", () -> open(() -> new BuyScreen(context))),

@@ -11,6 +11,7 @@ import wherefrom.job.decide.Deciding.SetProposal;
 import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -97,7 +98,7 @@ public final class DecideSetScreen extends Page implements Scannable {
     return PictureKey.of(
         touch(),
         Optional.of(SubjectPictures.of(context, line.part().home())),
-        line.part().home().figures() + ": " + decided,
+        line.part().home().brief() + ": " + decided,
         touch().brief(line.proposed(), ""),
         OptionalDouble.empty(),
         () -> decide(line.part().item()));
@@ -107,7 +108,7 @@ public final class DecideSetScreen extends Page implements Scannable {
   private WordsScreen why(SetProposal set) {
     List<WordsScreen.Paragraph> lines = new ArrayList<>();
     for (Proposal.Reason reason : set.reasons()) {
-      lines.add(new WordsScreen.Paragraph(reason.sentence(), "Source: " + reason.source() + "."));
+      lines.add(new WordsScreen.Paragraph(reason.sentence(), Words.source(reason.source()) + "."));
     }
     return new WordsScreen(context, "Why " + set.decision().word() + " the set", lines);
   }

@@ -41,8 +41,15 @@ final class GaugeAsking {
     gauging = new Gauging(context.state(), line);
   }
 
-  /** In which way one of them is measured, or that it is only read off the box. */
+  /**
+   * In which way one of them is measured, or that it is only read off the box; a gasket set cannot
+   * be measured.
+   */
   void ask() {
+    if (line.isGasketSet()) {
+      readOff();
+      return;
+    }
     List<Choice<Runnable>> choices = new ArrayList<>();
     if (gauging.hasSteps()) {
       gauging.ways().forEach(way -> choices.add(measured(way)));

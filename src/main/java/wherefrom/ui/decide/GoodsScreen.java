@@ -22,8 +22,13 @@ public final class GoodsScreen extends ListPage implements Scannable {
     super(context, line.words());
     first = line;
     TagKey tag = tag(() -> new BuyAsking(context, now()).askArrived());
-    tag.setWords("Check in what came", touch().brief("count, then measure one", ""));
+    tag.setWords("Check in what came", touch().brief(checkedBy(line), ""));
     layOut(tag);
+  }
+
+  /** Of what carries no tag there is mostly nothing to measure. */
+  private static String checkedBy(BuyLine line) {
+    return line.isTagged() ? "count, then measure one" : "count, then read the box";
   }
 
   /** As it is now; as it was where it has left the list. */
@@ -54,7 +59,7 @@ public final class GoodsScreen extends ListPage implements Scannable {
     rows.addAll(
         said(
             "Usual package",
-            line.soldAs().words() + " (common practice, no source). Ask the supplier."));
+            line.packageWords() + " (common practice, no source). Ask the supplier."));
     rows.addAll(said("Because", Words.withStop(line.reason())));
     rows.add(key("Type an offer", "who, how many, how much", this::offer));
     String numbers = String.join(", ", line.numbers());

@@ -11,9 +11,21 @@ import wherefrom.ui.controls.Touch;
 
 /**
  * FRONT, from where the engine is seen, FLYWHEEL: above the drawing, as wide as it is. Where they
- * do not fit side by side, the words in the middle get a line of their own.
+ * do not fit side by side, the words in the middle get a line of their own. They are the first to
+ * leave; FRONT and FLYWHEEL stay as long as there is any room for them, as a drawing whose ends
+ * nobody knows can be held the wrong way round.
  */
 final class Captions extends Region {
+  /** What of them is shown, the most first. */
+  enum Shown {
+    /** All three. */
+    ALL,
+    /** The two ends, in one line. */
+    ENDS,
+    /** The two ends, FLYWHEEL in the line below FRONT. */
+    STEPPED
+  }
+
   private static final double BETWEEN_MM = 3.4;
 
   /** So many lines' heights at least part the two ends: they are no two words of one name. */
@@ -28,6 +40,7 @@ final class Captions extends Region {
   private final double line;
   private double keptFrom;
   private double keptTo;
+  private Shown shown = Shown.ALL;
 
   Captions(Touch touch) {
     front = touch.fit("FRONT", Scale.SMALL_MM, Scale.SMALL_MM, true);
@@ -56,6 +69,15 @@ final class Captions extends Region {
     return Math.max(ends(), seen.prefWidth(-1));
   }
 
+  /** How wide so many of them are at least. */
+  double least(Shown what) {
+    return switch (what) {
+      case ALL -> least();
+      case ENDS -> ends();
+      case STEPPED -> Math.max(front.prefWidth(-1), rear.prefWidth(-1));
+    };
+  }
+
   private boolean isInOneLine(double width) {
     double free = width - front.prefWidth(-1) - rear.prefWidth(-1);
     return free >= seen.prefWidth(-1) + 2 * between;
@@ -66,11 +88,26 @@ final class Captions extends Region {
     return isInOneLine(width) ? line : 2 * line;
   }
 
+  /** How high so many of them are over a drawing of this width. */
+  double height(Shown what, double width) {
+    return switch (what) {
+      case ALL -> height(width);
+      case ENDS -> line;
+      case STEPPED -> 2 * line;
+    };
+  }
+
+  /** Shows so many of them. */
+  void show(Shown what) {
+    shown = what;
+    requestLayout();
+  }
+
   /** Puts them over a drawing, within a room of this width. */
   void over(Bounds frame, double room) {
-    double width = Math.min(room, Math.max(frame.width(), least()));
+    double width = Math.min(room, Math.max(frame.width(), least(shown)));
     double x = Math.max(0, Math.min(room - width, frame.middleX() - width / 2));
-    double height = height(width);
+    double height = height(shown, width);
     resizeRelocate(x, frame.y() - height, width, height);
   }
 
@@ -103,9 +140,15 @@ final class Captions extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double y = getHeight() - line;
-    front.resizeRelocate(0, y, front.prefWidth(-1), line);
+    boolean stepped = shown == Shown.STEPPED;
+    front.resizeRelocate(0, stepped ? 0 : y, front.prefWidth(-1), line);
     double rearWide = rear.prefWidth(-1);
     rear.resizeRelocate(width - rearWide, y, rearWide, line);
+    rear.setVisible(!stepped || keptTo <= Math.max(keptFrom, width - rearWide));
+    if (shown != Shown.ALL) {
+      seen.setVisible(false);
+      return;
+    }
     double wide = seen.prefWidth(-1);
     double left = front.prefWidth(-1);
     boolean oneLine = isInOneLine(width);

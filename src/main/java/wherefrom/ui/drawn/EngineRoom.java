@@ -1,5 +1,7 @@
 package wherefrom.ui.drawn;
 
+import java.util.Arrays;
+import java.util.Optional;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.EngineGeometry;
@@ -31,23 +33,34 @@ final class EngineRoom {
    * What a room shows, in its coordinates.
    *
    * @param isDrawn whether there is space for the drawing
-   * @param isCaptioned whether there is space for the captions too
+   * @param captions which captions there is space for too; empty where for none
    * @param above how much is left free over the drawing, for the captions
    * @param captioned the box over which the captions stand
    */
-  record Fit(boolean isDrawn, boolean isCaptioned, double above, Bounds captioned) {}
+  record Fit(boolean isDrawn, Optional<Captions.Shown> captions, double above, Bounds captioned) {}
 
   /** What is shown in a room of this size. */
   Fit fit(View side, BelowPanRail foot, double width, double height) {
-    double above = captionRoom(side, foot, width, height);
-    boolean told =
-        isLargeEnough(geometry(side, foot, width, height - above)) && captions.least() <= width;
-    double free = told ? above : 0;
-    EngineGeometry at = geometry(side, foot, width, height - free);
+    return Arrays.stream(Captions.Shown.values())
+        .filter(shown -> captions.least(shown) <= width)
+        .map(shown -> captioned(shown, side, foot, width, height))
+        .filter(Fit::isDrawn)
+        .findFirst()
+        .orElseGet(() -> bare(side, foot, width, height));
+  }
+
+  private Fit captioned(
+      Captions.Shown shown, View side, BelowPanRail foot, double width, double height) {
+    double above = captionRoom(shown, side, foot, width, height);
+    EngineGeometry at = geometry(side, foot, width, height - above);
     Bounds box = at.bounds();
-    double top = free + box.y() - (told ? gap() : 0);
-    return new Fit(
-        isLargeEnough(at), told, free, new Bounds(box.x(), top, box.width(), box.height()));
+    Bounds under = new Bounds(box.x(), above + box.y() - gap(), box.width(), box.height());
+    return new Fit(isLargeEnough(at), Optional.of(shown), above, under);
+  }
+
+  private Fit bare(View side, BelowPanRail foot, double width, double height) {
+    EngineGeometry at = geometry(side, foot, width, height);
+    return new Fit(isLargeEnough(at), Optional.empty(), 0, at.bounds());
   }
 
   /** Whether a room is large enough for the drawing, at least without its captions. */
@@ -62,9 +75,11 @@ final class EngineRoom {
   }
 
   /** How high captions and their gap are over a drawing that leaves them room. */
-  private double captionRoom(View side, BelowPanRail foot, double width, double height) {
+  private double captionRoom(
+      Captions.Shown shown, View side, BelowPanRail foot, double width, double height) {
     double one = captions.height(Double.MAX_VALUE);
-    return captionsOver(geometry(side, foot, width, height - one - gap())) + gap();
+    EngineGeometry at = geometry(side, foot, width, height - one - gap());
+    return captions.height(shown, Math.max(at.width(), captions.least(shown))) + gap();
   }
 
   private double captionsOver(EngineGeometry at) {

@@ -275,7 +275,8 @@ public final class EngineView extends Region {
     EngineRoom.Fit fit = room.fit(side, foot, width, height);
     DrawnEngine engine = drawn.orElseThrow();
     engine.setVisible(fit.isDrawn());
-    captions.setVisible(fit.isDrawn() && fit.isCaptioned());
+    captions.setVisible(fit.captions().isPresent());
+    fit.captions().ifPresent(captions::show);
     key.setVisible(!fit.isDrawn() && tapped.isPresent());
     if (fit.isDrawn()) {
       engine.resizeRelocate(0, fit.above(), width, height - fit.above());

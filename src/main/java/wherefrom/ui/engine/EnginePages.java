@@ -14,7 +14,6 @@ import wherefrom.drawing.PlaceWords;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
-import wherefrom.engine.ValveSpot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
@@ -143,9 +142,7 @@ public final class EnginePages {
 
   /** {@code 3 EX pushrod}, {@code rod 4, lower shell}. */
   public static String name(Layout layout, Place place) {
-    return place.spot() instanceof ValveSpot valve
-        ? valve.figures() + " " + place.kind().word()
-        : PlaceWords.of(layout, place);
+    return PlaceWords.named(layout, place);
   }
 
   /** The cylinders and the mains of a side as a list, where the glass is too small for zones. */

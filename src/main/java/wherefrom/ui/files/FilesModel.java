@@ -62,10 +62,31 @@ final class FilesModel {
         folder = wanted;
         return Optional.empty();
       }
+      Optional<Path> behind = findBehind(typed.strip());
+      if (behind.isPresent()) {
+        folder = behind.get();
+        return Optional.empty();
+      }
       return Optional.of("There is no folder " + wanted + ". Check the spelling.");
     } catch (InvalidPathException e) {
       return Optional.of("\"" + typed + "\" is not the name of a folder.");
     }
+  }
+
+  /** A whole path that was typed behind the folder that stood there already. */
+  private Optional<Path> findBehind(String typed) {
+    String stood = folder.toString();
+    return typed.startsWith(stood)
+        ? Optional.of(Path.of(typed.substring(stood.length()).strip()))
+            .filter(Path::isAbsolute)
+            .map(Path::normalize)
+            .filter(Files::isDirectory)
+        : Optional.empty();
+  }
+
+  /** What is said of a folder that holds nothing to go to or to choose. */
+  String whenEmpty() {
+    return folder + " holds no folder" + (endings.isEmpty() ? "." : " and no file of this sort.");
   }
 
   /**

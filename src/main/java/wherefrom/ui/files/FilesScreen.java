@@ -170,7 +170,7 @@ public final class FilesScreen extends Page {
     try {
       list.setItems(model.list());
       if (model.list().isEmpty()) {
-        here.setWords(model.folder() + ": nothing in it to choose");
+        here.setWords(model.whenEmpty());
       }
     } catch (IOException | SecurityException e) {
       list.setItems(List.of());

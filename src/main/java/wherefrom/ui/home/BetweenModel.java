@@ -97,8 +97,8 @@ final class BetweenModel {
   private Area area(Kind kind) {
     return switch (kind) {
       case LOOK -> look();
-      case MEASURE -> counted(kind, undecided(), "undecided", "none undecided", -1);
-      case PLAN -> counted(kind, checks(), "checks open", "no open check", -1);
+      case MEASURE -> counted(kind, undecided(), "readings undecided", "no reading undecided", -1);
+      case PLAN -> counted(kind, checks(), "checks to do", "no check to do", -1);
       case DECIDE -> decide();
       case AWAY -> counted(kind, away(), "away", "all are here", here());
       case MONEY -> money();
@@ -140,7 +140,7 @@ final class BetweenModel {
     int open = new Deciding(job).listUndecided().size();
     long decided = state().parts().stream().filter(BetweenModel::isDecided).count();
     double done = open + decided == 0 ? 0 : (double) decided / (open + decided);
-    return counted(Kind.DECIDE, open, "open", "none open", done);
+    return counted(Kind.DECIDE, open, "to decide", "none to decide", done);
   }
 
   private static boolean isDecided(PartRecord part) {
@@ -191,6 +191,6 @@ final class BetweenModel {
 
   private Area record() {
     int open = BuildRecord.countUnchecked(job);
-    return counted(Kind.RECORD, open, "to check", "all checked", -1);
+    return counted(Kind.RECORD, open, "not checked", "all checked", -1);
   }
 }

@@ -35,7 +35,7 @@ public final class BetweenScreen extends Page implements Scannable {
   @Override
   public String aside() {
     int open = new Deciding(context.getJob()).listUndecided().size();
-    return open == 0 ? "" : Words.count(open, "part") + " open";
+    return open == 0 ? "" : Words.count(open, "part") + " to decide";
   }
 
   @Override

@@ -24,9 +24,9 @@ public final class DayWords {
     return switch (day) {
       case TAGS -> open == 0 ? "printed" : open + " to print";
       case APART -> open == 0 ? "all out" : open + " to go";
-      case INSPECT -> open == 0 ? "none open" : open + " open";
+      case INSPECT -> open == 0 ? "none to decide" : open + " to decide";
       case TOGETHER -> open == 0 ? "all in" : open + " to fit";
-      case RECORD -> open == 0 ? "all checked" : open + " to check";
+      case RECORD -> open == 0 ? "all checked" : open + " not checked";
     };
   }
 

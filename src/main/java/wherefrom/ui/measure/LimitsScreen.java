@@ -74,7 +74,7 @@ public final class LimitsScreen extends ListPage {
     String of = named ? Words.capital(result) : target.title() + ", " + result;
     return key(
         of + ": " + limit.words(),
-        touch().brief("Source: " + limit.source(), ""),
+        touch().brief(Words.source(limit.source()), ""),
         () -> LimitFlow.bounds(context, target, limit.result(), result));
   }
 

@@ -102,6 +102,11 @@ final class NewJobModel {
         : "No tag yet: " + String.join(", ", left) + ". They must go back where they were.";
   }
 
+  /** {@code 74 parts}, and whether others must go back to their places too. */
+  String tags() {
+    return count() + " parts" + (untagged().isEmpty() ? "" : "; more must go back");
+  }
+
   /** How many parts of a kind the layout has. */
   int count(PartKind kind) {
     return Places.of(layout, EnumSet.of(kind)).size();

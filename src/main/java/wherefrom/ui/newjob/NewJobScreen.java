@@ -120,7 +120,7 @@ public final class NewJobScreen extends Page {
   private void refill() {
     name.say(model.name());
     layout.say(model.layout().title());
-    kinds.say(model.count() + " parts");
+    kinds.say(model.tags());
     units.say(unitWords());
     tag.setWords("Begin the job", context.touch().brief("each part gets a tag", ""));
     Touch touch = context.touch();
@@ -145,7 +145,7 @@ public final class NewJobScreen extends Page {
   private void more() {
     List<Choice<Runnable>> more =
         List.of(
-            new Choice<>(this::kinds, "Tags for", model.count() + " parts"),
+            new Choice<>(this::kinds, "Tags for", model.tags()),
             new Choice<>(this::units, "Units", unitWords()),
             new Choice<>(this::edit, "Edit engine", model.layout().title()));
     context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));

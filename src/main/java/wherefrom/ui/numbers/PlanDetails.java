@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.job.numbers.PlanEffects;
+import wherefrom.text.Words;
 import wherefrom.workings.Note;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.plan.Margin;
@@ -34,7 +35,7 @@ final class PlanDetails {
     for (Note note : column.result().notes()) {
       rows.add(
           ResultRows.Row.of(
-              ResultRows.heading(note), note.text(), "Source: " + note.source().text()));
+              ResultRows.heading(note), note.text(), Words.source(note.source().text())));
     }
     column.consequences().forEach(c -> rows.add(ResultRows.Row.of("What changes", c.words())));
     return rows;

@@ -2,6 +2,7 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.text.Words;
 import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Nonsense;
 import wherefrom.workings.Note;
@@ -42,7 +43,7 @@ final class ResultRows {
     List<Row> rows = new ArrayList<>();
     result.values().forEach(value -> rows.add(of(value)));
     for (Note note : result.notes()) {
-      rows.add(Row.of(heading(note), note.text(), "Source: " + note.source().text()));
+      rows.add(Row.of(heading(note), note.text(), Words.source(note.source().text())));
     }
     if (!result.takenAsExact().isEmpty()) {
       rows.add(Row.of("Taken as exact", String.join(", ", result.takenAsExact())));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.EngineJob;
@@ -28,6 +29,7 @@ import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.UndoWords;
 
@@ -96,7 +98,7 @@ final class PartModel {
 
   /** {@code 3 EX pushrod}. */
   String title() {
-    return part().home().figures() + " " + (part().fresh() ? "new " : "") + part().kind().word();
+    return Words.capital(PlaceWords.named(state().layout(), part()));
   }
 
   /** Its photographs, oldest first. */
@@ -150,7 +152,7 @@ final class PartModel {
   /** What happened to the part, the oldest first, in few words. */
   List<LifeEvent> life() {
     List<LifeEvent> events = new ArrayList<>();
-    String name = part().home().figures() + " " + part().kind().word();
+    String name = PlaceWords.named(state().layout(), part().home());
     for (LoggedEntry logged : state().standing()) {
       if (EntryItems.of(logged.entry()).contains(item)) {
         String words = UndoWords.of(state(), Optional.of(logged));

@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.StartList;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -81,7 +82,7 @@ public final class FirstStartScreen extends ListPage {
   }
 
   private static String from(String source) {
-    return source.isEmpty() ? "" : "Source: " + source + ".";
+    return source.isEmpty() ? "" : Words.source(source) + ".";
   }
 
   private Region row(String heading, String words, String source) {

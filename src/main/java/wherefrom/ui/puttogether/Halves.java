@@ -104,7 +104,7 @@ record Halves(
     Optional<Verdict> against = new Fitting(job).findAgainst(part);
     Lines next =
         against
-            .map(verdict -> new Lines(Words.capital(why(verdict)), "", "Its place card says more"))
+            .map(verdict -> new Lines(Words.capital(why(verdict)), "", more(verdict)))
             .orElse(
                 new Lines(
                     "Now scan the place card", way(job, part), "by its hole; or tap the place"));
@@ -120,6 +120,13 @@ record Halves(
       case HALF -> "tang in its notch";
       case FACING -> "same way round";
     };
+  }
+
+  /** What to do; where that depends, how to be told. */
+  private static String more(Verdict verdict) {
+    return verdict instanceof Verdict.AlreadyFitted
+        ? "Nothing to do: scan the next part"
+        : "Scan its place card to see why";
   }
 
   private static String why(Verdict verdict) {

@@ -93,6 +93,9 @@ public final class RecordScreen extends Page {
       return section.empty();
     }
     String entries = Words.count(all, "entry", "entries");
-    return open == 0 ? entries : entries + ", " + open + " of them OPEN";
+    if (open == 0) {
+      return entries;
+    }
+    return entries + ", " + (open < all ? open + " of them " : all == 1 ? "" : "all ") + "OPEN";
   }
 }

@@ -42,8 +42,11 @@ final class RunInModel {
     return run.left(now()).isZero();
   }
 
-  /** What stands there large. */
+  /** What stands there large: the clock, but for what cannot wait. */
   String large() {
+    if (alarm().isPresent()) {
+      return "STOP";
+    }
     return state() == RunIn.State.DONE ? "DONE" : RunIn.clock(run.left(now()));
   }
 

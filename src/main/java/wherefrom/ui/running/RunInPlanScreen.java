@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
 import wherefrom.job.running.RunInBook;
 import wherefrom.job.running.RunInPlan;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
@@ -57,9 +58,12 @@ public final class RunInPlanScreen extends ListPage {
     RunInPlan plan = plan();
     List<Region> rows = new ArrayList<>();
     rows.add(
-        key(plan.words(), "Source: " + plan.source() + ". Press to type yours.", this::askFigures));
+        key(
+            plan.words(),
+            Words.source(plan.source()) + ". Press to type yours.",
+            this::askFigures));
     for (Caution caution : Caution.atRunIn()) {
-      rows.add(told("Caution", caution.sentence(), "Source: " + caution.source() + "."));
+      rows.add(told("Caution", caution.sentence(), Words.source(caution.source()) + "."));
     }
     return rows;
   }

@@ -70,7 +70,7 @@ public final class ServiceScreen extends ListPage {
             ? ("Done. " + line.words()).strip()
             : Words.capital(line.state().word()) + ", " + line.dueWords());
     if (!done && !touch().isLarge()) {
-      lines.add(line.point().how() + " Source: " + line.source() + ".");
+      lines.add(line.point().how() + " " + Words.source(line.source()) + ".");
     }
     return key(line.point().title(), lines, () -> asking().line(line));
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
@@ -69,7 +70,7 @@ public final class MatchScreen extends Page {
     if (agreed.isPresent()) {
       return ListRow.plain(
           context.touch(),
-          number + agreed.get().home().figures(),
+          number + PlaceWords.named(context.state().layout(), agreed.get().home()),
           List.of("Accepted. Tag it again."));
     }
     if (match.certainty() == PartMatch.Certainty.MATCHES_NONE) {
@@ -93,7 +94,7 @@ public final class MatchScreen extends Page {
 
   private String name(String item) {
     Part part = model.part(item);
-    return part.home().figures() + " " + part.kind().word();
+    return PlaceWords.named(context.state().layout(), part.home());
   }
 
   /** {@code 97 %; next 5 IN pushrod 2 %}. */

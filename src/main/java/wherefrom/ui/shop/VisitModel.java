@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -200,7 +201,9 @@ final class VisitModel implements PartReceiver {
     Part part = sent.part();
     int away = sent.back() ? 0 : part.pieces();
     return new Row(
-        part.home().figures() + " " + part.kind().word() + ": " + (away == 0 ? "back" : "AWAY"),
+        Words.capital(PlaceWords.named(job.state().layout(), part.home()))
+            + ": "
+            + (away == 0 ? "back" : "AWAY"),
         Stream.concat(Stream.of(sent.wanted()), missing(part).stream()).toList(),
         part.item(),
         0,

@@ -1,10 +1,10 @@
 package wherefrom.ui.subject;
 
+import wherefrom.drawing.PlaceWords;
 import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.BagBook;
-import wherefrom.parts.Part;
 import wherefrom.text.Words;
 
 /** What a subject is called on the screen. */
@@ -14,13 +14,9 @@ public final class Named {
   /** {@code 3 EX pushrod}, {@code Main journal 2}. */
   public static String title(EngineJob job, Subject subject) {
     return subject.match(
-        tagged -> title(job.getPart(tagged.item()).part()),
+        tagged -> Words.capital(PlaceWords.named(job.layout(), job.getPart(tagged.item()).part())),
         Named::title,
         beside -> Words.capital(BagBook.of(job).words(beside)));
-  }
-
-  private static String title(Part part) {
-    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
   }
 
   private static String title(Subject.AFeature at) {
@@ -34,7 +30,7 @@ public final class Named {
   /** The place alone: {@code 3 EX}, {@code 2}, {@code left}. */
   public static String place(EngineJob job, Subject subject) {
     return subject.match(
-        tagged -> job.getPart(tagged.item()).part().home().figures(), Named::place, beside -> "");
+        tagged -> job.getPart(tagged.item()).part().home().brief(), Named::place, beside -> "");
   }
 
   private static String place(Subject.AFeature at) {

@@ -79,7 +79,7 @@ final class PartActs {
         part -> {
           List<Choice<Check>> choices =
               remarks.checks(part).stream()
-                  .map(check -> new Choice<>(check, check.title(), ""))
+                  .map(check -> new Choice<>(check, PartRemarks.fault(check), check.title()))
                   .toList();
           context
               .navigator()

@@ -11,6 +11,7 @@ import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.parts.Part;
+import wherefrom.text.Words;
 
 /** What is noted of a part as it comes out; every answer names the part, or says what is wrong. */
 final class PartRemarks {
@@ -59,6 +60,11 @@ final class PartRemarks {
             .answer(Subject.ofPart(part.item()), check.key(), Look.SUSPECT, "as it came out");
     return came instanceof Inspecting.Answer.Refused refused
         ? refused.sentence()
-        : "Suspect: " + name(part) + ". " + check.title();
+        : "Suspect: " + name(part) + ". " + check.suspect();
+  }
+
+  /** What is wrong where it is suspect by this test, as a key says it: no question. */
+  static String fault(Check check) {
+    return Words.withoutStop(check.suspect());
   }
 }

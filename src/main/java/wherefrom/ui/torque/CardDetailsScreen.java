@@ -68,7 +68,7 @@ public final class CardDetailsScreen extends Page {
     TorqueCard card = kept.card();
     List<Region> lines = new ArrayList<>();
     lines.add(row(Words.capital(card.spec().fastener()), kept.state()));
-    lines.add(row("Caution", Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source()));
+    lines.add(row("Caution", Caution.TORQUE.sentence(), Words.source(Caution.TORQUE.source())));
     lines.add(row("Threads", card.spec().threads()));
     for (int stage = 1; stage < card.checkStage(); stage++) {
       String words = card.spec().stages().get(stage - 1).words();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -82,7 +83,7 @@ public final class StagesScreen extends Page {
         ListRow.plain(
             context.touch(),
             "Caution",
-            List.of(Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source())));
+            List.of(Caution.TORQUE.sentence(), Words.source(Caution.TORQUE.source()))));
     rows.refill(lines);
   }
 }

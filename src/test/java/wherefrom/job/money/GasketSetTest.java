@@ -2,6 +2,8 @@ package wherefrom.job.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Decision;
@@ -39,6 +41,40 @@ class GasketSetTest {
     assertThat(new Buying(job.state()).lines()).isEmpty();
     replaceKeepers();
     assertThat(new Buying(job.state()).lines()).anyMatch(BuyLine::isGasketSet);
+  }
+
+  @Test
+  void aLineIsAskedForAsItIsSold() {
+    GasketSet.tick(job, KEEPERS, 16);
+    replaceKeepers();
+    BuyLine set =
+        new Buying(job.state()).lines().stream().filter(BuyLine::isGasketSet).findFirst().get();
+    assertThat(set.words()).isEqualTo("1 gasket set");
+    assertThat(set.packageWords()).isEqualTo("sold as one set for the engine");
+    assertThat(keepers().packageWords()).isEqualTo("sold as a set of 16, or one by one");
+    assertThat(keepers().orderWords()).startsWith("buy 2 sets of 16, 2 to spare");
+    BuyLine few = line(Goods.PUSHRODS, 1, new SoldAs(16, 0));
+    assertThat(few.words()).isEqualTo("1 pushrod");
+    assertThat(few.orderWords()).isEqualTo("buy 1, or a set of 16");
+    BuyLine seals = line(Goods.SEALS, 1, new SoldAs(1, 0));
+    assertThat(seals.words()).isEqualTo("seals");
+    assertThat(seals.orderWords()).isEqualTo("buy as many as the engine has");
+    assertThat(seals.arrivedWords()).isEqualTo("none here");
+    assertThat(seals.taking(4, true).arrivedWords()).isEqualTo("here");
+  }
+
+  private static BuyLine line(Goods goods, int pieces, SoldAs sold) {
+    return new BuyLine(
+        new Article.Known(goods),
+        "",
+        Optional.empty(),
+        pieces,
+        sold,
+        false,
+        0,
+        0,
+        List.of(),
+        "worn");
   }
 
   @Test

@@ -20,6 +20,7 @@ import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.Replacement;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.sample.SampleJob;
 
@@ -52,7 +53,7 @@ class DecideModelTest {
     assertThat(model.waiting()).isZero();
     look("pushrod@3EX", Look.SUSPECT);
     assertThat(model.waiting()).isEqualTo(1);
-    assertThat(DecideModel.title(model.next().orElseThrow())).isEqualTo("3 EX pushrod");
+    assertThat(model.title(model.next().orElseThrow())).isEqualTo("3 EX pushrod");
     new Deciding(sample.job).askEveryPart(true);
     assertThat(model.waiting()).isEqualTo(74);
   }
@@ -179,6 +180,24 @@ class DecideModelTest {
         .hasMessage("Say why the part is replaced.");
     assertThat(sample.job.history()).hasSize(before);
     assertThat(model.takeOn(line)).isEqualTo("New parts: 16. Print their tags.");
+  }
+
+  /** A set is sold; only the part that was condemned is retired for it, and the screen says so. */
+  @Test
+  void whatIsHereRetiresTheCondemnedAndNoOther() {
+    part("lifter@3EX").decide(Decision.REPLACE, "worn");
+    Replacement one = model.replacements().get(0);
+    assertThat(model.retires(one)).isEqualTo("the old one at 3 EX is retired, no other");
+    part("lifter@3IN").decide(Decision.REPLACE, "worn");
+    Replacement two = model.replacements().get(0);
+    assertThat(model.retires(two)).isEqualTo("2 old are retired, no others");
+    model.takeOn(two);
+    assertThat(sample.job.state().parts())
+        .filteredOn(record -> record.part().kind() == PartKind.LIFTER)
+        .filteredOn(record -> record.where() == Whereabouts.RETIRED)
+        .hasSize(2);
+    model.decideSet(PartKind.LIFTER, Decision.REPLACE, "replaced as a set");
+    assertThat(model.retires(model.replacements().get(0))).isEqualTo("all 14 old are retired");
   }
 
   @Test

@@ -107,6 +107,30 @@ class EngineViewTest {
     return org.assertj.core.data.Offset.offset(0.01);
   }
 
+  /** With letters twice as large: which end is which is told where nothing else has room. */
+  @ParameterizedTest
+  @CsvSource({
+    "inline-6, 900, 440, true",
+    "inline-6, 650, 300, false",
+    "v8-odd-even, 490, 460, false"
+  })
+  void theEndsAreNamedAsLongAsThereIsRoom(String layout, double wide, double high, boolean seen) {
+    Scale large = new Scale(Glass.UNITS_PER_MM, 2);
+    Toolkit.on(
+        () -> {
+          EngineView view =
+              EngineView.keyed(
+                  new Touch(large, System::nanoTime), layout(layout), PartKind.all(), tapped::add);
+          view.look(View.ABOVE);
+          open(view, wide, high);
+          assertThat(view.isDrawn()).isTrue();
+          assertThat(words(view)).contains("FRONT", "FLYWHEEL");
+          assertThat(words(view).contains("from above")).isEqualTo(seen);
+          assertThat(Audit.of(view.getScene(), large)).isEmpty();
+          return true;
+        });
+  }
+
   @ParameterizedTest
   @CsvSource({
     "724, 440, true, true",

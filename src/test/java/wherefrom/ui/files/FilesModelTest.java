@@ -45,6 +45,16 @@ class FilesModelTest {
   }
 
   @Test
+  void aWholePathTypedBehindTheOneThatStoodThereIsWhole() throws IOException {
+    Path other = Files.createDirectory(folder.resolve("other"));
+    FilesModel model = new FilesModel(folder, List.of());
+    assertThat(model.goTyped(folder + other.toAbsolutePath().toString())).isEmpty();
+    assertThat(model.folder()).isEqualTo(other);
+    assertThat(model.goTyped(other + "/none/at/all")).isPresent();
+    assertThat(model.whenEmpty()).isEqualTo(other + " holds no folder.");
+  }
+
+  @Test
   void aFolderIsMadeHereAndNowhereElse() {
     FilesModel model = new FilesModel(folder, List.of());
     assertThat(model.make("../else")).isPresent();

@@ -31,11 +31,11 @@ class BetweenModelTest {
   @Test
   void aSuspectPartIsOpenForADecision() {
     SampleJob sample = SampleJob.apart();
-    assertThat(area(sample, BetweenModel.Kind.DECIDE).line()).isEqualTo("none open");
+    assertThat(area(sample, BetweenModel.Kind.DECIDE).line()).isEqualTo("none to decide");
     String check = Checks.of(PartKind.PUSHROD).get(0).key();
     int item = sample.part("pushrod@3EX").item();
     sample.job.record(new LookRecorded(item, check, Look.SUSPECT, ""));
-    assertThat(area(sample, BetweenModel.Kind.DECIDE).line()).isEqualTo("1 open");
+    assertThat(area(sample, BetweenModel.Kind.DECIDE).line()).isEqualTo("1 to decide");
   }
 
   @Test

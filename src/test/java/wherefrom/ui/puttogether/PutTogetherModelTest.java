@@ -252,7 +252,7 @@ class PutTogetherModelTest {
 
   @Test
   void undoSaysWhatItWouldTakeBack() {
-    assertThat(model.undone().words()).isEqualTo("M5 LO main shell came out");
+    assertThat(model.undone().words()).isEqualTo("main 5, lower shell came out");
     model.scan(sample.read(sample.tag("lifter@3EX")));
     assertThat(model.undone().words()).isEqualTo("the half that waits: 3 EX lifter");
     model.scan(sample.read(sample.card("3EX")));

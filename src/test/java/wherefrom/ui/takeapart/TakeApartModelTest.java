@@ -215,7 +215,7 @@ class TakeApartModelTest {
     assertThat(remarks.pieces(part, "2")).isEqualTo("2 pieces: 3 EX pushrod.");
     assertThat(remarks.pieces(part, "")).doesNotContain("3 EX pushrod");
     assertThat(remarks.suspect(part, remarks.checks(part).get(0)))
-        .isEqualTo("Suspect: 3 EX pushrod. Is it straight?");
+        .isEqualTo("Suspect: 3 EX pushrod. It hops a little, or light flickers under the middle.");
     assertThat(sample.record("pushrod@3EX").remarks()).hasSize(1);
     assertThat(sample.record("pushrod@3EX").part().pieces()).isEqualTo(2);
     assertThat(sample.record("pushrod@3EX").looks()).containsValue(Look.SUSPECT);
