@@ -15,7 +15,6 @@ import wherefrom.pdf.Book;
 import wherefrom.pdf.Ink;
 import wherefrom.pdf.PaperPage;
 import wherefrom.pdf.PaperPage.Side;
-import wherefrom.text.Words;
 
 /**
  * The slip for the machine shop: fields of both sides, the places of what goes, each thing with
@@ -66,12 +65,17 @@ final class SlipPaper {
     String job = page.shorten(slip.job(), 7, true, Flow.WIDE - 70);
     page.words(Flow.LEFT + 16, Flow.TOP + 17.6, job, 7, true);
     page.words(Flow.RIGHT - 6, Flow.TOP + 8, day, TEXT, false, Side.END, Ink.BLACK);
-    String pieces = Words.count(slip.visit().pieces(), "piece") + " in all";
+    String pieces = inAll(slip.visit().pieces());
     page.words(Flow.RIGHT - 6, Flow.TOP + 17.6, pieces, 4, true, Side.END, Ink.BLACK);
     flow.to(Flow.TOP + 26);
     fields("sender, telephone", "machine shop, telephone", "promised for", "price agreed");
     drawing();
     head();
+  }
+
+  /** {@code 7 pieces in all}. */
+  static String inAll(int pieces) {
+    return pieces + (pieces == 1 ? " piece in all" : " pieces in all");
   }
 
   /** Lines to write on, two beside each other. */

@@ -70,6 +70,12 @@ class BenchPaperTest {
   }
 
   @Test
+  void onePieceIsNotMany() {
+    assertThat(SlipPaper.inAll(1)).isEqualTo("1 piece in all");
+    assertThat(SlipPaper.inAll(7)).isEqualTo("7 pieces in all");
+  }
+
+  @Test
   void aSlipNamesCountsSizesSurfacesAndWhatMustNotGetLost() throws IOException {
     Path pdf = folder.resolve("slip.pdf");
     ShopSlip slip = slip();
