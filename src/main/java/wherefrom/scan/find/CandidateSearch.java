@@ -66,31 +66,51 @@ public final class CandidateSearch {
     squares.sort(Comparator.comparingDouble(square -> -square.score()));
     int bent = 0;
     for (Candidate square : squares.subList(0, Math.min(squares.size(), most + BEST_QUADS))) {
-      boolean bend = bent++ < BENT_QUADS;
-      for (int quarters = 0; quarters < 4; quarters++) {
-        Pose turned = square.pose().turned(quarters);
-        keep(pyramid, turned, found);
-        if (bend) {
-          bend(pyramid, turned, found);
-        }
+      turns(pyramid, square.pose(), bent++ < BENT_QUADS, found);
+    }
+  }
+
+  /** Keeps what fits of a square and of what it is if it was bent, each in all four turns. */
+  private void turns(Pyramid pyramid, Pose square, boolean bend, List<Candidate> found) {
+    double[] flat = scores(pyramid, square);
+    double[][] bent = bend ? bentScores(pyramid, square) : new double[0][];
+    for (int quarters = 0; quarters < flat.length; quarters++) {
+      Pose turned = square.turned(quarters);
+      keep(turned, flat[quarters], found);
+      for (int which = 0; which < bent.length; which++) {
+        int axis = which % 2;
+        // the rod lies as it did, so that after an odd turn it runs along the square's other side
+        int seen = which - axis + (axis + quarters) % 2;
+        Pose pose = turned.bent(BENDS[which / 2], axis, pattern.windowHalf());
+        keep(pose, bent[seen][quarters], found);
       }
     }
   }
 
-  private void bend(Pyramid pyramid, Pose pose, List<Candidate> found) {
-    for (double bend : BENDS) {
-      for (int quarter = 0; quarter < 2; quarter++) {
-        keep(pyramid, pose.bent(bend, quarter, pattern.windowHalf()), found);
-      }
+  /** Of each bend round a rod along v, then of the same round one along u. */
+  private double[][] bentScores(Pyramid pyramid, Pose square) {
+    double[][] scores = new double[2 * BENDS.length][];
+    for (int which = 0; which < scores.length; which++) {
+      Pose bent = square.bent(BENDS[which / 2], which % 2, pattern.windowHalf());
+      scores[which] = scores(pyramid, bent);
     }
+    return scores;
+  }
+
+  /** How well a pose fits in each of its four turns; 0 for one that is not sound. */
+  private double[] scores(Pyramid pyramid, Pose pose) {
+    return pose.isSound() ? fit.turnedScores(pyramid, pose) : new double[4];
   }
 
   private void keep(Pyramid pyramid, Pose pose, List<Candidate> found) {
     if (pose.isSound()) {
-      double score = fit.coarseScore(pyramid, pose);
-      if (score > LEAST_SCORE) {
-        found.add(new Candidate(pose, score));
-      }
+      keep(pose, fit.coarseScore(pyramid, pose), found);
+    }
+  }
+
+  private static void keep(Pose pose, double score, List<Candidate> found) {
+    if (score > LEAST_SCORE) {
+      found.add(new Candidate(pose, score));
     }
   }
 

@@ -30,6 +30,8 @@ public final class LabelPattern {
 
   final float[] soft;
 
+  final TurnedPlaces turned;
+
   private final int quiet;
   private final int frame;
   private final int margin;
@@ -62,6 +64,7 @@ public final class LabelPattern {
       sharp[at] = (float) ideal(u[at], v[at]);
       soft[at] = (float) blurred(u[at], v[at]);
     }
+    turned = new TurnedPlaces(u, v);
     normalise(sharp);
     normalise(soft);
   }

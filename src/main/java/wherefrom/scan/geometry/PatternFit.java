@@ -25,6 +25,8 @@ public final class PatternFit {
   private final double[] expectedSquares = new double[ZONES];
   private final double[] spread = new double[ZONES];
   private final PatternPoints points;
+  private final PatternPoints everyTurn;
+  private final float[] everyGrey;
   private final PatternSlopes slopes;
 
   /** Grey values with the mean of their zone taken out, by its spread. */
@@ -35,7 +37,9 @@ public final class PatternFit {
     projection = new Projection(camera);
     grey = new float[pattern.size];
     relative = new float[pattern.size];
-    points = new PatternPoints(pattern);
+    points = new PatternPoints(pattern.u, pattern.v);
+    everyTurn = new PatternPoints(pattern.turned.u, pattern.turned.v);
+    everyGrey = new float[pattern.turned.u.length];
     slopes = new PatternSlopes(pattern, camera, points);
   }
 
@@ -49,6 +53,24 @@ public final class PatternFit {
     return score(pyramid.withAtLeast(0.8, pose.narrowModule()), pose, pattern.soft, 0);
   }
 
+  /**
+   * The coarse fits of a pose turned by no, one, two and three quarters, from one look at the
+   * picture.
+   */
+  public double[] turnedScores(Pyramid pyramid, Pose pose) {
+    Level level = pyramid.withAtLeast(0.8, pose.narrowModule());
+    projection.set(pose.values());
+    everyTurn.see(projection, 0);
+    level.at(everyTurn.x, everyTurn.y, 0, everyGrey);
+    double[] scores = new double[TurnedPlaces.TURNS];
+    for (int quarters = 0; quarters < scores.length; quarters++) {
+      pattern.turned.turn(quarters, everyGrey, grey);
+      weigh(pattern.soft, 0);
+      scores[quarters] = score();
+    }
+    return scores;
+  }
+
   /** The coarse fit of what lies round the symbol: the same for all four turns. */
   public double frameScore(Pyramid pyramid, Pose pose) {
     Level level = pyramid.withAtLeast(0.8, pose.narrowModule());
@@ -57,6 +79,10 @@ public final class PatternFit {
 
   private double score(Level level, Pose pose, float[] expected, int firstPart) {
     sample(level, pose.values(), expected, firstPart);
+    return score();
+  }
+
+  private double score() {
     double total = 0;
     for (int zone = 0; zone < ZONES; zone++) {
       int points = count[zone];
@@ -78,6 +104,11 @@ public final class PatternFit {
     projection.set(values);
     points.see(projection, from);
     level.at(points.x, points.y, from, grey);
+    weigh(expected, firstPart);
+  }
+
+  /** Takes the sums of each zone anew from the grey values of its points. */
+  private void weigh(float[] expected, int firstPart) {
     Arrays.fill(sum, 0);
     Arrays.fill(squares, 0);
     Arrays.fill(product, 0);

@@ -1,10 +1,9 @@
 package wherefrom.scan.geometry;
 
-/**
- * The points of a {@link LabelPattern}: where they lie on the tag's plane and where on a picture.
- */
+/** Points of a tag: where they lie on its plane and where on a picture. */
 final class PatternPoints {
-  private final LabelPattern pattern;
+  private final double[] u;
+  private final double[] v;
   private final double[] map = new double[Projection.COEFFICIENTS];
   final double[] flatU;
   final double[] flatV;
@@ -18,48 +17,53 @@ final class PatternPoints {
   /** One by what the coordinates are divided by. */
   final double[] inverse;
 
-  PatternPoints(LabelPattern pattern) {
-    this.pattern = pattern;
-    flatU = pattern.u.clone();
-    flatV = pattern.v.clone();
-    depth = new double[pattern.size];
-    x = new double[pattern.size];
-    y = new double[pattern.size];
-    inverse = new double[pattern.size];
+  /**
+   * @param u of each point, in modules from the symbol's centre to the right
+   * @param v of each, down
+   */
+  PatternPoints(double[] u, double[] v) {
+    this.u = u;
+    this.v = v;
+    flatU = u.clone();
+    flatV = v.clone();
+    depth = new double[u.length];
+    x = new double[u.length];
+    y = new double[u.length];
+    inverse = new double[u.length];
   }
 
   /** Goes to where the points from the first on are seen. */
   void see(Projection projection, int first) {
     projection.copyTo(map);
     if (projection.isBent()) {
-      projection.lay(pattern.u, pattern.v, first, flatU, flatV, depth);
+      projection.lay(u, v, first, flatU, flatV, depth);
       seeBent(first);
     } else {
-      System.arraycopy(pattern.u, first, flatU, first, pattern.size - first);
-      System.arraycopy(pattern.v, first, flatV, first, pattern.size - first);
+      System.arraycopy(u, first, flatU, first, u.length - first);
+      System.arraycopy(v, first, flatV, first, v.length - first);
       seeFlat(first);
     }
   }
 
   private void seeFlat(int first) {
     for (int at = first; at < x.length; at++) {
-      double u = flatU[at];
-      double v = flatV[at];
-      double by = 1 / (map[6] * u + map[7] * v + 1);
-      x[at] = (map[0] * u + map[1] * v + map[2]) * by;
-      y[at] = (map[3] * u + map[4] * v + map[5]) * by;
+      double right = flatU[at];
+      double down = flatV[at];
+      double by = 1 / (map[6] * right + map[7] * down + 1);
+      x[at] = (map[0] * right + map[1] * down + map[2]) * by;
+      y[at] = (map[3] * right + map[4] * down + map[5]) * by;
       inverse[at] = by;
     }
   }
 
   private void seeBent(int first) {
     for (int at = first; at < x.length; at++) {
-      double u = flatU[at];
-      double v = flatV[at];
+      double right = flatU[at];
+      double down = flatV[at];
       double away = depth[at];
-      double by = 1 / (map[6] * u + map[7] * v + 1 + away * map[10]);
-      x[at] = (map[0] * u + map[1] * v + map[2] + away * map[8]) * by;
-      y[at] = (map[3] * u + map[4] * v + map[5] + away * map[9]) * by;
+      double by = 1 / (map[6] * right + map[7] * down + 1 + away * map[10]);
+      x[at] = (map[0] * right + map[1] * down + map[2] + away * map[8]) * by;
+      y[at] = (map[3] * right + map[4] * down + map[5] + away * map[9]) * by;
       inverse[at] = by;
     }
   }

@@ -36,7 +36,7 @@ final class PatternSlopes {
     this.pattern = pattern;
     this.points = points;
     projection = new Projection(camera);
-    elsewhere = new PatternPoints(pattern);
+    elsewhere = new PatternPoints(pattern.u, pattern.v);
     across = new double[pattern.size];
     down = new double[pattern.size];
     right = new double[pattern.size];
