@@ -114,7 +114,7 @@ class WholeRunTest {
 
   private void finding() {
     Tally.Step step = hand.tally.step("a finding, from its OUT", 1);
-    hand.press("Suspect", "Cup");
+    hand.press("Suspect", "A slight step");
     assertThat(window.message()).contains("1 IN rocker");
     assertThat(state().getPart(item(place("rocker@1IN"))).looks()).containsValue(Look.SUSPECT);
     assertThat(step.acts()).isLessThanOrEqualTo(hand.most(2));
