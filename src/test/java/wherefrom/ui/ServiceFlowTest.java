@@ -10,6 +10,7 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.entry.RunInBegun;
+import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.running.RunIn;
 import wherefrom.job.running.ServiceBook;
 import wherefrom.ui.app.ScreenId;
@@ -117,6 +118,21 @@ class ServiceFlowTest {
           assertThat(window.words()).contains("Coolant too hot", "Engine off. Why?");
           press(window, "Too hot");
           assertThat(window.words()).contains("Let it cool");
+          return window;
+        });
+  }
+
+  /** Minutes that are up do not hide a fault. */
+  @Test
+  void anAlarmAfterTheTimeIsUpAsksWhyAllTheSame() {
+    Toolkit.on(
+        () -> {
+          OpenJob job = begun(21);
+          SampleWindow window = open(job, ScreenId.RUN_IN);
+          press(window, "Oil pressure", "2", "Done");
+          assertThat(run(job).isRunning()).isTrue();
+          press(window, "Oil pressure low or gone");
+          assertThat(run(job).findStop().orElseThrow().why()).isEqualTo(RunInEnd.NO_OIL_PRESSURE);
           return window;
         });
   }

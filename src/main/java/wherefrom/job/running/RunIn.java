@@ -3,6 +3,7 @@ package wherefrom.job.running;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -158,6 +159,13 @@ public final class RunIn {
   /** What a gauge asks for that it showed last; empty where the engine may run on. */
   public Optional<RunInAlarm> alarm(RunInGauge gauge) {
     return lastNote(gauge).flatMap(note -> RunInAlarm.find(gauge, note.noted().reading(), plan));
+  }
+
+  /** What the gauges ask for while it runs, as they were noted last. */
+  public Optional<RunInAlarm> findAlarm() {
+    return isRunning()
+        ? Arrays.stream(RunInGauge.values()).flatMap(gauge -> alarm(gauge).stream()).findFirst()
+        : Optional.empty();
   }
 
   public boolean isRunning() {

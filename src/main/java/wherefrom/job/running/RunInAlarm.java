@@ -1,5 +1,7 @@
 package wherefrom.job.running;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
@@ -17,6 +19,7 @@ import wherefrom.quantity.Unit;
 public record RunInAlarm(RunInEnd end, String sentence) {
   private static final int RPM = 1_000;
   private static final int PSI = 10;
+  private static final MathContext FIGURES = new MathContext(3);
   private static final Amount HOT = Amount.of("230", Unit.FAHRENHEIT);
 
   /** Empty where the engine may run on. */
@@ -29,8 +32,7 @@ public record RunInAlarm(RunInEnd end, String sentence) {
 
   /** The lowest speed of the plan asks for the least: less is too little at every other too. */
   private static Optional<RunInAlarm> oil(Amount reading, RunInPlan plan) {
-    Amount least =
-        Amount.of((double) PSI * plan.lowRpm() / RPM, Unit.PSI).to(reading.unit()).rounded(0);
+    Amount least = Amount.of((double) PSI * plan.lowRpm() / RPM, Unit.PSI);
     if (reading.inBase().compareTo(least.inBase()) >= 0) {
       return Optional.empty();
     }
@@ -38,7 +40,7 @@ public record RunInAlarm(RunInEnd end, String sentence) {
         new RunInAlarm(
             RunInEnd.NO_OIL_PRESSURE,
             "Oil pressure low. Ignition off now. Usual at %d rpm: %s or more."
-                .formatted(plan.lowRpm(), least.text())));
+                .formatted(plan.lowRpm(), shown(least, reading.unit()))));
   }
 
   private static Optional<RunInAlarm> coolant(Amount reading) {
@@ -49,6 +51,12 @@ public record RunInAlarm(RunInEnd end, String sentence) {
         new RunInAlarm(
             RunInEnd.TOO_HOT,
             "Coolant too hot. Ignition off now. Usual: under %s. Cap stays on."
-                .formatted(HOT.to(reading.unit()).rounded(0).text())));
+                .formatted(shown(HOT, reading.unit()))));
+  }
+
+  /** In the gauge's own unit, in so few figures that it is read at a glance. */
+  private static String shown(Amount limit, Unit unit) {
+    BigDecimal number = limit.to(unit).number().round(FIGURES);
+    return new Amount(number, unit).text();
   }
 }

@@ -67,13 +67,13 @@ final class RunInAsking {
         });
   }
 
-  /** The moment of the press counts, however long the reason takes. */
+  /** The moment of the press counts, however long the reason takes; a gauge's alarm is one. */
   void stop() {
     Instant pressed = context.services().clock().instant();
     RunIn run = book.find().orElseThrow();
     if (run.isUnclear(pressed)) {
       askMinutes(pressed, run.isSetBack(pressed) ? "set back" : "left on");
-    } else if (run.left(pressed).isZero()) {
+    } else if (run.left(pressed).isZero() && run.findAlarm().isEmpty()) {
       context.perform(() -> book.stop(RunInEnd.TIME_UP, "", pressed, OptionalInt.empty()));
     } else {
       askWhy(pressed, OptionalInt.empty());

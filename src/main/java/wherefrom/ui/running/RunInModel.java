@@ -3,7 +3,6 @@ package wherefrom.ui.running;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.RunInEnd;
@@ -82,9 +81,7 @@ final class RunInModel {
 
   /** What the gauges ask for while it runs, as they were noted last. */
   Optional<RunInAlarm> alarm() {
-    return run.isRunning()
-        ? Arrays.stream(RunInGauge.values()).flatMap(gauge -> run.alarm(gauge).stream()).findFirst()
-        : Optional.empty();
+    return run.findAlarm();
   }
 
   /** {@code Oil pressure: 52 psi}. */

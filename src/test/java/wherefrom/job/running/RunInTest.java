@@ -275,11 +275,14 @@ class RunInTest {
     assertThat(end(RunInGauge.OIL_PRESSURE, "17", Unit.PSI)).contains(RunInEnd.NO_OIL_PRESSURE);
     assertThat(end(RunInGauge.OIL_PRESSURE, "14", Unit.KILOPASCAL))
         .contains(RunInEnd.NO_OIL_PRESSURE);
+    assertThat(end(RunInGauge.OIL_PRESSURE, "0.1", Unit.MEGAPASCAL))
+        .contains(RunInEnd.NO_OIL_PRESSURE);
+    assertThat(run().findAlarm().orElseThrow().sentence()).contains("1800 rpm: 0.124 MPa");
     assertThat(end(RunInGauge.COOLANT, "229", Unit.FAHRENHEIT)).isEmpty();
     assertThat(end(RunInGauge.COOLANT, "230", Unit.FAHRENHEIT)).contains(RunInEnd.TOO_HOT);
     assertThat(end(RunInGauge.COOLANT, "127", Unit.CELSIUS)).contains(RunInEnd.TOO_HOT);
     assertThat(run().alarm(RunInGauge.COOLANT)).isPresent();
-    assertThat(run().notes()).hasSize(7);
+    assertThat(run().notes()).hasSize(8);
   }
 
   private Optional<RunInEnd> end(RunInGauge gauge, String number, Unit unit) {
