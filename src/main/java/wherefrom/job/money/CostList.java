@@ -39,33 +39,18 @@ public final class CostList {
     }
   }
 
-  /**
-   * How it is asked for.
-   *
-   * @param work of the machine shop, not a thing to buy
-   * @param open asked for by a rule alone: not bought yet, and not on the list of parts to replace
-   */
-  record Ask(
-      Article what,
-      String at,
-      int pieces,
-      boolean work,
-      boolean open,
-      Set<String> rules,
-      String why) {}
-
   private final EngineJob job;
   private final Bought bought;
   private final Cams cams;
   private final GasketSet set;
   private final Map<String, Integer> had = new HashMap<>();
-  private final Map<Piece, Ask> asks = new LinkedHashMap<>();
-  private final Map<Piece, Ask> perhaps = new LinkedHashMap<>();
+  private final Map<Piece, CostAsk> asks = new LinkedHashMap<>();
+  private final Map<Piece, CostAsk> perhaps = new LinkedHashMap<>();
 
   /** What is asked for anyway, beside this list: it takes of the gasket set first. */
-  private final Map<Piece, Ask> beside;
+  private final Map<Piece, CostAsk> beside;
 
-  private CostList(EngineJob job, Map<Piece, Ask> beside) {
+  private CostList(EngineJob job, Map<Piece, CostAsk> beside) {
     this.beside = beside;
     this.job = job;
     this.bought = new Bought(job);
@@ -109,12 +94,12 @@ public final class CostList {
       int asked =
           asks.values().stream()
               .filter(ask -> ask.what().equals(line.article()))
-              .mapToInt(Ask::pieces)
+              .mapToInt(CostAsk::pieces)
               .sum();
       if (asked < line.pieces()) {
         Goods thing = line.article().findGoods().orElse(Goods.GASKET_SET);
-        Ask rest =
-            new Ask(
+        CostAsk rest =
+            new CostAsk(
                 line.article(), "", line.pieces() - asked, false, false, Set.of(), "always new");
         asks.put(new Piece(thing, line.what(), 1), rest);
       }
@@ -155,7 +140,7 @@ public final class CostList {
 
   private void put(Wanted wanted, int nth, int pieces, Set<String> rules, String why) {
     Piece piece = new Piece(wanted.thing(), wanted.at(), nth);
-    put(asks, piece, new Ask(wanted.article(), wanted.at(), pieces, false, false, rules, why));
+    put(asks, piece, new CostAsk(wanted.article(), wanted.at(), pieces, false, false, rules, why));
   }
 
   /** The sort that a part at this place must be of now. */
@@ -192,34 +177,19 @@ public final class CostList {
     return served ? Math.max(1, before) : before + 1;
   }
 
-  private Ask ask(Consequence one, Wanted wanted) {
+  private CostAsk ask(Consequence one, Wanted wanted) {
     String why = one.ruleWords() + ": " + String.join("; so: ", one.reasons());
     int pieces = wanted.findPlace().map(this::pieces).orElse(1);
     boolean work = one.effect() == Effect.WORK;
-    return new Ask(wanted.article(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);
+    return new CostAsk(wanted.article(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);
   }
 
   private int pieces(Place place) {
     return job.findOwner(place).map(Part::pieces).orElse(1);
   }
 
-  private static void put(Map<Piece, Ask> list, Piece piece, Ask ask) {
-    list.merge(piece, ask, (before, now) -> both(piece, before, now));
-  }
-
-  /** One sort that must be comes in place of any sort. */
-  private static Ask both(Piece piece, Ask before, Ask now) {
-    Ask named = now.what().equals(new Article.Known(piece.thing())) ? before : now;
-    Set<String> rules = new LinkedHashSet<>(before.rules());
-    rules.addAll(now.rules());
-    return new Ask(
-        named.what(),
-        piece.at(),
-        Math.max(before.pieces(), now.pieces()),
-        named.work(),
-        before.open() && now.open(),
-        rules,
-        before.why());
+  private static void put(Map<Piece, CostAsk> list, Piece piece, CostAsk ask) {
+    list.merge(piece, ask, (before, now) -> before.with(now, piece.thing()));
   }
 
   /** Everything on the list, a line for each thing. */
@@ -231,13 +201,13 @@ public final class CostList {
   List<CostItem> perhaps(Map<Article, Money> prices) {
     Set<Piece> sure = new LinkedHashSet<>();
     asks.keySet().forEach(piece -> sure.add(piece.first()));
-    Map<Piece, Ask> before = without(beside, perhaps);
+    Map<Piece, CostAsk> before = without(beside, perhaps);
     before.putAll(asks);
     return items(perhaps, before, prices, piece -> !sure.contains(piece.first()));
   }
 
-  private static Map<Piece, Ask> without(Map<Piece, Ask> list, Map<Piece, Ask> same) {
-    Map<Piece, Ask> rest = new HashMap<>(list);
+  private static Map<Piece, CostAsk> without(Map<Piece, CostAsk> list, Map<Piece, CostAsk> same) {
+    Map<Piece, CostAsk> rest = new HashMap<>(list);
     rest.keySet().removeAll(same.keySet());
     return rest;
   }
@@ -245,7 +215,7 @@ public final class CostList {
   /** What rules ask to buy and nobody has bought, besides the parts to replace. */
   List<Purchase> purchases() {
     Map<String, Purchase> lines = new LinkedHashMap<>();
-    for (Ask ask : asks.values()) {
+    for (CostAsk ask : asks.values()) {
       if (ask.open() && !ask.work()) {
         Optional<ValveSide> side = Place.find(ask.at()).flatMap(Replacement::findSide);
         Purchase purchase = new Purchase(ask.what(), side, ask.pieces(), ask.why());
@@ -272,12 +242,12 @@ public final class CostList {
   }
 
   private List<CostItem> items(
-      Map<Piece, Ask> asked,
-      Map<Piece, Ask> before,
+      Map<Piece, CostAsk> asked,
+      Map<Piece, CostAsk> before,
       Map<Article, Money> prices,
       Predicate<Piece> counts) {
-    Map<Article, List<Map.Entry<Piece, Ask>>> lines = new LinkedHashMap<>();
-    for (Map.Entry<Piece, Ask> one : asked.entrySet()) {
+    Map<Article, List<Map.Entry<Piece, CostAsk>>> lines = new LinkedHashMap<>();
+    for (Map.Entry<Piece, CostAsk> one : asked.entrySet()) {
       if (counts.test(one.getKey())) {
         lines.computeIfAbsent(one.getValue().what(), what -> new ArrayList<>()).add(one);
       }
@@ -289,15 +259,18 @@ public final class CostList {
   }
 
   /** What a gasket set that was ordered or is here holds beyond what others take of it. */
-  private int covers(Article what, Map<Piece, Ask> others) {
+  private int covers(Article what, Map<Piece, CostAsk> others) {
     int taken =
-        others.values().stream().filter(ask -> ask.what().equals(what)).mapToInt(Ask::pieces).sum();
+        others.values().stream()
+            .filter(ask -> ask.what().equals(what))
+            .mapToInt(CostAsk::pieces)
+            .sum();
     return Math.max(0, set.covers(what) - taken);
   }
 
   private static CostItem item(
-      List<Map.Entry<Piece, Ask>> line, int covered, Map<Article, Money> prices) {
-    Ask first = line.get(0).getValue();
+      List<Map.Entry<Piece, CostAsk>> line, int covered, Map<Article, Money> prices) {
+    CostAsk first = line.get(0).getValue();
     int asked = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
     int pieces = Math.max(0, asked - covered);
     Optional<Money> price = Optional.ofNullable(prices.get(first.what()));

@@ -17,13 +17,10 @@ final class PistonRings {
   private PistonRings() {}
 
   /** The set that a new part at this place wants; empty where it is no piston. */
-  static Optional<CostList.Ask> ask(Place place) {
+  static Optional<CostAsk> ask(Place place) {
     return Optional.of(place)
         .filter(one -> one.kind() == PartKind.PISTON)
         .map(one -> one.spot().key())
-        .map(
-            at ->
-                new CostList.Ask(
-                    SET, at, 1, false, true, Set.of(), "a new piston wants new rings"));
+        .map(at -> new CostAsk(SET, at, 1, false, true, Set.of(), "a new piston wants new rings"));
   }
 }
