@@ -198,6 +198,22 @@ public final class StandingRules {
     return open;
   }
 
+  /**
+   * How far the checks are that a part waits for at a place: {@code check 2 of 3}; empty where it
+   * waits for none, or there is one alone.
+   */
+  public String checksOf(Part part, Place place) {
+    long open = listOpenChecks(part, place).stream().map(OpenCheck::key).distinct().count();
+    long passed =
+        all.stream()
+            .filter(one -> one.binding() && one.consequence().effect() == Effect.CHECK_FIRST)
+            .filter(one -> one.isPassed() && one.concerns(part, place))
+            .map(one -> one.consequence().key())
+            .distinct()
+            .count();
+    return open == 0 || open + passed < 2 ? "" : "check " + (passed + 1) + " of " + (open + passed);
+  }
+
   private static OpenCheck check(StandingRule rule) {
     return new OpenCheck(rule.consequence().key(), words(rule.consequence()), rule.since());
   }

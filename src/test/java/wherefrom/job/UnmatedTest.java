@@ -48,12 +48,13 @@ class UnmatedTest {
   @Test
   void beforeItIsKeptThePersonIsToldWhatIsNoLongerMatedAndWhatStaysOpen() {
     stop("pushrod@5EX", "3EX");
-    assertThat(said(together.act(Action.NEXT)))
+    assertThat(said(together.chooseReason("measured better here")))
         .isEqualTo(
-            "Reason: measured better here. Hold, or scan YES. No longer mated at 3 EX and 5 EX:"
+            "Reason: measured better here. Nothing is fitted yet: hold the key. No longer mated at 3 EX and 5 EX:"
                 + " pushrod, rocker, lifter. 5 EX is open.");
     assertThat(unmated()).isEmpty();
-    assertThat(said(together.act(Action.YES)))
+    assertThat(
+            ((FitOutcome.FittedOnPurpose) together.fitOnPurpose("measured better here")).sentence())
         .startsWith("Fitted on purpose: ")
         .endsWith("No longer mated at 3 EX and 5 EX: pushrod, rocker, lifter. 5 EX is open.");
   }

@@ -188,7 +188,9 @@ final class TogetherShots {
   /** A reason is chosen: what will no longer be mated stands there before it is kept. */
   private static void reason(SampleWindow window, SampleJob sample) {
     pair(window, sample, "lifter@3EX", "5EX");
-    scan(window, sample.action(Action.NEXT));
+    window.layOut();
+    window.press("Fit it here on purpose");
+    window.press("measured better here");
   }
 
   /** The stop cannot be taken back: why stands on its own glass. */
@@ -201,7 +203,10 @@ final class TogetherShots {
 
   private static void onPurpose(SampleWindow window, SampleJob sample) {
     reason(window, sample);
-    scan(window, sample.action(Action.YES));
+    for (Action card : List.of(Action.NEXT, Action.NEXT, Action.YES, Action.YES)) {
+      window.layOut();
+      scan(window, sample.action(card));
+    }
   }
 
   private static void taken(SampleWindow window, SampleJob sample) {

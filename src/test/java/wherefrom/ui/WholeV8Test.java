@@ -199,6 +199,9 @@ class WholeV8Test {
     window.press("Fit it here on purpose");
     window.press("matched pair");
     window.burst(Action.YES.code().digits());
+    stops("Hold: matched pair");
+    List.of(Action.NEXT, Action.NEXT, Action.YES, Action.YES)
+        .forEach(card -> window.burst(card.code().digits()));
     assertThat(window.words()).contains("Fitted on purpose");
   }
 

@@ -12,6 +12,7 @@ import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -194,7 +195,8 @@ final class PhoneTogether {
 
   private PhoneView judged(Verdict verdict) {
     VerdictWords words = words(verdict);
-    PhoneView view = PhoneView.said(verdict.word(), words.small()).withCue(verdict.cue());
+    PhoneView view =
+        PhoneView.said(verdict.word(), StopWords.small(state(), verdict)).withCue(verdict.cue());
     if (verdict.cue() == Cue.ASK) {
       return view.saying(words.told());
     }

@@ -33,4 +33,9 @@ final class FollowedList {
       skipped.clear();
     }
   }
+
+  /** How many parts are left that would be stopped, where the list names none. */
+  int countHeld() {
+    return target().isEmpty() ? missing.places().size() : 0;
+  }
 }

@@ -15,12 +15,16 @@ import wherefrom.rules.Verdict;
  * @param spot the spot that was scanned or tapped last
  * @param turned whether the person said that the part would be in turned
  * @param stop the stop that stands; its tag may have stood for no part
- * @param reason the number of the reason that is chosen for fitting on purpose; below 0 for none
+ * @param reason why it is to be fitted on purpose, as chosen; empty for nothing chosen
  */
 record InHand(
-    Optional<Part> part, Optional<Spot> spot, boolean turned, Optional<Verdict> stop, int reason) {
-  /** The number where no reason is chosen. */
-  static final int NO_REASON = -1;
+    Optional<Part> part,
+    Optional<Spot> spot,
+    boolean turned,
+    Optional<Verdict> stop,
+    String reason) {
+  /** Where no reason is chosen. */
+  static final String NO_REASON = "";
 
   /** Nothing waits. */
   static final InHand NOTHING =
@@ -51,8 +55,11 @@ record InHand(
     return new InHand(part, spot, turned, Optional.empty(), reason);
   }
 
-  InHand choosing(int index) {
-    return new InHand(part, spot, turned, stop, Math.floorMod(index, OnPurpose.REASONS.size()));
+  /**
+   * @param why the reason, or {@link #NO_REASON}
+   */
+  InHand choosing(String why) {
+    return new InHand(part, spot, turned, stop, why);
   }
 
   /** The part's number; 0 where there is none, as of a tag that stood for none. */
@@ -90,6 +97,6 @@ record InHand(
 
   /** The reason that is chosen, in words. */
   Optional<String> findReason() {
-    return reason < 0 ? Optional.empty() : Optional.of(OnPurpose.REASONS.get(reason));
+    return Optional.of(reason).filter(why -> !why.isEmpty());
   }
 }

@@ -25,6 +25,9 @@ final class Judging {
   private final Fitting fitting;
   private InHand hand = InHand.NOTHING;
 
+  /** The part that waited for its place when the scan came that is stopped now. */
+  private Optional<Part> waited = Optional.empty();
+
   Judging(OpenJob job) {
     this.job = job;
     this.fitting = new Fitting(job);
@@ -35,20 +38,30 @@ final class Judging {
   }
 
   void take(Part part) {
+    waited = Optional.empty();
     hand = hand.with(part);
   }
 
   void take(Spot spot) {
+    waited = hand.isHalf() ? hand.part() : Optional.empty();
     hand = hand.at(spot);
   }
 
   /** Lets go of what is in the hand, its stop included; what is logged stays. */
   void drop() {
     hand = InHand.NOTHING;
+    waited = Optional.empty();
   }
 
-  void chooseReason(int index) {
-    hand = hand.choosing(index);
+  /** The scan that was stopped is taken back: the part that waited before it waits again. */
+  void backToHalf() {
+    Optional<Part> before = hand.stop().isPresent() ? waited : Optional.empty();
+    drop();
+    before.ifPresent(this::take);
+  }
+
+  void chooseReason(String why) {
+    hand = hand.choosing(why);
   }
 
   /** A stop is judged anew, for its words to be of today; it stands whatever comes of that. */

@@ -12,16 +12,15 @@ final class Overruling {
     this.prompts = prompts;
   }
 
-  /** Chooses one of the reasons, and says what would come of it. */
-  FitOutcome choose(int index) {
+  /** Chooses a reason, and says what would come of it. */
+  FitOutcome choose(String reason) {
     if (judging.hand().stop().isEmpty()) {
       return new FitOutcome.Said("Nothing is stopped.");
     }
     if (!judging.canFitOnPurpose()) {
       return new FitOutcome.Said(prompts.neverOnPurpose());
     }
-    judging.chooseReason(index);
-    String reason = judging.hand().findReason().orElseThrow();
+    judging.chooseReason(reason);
     return new FitOutcome.Said(Prompts.reason(reason, judging.findUnmated()));
   }
 

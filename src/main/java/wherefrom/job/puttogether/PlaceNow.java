@@ -74,7 +74,14 @@ record PlaceNow(Place place) {
    */
   private static FitOutcome tookBack(EngineJob job, String words, LoggedEntry step) {
     String now = of(job, step).map(place -> " " + place.words(job)).orElse("");
-    return new FitOutcome.TookBack(words + "." + now);
+    boolean fitted = step.each().map(LoggedEntry::entry).anyMatch(PartFitted.class::isInstance);
+    boolean empty = of(job, step).filter(place -> place.isEmpty(job)).isPresent();
+    // A stop recorded nothing at its place, neither in it nor out of it.
+    return new FitOutcome.TookBack(words + "." + (fitted || !empty ? now : " Nothing was fitted."));
+  }
+
+  private boolean isEmpty(EngineJob job) {
+    return job.findFitted(place).isEmpty();
   }
 
   /** {@code Recorded as empty: rod 7, lower shell.}, or which part: only the engine knows more. */

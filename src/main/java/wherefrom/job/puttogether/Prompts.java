@@ -20,6 +20,9 @@ record Prompts(
   /** What is said where a stop is to be overruled that speaks of no part at a spot. */
   static final String NO_PART = "There is no part here to fit on purpose.";
 
+  /** How a stop is overruled: by its own key, a reason and a hold, never by YES alone. */
+  static final String ON_PURPOSE = "choose the reason at its key, then hold.";
+
   FitOutcome next() {
     if (hand.stop().isPresent()) {
       return new FitOutcome.Judged(hand.stop().get());
@@ -52,7 +55,7 @@ record Prompts(
     if (hand.stop().isPresent()) {
       return hand.stop().get().wayOut()
           + " Or scan UNDO if it was the wrong scan."
-          + (never.isEmpty() ? " On purpose: NEXT for the reason, then YES." : "");
+          + (never.isEmpty() ? " On purpose: " + ON_PURPOSE : "");
     }
     if (hand.part().isPresent()) {
       return "Now scan the place card by the hole, or tap the place.";
@@ -62,12 +65,12 @@ record Prompts(
         : "Scan the tag on a part, or a place card.";
   }
 
-  /** What to say to a YES when no reason is chosen. */
+  /** What to say to a NEXT or YES that reaches the stop itself, and no key of it. */
   String yes() {
     if (hand.stop().isEmpty()) {
       return "There is no question to answer yes to.";
     }
-    return never.orElse("First choose a reason: scan the card NEXT until yours is marked.");
+    return never.orElse("Nothing is fitted. On purpose: " + ON_PURPOSE);
   }
 
   /** What to say to a code of a basket, which no part is fitted with. */
@@ -102,7 +105,7 @@ record Prompts(
 
   /** A reason is chosen: what holds when the part is fitted for it. */
   static String reason(String chosen, Optional<Unmated> unmated) {
-    return "Reason: " + chosen + ". Hold, or scan YES." + told(unmated);
+    return "Reason: " + chosen + ". Nothing is fitted yet: hold the key." + told(unmated);
   }
 
   private String swapped() {

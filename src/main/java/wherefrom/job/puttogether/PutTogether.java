@@ -117,7 +117,7 @@ public final class PutTogether {
       target().ifPresent(place -> judging.take(place.spot()));
     }
     if (hand().spot().isPresent()) {
-      return judge(false);
+      return new FitOutcome.Judged(judging.fit(false, wanted()));
     }
     judging.answerTags();
     return new FitOutcome.WaitingForSpot(scanned, replaced);
@@ -132,21 +132,17 @@ public final class PutTogether {
     boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
     judging.take(scanned);
     if (hand().part().isPresent()) {
-      return judge(false);
+      return new FitOutcome.Judged(judging.fit(false, wanted()));
     }
-    return stop()
-        .<FitOutcome>map(FitOutcome.Judged::new)
-        .orElseGet(() -> new FitOutcome.WaitingForPart(scanned, replaced));
-  }
-
-  private FitOutcome judge(boolean turned) {
-    return new FitOutcome.Judged(judging.fit(turned, wanted()));
+    return stop().isPresent()
+        ? new FitOutcome.Judged(stop().get())
+        : new FitOutcome.WaitingForPart(scanned, replaced);
   }
 
   /** Where a place was tapped or the list names the spot, that names the kind, too. */
   private MeantKind wanted() {
-    boolean listed = mode == FitMode.FOLLOW_THE_LIST;
-    return MeantKind.at(hand().spot(), pointed, listed ? target() : Optional.empty());
+    Optional<Place> listed = mode == FitMode.FOLLOW_THE_LIST ? target() : Optional.empty();
+    return MeantKind.at(hand().spot(), pointed, listed);
   }
 
   /** The part that was just fitted went in turned, says the person: the fit is taken back. */
@@ -156,7 +152,7 @@ public final class PutTogether {
       return remember(new FitOutcome.Said("Scan the part first."));
     }
     judging.takeBack(right);
-    FitOutcome stopped = remember(judge(true));
+    FitOutcome stopped = remember(new FitOutcome.Judged(judging.fit(true, wanted())));
     saidTurned = true;
     return stopped;
   }
@@ -198,9 +194,9 @@ public final class PutTogether {
     return last;
   }
 
-  /** Chooses why a part is fitted against the stop. */
-  public FitOutcome chooseReason(int index) {
-    FitOutcome chosen = overruling().choose(index);
+  /** Chooses why a part is fitted against the stop: one of the reasons, or a person's own words. */
+  public FitOutcome chooseReason(String reason) {
+    FitOutcome chosen = new Overruling(judging, prompts()).choose(reason);
     return hand().stop().isEmpty() ? remember(chosen) : chosen;
   }
 
@@ -217,24 +213,19 @@ public final class PutTogether {
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
   public FitOutcome fitOnPurpose(String words) {
     boolean never = hand().isStopped() && !canFitOnPurpose();
-    FitOutcome fitted = overruling().fit(words);
+    FitOutcome fitted = new Overruling(judging, prompts()).fit(words);
     return never ? fitted : remember(fitted);
   }
 
-  private Overruling overruling() {
-    return new Overruling(judging, prompts());
-  }
-
-  /** Does what an action card says. */
+  /** Does what an action card says. None chooses a reason or fits against a stop. */
   public FitOutcome act(Action action) {
     return switch (action) {
       case UNDO -> remember(undo());
       case SKIP -> remember(skip());
-      case NEXT -> hand().stop().isPresent() ? chooseReason(hand().reason() + 1) : remember(skip());
+      case NEXT -> stop().isPresent() ? new FitOutcome.Said(prompts().yes()) : remember(skip());
       case REPEAT -> last;
       case HELP -> new FitOutcome.Said(prompts().help());
-      case YES ->
-          reason().map(this::fitOnPurpose).orElseGet(() -> new FitOutcome.Said(prompts().yes()));
+      case YES -> new FitOutcome.Said(prompts().yes());
     };
   }
 
@@ -249,7 +240,7 @@ public final class PutTogether {
     }
     FitOutcome step = PlaceNow.takeBack(job, judging.findOwnStop());
     // A stop is let go of only once the logbook has it that it is taken back.
-    judging.drop();
+    judging.backToHalf();
     // What was taken back may have covered, or solved, a stop that then stands again.
     resumeWaiting();
     return step;
@@ -260,6 +251,19 @@ public final class PutTogether {
     if (hand().equals(InHand.NOTHING)) {
       job.findWaitingStop().ifPresent(given -> last = new FitOutcome.Judged(judging.resume(given)));
     }
+  }
+
+  /** A stop that came up again by itself waits: nobody is at its place, to answer it by a scan. */
+  public void layStopAside() {
+    if (hand().stop().isPresent()) {
+      judging.drop();
+      remember(prompts().next());
+    }
+  }
+
+  /** No reason is chosen any more: the person looked at something else. */
+  public void dropReason() {
+    judging.chooseReason(InHand.NO_REASON);
   }
 
   /** Lets go of a stop that was ended elsewhere. */
@@ -273,6 +277,7 @@ public final class PutTogether {
   }
 
   private FitOutcome skip() {
+    dropReason();
     if (mode == FitMode.FOLLOW_THE_LIST && hand().stop().isEmpty()) {
       list.skip();
     }
@@ -284,9 +289,7 @@ public final class PutTogether {
   }
 
   private Prompts prompts() {
-    Optional<Place> target = target();
-    int held = target.isEmpty() ? new ToFit(job).places().size() : 0;
-    return new Prompts(mode, hand(), target, held, judging.findNever());
+    return new Prompts(mode, hand(), target(), list.countHeld(), judging.findNever());
   }
 
   private FitOutcome remember(FitOutcome step) {

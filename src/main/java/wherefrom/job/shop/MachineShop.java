@@ -50,6 +50,18 @@ public final class MachineShop {
     this.job = job;
   }
 
+  /** What a part was sent to the machine shop for; empty where nobody said. */
+  public String sentFor(int item) {
+    return job.state().standing().stream()
+        .map(LoggedEntry::entry)
+        .filter(SentToShop.class::isInstance)
+        .map(SentToShop.class::cast)
+        .filter(sent -> sent.items().contains(item))
+        .reduce((earlier, later) -> later)
+        .map(sent -> sent.wanted().isEmpty() ? sent.work().words() : sent.wanted())
+        .orElse("");
+  }
+
   /** The number that a visit begun now would have; never used twice. */
   public int nextVisit() {
     return 1

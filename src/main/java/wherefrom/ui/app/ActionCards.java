@@ -6,7 +6,8 @@ import wherefrom.parts.Action;
 /**
  * What the action cards do on every screen that does nothing of its own with them, so that a job
  * goes from its first sheet to its last by a scanner alone: NEXT leads the ring from key to key,
- * YES presses the key that has it, or the tag; SKIP goes back, REPEAT says the last sentence again.
+ * YES presses the key that has it, or the tag, and one that is to be held when it comes twice; SKIP
+ * goes back, REPEAT says the last sentence again.
  */
 final class ActionCards {
   private final ScreenContext context;
@@ -47,6 +48,9 @@ final class ActionCards {
     if (card == Action.UNDO && current.get().onJob() && guard.asks()) {
       return true;
     }
+    if (card == Action.SKIP || card == Action.HELP) {
+      walk.forget();
+    }
     boolean own = current.get() instanceof Scannable screen && screen.takes(card);
     if (own) {
       return false;
@@ -86,8 +90,9 @@ final class ActionCards {
   private void yes() {
     boolean guarded = WholeGlass.is(current.get()) && !(current.get() instanceof Typable);
     if (walk.isSeen()) {
-      walk.press();
-      walk.release();
+      if (walk.card()) {
+        context.say("Scan YES once more to do what the key with Hold says.");
+      }
     } else if (!walk.toTag()) {
       context.say("Scan NEXT until the ring is on the right key.");
     } else if (guarded) {

@@ -33,6 +33,12 @@ final class FocusWalk {
   private boolean toTag;
   private Optional<Node> pressed = Optional.empty();
 
+  /** What the whole glass stood for when it was drawn last; empty where no screen took it. */
+  private Optional<Object> stood = Optional.empty();
+
+  /** The key to be held that a first card has asked for. */
+  private Optional<Node> armed = Optional.empty();
+
   FocusWalk(Parent root) {
     this.root = root;
     ring.getStyleClass().add("focus-ring");
@@ -56,17 +62,28 @@ final class FocusWalk {
    * Another screen has come up. Whoever came there by keys finds the ring on its tag: Enter presses
    * it.
    *
-   * @param open whether that is so; not where the tag must not be pressed unseen, as on a stop
+   * @param screen on one that can take the whole glass, as a stop, no tag is pressed unseen
    */
-  void arrive(boolean open) {
+  void arrive(Screen screen) {
     boolean keyed = ring.isVisible();
     forget();
-    toTag = keyed && open;
+    stood = WholeGlass.standing(screen);
+    toTag = keyed && !(screen instanceof WholeGlass) && !(screen instanceof Typable);
+  }
+
+  /** The screen has changed: no ring that stood elsewhere lies on the keys of a new stop. */
+  void follow(Screen screen) {
+    Optional<Object> now = WholeGlass.standing(screen);
+    if (!now.equals(stood)) {
+      forget();
+    }
+    stood = now;
   }
 
   /** Nothing is pointed at: the walk begins anew. */
   void forget() {
     toTag = false;
+    disarm();
     at = Optional.empty();
     last = Optional.empty();
     ring.setVisible(false);
@@ -121,6 +138,7 @@ final class FocusWalk {
   }
 
   private void stand(Node node) {
+    disarm();
     at = Optional.of(node);
     last = Optional.of(middle(node));
     node.requestFocus();
@@ -203,6 +221,35 @@ final class FocusWalk {
     pressed = current;
     current.ifPresent(Touch::press);
     return current.isPresent();
+  }
+
+  /** Something else was scanned than the card that a key to be held was asked for with. */
+  void disarm() {
+    armed = Optional.empty();
+  }
+
+  /**
+   * A card presses the key that has the ring. One that a finger would hold down is done by the
+   * second card, so that no card alone does it.
+   *
+   * @return whether it is such a key, and this was the first
+   */
+  boolean card() {
+    settle();
+    Optional<Node> current = current(targets());
+    boolean hold = current.filter(Touch::isHeld).isPresent();
+    if (hold && !armed.equals(current)) {
+      armed = current;
+      return true;
+    }
+    disarm();
+    if (hold) {
+      current.ifPresent(Touch::held);
+    } else {
+      press();
+      release();
+    }
+    return false;
   }
 
   /** Enter is up again. */

@@ -202,9 +202,16 @@ public final class KeyFilter {
       figure(asks, typed);
     } else if (ends(typed) && typed.isBlank()) {
       walk.enter();
-    } else if (!typed.isBlank()) {
+    } else if (writes(typed)) {
       context.say(nowhere());
     }
+  }
+
+  /** Whether there is anything in it that a person would have typed: Escape writes nothing. */
+  private static boolean writes(String typed) {
+    return !typed
+        .codePoints()
+        .allMatch(each -> Character.isISOControl(each) || Character.isWhitespace(each));
   }
 
   /** A figure that is typed where one is asked for on a pad stands in that pad. */

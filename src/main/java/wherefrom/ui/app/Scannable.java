@@ -29,6 +29,12 @@ public interface Scannable {
     return false;
   }
 
+  /**
+   * What is scanned next was scanned on another screen: it is no answer to what has just come up
+   * here by itself.
+   */
+  default void begin() {}
+
   /** Takes one code; the window is drawn once it has been taken. */
   void scan(Scanned scanned);
 }

@@ -230,8 +230,8 @@ public final class ScreenContext extends WindowWork {
     front.say(sentence);
   }
 
-  /** Something else is scanned: what was said before is not about it. */
-  void superseded() {
+  /** Something else is scanned, or stands there: what was said before is not about it. */
+  public void superseded() {
     front.superseded();
   }
 

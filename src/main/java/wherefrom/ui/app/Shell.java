@@ -1,6 +1,5 @@
 package wherefrom.ui.app;
 
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
@@ -63,10 +62,9 @@ public final class Shell extends StackPane implements WindowFrame {
     listen();
     dress.put(this::told);
     path.begin();
-    List<String> faults = services.settings().faults();
-    if (!faults.isEmpty()) {
-      say(String.join(" ", faults));
-    }
+    services.settings().faults().stream()
+        .reduce((one, other) -> one + " " + other)
+        .ifPresent(this::say);
   }
 
   /** Before each press what was said goes; what the press cannot write is said. */
@@ -110,7 +108,7 @@ public final class Shell extends StackPane implements WindowFrame {
     return keys;
   }
 
-  /** Takes a code that a reader has read. */
+  /** Takes a code that was read. */
   public void scan(String text) {
     scans.hand(text);
   }
@@ -143,7 +141,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void up() {
-    walk.arrive(!(current() instanceof WholeGlass) && !(current() instanceof Typable));
+    walk.arrive(current());
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }
@@ -240,8 +238,8 @@ public final class Shell extends StackPane implements WindowFrame {
       return;
     }
     current().changed();
+    walk.follow(current());
     if (WholeGlass.is(current()) != dress.frame().isWhole()) {
-      walk.forget(); // No ring that stood elsewhere lies on the keys of a stop.
       arrange();
     } else {
       label();
@@ -264,6 +262,7 @@ public final class Shell extends StackPane implements WindowFrame {
   @Override
   public void superseded() {
     undoes.begin();
+    walk.disarm();
     message.drop();
   }
 

@@ -71,6 +71,11 @@ public final class TextEntryScreen implements WholeGlass, Typable {
   }
 
   @Override
+  public Object standsFor() {
+    return this;
+  }
+
+  @Override
   public void type(String character) {
     board.type(character);
   }

@@ -242,7 +242,10 @@ public final class FitText extends Region {
   protected void layoutChildren() {
     double width = getWidth() - snappedLeftInset() - snappedRightInset();
     double height = getHeight() - snappedTopInset() - snappedBottomInset();
-    if (width <= 0 || height <= 0) {
+    // Letters from before stand outside of no room.
+    boolean room = width > 0 && height > 0 && !words.isEmpty();
+    shown.setVisible(room);
+    if (!room) {
       return;
     }
     double size = Math.min(cap, fit(width, height));

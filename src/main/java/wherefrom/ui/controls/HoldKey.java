@@ -44,9 +44,14 @@ final class HoldKey extends StackPane {
     double part = Math.min(1, millis / HOLD_MILLIS);
     bar.resizeRelocate(0, getHeight() - thick, getWidth() * part, thick);
     if (millis >= HOLD_MILLIS) {
-      release();
-      act.run();
+      held();
     }
+  }
+
+  /** It was held long enough. */
+  void held() {
+    release();
+    act.run();
   }
 
   void release() {

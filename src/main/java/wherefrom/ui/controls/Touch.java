@@ -162,6 +162,18 @@ public final class Touch extends Lettering {
     }
   }
 
+  /** Whether a target acts only after it was held down. */
+  public static boolean isHeld(Node target) {
+    return target.getProperties().get(MARK) instanceof HoldKey;
+  }
+
+  /** Does what a key says that is to be held, as if it had been held down long enough. */
+  public static void held(Node target) {
+    if (target.getProperties().get(MARK) instanceof HoldKey hold) {
+      hold.held();
+    }
+  }
+
   /** Lets a target go that was pressed without a finger. */
   public static void release(Node target) {
     if (target.getProperties().get(MARK) instanceof HoldKey hold) {

@@ -177,7 +177,7 @@ final class DecidePartModel {
       return refused.sentence();
     }
     return switch (decision) {
-      case REUSE -> title() + ": reuse. Scan the next part.";
+      case REUSE -> title() + ": reuse.";
       case MACHINE -> title() + ": machine. It goes on the machine shop's list.";
       case REPLACE -> title() + ": replace. On its page, a new part gets a tag of its own.";
     };

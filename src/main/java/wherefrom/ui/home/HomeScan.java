@@ -5,7 +5,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.shelf.NextDeed;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Whereabouts;
-import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.GoOn;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -29,7 +29,7 @@ public final class HomeScan {
     if (found instanceof CodeLookup.APart part) {
       next.flatMap(deed -> work(context, deed, part.part()))
           .ifPresentOrElse(
-              id -> goOn(context, id, scanned),
+              id -> GoOn.to(context, id, scanned),
               () -> context.navigator().show(ScreenId.PART, part.part().part().item()));
     } else {
       context.refuse(found, "Scan the tag of a part. Or go on with the work first.");
@@ -49,14 +49,5 @@ public final class HomeScan {
       case FIT -> Optional.of(ScreenId.PUT_TOGETHER).filter(id -> asked && !isIn);
       default -> Optional.empty();
     };
-  }
-
-  /** As if it had been scanned there. */
-  private static void goOn(ScreenContext context, ScreenId id, Scanned scanned) {
-    context.navigator().show(id);
-    if (context.navigator().current() instanceof Scannable work) {
-      work.scan(scanned);
-      context.navigator().changed();
-    }
   }
 }

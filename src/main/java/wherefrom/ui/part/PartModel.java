@@ -48,6 +48,7 @@ final class PartModel {
     WASH("Off for washing", "Wash"),
     BACK("Back from washing", "Is back"),
     OUT("It is out", "Is out"),
+    BACK_FROM_SHOP("Back from the machine shop", "Is back"),
     TOOK_OUT("Taken out again", "Is out"),
     LOST("It is lost", "Lost"),
     FOUND("It is found", "Found"),
@@ -156,7 +157,7 @@ final class PartModel {
     for (LoggedEntry logged : state().standing()) {
       if (EntryItems.of(logged.entry()).contains(item)) {
         String words = UndoWords.of(state(), Optional.of(logged));
-        String rest = words.replace(" of " + name, "").replaceFirst("^" + name + "[, ]*", "");
+        String rest = words.replace(" of " + name, "").replaceFirst("^" + name + "[,: ]*", "");
         events.add(new LifeEvent(Dates.day(logged.time(), clock), rest));
       }
     }
@@ -184,6 +185,20 @@ final class PartModel {
   /** Whether the job is being put together and the part lies on the bench. */
   boolean goesBack() {
     return record().where() == Whereabouts.OUT && Standing.of(job).day() == JobDay.TOGETHER;
+  }
+
+  /** Whether its place card is its answer here: the job goes together. */
+  boolean isJudgedHere() {
+    return record().where() != Whereabouts.IN_ENGINE && Standing.of(job).day() == JobDay.TOGETHER;
+  }
+
+  /** What the page's tag does; empty where it goes back, or nothing is to be done first. */
+  Optional<WayOn> wayOn() {
+    return waysOn().find();
+  }
+
+  WaysOn waysOn() {
+    return new WaysOn(job, record(), goesBack());
   }
 
   /** Its code as on the tag. */
@@ -229,7 +244,7 @@ final class PartModel {
     switch (where) {
       case OUT -> deeds.addAll(List.of(Deed.WASH, Deed.LOST));
       case WASHING -> deeds.addAll(List.of(Deed.BACK, Deed.LOST));
-      case AT_SHOP -> deeds.add(Deed.LOST);
+      case AT_SHOP -> deeds.addAll(List.of(Deed.BACK_FROM_SHOP, Deed.LOST));
       case LOST -> deeds.add(Deed.FOUND);
       case FITTED -> deeds.add(Deed.TOOK_OUT);
       case IN_ENGINE -> deeds.add(0, Deed.OUT);

@@ -11,7 +11,10 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
+import wherefrom.job.shop.MachineShop;
 import wherefrom.job.tags.CodeLookup;
+import wherefrom.rules.WayOut;
+import wherefrom.ui.app.BackAsking;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NewPartAsking;
@@ -83,7 +86,7 @@ public final class PartScreen extends Page implements Scannable {
   /** With its place card it goes back; the tag of another part opens that one's page. */
   @Override
   public void scan(Scanned scanned) {
-    if (scanned.getFound() instanceof CodeLookup.ASpot && model.goesBack()) {
+    if (scanned.getFound() instanceof CodeLookup.ASpot && model.isJudgedHere()) {
       PuttingBack.go(context, model.part(), Optional.of(scanned));
       return;
     }
@@ -139,6 +142,10 @@ public final class PartScreen extends Page implements Scannable {
       TagKey out = context.touch().tag("It is out", "", () -> act(PartModel.Deed.OUT));
       return new Sideways(context.scale(), out, row, KEYS_MM);
     }
+    Optional<WayOn> on = model.wayOn();
+    if (on.isPresent()) {
+      return new Sideways(context.scale(), tag(on.get()), row, KEYS_MM);
+    }
     if (model.goesBack()) {
       Runnable back = () -> PuttingBack.go(context, model.part(), Optional.empty());
       TagKey tag =
@@ -151,6 +158,12 @@ public final class PartScreen extends Page implements Scannable {
         .proposal()
         .<Region>map(found -> new Sideways(context.scale(), tag(found), row, KEYS_MM))
         .orElse(row);
+  }
+
+  private TagKey tag(WayOn on) {
+    return context
+        .touch()
+        .tag(on.words(), context.touch().brief(on.more(), ""), () -> act(on.deed()));
   }
 
   private TagKey tag(Proposal proposal) {
@@ -192,12 +205,14 @@ public final class PartScreen extends Page implements Scannable {
       case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
       case WASH -> number("The basket's number.", model::wash);
       case BACK -> done(model::back);
+      case BACK_FROM_SHOP ->
+          BackAsking.ask(
+              context, Optional.of(model.part()), WayOut.BACK_FROM_SHOP, this::backFromShop);
       case OUT -> context.perform(model::out);
       case TOOK_OUT -> done(model::tookOut);
       case LOST -> words("Where it was last seen", model::lost);
       case FOUND -> done(model::found);
-      case REPLACE ->
-          ReasonAsking.ask(context, "Why a new part?", Handling.REPLACE_REASONS, this::replace);
+      case REPLACE -> replace();
     }
   }
 
@@ -219,6 +234,30 @@ public final class PartScreen extends Page implements Scannable {
 
   private void reissue(String reason) {
     print(() -> model.reissue(reason));
+  }
+
+  private void backFromShop() {
+    context.attempt(
+        () -> {
+          MachineShop shop = new MachineShop(context.getJob());
+          if (shop.backByScan(model.part().item(), "")
+              instanceof MachineShop.Answer.Refused refused) {
+            context.fail(refused.sentence());
+          }
+        });
+    context.navigator().changed();
+  }
+
+  /** What says already why a new part comes is not asked again. */
+  private void replace() {
+    model
+        .waysOn()
+        .whyNew()
+        .ifPresentOrElse(
+            this::replace,
+            () ->
+                ReasonAsking.ask(
+                    context, "Why a new part?", Handling.REPLACE_REASONS, this::replace));
   }
 
   private void replace(String reason) {

@@ -1,8 +1,9 @@
 package wherefrom.ui.part;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.parts.Part;
-import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.GoOn;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -15,11 +16,8 @@ final class PuttingBack {
    * @param card the place card that was scanned already
    */
   static void go(ScreenContext context, Part part, Optional<Scanned> card) {
-    context.navigator().show(ScreenId.PUT_TOGETHER);
-    if (context.navigator().current() instanceof Scannable work) {
-      work.scan(Scanned.of(context, part.code(context.state().engine())));
-      card.ifPresent(work::scan);
-      context.navigator().changed();
-    }
+    Scanned tag = Scanned.of(context, part.code(context.state().engine()));
+    Scanned[] scanned = Stream.concat(Stream.of(tag), card.stream()).toArray(Scanned[]::new);
+    GoOn.to(context, ScreenId.PUT_TOGETHER, scanned);
   }
 }

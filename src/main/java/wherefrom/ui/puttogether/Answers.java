@@ -9,6 +9,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
@@ -21,6 +22,9 @@ import wherefrom.ui.controls.ScreenAnswer;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {
+  /** What is said once a reason is chosen. */
+  static final String NOT_YET = "Not fitted yet. Hold the key, or NEXT to it and YES twice.";
+
   private Answers() {}
 
   static ScreenAnswer of(EngineJob job, FitOutcome step) {
@@ -109,7 +113,7 @@ final class Answers {
         Optional.of(verdict.cue()),
         verdict.word(),
         words.lines(),
-        verdict.cue() == Cue.ASK ? words.told() : words.small(),
+        verdict.cue() == Cue.ASK ? words.told() : StopWords.small(job, verdict),
         marked.kind(),
         marked.spots());
   }
@@ -123,7 +127,7 @@ final class Answers {
         stop.cue(),
         stop.headline(),
         lines.stream().filter(line -> !line.isEmpty()).toList(),
-        "",
+        NOT_YET,
         stop.kind(),
         stop.lit());
   }

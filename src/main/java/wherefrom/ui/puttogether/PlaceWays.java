@@ -61,10 +61,15 @@ final class PlaceWays {
   /** Asks why and what of a new part in place of this one, and prints its tag. */
   void replace(Part old) {
     ReasonAsking.ask(
-        context, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(old, words));
+        context, "Why a new part?", Handling.REPLACE_REASONS, words -> replace(old, words));
   }
 
-  private void asked(Part old, String reason) {
+  /**
+   * Asks what of a new part, and prints its tag.
+   *
+   * @param reason why, where that is known
+   */
+  void replace(Part old, String reason) {
     NewPartAsking.ask(context, old, fresh -> replace(old, reason, fresh));
   }
 

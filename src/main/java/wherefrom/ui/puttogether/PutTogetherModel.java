@@ -9,7 +9,6 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
-import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
@@ -31,7 +30,6 @@ final class PutTogetherModel {
   private ToldFit told;
   private Optional<ToldFit> beforeAsk = Optional.empty();
   private PartKind kind;
-  private String ownReason = "";
   private String trouble = "";
 
   PutTogetherModel(OpenJob job) {
@@ -78,7 +76,7 @@ final class PutTogetherModel {
 
   /** The reason that is chosen for fitting on purpose. */
   Optional<String> reason() {
-    return ownReason.isEmpty() ? together.reason() : Optional.of(ownReason);
+    return together.reason();
   }
 
   /** What went wrong with the last deed, in a sentence; empty when nothing did. */
@@ -122,6 +120,7 @@ final class PutTogetherModel {
   /** The screen comes up again: what was ended elsewhere stands here no more. */
   void shown() {
     boolean stopped = stop().isPresent();
+    dropReason();
     together.letGoOfEnded();
     if (stopped && stop().isEmpty()) {
       told = ToldFit.words(due());
@@ -129,16 +128,20 @@ final class PutTogetherModel {
   }
 
   Optional<Cue> act(Action action) {
-    boolean own = action == Action.YES && stop().isPresent() && !ownReason.isEmpty();
-    if (action == Action.NEXT) {
-      ownReason = "";
+    return take(() -> together.act(action));
+  }
+
+  /** A stop that came up again by itself waits: what is scanned next is no answer to it. */
+  void layStopAside() {
+    if (stop().isPresent()) {
+      together.layStopAside();
+      told = ToldFit.words(due());
     }
-    Optional<Cue> cue = take(() -> own ? together.fitOnPurpose(ownReason) : together.act(action));
-    if (action == Action.NEXT && together.unmates().isPresent()) {
-      // The key says the reason, the card what comes of it: no need to say it below as well.
-      trouble = "";
-    }
-    return cue;
+  }
+
+  /** The person looked at something else: a reason is chosen anew. */
+  void dropReason() {
+    together.dropReason();
   }
 
   /**
@@ -190,9 +193,7 @@ final class PutTogetherModel {
 
   /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
-    int index = OnPurpose.REASONS.indexOf(chosen);
-    ownReason = index < 0 ? chosen : "";
-    together.chooseReason(index < 0 ? OnPurpose.REASONS.size() - 1 : index);
+    together.chooseReason(chosen);
     trouble = "";
   }
 
@@ -242,9 +243,6 @@ final class PutTogetherModel {
       asksNoMore();
       Optional<Place> held = here();
       FitOutcome step = deed.get();
-      if (stop().isEmpty()) {
-        ownReason = "";
-      }
       Optional<Cue> cue = show(step);
       return step instanceof FitOutcome.WaitingForSpot now && now.replaced() ? letGo(held) : cue;
     } catch (LogbookException | IllegalArgumentException e) {

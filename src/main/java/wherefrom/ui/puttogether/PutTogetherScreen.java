@@ -75,6 +75,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   }
 
   @Override
+  public Object standsFor() {
+    return model.stop();
+  }
+
+  @Override
   public boolean escape() {
     boolean stopped = model.stop().isPresent();
     if (stopped) {
@@ -96,11 +101,13 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
   @Override
   public void shown() {
     if (ways.isBack()) {
+      model.dropReason();
       answer(model.again());
       return;
     }
     model.shown();
     if (model.stop().isPresent()) {
+      context.superseded(); // What was said last is about something else.
       context.sounds().play(Cue.STOP);
     }
     draw();
@@ -146,6 +153,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     return model.stop().isPresent()
         ? model.stopped().first().isPlace()
         : model.halves().filter(Halves::hasPart).isPresent();
+  }
+
+  @Override
+  public void begin() {
+    model.layStopAside();
   }
 
   @Override

@@ -2,12 +2,11 @@ package wherefrom.ui.puttogether;
 
 import java.util.Optional;
 import wherefrom.job.JobPartNames;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
-import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Over;
 import wherefrom.parts.Part;
@@ -70,17 +69,9 @@ final class StopModel {
         .findFirst();
   }
 
-  /** What the stopped part was sent to the machine shop for; empty where nobody said. */
-  String sentFor() {
-    int item = part().map(Part::item).orElse(0);
-    return job.state().standing().stream()
-        .map(LoggedEntry::entry)
-        .filter(SentToShop.class::isInstance)
-        .map(SentToShop.class::cast)
-        .filter(sent -> sent.items().contains(item))
-        .reduce((earlier, later) -> later)
-        .map(sent -> sent.wanted().isEmpty() ? sent.work().words() : sent.wanted())
-        .orElse("");
+  /** Why a new part comes in place of the stopped one; empty where the stop says nothing of it. */
+  Optional<String> whyNew() {
+    return together.stop().flatMap(stop -> StopWords.newPart(job.state(), stop));
   }
 
   /** The stopped part is in the hand: it is no longer away. */

@@ -40,11 +40,11 @@ final class StopPanel extends Region {
   private final FitText word;
   private final FitText lines;
   private final FitText small;
-  private final boolean urgent;
+  private final FitText said;
 
   /**
    * @param stop at most three lines, and a small one
-   * @param message what is to be said in the place of the small line; empty for nothing
+   * @param message what is to be said below the small line, which is the cause; empty for nothing
    * @param upright whether the glass stands upright: the lines then have the whole width
    */
   StopPanel(Touch touch, ScreenAnswer stop, String message, boolean upright) {
@@ -53,10 +53,10 @@ final class StopPanel extends Region {
     mark = CueMark.of(Cue.STOP, scale.px(MARK_MM));
     word = touch.lines(List.of("STOP")).align(upright ? Pos.CENTER_LEFT : Pos.CENTER);
     lines = touch.lines(stop.lines()).align(Pos.CENTER_LEFT);
-    urgent = !message.isEmpty();
-    small = touch.small(urgent ? message : stop.small()).align(Pos.CENTER_LEFT);
+    small = touch.small(stop.small()).align(Pos.CENTER_LEFT);
+    said = touch.small(message).align(Pos.CENTER_LEFT);
     getStyleClass().add("card-stop");
-    getChildren().setAll(mark, word, lines, small);
+    getChildren().setAll(mark, word, lines, small, said);
   }
 
   private double pad() {
@@ -135,19 +135,29 @@ final class StopPanel extends Region {
   }
 
   /**
-   * The small line has room only where it leaves the large ones theirs. A message takes more of it,
-   * and where both have none it stands alone until the next press or scan puts it away.
+   * The small line says why, and has room only where it leaves the large ones theirs; no message
+   * takes its place. A message stands below it, for which the large lines shrink, or make room
+   * until the next press or scan puts it away; where not even that is enough it waits.
    */
   private void words(double left, double top, double wide, double high) {
-    double below = small.words().isEmpty() ? 0 : small.minHeight(wide);
-    double least = urgent ? lines.minHeight(wide) : comfort(wide);
-    boolean told = below > 0 && least + below <= high;
-    boolean alone = urgent && !told;
-    small.setVisible(told || urgent);
-    lines.setVisible(!alone);
-    double large = told ? high - below : alone ? 0 : high;
+    double cause = high(small, wide);
+    double message = high(said, wide);
+    double why = comfort(wide) + cause <= high ? cause : 0;
+    boolean beside = lines.minHeight(wide) + why + message <= high;
+    boolean told = message > 0 && (beside || why + message <= high || why == 0);
+    double below = Math.min(high, why + (told ? message : 0));
+    lines.setVisible(beside || !told);
+    small.setVisible(why > 0);
+    said.setVisible(told);
+    double large = lines.isVisible() ? high - below : 0;
     lines.resizeRelocate(left, top, wide, large);
-    small.resizeRelocate(left, top + large, wide, alone ? high : below);
+    double then = lines.isVisible() ? large : (high - below) / 2;
+    small.resizeRelocate(left, top + then, wide, why);
+    said.resizeRelocate(left, top + then + why, wide, below - why);
+  }
+
+  private static double high(FitText text, double wide) {
+    return text.words().isEmpty() ? 0 : text.minHeight(wide);
   }
 
   private double comfort(double wide) {

@@ -1,6 +1,7 @@
 package wherefrom.ui.puttogether;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -176,12 +177,19 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
     KindPair.Side hand = new KindPair.Side(held, "held");
     return wrong
         .wanted()
-        .or(() -> lives(wrong.spot()))
-        .flatMap(kind -> pair(hand, new KindPair.Side(kind, "wanted here")));
+        .or(() -> onlyOpen(wrong.spot()))
+        .flatMap(kind -> pair(hand, new KindPair.Side(kind, "wanted: " + kind.word())))
+        .or(() -> engine(held, Set.of(), Set.of(wrong.part().home())));
   }
 
-  private Optional<PartKind> lives(Spot spot) {
-    return job.kinds().stream().sorted().filter(kind -> Place.canLive(kind, spot)).findFirst();
+  /** The kind that is open at a spot, where no other is: of several none is more wanted. */
+  private Optional<PartKind> onlyOpen(Spot spot) {
+    List<PartKind> open =
+        job.kinds().stream()
+            .filter(kind -> Place.canLive(kind, spot))
+            .filter(kind -> job.findFitted(new Place(kind, spot)).isEmpty())
+            .toList();
+    return open.size() == 1 ? Optional.of(open.get(0)) : Optional.empty();
   }
 
   @Override

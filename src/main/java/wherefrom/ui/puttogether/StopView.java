@@ -106,7 +106,7 @@ final class StopView extends Region {
             .flatMap(stop -> StopPicture.of(touch, model.state(), stop));
   }
 
-  /** Shows a sentence in the place of the small line; the lines of the stop stay. */
+  /** Shows a sentence below the small line, which stays, as the lines of the stop do. */
   void message(String sentence) {
     if (!message.equals(sentence)) {
       message = sentence;

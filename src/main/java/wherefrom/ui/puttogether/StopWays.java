@@ -8,6 +8,7 @@ import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
+import wherefrom.ui.app.BackAsking;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
@@ -51,7 +52,8 @@ final class StopWays implements StopView.Ways {
     switch (deed) {
       case FOUND, CAP_WAS_OFF -> answer.accept(model.isHere(deed));
       case BACK_FROM_WASHING, BACK_FROM_SHOP ->
-          BackAsking.ask(context, model.stopped(), deed, () -> answer.accept(model.isHere(deed)));
+          BackAsking.ask(
+              context, model.stopped().part(), deed, () -> answer.accept(model.isHere(deed)));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
@@ -74,7 +76,13 @@ final class StopWays implements StopView.Ways {
    */
   private void newPart() {
     PlaceWays ways = new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
-    model.stopped().part().ifPresent(ways::replace);
+    Optional<String> why = model.stopped().whyNew();
+    model
+        .stopped()
+        .part()
+        .ifPresent(
+            part ->
+                why.ifPresentOrElse(words -> ways.replace(part, words), () -> ways.replace(part)));
   }
 
   private void open(IntFunction<Screen> screen) {

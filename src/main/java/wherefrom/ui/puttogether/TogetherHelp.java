@@ -24,7 +24,9 @@ record TogetherHelp(PutTogetherModel model, Scale scale) {
   private Help ofStop() {
     String cure = model.stopped().words().map(VerdictWords::advice).orElse("");
     String reason =
-        model.canFitOnPurpose() ? "On purpose: scan NEXT for the reason, then YES." : "";
+        model.canFitOnPurpose()
+            ? "On purpose: its key, a reason, then hold. By cards: NEXT to a key, YES; Hold: YES twice."
+            : "";
     List<String> all =
         Stream.of(cure, "Was it the wrong scan? Scan UNDO, or press it.", reason)
             .filter(sentence -> !sentence.isEmpty())

@@ -111,17 +111,20 @@ class PutTogetherTest {
   }
 
   @Test
-  void onPurposeByCardsAlone() {
+  void noCardChoosesAReasonOrFitsOnPurpose() {
     together.scan(read(tag(job, "pushrod@3EX")));
     together.scan(read(card(job, "5EX")));
     assertThat(together.scan(read(Action.YES.code().digits())))
         .isInstanceOfSatisfying(
             FitOutcome.Said.class,
-            said -> assertThat(said.sentence()).contains("First choose a reason"));
+            said -> assertThat(said.sentence()).contains("Nothing is fitted."));
     assertThat(job.state().fitted()).isEmpty();
     together.scan(read(Action.NEXT.code().digits()));
-    together.scan(read(Action.NEXT.code().digits()));
+    assertThat(together.reason()).isEmpty();
+    together.chooseReason("matched pair");
     together.scan(read(Action.YES.code().digits()));
+    assertThat(job.state().fitted()).isEmpty();
+    together.fitOnPurpose("matched pair");
     assertThat(job.state().onPurpose())
         .singleElement()
         .satisfies(fitted -> assertThat(fitted.onPurpose()).isEqualTo("matched pair"));

@@ -105,9 +105,11 @@ class PutTogetherModelTest {
     assertThat(model.canFitOnPurpose()).isTrue();
     model.act(Action.YES);
     assertThat(model.stop()).isPresent();
-    assertThat(model.trouble()).contains("choose a reason");
+    assertThat(model.trouble()).contains("Nothing is fitted.");
     model.chooseReason("matched pair");
     model.act(Action.YES);
+    assertThat(model.stop()).isPresent();
+    model.fitOnPurpose();
     assertThat(model.stop()).isEmpty();
     assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.OTHER_FITTED);
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OPEN);
@@ -137,9 +139,9 @@ class PutTogetherModelTest {
   }
 
   @Test
-  void aReasonFromTheNextCardStandsOnTheStopAndNotInTheMessageBelow() {
+  void aReasonStandsOnTheStopAndNotInTheMessageBelow() {
     fit("pushrod@3EX", "5EX");
-    model.scan(sample.read(sample.action(Action.NEXT)));
+    model.chooseReason("measured better here");
     assertThat(model.reason()).contains("measured better here");
     assertThat(model.answer().lines().get(0)).startsWith("Then no longer mated at 5 EX and 3 EX");
     assertThat(model.trouble()).isEmpty();

@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.ports.Sounds.Cue;
 import wherefrom.parts.Action;
@@ -71,8 +72,19 @@ class StopSoundTest {
   @Test
   void fittingOnPurposeEndsIt() {
     stop();
-    scan(sample.action(Action.NEXT));
-    scan(sample.action(Action.YES));
+    inWindow(
+        () -> {
+          window.layOut();
+          window.press("Fit it here on purpose");
+          window.press("matched pair");
+        });
+    for (Action card : List.of(Action.NEXT, Action.NEXT, Action.YES, Action.YES)) {
+      inWindow(
+          () -> {
+            window.layOut();
+            window.scan(sample.action(card));
+          });
+    }
     isSilent();
   }
 

@@ -1,19 +1,28 @@
-package wherefrom.ui.puttogether;
+package wherefrom.ui.app;
 
 import java.util.List;
+import java.util.Optional;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.parts.Part;
 import wherefrom.rules.WayOut;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.ScreenContext;
 
 /** A part that is back is not done by that: what it was sent for is asked for. */
-final class BackAsking {
+public final class BackAsking {
   private BackAsking() {}
 
-  static void ask(ScreenContext context, StopModel stopped, WayOut deed, Runnable done) {
+  /**
+   * Asks whether the part is washed, or the work on it done.
+   *
+   * @param deed back from washing, or from the machine shop
+   * @param done what is done where it is
+   */
+  public static void ask(ScreenContext context, Optional<Part> part, WayOut deed, Runnable done) {
     boolean washed = deed == WayOut.BACK_FROM_WASHING;
     String question = washed ? "Is it clean and dry?" : "Is the work on it done?";
-    String sent = washed ? "" : stopped.sentFor();
+    String sent =
+        washed
+            ? ""
+            : part.map(one -> new MachineShop(context.getJob()).sentFor(one.item())).orElse("");
     List<Choice<Runnable>> ways =
         List.of(
             new Choice<>(done, "Yes", sent),

@@ -1,0 +1,55 @@
+package wherefrom.ui.part;
+
+import java.util.Optional;
+import wherefrom.job.JobPartNames;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.StopWords;
+import wherefrom.rules.Verdict;
+
+/**
+ * The one thing to do with a part as it is, where that is neither to put it back nor to decide for
+ * the first time: what brings it back, takes it out, or clears it.
+ *
+ * @param goesBack whether it lies on the bench of a job that is being put together
+ */
+record WaysOn(OpenJob job, PartRecord record, boolean goesBack) {
+
+  Optional<WayOn> find() {
+    return switch (record.where()) {
+      case WASHING -> way(PartModel.Deed.BACK, "It is back", "from washing");
+      case AT_SHOP -> way(PartModel.Deed.BACK_FROM_SHOP, "It is back", "from the machine shop");
+      case LOST -> way(PartModel.Deed.FOUND, "It is found", "I have it in my hand");
+      case FITTED -> clears().or(() -> way(PartModel.Deed.TOOK_OUT, "Taken out again", "it is in"));
+      case OUT -> goesBack ? clears() : Optional.empty();
+      case IN_ENGINE, RETIRED -> Optional.empty();
+    };
+  }
+
+  private static Optional<WayOn> way(PartModel.Deed deed, String words, String more) {
+    return Optional.of(new WayOn(deed, words, more));
+  }
+
+  /** What clears it, where something stands against it that is seen to on its page. */
+  private Optional<WayOn> clears() {
+    return against()
+        .map(verdict -> verdict.words(new JobPartNames(job.state())).first())
+        .flatMap(
+            first ->
+                switch (first) {
+                  case DECIDE -> way(PartModel.Deed.DECIDE, first.words(), first.more());
+                  case NEW_PART -> way(PartModel.Deed.REPLACE, first.words(), "must be new");
+                  default -> Optional.empty();
+                });
+  }
+
+  private Optional<Verdict> against() {
+    return new Fitting(job).findAgainst(record.part());
+  }
+
+  /** Why a new part comes in its place, where what stands against it says so. */
+  Optional<String> whyNew() {
+    return against().flatMap(verdict -> StopWords.newPart(job.state(), verdict));
+  }
+}

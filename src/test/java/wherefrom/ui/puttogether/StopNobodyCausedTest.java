@@ -1,0 +1,153 @@
+package wherefrom.ui.puttogether;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.PlaceState;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.parts.Whereabouts;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/**
+ * A stop waits from before, and somebody comes into putting together from elsewhere with another
+ * part: nobody is at the place of the stop, so nothing is judged there and nothing logged.
+ */
+class StopNobodyCausedTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final SampleWindow window = Toolkit.on(this::opened);
+  private final long stops = stops();
+
+  private SampleWindow opened() {
+    new Fitting(sample.job).fit(sample.part("rod-shell@R8L"), sample.spot("R7L"), false);
+    SampleWindow made = new SampleWindow(96, 100);
+    made.shell.context().open(sample.job);
+    made.layOut();
+    return made;
+  }
+
+  private long stops() {
+    return sample.job.history().stream().filter(it -> it.entry() instanceof StopGiven).count();
+  }
+
+  private void inWindow(Runnable deed) {
+    Toolkit.on(
+        () -> {
+          deed.run();
+          window.layOut();
+          return 0;
+        });
+  }
+
+  private void page(String part) {
+    inWindow(
+        () -> window.shell.context().navigator().show(ScreenId.PART, sample.part(part).item()));
+  }
+
+  private void asksForThePlace() {
+    assertThat(window.words()).contains("Now scan the place card").doesNotContain("STOP");
+    assertThat(stops()).isEqualTo(stops);
+  }
+
+  private void isIn(String part) {
+    assertThat(window.words()).contains("RIGHT PLACE", "A stop waits");
+    assertThat(stops()).isEqualTo(stops);
+    assertThat(sample.state(part)).isEqualTo(PlaceState.FITTED);
+  }
+
+  @Test
+  void putItBackAsksForThePlaceOfThePart() {
+    page("pushrod@7IN");
+    inWindow(() -> window.press("Put it back"));
+    asksForThePlace();
+    inWindow(() -> window.scan(sample.card("7IN")));
+    isIn("pushrod@7IN");
+  }
+
+  @Test
+  void aPlaceCardOnThePageOfAPartJudgesThatPartThere() {
+    page("pushrod@7IN");
+    inWindow(() -> window.scan(sample.card("7IN")));
+    isIn("pushrod@7IN");
+  }
+
+  @Test
+  void aTagFromTheFirstScreensThenItsCardIsRightAtOnce() {
+    for (ScreenId first : new ScreenId[] {ScreenId.JOB_HOME, ScreenId.BENCH_MAP}) {
+      String part = "pushrod@" + (first.ordinal() % 8 + 1) + "IN";
+      inWindow(
+          () -> {
+            window.shell.context().navigator().show(first);
+            window.scan(sample.tag(part));
+            window.scan(sample.card(part.substring(part.indexOf('@') + 1)));
+          });
+      isIn(part);
+    }
+  }
+
+  /** Even where its screen was left open, with the stop on it. */
+  @Test
+  void aStopThatWasSeenIsLeftBehindAllTheSame() {
+    inWindow(() -> window.shell.context().navigator().show(ScreenId.PUT_TOGETHER));
+    assertThat(window.words()).contains("STOP");
+    page("pushrod@7IN");
+    inWindow(() -> window.press("Put it back"));
+    asksForThePlace();
+  }
+
+  @Test
+  void theStoppedPartItselfIsAskedForItsPlaceToo() {
+    page("rod-shell@R8L");
+    inWindow(() -> window.press("Put it back"));
+    asksForThePlace();
+    inWindow(() -> window.scan(sample.card("R8L")));
+    assertThat(window.words()).contains("RIGHT PLACE").doesNotContain("A stop waits");
+    assertThat(stops()).isEqualTo(stops);
+  }
+
+  /** What was said of the part before is gone, in its letters as well. */
+  @Test
+  void theRightPlaceThatSolvesTheStopSaysNothingOfIt() {
+    page("rod-shell@R8L");
+    inWindow(() -> window.scan(sample.card("R8L")));
+    assertThat(window.words()).contains("RIGHT PLACE").doesNotContain("A stop waits");
+  }
+
+  @Test
+  void fromTheMachineShopItsPageLeadsOn() {
+    new MachineShop(sample.job)
+        .send(1, java.util.List.of(sample.part("pushrod@7IN").item()), "run-out");
+    page("pushrod@7IN");
+    inWindow(
+        () -> {
+          window.press("It is back");
+          window.press("Yes");
+        });
+    assertThat(sample.job.state().getPart(sample.part("pushrod@7IN").item()).where())
+        .isEqualTo(Whereabouts.OUT);
+    assertThat(window.words()).contains("Put it back");
+  }
+
+  @Test
+  void whatIsAwayIsJudgedByItsPlaceCardOnItsPage() {
+    new Handling(sample.job).offForWashing(sample.part("pushrod@7IN").item(), 2);
+    page("pushrod@7IN");
+    assertThat(window.words()).contains("It is back");
+    inWindow(() -> window.scan(sample.card("7IN")));
+    assertThat(window.words()).contains("STOP", "washing");
+  }
+
+  @Test
+  void aFittedPartIsTakenOutAgainByTheTagOfItsPage() {
+    new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
+    page("pushrod@7IN");
+    inWindow(() -> window.press("Taken out again"));
+    assertThat(sample.job.state().getPart(sample.part("pushrod@7IN").item()).where())
+        .isEqualTo(Whereabouts.OUT);
+  }
+}
