@@ -1,6 +1,9 @@
 package wherefrom.rules;
 
-/** What leads out of a stop; one stands first. After a deed the same scan is judged again. */
+/**
+ * What leads out of a stop; one stands first. After a deed the part is judged again, and goes in by
+ * its place card.
+ */
 public enum WayOut {
   SCAN_RIGHT_PART("Scan the right part", "or type its code"),
   SCAN_OWN_PLACE("Scan its own place", "or type its code"),

@@ -175,7 +175,7 @@ final class PutTogetherModel {
     return new StopModel(job, together);
   }
 
-  /** The stopped part is in the hand, and not away; then the same scan is judged again. */
+  /** The stopped part is in the hand, and not away; then it is judged again. */
   Optional<Cue> isHere(WayOut deed) {
     StopModel stopped = stopped();
     return take(() -> together.after(() -> stopped.isHere(deed)));

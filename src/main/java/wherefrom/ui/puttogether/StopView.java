@@ -31,7 +31,7 @@ final class StopView extends Region {
 
   /** The ways out of a stop. */
   interface Ways {
-    /** What leads out of it first; then the same scan is judged again. */
+    /** What leads out of it first; then the part is judged again. */
     void deed(WayOut deed);
 
     /** What stands in the way has been taken out. */

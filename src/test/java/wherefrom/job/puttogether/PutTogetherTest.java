@@ -94,6 +94,8 @@ class PutTogetherTest {
     assertThat(together.stop()).isEmpty();
     assertThat(job.state().standingStop()).isEmpty();
     assertThat(job.state().fitted()).hasSize(1);
+    assertThat(together.isHalf()).as("the part is in the hand again").isTrue();
+    together.scan(read(Action.UNDO.code().digits()));
     together.scan(read(Action.UNDO.code().digits()));
     assertThat(job.state().fitted()).isEmpty();
   }

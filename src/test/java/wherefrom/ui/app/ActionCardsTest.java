@@ -96,7 +96,7 @@ class ActionCardsTest {
   }
 
   @Test
-  void whereAReasonCountsYesSolvesNothingWithoutOne() {
+  void whereAReasonCountsYesLeadsToTheTagAndFitsNothing() {
     Toolkit.on(
         () -> {
           SampleWindow window = open(ScreenId.PUT_TOGETHER);
@@ -106,6 +106,7 @@ class ActionCardsTest {
           card(window, Action.YES);
           card(window, Action.YES);
           assertThat(sample.job.history()).hasSize(before);
+          card(window, Action.SKIP);
           assertThat(window.words()).contains("STOP");
           return 0;
         });
@@ -120,7 +121,7 @@ class ActionCardsTest {
           hand(window, sample.card("5EX"));
           card(window, Action.HELP);
           assertThat(window.shell.current()).isInstanceOf(HelpScreen.class);
-          assertThat(window.words()).contains("On purpose: scan NEXT for the reason, then YES.");
+          assertThat(window.words()).contains("By cards: NEXT to a key, YES; Hold: YES twice.");
           card(window, Action.HELP);
           assertThat(window.shell.current()).isInstanceOf(HelpScreen.class);
           card(window, Action.SKIP);

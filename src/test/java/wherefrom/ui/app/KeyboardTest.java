@@ -234,6 +234,22 @@ class KeyboardTest {
   }
 
   @Test
+  void escapeWritesNothingThatCouldBeMissed() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.context().open(SampleJob.apart().job);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
+          person(window, KeyCode.ESCAPE, "\u001b");
+          window.moment();
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(window.shell.message()).doesNotContain("Nothing to type");
+          return 0;
+        });
+  }
+
+  @Test
   void escapeGoesBackAndF1Helps() {
     Toolkit.on(
         () -> {

@@ -79,8 +79,8 @@ class PutTogetherModelTest {
     assertThat(model.answer().headline()).isEqualTo("Taken back");
     assertThat(model.answer().small())
         .doesNotContain("Taken back")
-        .endsWith(
-            "Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
+        .endsWith("Nothing was fitted. Now scan the place card by the hole, or tap it.");
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
   }
 
   @Test
@@ -93,6 +93,8 @@ class PutTogetherModelTest {
             "Recorded as in: "
                 + sample.part("pushrod@5EX").code(SampleJob.ENGINE).typed()
                 + " in cylinder 5, exhaust, pushrod.");
+    model.act(Action.UNDO);
+    assertThat(model.answer().small()).startsWith("The half that waited is dropped.");
     model.act(Action.UNDO);
     assertThat(model.answer().small())
         .endsWith(
@@ -264,6 +266,8 @@ class PutTogetherModelTest {
     assertThat(model.undone().words()).startsWith("5 EX pushrod: ");
     model.act(Action.UNDO);
     assertThat(model.answer().headline()).isEqualTo("Taken back");
+    assertThat(model.undone().words()).isEqualTo("the half that waits: 5 EX pushrod");
+    model.act(Action.UNDO);
     assertThat(model.undone().words()).isEqualTo("3 EX lifter fitted at 3 EX");
   }
 

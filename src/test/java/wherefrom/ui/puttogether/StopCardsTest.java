@@ -41,14 +41,30 @@ class StopCardsTest {
     return Stream.concat(EveryStopLeadsOutTest.scans(), EveryStopLeadsOutTest.deeds());
   }
 
-  private static List<List<Action>> sequences(List<Action> cards, int length) {
+  /** All of four cards; a SKIP at either end is left out: what it leads to is the fresh stop. */
+  private static List<List<Action>> sequences() {
     List<List<Action>> all = new ArrayList<>(List.of(List.of()));
-    for (int at = 0; at < length; at++) {
+    for (int at = 0; at < LENGTH; at++) {
+      boolean end = at == 0 || at == LENGTH - 1;
       List<List<Action>> longer = new ArrayList<>();
       for (List<Action> begun : all) {
-        cards.forEach(card -> longer.add(Stream.concat(begun.stream(), Stream.of(card)).toList()));
+        CARDS.stream()
+            .filter(card -> !end || card != Action.SKIP)
+            .forEach(card -> longer.add(Stream.concat(begun.stream(), Stream.of(card)).toList()));
       }
       all = longer;
+    }
+    return all;
+  }
+
+  /** The shortest way with one card left out, or broken off. */
+  private static List<List<Action>> tooShort() {
+    List<List<Action>> all = new ArrayList<>();
+    for (int at = 0; at < SHORTEST.size(); at++) {
+      List<Action> without = new ArrayList<>(SHORTEST);
+      without.remove(at);
+      all.add(without);
+      all.add(SHORTEST.subList(0, at));
     }
     return all;
   }
@@ -108,7 +124,7 @@ class StopCardsTest {
     Toolkit.on(
         () -> {
           Bench bench = new Bench(row);
-          for (List<Action> cards : sequences(CARDS, LENGTH)) {
+          for (List<Action> cards : sequences()) {
             List<PartFitted> fits = bench.fits(cards);
             assertThat(fits).as("%s", cards).allMatch(fit -> fit.onPurpose().isEmpty());
             if (!row.tag().equals("It is taken out there")) {
@@ -124,8 +140,7 @@ class StopCardsTest {
     Toolkit.on(
         () -> {
           Bench bench = new Bench(stops().findFirst().orElseThrow());
-          for (List<Action> cards :
-              sequences(List.of(Action.NEXT, Action.YES), SHORTEST.size() - 1)) {
+          for (List<Action> cards : tooShort()) {
             assertThat(bench.fits(cards)).as("%s", cards).isEmpty();
           }
           assertThat(bench.fits(SHORTEST))

@@ -2,13 +2,17 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.PlaceState;
+import wherefrom.job.change.Planning;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -42,6 +46,10 @@ class StopNobodyCausedTest {
           window.layOut();
           return 0;
         });
+  }
+
+  private void goesTogether() {
+    new Fitting(sample.job).fit(sample.part("main-shell@M1U"), sample.spot("M1U"), false);
   }
 
   private void page(String part) {
@@ -118,10 +126,58 @@ class StopNobodyCausedTest {
     assertThat(window.words()).contains("RIGHT PLACE").doesNotContain("A stop waits");
   }
 
+  /** A message stands below the cause; Escape, which writes nothing, says nothing. */
+  @Test
+  void theCauseOfAStopStaysBesideWhatIsSaid() {
+    inWindow(
+        () -> {
+          window.shell.context().say("5 IN pushrod: reuse.");
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+        });
+    String cause = "The right part is";
+    assertThat(window.words()).contains("STOP", cause).doesNotContain("5 IN pushrod: reuse.");
+    inWindow(() -> window.shell.context().say("Not read."));
+    assertThat(window.words()).contains("STOP", cause, "Not read.");
+  }
+
+  @Test
+  void ofSeveralChecksTheStopSaysWhichItIs() {
+    Planning planning = new Planning(sample.job);
+    planning.make(Change.at(ChangeKind.GASKET_THICKNESS, ""));
+    planning.make(Change.at(ChangeKind.LIFT_INCREASED, ""));
+    planning.make(Change.at(ChangeKind.ROCKER_RATIO, ""));
+    goesTogether();
+    page("pushrod@3EX");
+    inWindow(() -> window.scan(sample.card("3EX")));
+    assertThat(window.words()).containsPattern("Check 1 of [2-9]\\.");
+    inWindow(
+        () -> {
+          window.press("Do the check");
+          window.press("Pass");
+        });
+    assertThat(window.words()).contains("STOP").containsPattern("Check 2 of [2-9]\\.");
+  }
+
+  @Test
+  void whatMustBeNewLeadsToANewPartAndIsNotAskedWhy() {
+    new Planning(sample.job).make(Change.at(ChangeKind.PUSHROD_BENT, "3EX"));
+    goesTogether();
+    page("pushrod@3EX");
+    inWindow(() -> window.press("Get a new part"));
+    assertThat(window.words()).doesNotContain("Why a new part?");
+    assertThat(sample.job.state().getPart(sample.part("pushrod@3EX").item()).part().fresh())
+        .isTrue();
+  }
+
+  @Test
+  void theLifeOfAPartBeginsNoLineWithAColon() {
+    page("rod-shell@R8L");
+    assertThat(window.words()).contains("wrong place, at rod 7").doesNotContain(" : ", ", : ");
+  }
+
   @Test
   void fromTheMachineShopItsPageLeadsOn() {
-    new MachineShop(sample.job)
-        .send(1, java.util.List.of(sample.part("pushrod@7IN").item()), "run-out");
+    new MachineShop(sample.job).send(1, List.of(sample.part("pushrod@7IN").item()), "run-out");
     page("pushrod@7IN");
     inWindow(
         () -> {

@@ -85,6 +85,7 @@ class StopSoundTest {
             window.scan(sample.action(card));
           });
     }
+    heard.take();
     isSilent();
   }
 
