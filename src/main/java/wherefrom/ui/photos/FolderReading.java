@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.PhotoFolder;
@@ -41,7 +42,9 @@ final class FolderReading {
     this.job = context.getJob();
     this.from = context.navigator().current();
     List<TagCode> issued = context.issued();
-    this.photos = new PhotoFolder(job, context.services().photos(), file -> read(file, issued));
+    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
+    this.photos =
+        new PhotoFolder(job, context.services().photos(), file -> read(file, issued, elsewhere));
   }
 
   /**
@@ -69,11 +72,12 @@ final class FolderReading {
     }
   }
 
-  private List<String> read(Path file, List<TagCode> issued) throws IOException {
+  private List<String> read(
+      Path file, List<TagCode> issued, Supplier<List<TagCode>> elsewhere) throws IOException {
     return context
         .services()
         .reader()
-        .read(context.services().pictures().load(file), issued)
+        .read(context.services().pictures().load(file), issued, elsewhere)
         .sightings()
         .stream()
         .map(Sighting::text)

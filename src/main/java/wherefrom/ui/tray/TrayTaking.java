@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Supplier;
 import wherefrom.job.image.Camera;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
@@ -48,16 +49,21 @@ public final class TrayTaking {
 
   private static void read(ScreenContext context, TrayPurpose purpose, Path file) {
     Collection<TagCode> issued = context.issued();
+    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
     context.longWork(
         "Reading the photograph",
-        () -> read(context, file, issued),
+        () -> read(context, file, issued, elsewhere),
         taken -> open(context, purpose, taken));
   }
 
-  private static Taken read(ScreenContext context, Path file, Collection<TagCode> issued)
+  private static Taken read(
+      ScreenContext context,
+      Path file,
+      Collection<TagCode> issued,
+      Supplier<List<TagCode>> elsewhere)
       throws IOException {
     GreyImage picture = context.services().pictures().load(file);
-    return new Taken(picture, context.services().reader().read(picture, issued));
+    return new Taken(picture, context.services().reader().read(picture, issued, elsewhere));
   }
 
   private static void open(ScreenContext context, TrayPurpose purpose, Taken taken) {
@@ -72,12 +78,13 @@ public final class TrayTaking {
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose, Camera camera) {
     Collection<TagCode> issued = context.issued();
+    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
     context.withCamera(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
           try {
             Still.take(context.services().cameras(), camera, file);
-            return read(context, file, issued);
+            return read(context, file, issued, elsewhere);
           } finally {
             Files.deleteIfExists(file);
           }
