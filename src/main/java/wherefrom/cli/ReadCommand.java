@@ -107,12 +107,11 @@ final class ReadCommand {
       return FilmReading.of(file, services, issued);
     }
     GreyImage picture = services.pictures().load(file);
-    Reading reading = services
+    Reading reading =
+        services
             .reader()
             .read(
-                picture,
-                issued,
-                () -> bench.map(OpenedJob::printedElsewhere).orElseGet(List::of));
+                picture, issued, () -> bench.map(OpenedJob::printedElsewhere).orElseGet(List::of));
     return any ? with(reading, services.reader().listForeign(picture)) : reading;
   }
 

@@ -62,9 +62,7 @@ final class TrayCommands {
   }
 
   private static Reading read(GreyImage picture, OpenedJob bench, Call call) {
-    return call.services()
-        .reader()
-        .read(picture, bench.book().issued(), bench::printedElsewhere);
+    return call.services().reader().read(picture, bench.book().issued(), bench::printedElsewhere);
   }
 
   private static Status run(Deed deed, Call call, Answer answer) throws BadInput, IOException {

@@ -18,7 +18,10 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 
-/** The typed codes and printed tags of the jobs on a shelf. A job is read again only where its logbook has grown. */
+/**
+ * The typed codes and printed tags of the jobs on a shelf. A job is read again only where its
+ * logbook has grown.
+ */
 final class TypedCodes {
   private record Known(
       long size, int engine, String name, Set<String> codes, List<TagCode> printed, Instant last) {}

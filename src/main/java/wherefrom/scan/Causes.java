@@ -66,8 +66,7 @@ final class Causes {
   }
 
   /** The cause that a person can do most about. */
-  static Unread.Cause of(
-      GreyImage picture, Pose pose, LabelPattern pattern, CameraModel camera) {
+  static Unread.Cause of(GreyImage picture, Pose pose, LabelPattern pattern, CameraModel camera) {
     if (pose.narrowModule() < SMALL) {
       return Unread.Cause.TOO_SMALL;
     }

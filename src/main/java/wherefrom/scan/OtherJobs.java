@@ -10,8 +10,8 @@ import wherefrom.scan.match.IssuedSymbols;
 import wherefrom.scan.match.SymbolMatch;
 
 /**
- * What is made of a still picture on which nothing was read: the grids that were looked at are asked
- * once more, for the tags that other jobs printed. No place is searched again.
+ * What is made of a still picture on which nothing was read: the grids that were looked at are
+ * asked once more, for the tags that other jobs printed. No place is searched again.
  */
 final class OtherJobs {
   private final IssuedSymbols printed;

@@ -96,8 +96,8 @@ final class PictureScan {
 
   /**
    * Tries the best places that were not read once more, each from several starts round it; where
-   * something was read already only those that fit about as well as a tag. What has a text is
-   * added to the readings.
+   * something was read already only those that fit about as well as a tag. What has a text is added
+   * to the readings.
    *
    * @return everything that was tried
    */

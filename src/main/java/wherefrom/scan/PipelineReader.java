@@ -52,8 +52,7 @@ public final class PipelineReader implements TagReader {
     }
 
     static Others of(Collection<TagCode> tags, Collection<TagCode> open) {
-      return new Others(
-          List.copyOf(tags), List.copyOf(open), new IssuedSymbols(tags, open));
+      return new Others(List.copyOf(tags), List.copyOf(open), new IssuedSymbols(tags, open));
     }
 
     boolean isOf(Collection<TagCode> asked, Collection<TagCode> issued) {

@@ -69,7 +69,9 @@ final class ServerShelf implements Shelf {
     return copies.listPrinted(engine);
   }
 
-  /** Where the server is out of reach the copies stay as they are: a picture is read all the same. */
+  /**
+   * Where the server is out of reach the copies stay as they are: a picture is read all the same.
+   */
   private void freshen(int but) {
     try {
       mirror.refresh(but);

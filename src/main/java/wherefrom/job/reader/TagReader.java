@@ -20,8 +20,8 @@ public interface TagReader {
   /**
    * The same where a tag may be another job's.
    *
-   * @param elsewhere the tags that other jobs printed, those that lie about most likely first; asked
-   *     for only where nothing was read without them
+   * @param elsewhere the tags that other jobs printed, those that lie about most likely first;
+   *     asked for only where nothing was read without them
    */
   default Reading read(
       GreyImage picture, Collection<TagCode> issued, Supplier<List<TagCode>> elsewhere) {

@@ -7,8 +7,8 @@ import wherefrom.scan.grey.Level;
 /**
  * Whether the paper of a label is flat or bent evenly: the corners of its frame, the middles of its
  * sides and its finder patterns are looked for one by one round where the pose has them. On flat
- * paper what is left of their shifts, once the pose is taken for a little wrong, is next to nothing,
- * whatever dirt lies between them.
+ * paper what is left of their shifts, once the pose is taken for a little wrong, is next to
+ * nothing, whatever dirt lies between them.
  */
 public final class PaperShape {
   /** Places looked at for each module, across and down. */
@@ -37,7 +37,6 @@ public final class PaperShape {
 
   /** What each piece looks like, twice a module across and down. */
   private final float[][] wanted = new float[PIECES.size()][];
-
 
   private final float[] grey = new float[SIDE * SIDE];
 
@@ -196,10 +195,7 @@ public final class PaperShape {
         .map(
             shift ->
                 Math.abs(
-                    shift[2]
-                        - even[0]
-                        - even[1] * shift[0] / REACH
-                        - even[2] * shift[1] / REACH))
+                    shift[2] - even[0] - even[1] * shift[0] / REACH - even[2] * shift[1] / REACH))
         .toList();
   }
 }

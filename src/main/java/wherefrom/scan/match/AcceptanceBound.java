@@ -38,11 +38,11 @@ package wherefrom.scan.match;
  *
  * <p><b>Far round a rod.</b> Four places at most are asked from six starts each as labels that go
  * far round a thin rod, only on a picture on which nothing else was read and only where the pattern
- * of every label fits to {@link #PATTERN}: 24 grids more at most, less than the second look has. They
- * want {@link #WRAPPED} more of the lead.
+ * of every label fits to {@link #PATTERN}: 24 grids more at most, less than the second look has.
+ * They want {@link #WRAPPED} more of the lead.
  *
- * <p><b>Tags of other jobs.</b> Where still nothing was read, the grids whose pattern fits are asked
- * for the tags of all other jobs: {@link #marginAmong}.
+ * <p><b>Tags of other jobs.</b> Where still nothing was read, the grids whose pattern fits are
+ * asked for the tags of all other jobs: {@link #marginAmong}.
  *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
@@ -109,14 +109,13 @@ public final class AcceptanceBound {
    * How far evidence and lead lie above what is wanted of one of so many tags, in standard
    * deviations; the lesser of the two counts. A chance score reaches z with probability exp(-z²/2)
    * at most: where z²/2 is larger by the logarithm of how many jobs' tags a list holds, all of them
-   * together are as likely to be reached by chance as those of one job, and a lead as well.
+   * together are as likely to be reached by chance as those of one job. The lead guards against
+   * relatives, and what lies there has those of one job only, so it is that of a second look.
    */
   public static double marginAmong(SymbolMatch match, int tags) {
     double more = 2 * Math.log(Math.max(1, tags / JOB_OF));
     double evidence = Math.sqrt(EVIDENCE_IN_PATTERN * EVIDENCE_IN_PATTERN + more);
-    double least = LEAD + SECOND_LOOK;
-    double lead = Math.sqrt(least * least + more);
-    return Math.min(match.evidence() - evidence, match.lead() - lead);
+    return Math.min(match.evidence() - evidence, match.lead() - LEAD - SECOND_LOOK);
   }
 
   /**

@@ -72,8 +72,8 @@ final class FolderReading {
     }
   }
 
-  private List<String> read(
-      Path file, List<TagCode> issued, Supplier<List<TagCode>> elsewhere) throws IOException {
+  private List<String> read(Path file, List<TagCode> issued, Supplier<List<TagCode>> elsewhere)
+      throws IOException {
     return context
         .services()
         .reader()

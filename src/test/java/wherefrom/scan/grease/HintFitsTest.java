@@ -82,8 +82,7 @@ class HintFitsTest {
   private void lit(String name, Cause cause, int seed, int grade) {
     long number = GreaseFrames.seed(Family.MARKER, 12, seed * 16 + grade, HEIGHT);
     TagCode code = GreaseFrames.pick(ISSUED, number);
-    GreaseFrame frame =
-        GreaseFrames.frame(Family.MARKER, 12, seed * 16 + grade, HEIGHT, code);
+    GreaseFrame frame = GreaseFrames.frame(Family.MARKER, 12, seed * 16 + grade, HEIGHT, code);
     Plane plane = new Plane(frame.image().width(), frame.image().height());
     for (int at = 0; at < plane.values.length; at++) {
       plane.values[at] = (frame.image().pixels()[at] & 0xFF) / 255f;
