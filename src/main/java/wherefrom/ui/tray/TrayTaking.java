@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import wherefrom.job.image.Camera;
 import wherefrom.job.image.GreyImage;
@@ -12,6 +13,7 @@ import wherefrom.job.reader.Reading;
 import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.photos.Still;
@@ -23,6 +25,8 @@ public final class TrayTaking {
 
   /** A photograph and what was read on it. */
   private record Taken(GreyImage picture, Reading reading) {}
+
+  private static final String PUT_AWAY = "The photograph was not used: its job was put away.";
 
   private TrayTaking() {}
 
@@ -53,7 +57,7 @@ public final class TrayTaking {
     context.longWork(
         "Reading the photograph",
         () -> read(context, file, issued, elsewhere),
-        taken -> open(context, purpose, taken));
+        opens(context, purpose));
   }
 
   private static Taken read(
@@ -66,10 +70,14 @@ public final class TrayTaking {
     return new Taken(picture, context.services().reader().read(picture, issued, elsewhere));
   }
 
-  private static void open(ScreenContext context, TrayPurpose purpose, Taken taken) {
-    context
-        .navigator()
-        .open(() -> new TrayScreen(context, purpose, taken.picture(), taken.reading()));
+  private static Consumer<Taken> opens(ScreenContext context, TrayPurpose purpose) {
+    return OnThisJob.take(
+        context,
+        taken ->
+            context
+                .navigator()
+                .open(() -> new TrayScreen(context, purpose, taken.picture(), taken.reading())),
+        PUT_AWAY);
   }
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose) {
@@ -89,6 +97,6 @@ public final class TrayTaking {
             Files.deleteIfExists(file);
           }
         },
-        taken -> open(context, purpose, taken));
+        opens(context, purpose));
   }
 }
