@@ -103,7 +103,7 @@ public final class PictureDrop {
 
   private void readPictures(List<Path> files) {
     Collection<TagCode> issued = context.issued();
-    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
     context.longWork("Reading pictures", () -> readAll(files, issued, elsewhere), this::take);
   }
 

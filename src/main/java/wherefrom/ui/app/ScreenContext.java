@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Dimension2D;
 import wherefrom.job.EngineJob;
@@ -223,13 +222,6 @@ public final class ScreenContext extends WindowWork {
   /** Every tag that can be in view: those of the open job, and the cards; none without a job. */
   public List<TagCode> issued() {
     return job.map(open -> new TagBook(open.state(), shelf()).issued()).orElseGet(List::of);
-  }
-
-  /** Every tag that the other jobs of the shelf printed; may be asked for on any thread. */
-  public Supplier<List<TagCode>> printedElsewhere() {
-    Shelf asked = shelf();
-    int engine = job.map(open -> open.state().engine()).orElse(-1);
-    return () -> asked.listPrinted(engine);
   }
 
   /** Tells the person something in a sentence that stays until it is put away. */

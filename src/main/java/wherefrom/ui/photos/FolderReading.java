@@ -14,6 +14,7 @@ import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.text.Words;
 import wherefrom.ui.app.OnThisJob;
+import wherefrom.ui.app.PrintedElsewhere;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
@@ -44,7 +45,7 @@ final class FolderReading {
     this.job = context.getJob();
     this.from = context.navigator().current();
     List<TagCode> issued = context.issued();
-    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
     this.photos =
         new PhotoFolder(job, context.services().photos(), file -> read(file, issued, elsewhere));
   }

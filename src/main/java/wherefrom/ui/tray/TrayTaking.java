@@ -14,6 +14,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.OnThisJob;
+import wherefrom.ui.app.PrintedElsewhere;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.photos.Still;
@@ -53,7 +54,7 @@ public final class TrayTaking {
 
   private static void read(ScreenContext context, TrayPurpose purpose, Path file) {
     Collection<TagCode> issued = context.issued();
-    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
     context.longWork(
         "Reading the photograph",
         () -> read(context, file, issued, elsewhere),
@@ -86,7 +87,7 @@ public final class TrayTaking {
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose, Camera camera) {
     Collection<TagCode> issued = context.issued();
-    Supplier<List<TagCode>> elsewhere = context.printedElsewhere();
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
     context.withCamera(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
