@@ -27,6 +27,7 @@ public final class CylinderZoom {
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
   private final List<Zone> zones = new ArrayList<>();
+  private final List<CarrierFigure> carriers = new ArrayList<>();
 
   private CylinderZoom(Layout layout, int cylinder, Asked asked, Glass glass, boolean named) {
     this.layout = layout;
@@ -57,7 +58,15 @@ public final class CylinderZoom {
       boolean named) {
     CylinderZoom zoom = new CylinderZoom(layout, cylinder, asked, glass, named);
     zoom.columns(room, zoom.order().stream().filter(wanted::contains).toList());
-    return new Drawing(room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones);
+    return new Drawing(
+        room,
+        glass,
+        zoom.ground,
+        zoom.parts,
+        zoom.words,
+        zoom.anchors,
+        zoom.zones,
+        zoom.carriers);
   }
 
   /** Whether a room is large enough for so many columns at the size that the person set. */
@@ -103,6 +112,7 @@ public final class CylinderZoom {
     words.addAll(column.words().shapes());
     parts.addAll(column.parts());
     anchors.addAll(column.anchors());
+    carriers.addAll(column.carriers());
   }
 
   /** What the column of the bottom end is called. */

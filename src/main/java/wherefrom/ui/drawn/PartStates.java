@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import wherefrom.drawing.DrawnAs;
+import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.inspection.Look;
@@ -22,9 +22,12 @@ public final class PartStates {
   private PartStates() {}
 
   /** What a job says of its places now: to be asked anew after each entry. */
-  public static Function<Place, PartState> of(EngineJob job) {
+  public static EngineStates of(EngineJob job) {
     Map<Place, PartState> known = new HashMap<>();
-    return place -> known.computeIfAbsent(place, at -> of(job, at));
+    return new EngineStates(
+        job.layout(),
+        place -> known.computeIfAbsent(place, at -> of(job, at)),
+        job.bench()::findBigPart);
   }
 
   /**

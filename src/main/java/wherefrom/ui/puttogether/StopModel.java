@@ -11,6 +11,7 @@ import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Over;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.rules.WayOut;
@@ -60,6 +61,14 @@ final class StopModel {
   /** The part that the stop speaks of; empty where its tag stood for no part. */
   Optional<Part> part() {
     return together.stopped();
+  }
+
+  /** The place that the stopped part was to go into, where it would be the right one. */
+  Optional<Place> place() {
+    return together
+        .stop()
+        .filter(Verdict.NotCleared.class::isInstance)
+        .map(stop -> ((Verdict.NotCleared) stop).place());
   }
 
   /** The check that the stop waits for, where it stands in the job. */
