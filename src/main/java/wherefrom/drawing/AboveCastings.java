@@ -121,8 +121,7 @@ final class AboveCastings {
     head.slab(x1, top, x2 - x1, high, 0.07 * pitch, Role.BODY);
     double middle = first.x() + (cylinders.size() / 2 - 0.5) * pitch;
     double across = first.y((places.inner() + places.outer()) / 2);
-    carriers.add(
-        figure(BigPartKind.HEAD, bank, solid, head, new Point(middle, across)));
+    carriers.add(figure(BigPartKind.HEAD, bank, solid, head, new Point(middle, across)));
     if (!shaft.isEmpty()) {
       ShapeCollector contour = new ShapeCollector(at.glass());
       bar(contour, x1, x2, first, Role.BODY);

@@ -58,12 +58,10 @@ public record CarriersAsTheyAre(List<Shape> ground, List<Shape> outlines, List<S
 
   private static boolean isHeadOff(CarrierFigure shaft, Map<CarrierFigure, PartState> off) {
     return off.keySet().stream()
-        .anyMatch(
-            head -> head.kind() == BigPartKind.HEAD && head.cylinder() == shaft.cylinder());
+        .anyMatch(head -> head.kind() == BigPartKind.HEAD && head.cylinder() == shaft.cylinder());
   }
 
-  private static List<Shape> mark(
-      CarrierFigure figure, Point at, PartState state, Glass glass) {
+  private static List<Shape> mark(CarrierFigure figure, Point at, PartState state, Glass glass) {
     return state.sign() == Sign.OUT
         ? MarkShapes.tag(at, figure.side(), glass).shapes()
         : MarkShapes.of(state.sign(), at, figure.side(), glass).shapes();

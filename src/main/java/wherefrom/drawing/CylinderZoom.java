@@ -59,14 +59,7 @@ public final class CylinderZoom {
     CylinderZoom zoom = new CylinderZoom(layout, cylinder, asked, glass, named);
     zoom.columns(room, zoom.order().stream().filter(wanted::contains).toList());
     return new Drawing(
-        room,
-        glass,
-        zoom.ground,
-        zoom.parts,
-        zoom.words,
-        zoom.anchors,
-        zoom.zones,
-        zoom.carriers);
+        room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones, zoom.carriers);
   }
 
   /** Whether a room is large enough for so many columns at the size that the person set. */

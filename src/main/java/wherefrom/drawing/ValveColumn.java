@@ -76,8 +76,7 @@ final class ValveColumn {
   private void carrier(BigPartKind kind, int before, List<Shape> contour, Optional<Point> mark) {
     double side = ZoomColumn.mark(at.glass());
     List<Shape> solid = at.ground().since(before);
-    at.carriers()
-        .add(new CarrierFigure(kind, valve.cylinder(), solid, contour, mark, side));
+    at.carriers().add(new CarrierFigure(kind, valve.cylinder(), solid, contour, mark, side));
   }
 
   private void bore() {

@@ -22,8 +22,7 @@ public record Carrier(BigPartKind kind, boolean mustBeOn) {
               rockers == RockerMount.SHAFT
                   ? new Carrier(BigPartKind.ROCKER_SHAFT, false)
                   : new Carrier(BigPartKind.HEAD, true));
-      case SPRING, RETAINER, KEEPERS, VALVE ->
-          Optional.of(new Carrier(BigPartKind.HEAD, false));
+      case SPRING, RETAINER, KEEPERS, VALVE -> Optional.of(new Carrier(BigPartKind.HEAD, false));
       case LIFTER, ROD_SHELL, ROD_CAP, ROD, PISTON, MAIN_SHELL, MAIN_CAP, CAM_BEARING ->
           Optional.empty();
     };

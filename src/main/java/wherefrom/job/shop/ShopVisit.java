@@ -68,8 +68,7 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
     Map<String, Integer> beside = new HashMap<>();
     lines.stream()
         .filter(Line::beside)
-        .forEach(
-            line -> beside.merge(line.line().what(), pieces.applyAsInt(line), Math::max));
+        .forEach(line -> beside.merge(line.line().what(), pieces.applyAsInt(line), Math::max));
     return plain + beside.values().stream().mapToInt(Integer::intValue).sum();
   }
 

@@ -53,9 +53,7 @@ final class ShopAsking {
     context
         .navigator()
         .open(
-            () ->
-                new ChoiceScreen<>(
-                    context, title, choices, work -> chosen(kind, wanted, work)));
+            () -> new ChoiceScreen<>(context, title, choices, work -> chosen(kind, wanted, work)));
   }
 
   private static Choice<Optional<ShopWork>> choice(ShopWork work, String words, String more) {

@@ -4,7 +4,9 @@ import java.util.Optional;
 import wherefrom.job.entry.RunInStopped;
 import wherefrom.ui.app.Kept;
 
-/** What was put right after a fault, until the engine runs again: the clock begins by that press. */
+/**
+ * What was put right after a fault, until the engine runs again: the clock begins by that press.
+ */
 final class PutRight {
   private Optional<RunInStopped> after = Optional.empty();
   private String words = "";

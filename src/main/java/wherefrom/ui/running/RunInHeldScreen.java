@@ -62,8 +62,9 @@ public final class RunInHeldScreen extends ListPage {
   }
 
   private void askWhy() {
-    open(() -> new TextEntryScreen(
-                context, "Why does it begin anyway?", typed.anyway(), this::begin));
+    open(
+        () ->
+            new TextEntryScreen(context, "Why does it begin anyway?", typed.anyway(), this::begin));
   }
 
   private void begin(String why) {

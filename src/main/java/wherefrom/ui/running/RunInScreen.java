@@ -133,9 +133,10 @@ public final class RunInScreen extends Page {
     String words =
         switch (model.state()) {
           case RUNNING -> stops ? "STOP: ignition off" : "Engine is off";
-          case STOPPED -> model.isFaulty() && putRight(model).isEmpty()
-              ? "Say what was put right"
-              : "Engine is running again";
+          case STOPPED ->
+              model.isFaulty() && putRight(model).isEmpty()
+                  ? "Say what was put right"
+                  : "Engine is running again";
           case DONE -> "After the run-in";
         };
     if (!tag.words().equals(words)) {

@@ -21,7 +21,9 @@ import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.sample.SampleJob;
 
-/** A part cannot be in its place while what carries it, or what it goes up through, is not there. */
+/**
+ * A part cannot be in its place while what carries it, or what it goes up through, is not there.
+ */
 class WhatCarriesItTest {
   private static SampleJob apart(String layout) {
     return apart(SampleJob.whole(layout, EnumSet.allOf(PartKind.class)));
@@ -100,7 +102,9 @@ class WhatCarriesItTest {
       SampleJob job = apart("v8-odd-even");
       off(job, "left head", away);
       for (String kind : List.of("spring", "valve", "retainer", "keepers", "pushrod", "rocker")) {
-        assertThat(lines(job, kind + "@3EX")).as(kind).contains(PartKind.valueOf(kind.toUpperCase(Locale.ROOT)).word() + ": head is away");
+        assertThat(lines(job, kind + "@3EX"))
+            .as(kind)
+            .contains(PartKind.valueOf(kind.toUpperCase(Locale.ROOT)).word() + ": head is away");
       }
       assertThat(judge(job, "lifter@3EX").word()).isEqualTo("right place");
     }
@@ -127,7 +131,8 @@ class WhatCarriesItTest {
     assertThat(lines(job, "rod-shell@R6U")).contains("rod shell: rod is away");
     assertThat(judge(job, "rod-shell@R5U").word()).isEqualTo("right place");
     new Handling(job.job).offForWashing(job.part("main-cap@M2L").item(), 2);
-    assertThat(judge(job, "main-shell@M2L").sentence()).contains("its cap is off for washing, basket 2");
+    assertThat(judge(job, "main-shell@M2L").sentence())
+        .contains("its cap is off for washing, basket 2");
   }
 
   @Test

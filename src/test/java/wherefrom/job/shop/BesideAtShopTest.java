@@ -117,8 +117,7 @@ class BesideAtShopTest {
   @Test
   void whereOneWorkCannotBeWrittenNoneIs() {
     int before = job.history().size();
-    assertThat(
-            away.send(1, HEAD, List.of(wanted(ShopWork.VALVES, ""), wanted(ShopWork.OTHER, ""))))
+    assertThat(away.send(1, HEAD, List.of(wanted(ShopWork.VALVES, ""), wanted(ShopWork.OTHER, ""))))
         .isInstanceOf(MachineShop.Answer.Refused.class);
     assertThat(job.history()).hasSize(before);
     assertThat(head()).isEqualTo(Whereabouts.OUT);

@@ -47,8 +47,7 @@ class HeadsAsTheyAreTest {
 
   private Drawing above() {
     EngineGeometry at =
-        EngineGeometry.of(
-            sample.job.state().layout(), View.ABOVE, ROOM, GLASS, BelowPanRail.NONE);
+        EngineGeometry.of(sample.job.state().layout(), View.ABOVE, ROOM, GLASS, BelowPanRail.NONE);
     return EngineAbove.of(at, asked());
   }
 
@@ -138,8 +137,7 @@ class HeadsAsTheyAreTest {
   void aCylinderLargeLeavesItsHeadOut() {
     leftHead(Whereabouts.WASHING);
     for (int cylinder : new int[] {3, 4}) {
-      Drawing drawn =
-          CylinderZoom.of(sample.job.state().layout(), cylinder, ROOM, asked(), GLASS);
+      Drawing drawn = CylinderZoom.of(sample.job.state().layout(), cylinder, ROOM, asked(), GLASS);
       Map<CarrierFigure, PartState> off = CarriersAsTheyAre.off(drawn, states());
       boolean left = cylinder == 3;
       assertThat(off.isEmpty()).isEqualTo(!left);

@@ -136,7 +136,11 @@ class EveryStopLeadsOutTest {
             "measured good",
             "Reuse it all the same"),
         pressed(
-            "pushrod: head is off", "Go to its head", true, EveryStopLeadsOutTest::headOff, HEAD_ON),
+            "pushrod: head is off",
+            "Go to its head",
+            true,
+            EveryStopLeadsOutTest::headOff,
+            HEAD_ON),
         pressed(
             "pushrod: head is away",
             "Go to its head",
