@@ -143,7 +143,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void up() {
-    walk.arrive(!(current() instanceof WholeGlass) && !(current() instanceof Typable));
+    walk.arrive(!(current() instanceof WholeGlass) && Typable.of(current()).isEmpty());
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }

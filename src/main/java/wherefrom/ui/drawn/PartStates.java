@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.PartState;
@@ -57,6 +58,22 @@ public final class PartStates {
     }
     boolean suspect = worst == Look.SUSPECT && part.decision().isEmpty();
     return suspect ? state.suspect() : state;
+  }
+
+  /**
+   * What an index says of its places, drawn as they are: a part that is out is a contour there too,
+   * until all is done and well with it.
+   *
+   * @param said what the index says of a place; its parts as if they were in
+   */
+  public static EngineStates asTheyAre(EngineJob job, Function<Place, PartState> said) {
+    EngineStates plain = of(job);
+    return plain.with(
+        place -> {
+          PartState known = said.apply(place);
+          boolean out = known.look() == DrawnAs.IN && plain.apply(place).look() == DrawnAs.OUT;
+          return out ? known.drawn(DrawnAs.OUT) : known;
+        });
   }
 
   /**
