@@ -45,6 +45,7 @@ public final class ScreenContext extends WindowWork {
   private String noticed = "";
 
   private final Copying copying;
+  private final Writings writings = new Writings();
 
   ScreenContext(
       Services services,
@@ -73,6 +74,11 @@ public final class ScreenContext extends WindowWork {
   /** What screens keep while the window is open. */
   public Kept kept() {
     return kept;
+  }
+
+  /** What is being written away from the window's thread. */
+  public Writings writings() {
+    return writings;
   }
 
   public Services services() {
