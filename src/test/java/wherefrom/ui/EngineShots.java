@@ -229,13 +229,6 @@ final class EngineShots {
       Class<? extends Screen> screen,
       Supplier<SampleJob> job,
       BiConsumer<SampleWindow, SampleJob> arrange) {
-    return new Shot(
-        name,
-        screen,
-        window -> {
-          SampleJob sample = job.get();
-          window.shell.context().open(sample.job);
-          arrange.accept(window, sample);
-        });
+    return Shot.of(name, screen, job, arrange);
   }
 }
