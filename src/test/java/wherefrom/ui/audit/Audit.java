@@ -3,7 +3,10 @@ package wherefrom.ui.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
@@ -60,6 +63,7 @@ public final class Audit {
     List<Node> targets = audit.targets();
     targets.forEach(audit::target);
     audit.pairs(targets);
+    audit.twins(targets);
     List<Text> texts = audit.painted.texts();
     texts.forEach(audit::text);
     audit.textOnText(texts);
@@ -157,6 +161,31 @@ public final class Audit {
     } else if (gap < (discards ? DISCARD_GAP_MM : GAP_MM)) {
       fault(Rule.GAP, "%.1f mm between %s and %s", gap, name(one), name(other));
     }
+  }
+
+  /**
+   * Two keys that say the same: nobody could tell which does what. A row of figures to type is its
+   * own name, so is a key that only shows a picture.
+   */
+  private void twins(List<Node> targets) {
+    Map<String, Long> said =
+        targets.stream()
+            .map(Audit::words)
+            .filter(words -> !words.isBlank())
+            .collect(Collectors.groupingBy(words -> words, TreeMap::new, Collectors.counting()));
+    said.forEach(
+        (words, times) -> {
+          if (times > 1) {
+            fault(Rule.TWINS, "%d keys say \"%s\"", times, words);
+          }
+        });
+  }
+
+  /** All that is written on a target. */
+  private static String words(Node node) {
+    return node instanceof Parent parent
+        ? new Painted(parent).texts().stream().map(Text::getText).collect(Collectors.joining(" "))
+        : "";
   }
 
   private void text(Text text) {
