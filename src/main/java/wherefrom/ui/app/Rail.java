@@ -17,6 +17,9 @@ import wherefrom.ui.controls.TouchKey;
  * room the last leads to the rest.
  */
 final class Rail extends Region {
+  /** Told from the key More that a screen of its own may have. */
+  static final String REST = "Menu";
+
   private static final double ICON_MM = 6.4;
   private static final double WIDE_MM = 23.7;
   private static final double WIDER_MM = 36.5;
@@ -68,7 +71,7 @@ final class Rail extends Region {
         touch.key(key.words(), key.act()).draw(key.icon().draw(factor * touch.scale().px(ICON_MM)));
     plate.setAccessibleRole(AccessibleRole.BUTTON);
     plate.setAccessibleText(key.spoken());
-    return plate.tight().select(key.on());
+    return plate.tight().stress(key.on());
   }
 
   /** The width of the rail on the left edge, in pixels. */
@@ -142,7 +145,7 @@ final class Rail extends Region {
     }
     List<RailKey> others = keys.subList(most - 1, keys.size());
     List<RailKey> first = new ArrayList<>(keys.subList(0, most - 1));
-    first.add(new RailKey(Icon.MORE, "More", () -> rest.accept(others)));
+    first.add(new RailKey(Icon.MENU, REST, () -> rest.accept(others)));
     return first;
   }
 

@@ -126,7 +126,10 @@ public final class PlanScreen extends Page {
   private void chooseStepped() {
     List<Choice<Stepped>> choices =
         Stream.of(Stepped.values())
-            .map(figure -> new Choice<>(figure, PlanModel.inputName(figure.key()), ""))
+            .map(
+                figure ->
+                    new Choice<>(figure, PlanModel.inputName(figure.key()), "")
+                        .now(figure == model.stepped()))
             .toList();
     open(() -> new ChoiceScreen<>(context, "Step which figure?", choices, this::stepOther));
   }
