@@ -136,8 +136,7 @@ public final class BagsScreen extends Page implements Scannable {
 
   private Region keys() {
     TouchKey bags = touch().key("Bags", () -> show(false)).select(!shown.bigParts);
-    TouchKey big =
-        touch().key("Big parts", () -> show(true)).select(shown.bigParts);
+    TouchKey big = touch().key("Big parts", () -> show(true)).select(shown.bigParts);
     TouchKey more = touch().key("More", this::more);
     if (touch().isLarge()) {
       return Tiles.row(context.scale(), shown.bigParts ? bags : big, more);
