@@ -17,6 +17,9 @@ final class EngineRoom {
 
   private static final double GAP_MM = 1.6;
 
+  /** Words beside a drawing may make it so much smaller. */
+  private static final double NEARLY = 0.85;
+
   private final Scale scale;
   private final Layout layout;
   private final Captions captions;
@@ -34,16 +37,21 @@ final class EngineRoom {
    *
    * @param isDrawn whether there is space for the drawing
    * @param captions which captions there is space for too; empty where for none
-   * @param above how much is left free over the drawing, for the captions
-   * @param captioned the box over which the captions stand
+   * @param room where the drawing stands, so that the captions have theirs
+   * @param captioned the box to which the captions stand
    */
-  record Fit(boolean isDrawn, Optional<Captions.Shown> captions, double above, Bounds captioned) {}
+  record Fit(
+      boolean isDrawn, Optional<Captions.Shown> captions, Bounds room, Bounds captioned) {}
 
   /** What is shown in a room of this size. */
   Fit fit(View side, BelowPanRail foot, double width, double height) {
     return Arrays.stream(Captions.Shown.values())
         .filter(shown -> captions.least(shown) <= width)
-        .map(shown -> captioned(shown, side, foot, width, height))
+        .map(
+            shown ->
+                shown.isBeside()
+                    ? beside(shown, side, foot, width, height)
+                    : captioned(shown, side, foot, width, height))
         .filter(Fit::isDrawn)
         .findFirst()
         .orElseGet(() -> bare(side, foot, width, height));
@@ -55,17 +63,41 @@ final class EngineRoom {
     EngineGeometry at = geometry(side, foot, width, height - above);
     Bounds box = at.bounds();
     Bounds under = new Bounds(box.x(), above + box.y() - gap(), box.width(), box.height());
-    return new Fit(isLargeEnough(at), Optional.of(shown), above, under);
+    Bounds room = new Bounds(0, above, width, height - above);
+    return new Fit(isLargeEnough(at), Optional.of(shown), room, under);
+  }
+
+  /** Beside a drawing that is as low as its room captions cost it little or nothing. */
+  private Fit beside(
+      Captions.Shown shown, View side, BelowPanRail foot, double width, double height) {
+    double left = captions.left(shown);
+    double wide = width - left - captions.right(shown);
+    EngineGeometry at = geometry(side, foot, wide, height);
+    double alone = geometry(side, foot, width, height).pitch();
+    Bounds box = at.bounds();
+    return new Fit(
+        isLargeEnough(at) && at.pitch() >= NEARLY * alone,
+        Optional.of(shown),
+        new Bounds(left, 0, wide, height),
+        new Bounds(left + box.x(), box.y(), box.width(), box.height()));
   }
 
   private Fit bare(View side, BelowPanRail foot, double width, double height) {
     EngineGeometry at = geometry(side, foot, width, height);
-    return new Fit(isLargeEnough(at), Optional.empty(), 0, at.bounds());
+    return new Fit(
+        isLargeEnough(at), Optional.empty(), new Bounds(0, 0, width, height), at.bounds());
   }
 
   /** Whether a room is large enough for the drawing, at least without its captions. */
   boolean has(View side, BelowPanRail foot, double width, double height) {
     return width > 0 && height > 0 && isLargeEnough(geometry(side, foot, width, height));
+  }
+
+  /** Whether a room is large enough for the drawing with the names of its ends. */
+  boolean hasNamed(View side, BelowPanRail foot, double width, double height) {
+    return width > 0
+        && height > 0
+        && fit(side, foot, width, height).captions().isPresent();
   }
 
   /** How high the drawing is with its captions where it is drawn as wide as this. */
