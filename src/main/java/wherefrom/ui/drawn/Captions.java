@@ -176,7 +176,8 @@ final class Captions extends Region {
     front.resizeRelocate(0, stepped ? 0 : y, front.prefWidth(-1), line);
     double rearWide = rear.prefWidth(-1);
     rear.resizeRelocate(width - rearWide, y, rearWide, line);
-    rear.setVisible(shown != Shown.FRONT && (!stepped || keptTo <= Math.max(keptFrom, width - rearWide)));
+    rear.setVisible(
+        shown != Shown.FRONT && (!stepped || keptTo <= Math.max(keptFrom, width - rearWide)));
     if (shown != Shown.ALL) {
       seen.setVisible(false);
       return;
