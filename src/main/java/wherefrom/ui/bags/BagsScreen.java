@@ -90,6 +90,9 @@ public final class BagsScreen extends Page implements Scannable {
     if (rows.isEmpty()) {
       String words = "Stick a numbered tag on each bag. Then say here what is in it.";
       rows.add(ListRow.told(touch(), "No bag yet", words));
+      if (touch().isLarge()) {
+        rows.add(ListRow.key(touch(), "New bag", List.of("say what is in it"), filling::fresh));
+      }
     }
     return rows;
   }

@@ -98,7 +98,14 @@ public final class PlanScreen extends Page {
   }
 
   private TouchKey head(int column) {
-    return touch.key(model.name(column), () -> choose(column)).select(column == model.chosen());
+    boolean chosen = column == model.chosen();
+    TouchKey key = touch.key(model.name(column), () -> choose(column));
+    if (!touch.isLarge()) {
+      return key.select(chosen);
+    }
+    // Large letters leave the box no room; the tag names what is chosen.
+    key.setAccessibleText(model.name(column) + (chosen ? ", chosen" : ""));
+    return key.stress(chosen);
   }
 
   private void choose(int column) {
