@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.job.FigureParser;
 import wherefrom.job.entry.GoodsWay;
 import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
@@ -12,8 +13,11 @@ import wherefrom.job.money.Gauging;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.OneMeasured;
 import wherefrom.job.money.PartNumbers;
+import wherefrom.quantity.Dimension;
 import wherefrom.quantity.HomeCountry;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 /** The list as it is bought: sets and spares, offers of suppliers, what has arrived. */
@@ -221,10 +225,20 @@ final class BuyCommands {
         .orElseThrow(() -> new BadInput(PartNumbers.unknown(bench.state(), number)));
   }
 
+  /** Whether it is of the size that is asked for; of any where none is. */
+  private static boolean isOfSize(OpenedJob bench, Call call, BuyLine line) {
+    Unit usual = FigureParser.usual(bench.state().units(), Dimension.LENGTH);
+    return call.find("--size")
+        .map(typed -> GoodsSize.read(typed, usual).filter(line.size()::equals).isPresent())
+        .orElse(true);
+  }
+
   /** Of several lines of one size, the first that wants more. */
   private static BuyLine listed(OpenedJob bench, Call call) throws BadInput {
+    Article what = Article.read(call.get("--what"));
     List<BuyLine> found =
-        new Buying(bench.state()).find(Article.read(call.get("--what")), call.find("--size"));
+        new Buying(bench.state())
+            .find(what).stream().filter(line -> isOfSize(bench, call, line)).toList();
     if (found.isEmpty()) {
       throw new BadInput("That is not on the list. See \"buy list\".");
     }

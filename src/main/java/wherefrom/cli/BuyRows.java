@@ -24,7 +24,7 @@ final class BuyRows {
     public Map<String, Object> fields() {
       return Json.object(
           "what", line.what().words(),
-          "size", line.size(),
+          "size", line.sizeWords(),
           "pieces", line.pieces(),
           "set", line.soldAs().holds(),
           "spares", line.soldAs().spares(),
@@ -99,7 +99,7 @@ final class BuyRows {
     private static Map<String, Object> item(SupplierOffer.Priced item) {
       return Json.object(
           "what", item.line().what().words(),
-          "size", item.line().size(),
+          "size", item.line().sizeWords(),
           "packages", item.packages(),
           "holds", item.holds(),
           "price", item.price().text(),

@@ -1,10 +1,12 @@
 package wherefrom.cli;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import wherefrom.inspection.Decision;
+import wherefrom.job.FigureParser;
 import wherefrom.job.PartRecord;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Proposal;
@@ -15,7 +17,10 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Money;
+import wherefrom.quantity.Unit;
+import wherefrom.rules.size.GoodsSize;
 
 /** Reuse, machine or replace: proposed, decided, and what must be bought. */
 final class DecideCommands {
@@ -195,16 +200,21 @@ final class DecideCommands {
       String amount,
       Row.Beside name)
       implements Row {
-    static BuyRow of(Deciding deciding, Replacement line) {
+    static BuyRow of(Deciding deciding, Unit usual, Replacement line) {
       return new BuyRow(
           line.kind().key(),
           line.pieces(),
-          line.size(),
-          line.step().map(Amount::text).orElse(""),
+          line.sizeWords(),
+          step(line.size(), usual),
           line.places().stream().map(Place::words).toList(),
           line.reason(),
           deciding.findCost(line).map(Money::text).orElse(""),
           new Row.Beside(line.named()));
+    }
+
+    private static String step(GoodsSize size, Unit usual) {
+      String standard = size.isStep() ? new Amount(BigDecimal.ZERO, usual).text() : "";
+      return size.findOff().map(Amount::text).orElse(standard);
     }
 
     static BuyRow of(Deciding deciding, Purchase thing) {
@@ -231,8 +241,9 @@ final class DecideCommands {
         .lists(
             (bench, call) -> {
               Deciding deciding = new Deciding(bench.job());
+              Unit usual = FigureParser.usual(bench.state().units(), Dimension.LENGTH);
               return Stream.concat(
-                  deciding.replacements().stream().map(line -> BuyRow.of(deciding, line)),
+                  deciding.replacements().stream().map(line -> BuyRow.of(deciding, usual, line)),
                   deciding.purchases().stream().map(thing -> BuyRow.of(deciding, thing)));
             });
   }

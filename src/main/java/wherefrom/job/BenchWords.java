@@ -34,6 +34,7 @@ import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Money;
 import wherefrom.rules.debris.DebrisFind;
+import wherefrom.rules.size.GoodsSize;
 
 /** What happened between the two days, in words: looks, plans, changes, readings, money. */
 final class BenchWords {
@@ -161,8 +162,12 @@ final class BenchWords {
         + offer.what().words();
   }
 
+  private static String said(GoodsSize size) {
+    return size.isNone() ? "" : ", " + size.words();
+  }
+
   private static String arrived(GoodsArrived goods) {
-    String size = goods.size().isEmpty() ? "" : ", " + goods.size();
+    String size = said(goods.size());
     String right = goods.right() ? "" : ": wrong";
     return goods.pieces() + " " + goods.what().words() + size + " arrived" + right;
   }
@@ -172,7 +177,7 @@ final class BenchWords {
   }
 
   private static String numbered(PartNumberTyped typed) {
-    String size = typed.size().isEmpty() ? "" : ", " + typed.size();
+    String size = said(typed.size());
     return "part number of " + typed.what().words() + size + ": " + typed.number();
   }
 

@@ -64,7 +64,8 @@ final class FittingSizes {
               + size.text()
               + " is from it");
     }
-    Optional<Amount> step = surface.steps().findNear(off.get());
+    SizeSteps steps = surface.steps();
+    Optional<Amount> step = steps.findExact(off.get()).or(() -> steps.findNear(off.get()));
     if (step.isPresent()) {
       return FittingSize.of(step.get(), Basis.CUT, surface.said(step.get()) + after);
     }

@@ -137,10 +137,6 @@ public final class OpenJob implements AutoCloseable {
     logbook.watch(news);
   }
 
-  public void unwatch(Runnable news) {
-    logbook.unwatch(news);
-  }
-
   /**
    * Takes in what other benches have written, as far as this program has heard of it.
    *

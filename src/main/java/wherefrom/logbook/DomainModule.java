@@ -44,6 +44,7 @@ final class DomainModule extends SimpleModule {
     addSerializer(Set.class, new SortedSets());
     MeasureForms.register(this);
     ShopForms.register(this);
+    GoodsForms.register(this);
     ChangeForms.register(this);
     setSerializerModifier(new EnumKeys());
     setDeserializerModifier(new EnumsByKey());

@@ -22,6 +22,9 @@ final class LaterFields {
 
   private static final Map<String, Map<String, JsonNode>> FIELDS =
       Map.of(
+          "goods-arrived", Map.of("figure", NOT_SAID, "unit", NOT_SAID),
+          "goods-measured", Map.of("figure", NOT_SAID, "unit", NOT_SAID),
+          "part-number-typed", Map.of("figure", NOT_SAID, "unit", NOT_SAID),
           "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
           "shop-line-added", Map.of("work", OTHER_WORK, "where", NODES.arrayNode()),
           "sent-to-shop", Map.of("work", OTHER_WORK),

@@ -36,6 +36,9 @@ public final class Start extends Application {
 
   private static final long IDLE_MILLIS = 30_000;
 
+  /** What is being written when the window closes is waited for so long. */
+  private static final long WRITING_SECONDS = 60;
+
   /** By then the list of jobs has been asked for: icons may come, and files of other starts. */
   private static final double SOON_MILLIS = 300;
 
@@ -139,7 +142,7 @@ public final class Start extends Application {
           Platform.runLater(() -> opened.systemLook(dark));
         });
     firstPicture = Optional.of(Ticker.WINDOW.follow(passed -> pictured(passed, held)));
-    idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened::idle));
+    idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened.context().copying()::idle));
   }
 
   /** The second time that it is told, the first picture has been drawn. */
@@ -176,10 +179,19 @@ public final class Start extends Application {
     later.stop();
     idle.ifPresent(Ticker.Ticking::end);
     if (shell != null && window != null) {
-      ScreenContext context = shell.context();
-      context.change(context.settings().withWindow(WindowPlacing.of(window)));
-      shell.close();
+      end(shell, window);
     }
-    workers.shutdownNow();
+  }
+
+  /**
+   * The job is let go once nothing is written into its folder any more. Whoever writes is not
+   * interrupted, nor anybody else: all that is left ends with the program.
+   */
+  private void end(Shell opened, Stage stage) {
+    ScreenContext context = opened.context();
+    context.change(context.settings().withWindow(WindowPlacing.of(stage)));
+    context.writings().finish(WRITING_SECONDS);
+    opened.close();
+    workers.shutdown();
   }
 }

@@ -155,11 +155,11 @@ class RollerCamTest {
     bench.look("pushrod@3EX", "pushrod-roll", Look.FAIL);
     assertThat(deciding.replacements())
         .filteredOn(line -> line.kind() == PartKind.PUSHROD)
-        .extracting(Replacement::size)
+        .extracting(Replacement::sizeWords)
         .containsExactly("as the old one was; measure a good neighbor");
     planning.make(of(ChangeKind.FLAT_TO_ROLLER));
     assertThat(deciding.replacements())
-        .extracting(Replacement::size)
+        .extracting(Replacement::sizeWords)
         .contains(
             "roller lifters, to suit the cam",
             "not known: find the length with a checking pushrod first");

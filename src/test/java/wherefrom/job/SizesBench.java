@@ -141,7 +141,7 @@ public final class SizesBench {
     return new Deciding(bench.job)
         .replacements().stream()
             .filter(line -> line.kind() == kind)
-            .map(Replacement::size)
+            .map(Replacement::sizeWords)
             .toList();
   }
 

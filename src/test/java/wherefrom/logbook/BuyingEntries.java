@@ -9,10 +9,12 @@ import wherefrom.job.entry.SetHolds;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 
 /** An entry of every kind about what was bought and came. */
 final class BuyingEntries {
-  private static final String TEN = "0.010 in under (ten under)";
+  private static final GoodsSize TEN =
+      GoodsSize.of(GoodsSize.Sense.UNDER, Amount.of("0.010", Unit.INCH));
 
   private BuyingEntries() {}
 

@@ -104,6 +104,7 @@ import wherefrom.rules.consequence.ShopWork;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.size.ChangeText;
+import wherefrom.rules.size.GoodsSize;
 
 /**
  * One example of every kind of entry, or more where one does not show all that a field can hold. A
@@ -265,7 +266,11 @@ final class EveryEntry {
         new FeatureDecided("block@", Decision.REUSE, "no crack found"),
         new OfferTyped("Northside", Article.read("lifters"), 16, 8_050),
         new GoodsArrived(
-            Article.read("rod shells"), "0.010 in under (ten under)", 16, "ten under", true),
+            Article.read("rod shells"),
+            GoodsSize.of(GoodsSize.Sense.UNDER, Amount.of("0.010", Unit.INCH)),
+            16,
+            "ten under",
+            true),
         new StartTicked("oil", "30, with a zinc additive", true));
   }
 

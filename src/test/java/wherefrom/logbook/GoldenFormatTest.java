@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Section;
+import wherefrom.engine.ValveSide;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.measure.LimitTarget;
@@ -37,6 +38,7 @@ import wherefrom.job.numbers.Ring;
 import wherefrom.job.numbers.RingFiling;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -45,6 +47,7 @@ import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.consequence.Setting;
 import wherefrom.rules.debris.Opening;
+import wherefrom.rules.size.GoodsSize;
 import wherefrom.workings.Working;
 import wherefrom.workings.catalogue.Workings;
 import wherefrom.workings.plan.PlanWorking;
@@ -53,7 +56,8 @@ import wherefrom.workings.plan.PlanWorking;
  * The format, whole: {@code every-entry.jsonl} is a logbook file with every kind of entry, its
  * fields and their forms; {@code every-name.txt} holds the names that stand in such files. A line
  * that is there never changes; new ones are added. A name that is written no more is listed as one
- * that is read.
+ * that is read. Where a field got another form, the whole file of before stays beside it, as {@code
+ * before-….jsonl}, and is read as the same entries.
  */
 class GoldenFormatTest {
   private static final Path GOLDEN = Path.of("src", "test", "resources", "wherefrom", "logbook");
@@ -90,8 +94,18 @@ class GoldenFormatTest {
 
   @Test
   void whatIsReadFromTheFileIsEqual() throws IOException {
+    requireEveryEntryIn("every-entry.jsonl");
+  }
+
+  /** A file of when the size of goods stood in the words that were shown. */
+  @Test
+  void whatWasWrittenInAnEarlierFormIsReadAsTheSame() throws IOException {
+    requireEveryEntryIn("before-sizes.jsonl");
+  }
+
+  private void requireEveryEntryIn(String file) throws IOException {
     Path job = Files.createDirectory(folder.resolve("job"));
-    Files.copy(GOLDEN.resolve("every-entry.jsonl"), job.resolve(LogFiles.name(1)));
+    Files.copy(GOLDEN.resolve(file), job.resolve(LogFiles.name(1)));
     try (LogbookFile logbook = LogbookFile.open(job)) {
       assertThat(logbook.condition()).isInstanceOf(LogbookCondition.Sound.class);
       assertThat(logbook.entries()).extracting(LoggedEntry::entry).isEqualTo(EveryEntry.all());
@@ -119,6 +133,7 @@ class GoldenFormatTest {
     Set<String> keys = new TreeSet<>();
     Arrays.stream(Feature.values()).forEach(feature -> keys.add("feature: " + feature.key()));
     Arrays.stream(Goods.values()).forEach(goods -> keys.add("goods: " + goods.id()));
+    sizes().forEach(size -> keys.add("size of goods: " + size.id()));
     Checks.all().forEach(check -> keys.add("check: " + check.key()));
     Arrays.stream(Opening.values()).forEach(opening -> keys.add("opening: " + opening.check()));
     for (ReadingPlan plan : ReadingPlans.all()) {
@@ -143,6 +158,15 @@ class GoldenFormatTest {
       keys.addAll(consequences(layout));
     }
     return keys;
+  }
+
+  private static List<GoodsSize> sizes() {
+    List<GoodsSize> sizes = new ArrayList<>(List.of(GoodsSize.STANDARD));
+    Arrays.stream(ValveSide.values()).map(GoodsSize.OfSide::new).forEach(sizes::add);
+    for (GoodsSize.Sense sense : GoodsSize.Sense.values()) {
+      sizes.add(GoodsSize.of(sense, Amount.of("0.010", Unit.INCH)));
+    }
+    return sizes;
   }
 
   private static Set<String> consequences(Layout layout) {

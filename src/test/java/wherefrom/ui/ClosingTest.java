@@ -18,8 +18,10 @@ class ClosingTest {
   @TempDir Path folder;
 
   @Test
-  void closingTheWindowWithTheCameraOnEndsTheProgram() throws IOException, InterruptedException {
+  void closingTheWindowWithTheCameraOnEndsTheProgramOnceAllIsWritten()
+      throws IOException, InterruptedException {
     Path said = folder.resolve("said.txt");
+    Path written = folder.resolve("written");
     Process program =
         new ProcessBuilder(
                 List.of(
@@ -31,7 +33,8 @@ class ClosingTest {
                     "-Dwherefrom.home=" + folder.resolve("home"),
                     "-cp",
                     System.getProperty("java.class.path"),
-                    ClosedWindow.class.getName()))
+                    ClosedWindow.class.getName(),
+                    written.toString()))
             .redirectErrorStream(true)
             .redirectOutput(said.toFile())
             .start();
@@ -41,6 +44,7 @@ class ClosingTest {
       assertThat(program.exitValue()).as(Files.readString(said)).isZero();
       assertThat(Files.readString(said)).containsPattern("closed after [0-9]{2,} pictures");
       assertThat(Files.readString(said)).doesNotContain("Unsupported JavaFX");
+      assertThat(written).hasSize((long) ClosedWindow.PIECES * ClosedWindow.PIECE);
     } finally {
       program.destroyForcibly();
     }

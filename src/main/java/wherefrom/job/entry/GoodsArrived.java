@@ -1,6 +1,7 @@
 package wherefrom.job.entry;
 
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 
 /**
  * Something that was bought was counted and held against the list.
@@ -10,5 +11,5 @@ import wherefrom.rules.consequence.Article;
  * @param measured the size found on one of them, as typed; empty where none was measured
  * @param right whether that is the size that was asked for; what is not, does not count
  */
-public record GoodsArrived(Article what, String size, int pieces, String measured, boolean right)
+public record GoodsArrived(Article what, GoodsSize size, int pieces, String measured, boolean right)
     implements JobEntry {}

@@ -2,6 +2,7 @@ package wherefrom.job.entry;
 
 import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 
 /**
  * One of the things that came was measured and held against the size that the list asks for.
@@ -15,7 +16,7 @@ import wherefrom.rules.consequence.Article;
  */
 public record GoodsMeasured(
     Article what,
-    String size,
+    GoodsSize size,
     GoodsWay way,
     Amount reading,
     Amount off,

@@ -1,17 +1,16 @@
 package wherefrom.job.money;
 
 import java.util.List;
-import java.util.Optional;
-import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.rules.size.GoodsSize;
 import wherefrom.text.Words;
 
 /**
  * A line of the buying list, with what came of it.
  *
- * @param size the size that must be bought; of valves their side; empty where the thing has none
- * @param step that size as a step from standard; empty where it is none
+ * @param size the size that must be bought; of valves their side
+ * @param sizeWords that size as it is shown, with what it follows from; empty where it has none
  * @param pieces how many are wanted, without spares
  * @param ordered whether a cost line says that it is committed or paid
  * @param arrived pieces that came and were right
@@ -20,8 +19,8 @@ import wherefrom.text.Words;
  */
 public record BuyLine(
     Article what,
-    String size,
-    Optional<Amount> step,
+    GoodsSize size,
+    String sizeWords,
     int pieces,
     SoldAs soldAs,
     boolean ordered,
@@ -58,7 +57,7 @@ public record BuyLine(
 
   /** Whether what comes for the one serves the other: the same thing in the same size. */
   boolean isAlike(BuyLine other) {
-    return what.equals(other.what) && size.equalsIgnoreCase(other.size);
+    return what.equals(other.what) && size.equals(other.size);
   }
 
   boolean isSameThing(BuyLine other) {
@@ -68,7 +67,8 @@ public record BuyLine(
   /** Takes of so many pieces what it wants; the last of several alike takes all. */
   BuyLine taking(int came, boolean last) {
     int taken = last ? came : Math.min(came, wanted());
-    return new BuyLine(what, size, step, pieces, soldAs, ordered, taken, inSet, numbers, reason);
+    return new BuyLine(
+        what, size, sizeWords, pieces, soldAs, ordered, taken, inSet, numbers, reason);
   }
 
   /** Whole packages still to buy, as such things are usually sold. */
@@ -79,7 +79,7 @@ public record BuyLine(
   /** {@code 16 rod shells, 0.010 in under}. */
   public String words() {
     String counted = pieces == 0 ? what.words() + ", to spare" : what.counted(pieces);
-    return counted + (size.isEmpty() ? "" : ", " + size);
+    return counted + (sizeWords.isEmpty() ? "" : ", " + sizeWords);
   }
 
   /** {@code buy 1 set of 16}, {@code buy 1, or a set of 16}: what to ask for at the counter. */

@@ -5,18 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.GoodsArrived;
 import wherefrom.job.entry.GoodsMeasured;
 import wherefrom.job.entry.OfferTyped;
-import wherefrom.quantity.Amount;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.rules.size.GoodsSize;
 import wherefrom.text.Words;
 
 /** The buying list as it is really bought: in sets, with spares, by supplier, checked in. */
@@ -82,7 +81,7 @@ public final class Buying {
   /** Valves that came before their side was asked for fill the lines of valves in their order. */
   private List<BuyLine> withSideUnsaid(List<BuyLine> lines) {
     List<BuyLine> filled = new ArrayList<>(lines);
-    int left = arrived(VALVES, "");
+    int left = arrived(VALVES, GoodsSize.NONE);
     for (int at = 0; at < filled.size() && left > 0; at++) {
       BuyLine line = filled.get(at);
       if (line.what().equals(VALVES)) {
@@ -99,21 +98,12 @@ public final class Buying {
     return arrived(line.what(), line.size());
   }
 
-  private int arrived(Article what, String size) {
+  private int arrived(Article what, GoodsSize size) {
     return arrivals.stream()
         .filter(one -> one.right() && one.what().equals(what))
-        .filter(one -> one.size().equalsIgnoreCase(size))
+        .filter(one -> one.size().equals(size))
         .mapToInt(GoodsArrived::pieces)
         .sum();
-  }
-
-  /** What a size is checked in under; none where it is a hint how to find one. */
-  private static String size(Replacement one) {
-    return one.step().isPresent() ? one.size() : size(one.side());
-  }
-
-  private static String size(Optional<ValveSide> side) {
-    return side.map(ValveSide::word).orElse("");
   }
 
   /** The line of parts to replace. */
@@ -123,27 +113,29 @@ public final class Buying {
   }
 
   private BuyLine line(Replacement one) {
-    boolean sized = one.step().isPresent();
-    String reason = sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.size();
+    boolean sized = one.size().isStep();
+    String reason =
+        sized ? one.reason() : Words.withoutStop(one.reason()) + "; size " + one.sizeWords();
     Article what = new Article.Known(Goods.of(one.kind()));
-    return line(what, size(one), one.step(), one.pieces(), reason);
+    String words = sized ? one.sizeWords() : one.size().words();
+    return line(what, one.size(), words, one.pieces(), reason);
   }
 
   private BuyLine line(Purchase one) {
-    return line(one.what(), size(one.side()), Optional.empty(), one.pieces(), one.reason());
+    GoodsSize size = GoodsSize.of(one.side());
+    return line(one.what(), size, size.words(), one.pieces(), one.reason());
   }
 
   private BuyLine line(Article what, int pieces, String reason) {
-    return line(what, "", Optional.empty(), pieces, reason);
+    return line(what, GoodsSize.NONE, "", pieces, reason);
   }
 
-  private BuyLine line(
-      Article what, String size, Optional<Amount> step, int pieces, String reason) {
+  private BuyLine line(Article what, GoodsSize size, String words, int pieces, String reason) {
     SoldAs sold = SoldAs.of(job, what, pieces);
     boolean ordered = new MoneyEntries(job).isOrdered(what);
     int inSet = Math.min(pieces + sold.spares(), set.covers(what));
     List<String> known = numbers.list(what, size);
-    return new BuyLine(what, size, step, pieces, sold, ordered, 0, inSet, known, reason);
+    return new BuyLine(what, size, words, pieces, sold, ordered, 0, inSet, known, reason);
   }
 
   /** Each supplier's offer for what is still to come, by name. */
@@ -164,12 +156,9 @@ public final class Buying {
     return List.copyOf(measured);
   }
 
-  /** The lines of a thing; of one size where it is said. */
-  public List<BuyLine> find(Article what, Optional<String> size) {
-    return lines().stream()
-        .filter(line -> line.what().equals(what))
-        .filter(line -> size.map(line.size()::equalsIgnoreCase).orElse(true))
-        .toList();
+  /** The lines of a thing, in all its sizes. */
+  public List<BuyLine> find(Article what) {
+    return lines().stream().filter(line -> line.what().equals(what)).toList();
   }
 
   /** Keeps a supplier's price. */
@@ -208,7 +197,7 @@ public final class Buying {
     if (pieces < 1 || pieces > MOST) {
       return Optional.of("Say how many came: 1 to " + MOST + ".");
     }
-    if (!line.size().isEmpty() && measured.isBlank()) {
+    if (!line.size().isNone() && measured.isBlank()) {
       return Optional.of("Measure one of them, or read its size off the box. Type that size.");
     }
     job.record(new GoodsArrived(line.what(), line.size(), pieces, measured.strip(), right));

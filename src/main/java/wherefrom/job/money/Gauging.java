@@ -73,7 +73,7 @@ public final class Gauging {
 
   /** Whether it comes in sizes, each so far from a standard one. */
   public boolean hasSteps() {
-    return surface.isPresent() && line.step().isPresent();
+    return surface.isPresent() && line.size().isStep();
   }
 
   /** What was typed as standard for such a thing before. */
@@ -142,7 +142,7 @@ public final class Gauging {
 
   private OneMeasured one(
       GoodsWay way, Amount reading, Amount off, Amount standard, Amount tolerance) {
-    Amount step = line.step().orElse(new Amount(BigDecimal.ZERO, standard.unit()));
+    Amount step = line.size().findOff().orElse(new Amount(BigDecimal.ZERO, standard.unit()));
     return new OneMeasured(
         new GoodsMeasured(line.what(), line.size(), way, reading, off, standard, step, tolerance));
   }

@@ -9,6 +9,7 @@ import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PartNumberTyped;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 
 /** The numbers on boxes, typed or scanned once, by which what comes is told again. */
 public final class PartNumbers {
@@ -29,9 +30,9 @@ public final class PartNumbers {
   }
 
   /** The numbers of a thing in a size, in the order typed. */
-  List<String> list(Article what, String size) {
+  List<String> list(Article what, GoodsSize size) {
     return typed.stream()
-        .filter(one -> one.what().equals(what) && one.size().equalsIgnoreCase(size))
+        .filter(one -> one.what().equals(what) && one.size().equals(size))
         .map(PartNumberTyped::number)
         .toList();
   }

@@ -6,14 +6,14 @@ import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.quantity.Amount;
+import wherefrom.rules.size.GoodsSize;
 
 /**
  * A line of the shopping list: parts of one kind and size.
  *
  * @param side of valves, as intake and exhaust valves are of two sizes; empty for all else
- * @param size {@code standard}, {@code 0.010 in under (ten under)}, or why it is not known yet
- * @param step that size as a step from standard; empty where it is not known, or has none
+ * @param size what it is bought in; of valves their side; none where it is not known yet
+ * @param sizeWords {@code 0.010 in under (ten under), once ground}, or why it is not known yet
  * @param reason why it is bought
  */
 public record Replacement(
@@ -21,8 +21,8 @@ public record Replacement(
     Optional<ValveSide> side,
     List<Place> places,
     int pieces,
-    String size,
-    Optional<Amount> step,
+    GoodsSize size,
+    String sizeWords,
     String reason) {
   public Replacement {
     places = List.copyOf(places);

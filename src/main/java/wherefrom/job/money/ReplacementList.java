@@ -4,11 +4,13 @@ import static wherefrom.rules.consequence.ChangeKind.FLAT_TO_ROLLER;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wherefrom.engine.ValveSide;
+import java.util.Set;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -25,6 +27,8 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Ban;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.size.CutSurface;
+import wherefrom.rules.size.GoodsSize;
 
 /** What must be bought, with sizes from the readings. */
 public final class ReplacementList {
@@ -67,19 +71,32 @@ public final class ReplacementList {
   }
 
   /** What must be alike for parts of one kind to be bought as one. */
-  private record Alike(Optional<FittingSize> size, Optional<ValveSide> side) {}
+  private record Alike(GoodsSize size, String unknown) {
+    static Alike of(Place home, Optional<FittingSize> fits) {
+      GoodsSize side = GoodsSize.of(Replacement.findSide(home));
+      GoodsSize size =
+          fits.filter(FittingSize::isKnown)
+              .flatMap(FittingSize::step)
+              .flatMap(step -> CutSurface.find(home.kind()).map(surface -> surface.size(step)))
+              .orElse(side);
+      return new Alike(size, size.isStep() ? "" : fits.map(FittingSize::words).orElse(""));
+    }
+  }
 
   /** Parts of one kind: a line for each size that fits. */
   private List<Replacement> lines(List<Part> parts, String reason) {
     SurfaceSizes sizes = new SurfaceSizes(job);
     Map<Alike, List<Part>> bySize = new LinkedHashMap<>();
+    Map<Alike, Set<String>> said = new HashMap<>();
     for (Part part : parts) {
-      Place home = part.home();
-      Alike alike = new Alike(sizes.findToBuy(home), Replacement.findSide(home));
+      Optional<FittingSize> fits = sizes.findToBuy(part.home());
+      Alike alike = Alike.of(part.home(), fits);
       bySize.computeIfAbsent(alike, size -> new ArrayList<>()).add(part);
+      Set<String> words = said.computeIfAbsent(alike, size -> new LinkedHashSet<>());
+      fits.ifPresent(size -> words.add(size.words()));
     }
     return bySize.entrySet().stream()
-        .map(one -> line(one.getValue(), one.getKey(), reason))
+        .map(one -> line(one.getValue(), one.getKey().size(), said.get(one.getKey()), reason))
         .toList();
   }
 
@@ -94,17 +111,21 @@ public final class ReplacementList {
     return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 
-  private Replacement line(List<Part> parts, Alike alike, String reason) {
+  private Replacement line(List<Part> parts, GoodsSize size, Set<String> said, String reason) {
     PartKind kind = parts.get(0).kind();
-    Optional<FittingSize> size = alike.size();
     return new Replacement(
         kind,
-        alike.side(),
+        Replacement.findSide(parts.get(0).home()),
         parts.stream().map(Part::home).toList(),
         parts.stream().mapToInt(Part::pieces).sum(),
-        size.map(FittingSize::words).orElseGet(() -> likeTheOld(kind, parts)),
-        size.filter(FittingSize::isKnown).flatMap(FittingSize::step),
+        size,
+        words(size, said).orElseGet(() -> likeTheOld(kind, parts)),
         reason);
+  }
+
+  /** What one size follows from; the size alone where it follows from several things. */
+  private static Optional<String> words(GoodsSize size, Set<String> said) {
+    return said.size() > 1 ? Optional.of(size.words()) : said.stream().findFirst();
   }
 
   /** A bent or worn part does not tell its own size; nor does one of another sort than the new. */

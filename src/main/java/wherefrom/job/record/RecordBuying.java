@@ -35,7 +35,7 @@ final class RecordBuying {
     }
     for (GoodsArrived came : buying.arrivals()) {
       String what = came.pieces() + " " + came.what().words();
-      String size = came.measured().isEmpty() ? came.size() : "measured " + came.measured();
+      String size = came.measured().isEmpty() ? came.size().words() : "measured " + came.measured();
       rows.add(row(!came.right(), what, "came", came.right() ? "right" : "WRONG", size));
     }
     return new RecordSection(

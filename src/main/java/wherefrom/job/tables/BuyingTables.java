@@ -8,6 +8,7 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
 
@@ -17,16 +18,16 @@ final class BuyingTables {
 
   private BuyingTables() {}
 
-  /** A row a line of the list. */
+  /** A row a line of the list; how far its size is from standard stands in step and unit. */
   static TidyTable buying(OpenJob job) {
     Rows rows =
         new Rows(
             "buying", "what", "size", "pieces", "set", "spares", "ordered", "arrived", "in-set",
-            "open", "numbers", "reason");
+            "open", "numbers", "reason", "step", "unit");
     for (BuyLine line : new Buying(job.state()).lines()) {
       rows.add(
           TidyCell.of(line.what().words()),
-          TidyCell.of(line.size()),
+          TidyCell.of(line.sizeWords()),
           TidyCell.of(line.pieces()),
           TidyCell.of(line.soldAs().holds()),
           TidyCell.of(line.soldAs().spares()),
@@ -35,7 +36,9 @@ final class BuyingTables {
           TidyCell.of(line.inSet()),
           TidyCell.of(line.open()),
           TidyCell.of(String.join("; ", line.numbers())),
-          TidyCell.of(line.reason()));
+          TidyCell.of(line.reason()),
+          TidyCell.of(line.size().findOff().map(Amount::number)),
+          TidyCell.of(line.size().findOff().map(off -> off.unit().symbol()).orElse("")));
     }
     return rows.table();
   }
@@ -51,7 +54,7 @@ final class BuyingTables {
         rows.add(
             TidyCell.of(offer.supplier()),
             TidyCell.of(one.line().what().words()),
-            TidyCell.of(one.line().size()),
+            TidyCell.of(one.line().sizeWords()),
             TidyCell.of(one.packages()),
             TidyCell.of(one.holds()),
             amount(one.price()),

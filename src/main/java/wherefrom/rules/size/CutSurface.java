@@ -137,6 +137,11 @@ public enum CutSurface {
     return under ? SizeSteps.UNDERSIZES : SizeSteps.OVERSIZES;
   }
 
+  /** The size of the part that fits the surface so far from standard. */
+  public GoodsSize size(Amount step) {
+    return GoodsSize.of(under ? GoodsSize.Sense.UNDER : GoodsSize.Sense.OVER, step);
+  }
+
   /** {@code standard}, {@code 0.010 in under}, {@code 0.50 mm over}. */
   public String words(Amount step) {
     return SizeStepWords.of(step, under);

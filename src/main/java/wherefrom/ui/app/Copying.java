@@ -72,7 +72,7 @@ public final class Copying {
   }
 
   /** To be asked every now and then: copies the open job when nobody has worked on it lately. */
-  void idle() {
+  public void idle() {
     Optional<Path> second = context.settings().secondCopy();
     if (second.isPresent() && context.job().isPresent() && line.isDone()) {
       OpenJob job = context.job().get();

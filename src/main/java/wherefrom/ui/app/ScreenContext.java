@@ -46,6 +46,7 @@ public final class ScreenContext extends WindowWork {
   private String noticed = "";
 
   private final Copying copying;
+  private final Writings writings = new Writings();
 
   ScreenContext(
       Services services,
@@ -74,6 +75,11 @@ public final class ScreenContext extends WindowWork {
   /** What screens keep while the window is open. */
   public Kept kept() {
     return kept;
+  }
+
+  /** What is being written away from the window's thread. */
+  public Writings writings() {
+    return writings;
   }
 
   public Services services() {

@@ -211,11 +211,6 @@ public final class Shell extends StackPane implements WindowFrame {
     context.copying().finish();
   }
 
-  /** To be called every now and then: nobody may have worked for a while. */
-  public void idle() {
-    context.copying().idle();
-  }
-
   @Override
   public void working(LongWork work) {
     boolean offered = works.stoppable().isPresent();
@@ -235,10 +230,15 @@ public final class Shell extends StackPane implements WindowFrame {
 
   @Override
   public void copied() {
-    current().copied();
+    if (!dress.isJobGone(current())) {
+      current().copied();
+    }
   }
 
   private void changed() {
+    if (dress.isJobGone(current())) {
+      return;
+    }
     current().changed();
     if (WholeGlass.is(current()) != dress.frame().isWhole()) {
       walk.forget(); // No ring that stood elsewhere lies on the keys of a stop.

@@ -96,13 +96,17 @@ final class WindowDress {
     look();
   }
 
+  /** Whether the job is being put away under the screen: it has nothing to draw any more. */
+  boolean isJobGone(Screen screen) {
+    return screen.onJob() && context.job().isEmpty();
+  }
+
   /** What stands round the screen, as things are now. */
   void label(Screen screen, int depth, RailKeys keys, RunningWorks works) {
-    boolean onJob = screen.onJob() && context.job().isPresent();
-    if (screen.onJob() && !onJob) {
-      // The job is being closed under it.
+    if (isJobGone(screen)) {
       return;
     }
+    boolean onJob = screen.onJob();
     title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
     title.work(works.newest());
     toldCut = title.isCut();

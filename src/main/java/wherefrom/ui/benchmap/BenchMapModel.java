@@ -39,9 +39,6 @@ final class BenchMapModel {
     WASH
   }
 
-  /** A line of the legend: a state, and how many places are in it. */
-  record Count(PlaceState state, long places) {}
-
   static final String NOT_MATED = "no longer mated";
 
   private final OpenJob job;

@@ -38,7 +38,7 @@ public final class BuyLineScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    List<Region> rows = new ArrayList<>(said("Size", line.size() + "."));
+    List<Region> rows = new ArrayList<>(said("Size", line.sizeWords() + "."));
     rows.addAll(said("For", DecideModel.places(line.places()) + "."));
     rows.addAll(said("Because", line.reason()));
     if (touch().isLarge()) {

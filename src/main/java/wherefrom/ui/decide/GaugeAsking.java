@@ -66,7 +66,7 @@ final class GaugeAsking {
   }
 
   private void readOff() {
-    if (line.size().isEmpty()) {
+    if (line.size().isNone()) {
       askRight("Is it the right part number?", right -> keep("", right));
     } else {
       context
@@ -78,7 +78,8 @@ final class GaugeAsking {
                       "The size on the box",
                       "",
                       found ->
-                          askRight("Is it " + line.size() + "?", right -> keep(found, right))));
+                          askRight(
+                              "Is it " + line.size().words() + "?", right -> keep(found, right))));
     }
   }
 

@@ -61,6 +61,8 @@ public record Saving<T>(
 
   private void write(Outgoing out, Path file) {
     context.longWork(
-        "Writing " + file.getFileName(), () -> work.write(out), came -> done.accept(file, came));
+        "Writing " + file.getFileName(),
+        context.writings().of(() -> work.write(out)),
+        came -> done.accept(file, came));
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.ui.home;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -32,11 +33,14 @@ final class CopyOut {
     Path file = FileNames.beside(folder.resolve(name));
     context.longWork(
         "Copying the job",
-        () -> {
-          context.services().archives().export(job, file);
-          return Damage.of(context.services().checks(), job);
-        },
+        context.writings().of(() -> export(context, job, file)),
         damage -> context.say(copied(file, damage)));
+  }
+
+  private static List<String> export(ScreenContext context, Path job, Path file)
+      throws IOException {
+    context.services().archives().export(job, file);
+    return Damage.of(context.services().checks(), job);
   }
 
   /** A copy of a damaged job is not to be taken for a sound one. */

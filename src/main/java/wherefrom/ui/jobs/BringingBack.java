@@ -45,7 +45,9 @@ public final class BringingBack {
     if (!files.isEmpty()) {
       Path shop = context.settings().shop();
       context.longWork(
-          "Bringing the job back", () -> restore(files, shop), back -> broughtBack(back, asks));
+          "Bringing the job back",
+          context.writings().of(() -> restore(files, shop)),
+          back -> broughtBack(back, asks));
     }
   }
 

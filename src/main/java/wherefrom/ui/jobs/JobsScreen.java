@@ -95,7 +95,8 @@ public final class JobsScreen implements Screen, Scannable {
 
   private void demo() {
     Path shop = context.settings().shop();
-    context.longWork("Copying the demo", () -> DemoJob.on(shop), this::openDemo);
+    context.longWork(
+        "Copying the demo", context.writings().of(() -> DemoJob.on(shop)), this::openDemo);
   }
 
   private void openDemo(Path folder) {
@@ -155,7 +156,9 @@ public final class JobsScreen implements Screen, Scannable {
       tags.show(tags());
       view.getChildren().setAll(tags);
     }
-    context.navigator().changed();
+    if (context.navigator().isUp(this)) {
+      context.navigator().changed();
+    }
     Optional<Scanned> waited = early;
     early = Optional.empty();
     waited.filter(it -> context.navigator().current() == this).ifPresent(this::scan);

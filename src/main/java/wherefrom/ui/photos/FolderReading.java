@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.PhotoFolder;
@@ -11,6 +12,7 @@ import wherefrom.job.reader.Sighting;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.text.Words;
+import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
@@ -81,13 +83,10 @@ final class FolderReading {
   }
 
   private void sort(List<Path> files) {
-    context.longWork("Reading the photographs", photos.reading(files), this::keep);
+    context.longWork("Reading the photographs", photos.reading(files), here(this::keep));
   }
 
   private void keep(PhotoFolder.Codes read) {
-    if (!isOnBench()) {
-      return;
-    }
     PhotoFolder.Sorted sorted = photos.sort(read, new TagBook(job.state(), context.shelf()));
     if (sorted.tagged().isEmpty()) {
       told(sorted, 0);
@@ -95,23 +94,12 @@ final class FolderReading {
     }
     context.longWork(
         "Keeping the photographs",
-        () -> photos.copy(sorted.tagged()),
-        copied -> record(sorted, copied));
+        context.writings().of(() -> photos.copy(sorted.tagged())),
+        here(copied -> context.attempt(() -> told(sorted, photos.record(copied)))));
   }
 
-  private void record(PhotoFolder.Sorted sorted, List<PhotoFolder.Copied> copied) {
-    if (isOnBench()) {
-      context.attempt(() -> told(sorted, photos.record(copied)));
-    }
-  }
-
-  /** Whether the job that the photographs were read for still lies on the bench; says if not. */
-  private boolean isOnBench() {
-    boolean here = context.job().filter(job::equals).isPresent();
-    if (!here) {
-      context.say(PUT_AWAY);
-    }
-    return here;
+  private <T> Consumer<T> here(Consumer<T> done) {
+    return OnThisJob.take(context, done, PUT_AWAY);
   }
 
   private void told(PhotoFolder.Sorted sorted, int fresh) {

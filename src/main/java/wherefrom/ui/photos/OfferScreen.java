@@ -17,6 +17,7 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
@@ -197,8 +198,8 @@ public final class OfferScreen extends Page implements Scannable {
     model.keeping(true);
     context.longWork(
         "Keeping the photographs",
-        () -> copied(files),
-        names -> filed(subject, names),
+        context.writings().of(() -> copied(files)),
+        OnThisJob.take(context, names -> filed(subject, names), FolderReading.PUT_AWAY),
         () -> model.keeping(false));
   }
 
@@ -212,10 +213,6 @@ public final class OfferScreen extends Page implements Scannable {
   }
 
   private void filed(Optional<Subject> subject, List<String> names) {
-    if (context.job().filter(job::equals).isEmpty()) {
-      context.say(FolderReading.PUT_AWAY);
-      return;
-    }
     if (context.attempt(() -> model.file(subject, names))) {
       String what = names.size() == 1 ? "The photograph is" : names.size() + " photographs are";
       context.say(what + " kept with " + Photograph.words(job.state(), subject) + ".");

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.image.Camera;
@@ -13,6 +14,7 @@ import wherefrom.job.photos.Photographing;
 import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 
@@ -20,6 +22,8 @@ import wherefrom.ui.files.FilesScreen;
 public final class PhotoTaking {
   /** HEIC files are listed, too: who taps one is told what to do. */
   private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg", ".heic", ".heif");
+
+  private static final String PUT_AWAY = "The photograph was not kept: its job was put away.";
 
   private PhotoTaking() {}
 
@@ -72,8 +76,12 @@ public final class PhotoTaking {
     }
     context.longWork(
         "Keeping the photograph",
-        () -> context.services().photos().add(folder, picture),
-        name -> log(context, job, about, name));
+        context.writings().of(() -> context.services().photos().add(folder, picture)),
+        logs(context, job, about));
+  }
+
+  private static Consumer<String> logs(ScreenContext context, OpenJob job, About about) {
+    return OnThisJob.take(context, name -> log(context, job, about, name), PUT_AWAY);
   }
 
   private static void log(ScreenContext context, OpenJob job, About about, String name) {
@@ -95,7 +103,8 @@ public final class PhotoTaking {
     if (!context.attempt(() -> new Photographing(job).require(about.subject()))) {
       return;
     }
-    context.withCamera(() -> take(context, camera, folder), name -> log(context, job, about, name));
+    context.withCamera(
+        context.writings().of(() -> take(context, camera, folder)), logs(context, job, about));
   }
 
   private static String take(ScreenContext context, Camera camera, Path folder) throws IOException {

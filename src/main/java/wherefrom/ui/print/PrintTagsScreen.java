@@ -16,6 +16,7 @@ import wherefrom.quantity.HomeCountry;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.AskKey;
@@ -36,6 +37,9 @@ public final class PrintTagsScreen extends Page {
   private final PrintChoices choices;
   private final AskKey what;
   private final AskKey stock;
+  private static final String PUT_AWAY =
+      "The print does not count: its job was put away. Open the job, and print again.";
+
   private final TouchKey places;
   private final TouchKey actions;
   private final TouchKey start;
@@ -221,7 +225,10 @@ public final class PrintTagsScreen extends Page {
   }
 
   private void work(PrintOrder order, Callable<PrintOutcome> work) {
-    context.longWork("Printing", work, outcome -> printed(order, outcome));
+    context.longWork(
+        "Printing",
+        context.writings().of(work),
+        OnThisJob.take(context, outcome -> printed(order, outcome), PUT_AWAY));
   }
 
   private void saved(PrintOrder order, PrintOutcome outcome, String where) {

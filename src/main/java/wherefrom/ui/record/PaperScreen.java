@@ -132,7 +132,7 @@ public final class PaperScreen extends Page {
     String title = context.state().name() + ": " + paper.title();
     context.longWork(
         "Printing",
-        () -> context.services().printer().printFile(file, title),
+        context.writings().of(() -> context.services().printer().printFile(file, title)),
         outcome -> {
           printed(file);
           context.say(said(outcome) + warning());

@@ -34,7 +34,7 @@ final class TablesOut {
     List<TidyTable> tables = JobTables.of(context.getJob());
     context.longWork(
         "Writing the tables",
-        () -> write(tables, folder),
+        context.writings().of(() -> write(tables, folder)),
         written ->
             context.say(
                 Words.count(tables.size(), "table", "tables") + " are in " + written + "."));

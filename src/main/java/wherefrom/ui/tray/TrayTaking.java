@@ -5,12 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Consumer;
 import wherefrom.job.image.Camera;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
 import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.photos.Still;
@@ -22,6 +24,8 @@ public final class TrayTaking {
 
   /** A photograph and what was read on it. */
   private record Taken(GreyImage picture, Reading reading) {}
+
+  private static final String PUT_AWAY = "The photograph was not used: its job was put away.";
 
   private TrayTaking() {}
 
@@ -49,9 +53,7 @@ public final class TrayTaking {
   private static void read(ScreenContext context, TrayPurpose purpose, Path file) {
     Collection<TagCode> issued = context.issued();
     context.longWork(
-        "Reading the photograph",
-        () -> read(context, file, issued),
-        taken -> open(context, purpose, taken));
+        "Reading the photograph", () -> read(context, file, issued), opens(context, purpose));
   }
 
   private static Taken read(ScreenContext context, Path file, Collection<TagCode> issued)
@@ -60,10 +62,14 @@ public final class TrayTaking {
     return new Taken(picture, context.services().reader().read(picture, issued));
   }
 
-  private static void open(ScreenContext context, TrayPurpose purpose, Taken taken) {
-    context
-        .navigator()
-        .open(() -> new TrayScreen(context, purpose, taken.picture(), taken.reading()));
+  private static Consumer<Taken> opens(ScreenContext context, TrayPurpose purpose) {
+    return OnThisJob.take(
+        context,
+        taken ->
+            context
+                .navigator()
+                .open(() -> new TrayScreen(context, purpose, taken.picture(), taken.reading())),
+        PUT_AWAY);
   }
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose) {
@@ -82,6 +88,6 @@ public final class TrayTaking {
             Files.deleteIfExists(file);
           }
         },
-        taken -> open(context, purpose, taken));
+        opens(context, purpose));
   }
 }

@@ -352,10 +352,10 @@ class MeasuringTest {
       bore("B" + at);
     }
     Deciding deciding = new Deciding(bench.job);
-    assertThat(deciding.replacements().get(0).size()).contains("1 of 8 cylinder bores");
+    assertThat(deciding.replacements().get(0).sizeWords()).contains("1 of 8 cylinder bores");
     bore("B8");
     assertThat(deciding.replacements()).hasSize(1);
-    assertThat(deciding.replacements().get(0).size())
+    assertThat(deciding.replacements().get(0).sizeWords())
         .isEqualTo("0.020 in over (twenty over), once bored; the next step that cleans up");
     assertThat(deciding.replacements().get(0).pieces()).isEqualTo(8);
   }

@@ -3,7 +3,6 @@ package wherefrom.job.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Decision;
@@ -14,6 +13,7 @@ import wherefrom.job.entry.GoodsArrived;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.rules.size.GoodsSize;
 
 /** What a gasket set that holds things of the list does to the list. */
 class GasketSetTest {
@@ -65,16 +65,7 @@ class GasketSetTest {
 
   private static BuyLine line(Goods goods, int pieces, SoldAs sold) {
     return new BuyLine(
-        new Article.Known(goods),
-        "",
-        Optional.empty(),
-        pieces,
-        sold,
-        false,
-        0,
-        0,
-        List.of(),
-        "worn");
+        new Article.Known(goods), GoodsSize.NONE, "", pieces, sold, false, 0, 0, List.of(), "worn");
   }
 
   @Test
@@ -83,7 +74,7 @@ class GasketSetTest {
     int wanted = keepers().open();
     assertThat(wanted).isEqualTo(keepers().pieces() + 2);
     GasketSet.tick(job, KEEPERS, wanted + 1);
-    job.record(new GoodsArrived(GasketSet.WHAT, "", 1, "", true));
+    job.record(new GoodsArrived(GasketSet.WHAT, GoodsSize.NONE, 1, "", true));
     assertThat(keepers().open()).isZero();
     GasketSet.tick(job, KEEPERS, wanted - 1);
     assertThat(keepers().open()).isEqualTo(1);

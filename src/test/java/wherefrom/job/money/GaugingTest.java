@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,6 +20,7 @@ import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 
 /** A reading of what came, with a tool of the job or the usual one; worked out by hand. */
 class GaugingTest {
@@ -42,8 +42,8 @@ class GaugingTest {
   private static BuyLine line(String what, String step, Unit unit) {
     return new BuyLine(
         Article.read(what),
+        GoodsSize.of(GoodsSize.Sense.UNDER, Amount.of(step, unit)),
         step,
-        Optional.of(Amount.of(step, unit)),
         16,
         new SoldAs(16, 0),
         false,

@@ -29,6 +29,7 @@ import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.size.ChangeText;
+import wherefrom.rules.size.GoodsSize;
 
 /** Every answer about money adds up one list: what at which place, each piece once. */
 class OneCostListTest {
@@ -80,7 +81,7 @@ class OneCostListTest {
   /** A set that holds so many of a thing, and is here. */
   private void setHolds(String what, int pieces) {
     GasketSet.tick(bench.job, Article.read(what), pieces);
-    bench.job.record(new GoodsArrived(GasketSet.WHAT, "", 1, "", true));
+    bench.job.record(new GoodsArrived(GasketSet.WHAT, GoodsSize.NONE, 1, "", true));
   }
 
   @Test

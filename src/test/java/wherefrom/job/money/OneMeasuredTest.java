@@ -10,6 +10,7 @@ import wherefrom.job.entry.GoodsWay;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.size.GoodsSize;
 
 /** What one measures against the size that the list asks for; own examples, worked out by hand. */
 class OneMeasuredTest {
@@ -19,7 +20,7 @@ class OneMeasuredTest {
     return new OneMeasured(
         new GoodsMeasured(
             Article.read(what),
-            "",
+            GoodsSize.NONE,
             way,
             inch(reading),
             inch(off),
@@ -88,7 +89,7 @@ class OneMeasuredTest {
         new OneMeasured(
             new GoodsMeasured(
                 Article.read("rod shells"),
-                "",
+                GoodsSize.NONE,
                 GoodsWay.WALL,
                 Amount.of("1.969", Unit.MILLIMETRE),
                 Amount.of("0.003", Unit.MILLIMETRE),

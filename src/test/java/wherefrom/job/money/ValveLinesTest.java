@@ -13,10 +13,12 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.GoodsArrived;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.rules.size.GoodsSize;
 
 /** Intake and exhaust valves are of two sizes, so that each is a line of its own. */
 class ValveLinesTest {
@@ -42,7 +44,8 @@ class ValveLinesTest {
   }
 
   private static void came(OpenJob job, String size, int pieces) {
-    job.record(new GoodsArrived(VALVES, size, pieces, "", true));
+    job.record(
+        new GoodsArrived(VALVES, GoodsSize.read(size, Unit.INCH).orElseThrow(), pieces, "", true));
   }
 
   @Test

@@ -107,7 +107,7 @@ class CopyingTest {
 
   private void idleAfter(SampleWindow window, Duration quiet) {
     clock.pass(quiet);
-    in(window, window.shell::idle);
+    in(window, () -> window.shell.context().copying().idle());
   }
 
   private static String words(SampleWindow window) {
@@ -154,7 +154,7 @@ class CopyingTest {
     SampleWindow window = window();
     backups = (from, to) -> slowly(window, half, goOn);
     clock.pass(Duration.ofMinutes(3));
-    in(window, window.shell::idle);
+    in(window, () -> window.shell.context().copying().idle());
     assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
     in(window, () -> {});
     assertThat(words(window)).contains("Copying the job: 3 of 9", "Stop");
@@ -257,7 +257,7 @@ class CopyingTest {
     clock.pass(Duration.ofDays(365));
     in(window, () -> window.shell.context().getJob().record(new NoteAdded(2, "a nick")));
     clock.pass(Duration.ofDays(-365));
-    in(window, window.shell::idle);
+    in(window, () -> window.shell.context().copying().idle());
     assertThat(Files.size(stick.resolve("launch/logbook-0001.jsonl"))).isLessThan(size());
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();

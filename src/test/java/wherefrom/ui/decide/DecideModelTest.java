@@ -173,7 +173,13 @@ class DecideModelTest {
     Replacement line = model.replacements().get(0);
     Replacement without =
         new Replacement(
-            line.kind(), line.side(), line.places(), line.pieces(), line.size(), line.step(), " ");
+            line.kind(),
+            line.side(),
+            line.places(),
+            line.pieces(),
+            line.size(),
+            line.sizeWords(),
+            " ");
     int before = sample.job.history().size();
     assertThatThrownBy(() -> model.takeOn(without))
         .isInstanceOf(IllegalArgumentException.class)

@@ -301,12 +301,6 @@ public final class SampleWindow {
         .findFirst();
   }
 
-  /** Presses the lowest of several targets with these words. */
-  public void pressLast(String words) {
-    List<Node> all = targets().stream().filter(node -> words(node).startsWith(words)).toList();
-    press(all.get(all.size() - 1));
-  }
-
   /**
    * Presses a target in its middle. Whatever the test is about: one touch is one act, and one act
    * is one entry.

@@ -66,6 +66,14 @@ public enum SizeSteps {
         .findFirst();
   }
 
+  /** The step of the same length, in whichever unit it is made: 0.508 mm is 0.020 in. */
+  public Optional<Amount> findExact(Amount off) {
+    return Stream.of(Unit.INCH, Unit.MILLIMETRE)
+        .flatMap(unit -> list(unit).stream())
+        .filter(step -> step.inBase().compareTo(off.inBase()) == 0)
+        .findFirst();
+  }
+
   private static boolean isNear(Amount step, Amount off) {
     BigDecimal apart = off.inBase().subtract(step.inBase()).abs();
     return apart.compareTo(near(off.unit()).inBase()) <= 0;
