@@ -68,7 +68,7 @@ final class FocusWalk {
     boolean keyed = ring.isVisible();
     forget();
     stood = WholeGlass.standing(screen);
-    toTag = keyed && !(screen instanceof WholeGlass) && !(screen instanceof Typable);
+    toTag = keyed && !(screen instanceof WholeGlass) && Typable.of(screen).isEmpty();
   }
 
   /** The screen has changed: no ring that stood elsewhere lies on the keys of a new stop. */

@@ -39,7 +39,7 @@ public final class PlanScreen extends Page {
     keys = KeyRow.of(context);
     Region shown = touch.isLarge() ? table : plan;
     lay(Panes.column(context.scale(), shown, new Foot(context, tag, keys)));
-    show();
+    refresh();
   }
 
   @Override
@@ -88,7 +88,8 @@ public final class PlanScreen extends Page {
     open(() -> new RowsScreen(context, title, rows));
   }
 
-  private void show() {
+  @Override
+  protected void refresh() {
     List<TouchKey> heads = new ArrayList<>();
     model.columns().forEach(column -> heads.add(head(column)));
     table.show(heads, heads.size(), model.rows(), model.columns().indexOf(model.chosen()));
@@ -98,12 +99,19 @@ public final class PlanScreen extends Page {
   }
 
   private TouchKey head(int column) {
-    return touch.key(model.name(column), () -> choose(column)).select(column == model.chosen());
+    boolean chosen = column == model.chosen();
+    TouchKey key = touch.key(model.name(column), () -> choose(column));
+    if (!touch.isLarge()) {
+      return key.select(chosen);
+    }
+    // Large letters leave the box no room; the tag names what is chosen.
+    key.setAccessibleText(model.name(column) + (chosen ? ", chosen" : ""));
+    return key.stress(chosen);
   }
 
   private void choose(int column) {
     model.choose(column);
-    show();
+    refresh();
   }
 
   private void add() {
@@ -113,7 +121,7 @@ public final class PlanScreen extends Page {
 
   private void step(int direction) {
     context.attempt(() -> said(model.step(direction)));
-    show();
+    refresh();
   }
 
   private FigureOutcome said(FigureOutcome kept) {
@@ -126,7 +134,10 @@ public final class PlanScreen extends Page {
   private void chooseStepped() {
     List<Choice<Stepped>> choices =
         Stream.of(Stepped.values())
-            .map(figure -> new Choice<>(figure, PlanModel.inputName(figure.key()), ""))
+            .map(
+                figure ->
+                    new Choice<>(figure, PlanModel.inputName(figure.key()), "")
+                        .now(figure == model.stepped()))
             .toList();
     open(() -> new ChoiceScreen<>(context, "Step which figure?", choices, this::stepOther));
   }
@@ -134,7 +145,7 @@ public final class PlanScreen extends Page {
   /** The screen is on again before the choice arrives. */
   private void stepOther(Stepped figure) {
     model.stepOther(figure);
-    show();
+    refresh();
   }
 
   private void type() {
@@ -146,15 +157,5 @@ public final class PlanScreen extends Page {
     String text = model.book().text(model.chosen(), key);
     String none = model.chosen() == 0 ? "Not known" : "As now";
     InputAsking.open(context, PlanModel.input(key), text, none, model::type);
-  }
-
-  @Override
-  public void shown() {
-    show();
-  }
-
-  @Override
-  public void changed() {
-    show();
   }
 }

@@ -8,13 +8,14 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.stage.Stage;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.settings.Appearance;
@@ -37,7 +38,8 @@ public final class SampleWindow {
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out there", "what is stopped after that is a stop of its own",
           "Taken out", "what is stopped after that is a stop of its own",
-          "Turned", "a fit that was none is taken back; the stop stands for itself",
+          "Upside down", "a fit that was none is taken back; the stop stands for itself",
+          "Back to front", "a fit that was none is taken back; the stop stands for itself",
           "I held it", "a fit that was none is taken back; the stop stands for itself");
 
   public final SampleServices services = new SampleServices();
@@ -131,6 +133,20 @@ public final class SampleWindow {
   }
 
   /**
+   * Shows the window on the screen, as large as that is, with the keys. The toolkit outlives it:
+   * other tests run in it.
+   */
+  public Stage show() {
+    Platform.setImplicitExit(false);
+    Stage opened = new Stage();
+    opened.setScene(scene);
+    opened.setMaximized(true);
+    opened.show();
+    opened.requestFocus();
+    return opened;
+  }
+
+  /**
    * Ends the window's life. JavaFX keeps a list of everything that brings a style sheet, and goes
    * through it for each node of any window: where hundreds are opened, each is to leave it.
    */
@@ -191,7 +207,7 @@ public final class SampleWindow {
     if (targets().stream().noneMatch(node -> words(node).equals(words))) {
       press(
           targets().stream()
-              .filter(node -> words(node).equals("More") && isOnRail(node))
+              .filter(node -> words(node).equals("Menu") && isOnRail(node))
               .findFirst()
               .orElseThrow(() -> new AssertionError(words + " is not on the rail")));
     }
@@ -286,7 +302,7 @@ public final class SampleWindow {
   }
 
   private boolean isMore(Node node) {
-    return List.of("More", "Ways", "Other").contains(words(node));
+    return List.of("More", "Menu").contains(words(node));
   }
 
   private Optional<Node> named(String words) {
@@ -337,25 +353,7 @@ public final class SampleWindow {
   private static MouseEvent event(Node target, EventType<MouseEvent> type) {
     double x = target.getLayoutBounds().getCenterX();
     double y = target.getLayoutBounds().getCenterY();
-    return new MouseEvent(
-        type,
-        x,
-        y,
-        x,
-        y,
-        MouseButton.PRIMARY,
-        1,
-        false,
-        false,
-        false,
-        false,
-        true,
-        false,
-        false,
-        false,
-        false,
-        true,
-        null);
+    return Mouse.event(type, x, y);
   }
 
   /** Every target that is shown. */
