@@ -13,9 +13,8 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
 /**
- * Putting together by scans, taps and action cards. A stop stands until it is solved: while it
- * does, the next part is judged at the stop's spot and the next spot with the stop's part, so that
- * nothing scans through.
+ * Putting together by scans, taps and action cards. While a stop stands, the next part is judged at
+ * its spot and the next spot with its part, so that nothing scans through.
  */
 public final class PutTogether {
 
@@ -239,9 +238,8 @@ public final class PutTogether {
       return new FitOutcome.Judged(judging.notTurned());
     }
     FitOutcome step = PlaceNow.takeBack(job, judging.findOwnStop());
-    // A stop is let go of only once the logbook has it that it is taken back.
+    // A stop is let go of only once it is taken back in the logbook, and may have covered another.
     judging.backToHalf();
-    // What was taken back may have covered, or solved, a stop that then stands again.
     resumeWaiting();
     return step;
   }

@@ -192,11 +192,7 @@ final class PartModel {
     return record().where() != Whereabouts.IN_ENGINE && Standing.of(job).day() == JobDay.TOGETHER;
   }
 
-  /** What the page's tag does; empty where it goes back, or nothing is to be done first. */
-  Optional<WayOn> wayOn() {
-    return waysOn().find();
-  }
-
+  /** What is to be done with it before it goes back. */
   WaysOn waysOn() {
     return new WaysOn(job, record(), goesBack());
   }

@@ -147,7 +147,7 @@ public final class PartScreen extends Page implements Scannable {
       TagKey out = context.touch().tag("It is out", "", () -> act(PartModel.Deed.OUT));
       return new Sideways(context.scale(), out, row, KEYS_MM);
     }
-    Optional<WayOn> on = model.wayOn();
+    Optional<WayOn> on = model.waysOn().find();
     if (on.isPresent()) {
       return new Sideways(context.scale(), tag(on.get()), row, KEYS_MM);
     }
