@@ -14,9 +14,12 @@ import wherefrom.quantity.Unit;
  */
 public sealed interface GoodsSize {
   /** The thing has no size that one could ask for. */
+  // No kind of size asks for the others while it is made.
+  @SuppressWarnings("ClassInitializationDeadlock")
   GoodsSize NONE = new Unsized();
 
   /** The size that it was made in. */
+  @SuppressWarnings("ClassInitializationDeadlock")
   GoodsSize STANDARD = new Standard();
 
   /** As it stands in logbooks, an amount apart. */
