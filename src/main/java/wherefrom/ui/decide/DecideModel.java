@@ -82,10 +82,9 @@ final class DecideModel {
   List<Group> groups() {
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : state().kinds().stream().sorted().toList()) {
-      List<Line> lines = lines(kind);
-      int open = (int) lines.stream().filter(line -> line.decided().isEmpty()).count();
-      if (!lines.isEmpty()) {
-        groups.add(new Group(kind, lines.size(), open));
+      int many = used(kind).size();
+      if (many > 0) {
+        groups.add(new Group(kind, many, undecided(kind)));
       }
     }
     return groups;
