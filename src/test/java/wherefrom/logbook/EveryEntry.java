@@ -209,7 +209,7 @@ final class EveryEntry {
         new ShopLineBack(1, 1, 1, Optional.of(Amount.of("3.9005", Unit.INCH)), "bored"),
         new ShopLineBack(1, 2, 1, Optional.empty(), "washed"),
         new CostNoted(
-            1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
+            1, Article.read("bore and hone"), "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
         new CostDropped(1, "free"),
         new BudgetSet(150_000, 15, "EUR"),
         new PriceNoted(Article.read("lifters"), 1_250),

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.job.phone.PhoneDoor;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.phone.Caller.Said;
 import wherefrom.scan.grease.PhotographFiles;
@@ -52,7 +53,7 @@ class DoorAttacksTest {
     host = new BenchHost(sample, folder);
     HttpPhones phones =
         new HttpPhones(() -> System.nanoTime() + later.get(), RANDOM::nextBytes, limits);
-    door = phones.open(new Nearby("127.0.0.1", "this computer"), host);
+    door = phones.open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host);
     phone = new Caller(door.address());
   }
 

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.By;
 import wherefrom.job.UnsentException;
 import wherefrom.job.phone.PhoneDoor;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.parts.TagCode;
 import wherefrom.phone.Caller.Said;
@@ -39,7 +40,7 @@ class DoorEndsTest {
     host = new BenchHost(sample, folder);
     door =
         new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", "this computer"), host);
+            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host);
   }
 
   @AfterEach

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.phone.PhoneDoor;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.job.photos.Photos;
 import wherefrom.logbook.PhotoFiles;
@@ -49,7 +50,7 @@ class DoorTest {
     host = new BenchHost(sample, folder);
     door =
         new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", "this computer"), host);
+            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host);
   }
 
   @AfterEach
@@ -359,7 +360,7 @@ class DoorTest {
   void anOldDoorsPortIsTakenAndAnotherIsFound() throws IOException {
     try (PhoneDoor second =
         new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", "this computer"), host)) {
+            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host)) {
       assertThat(second.address()).isNotEqualTo(door.address());
       assertThat(new Caller(second.address()).get("/").status()).isEqualTo(200);
     }

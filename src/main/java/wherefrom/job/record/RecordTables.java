@@ -214,7 +214,7 @@ public final class RecordTables {
     List<RecordSection.Row> rows = new ArrayList<>();
     for (CostLine line : book.lines()) {
       String amount = book.budget().text(line.amount());
-      rows.add(row(false, line.what(), line.state().words(), amount, line.note()));
+      rows.add(row(false, line.what().words(), line.state().words(), amount, line.note()));
     }
     Budget budget = book.budget();
     for (CostItem item : book.toBuy()) {

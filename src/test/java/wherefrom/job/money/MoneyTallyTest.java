@@ -296,7 +296,7 @@ class MoneyTallyTest {
       assertThat(new MoneyCsv(other.job).read(table)).isEmpty();
       assertThat(new MoneyCsv(other.job).write()).isEqualTo(table);
       assertThat(new MoneyBook(other.job).lines())
-          .extracting(CostLine::what, CostLine::about, CostLine::state, CostLine::note)
+          .extracting(line -> line.what().id(), CostLine::about, CostLine::state, CostLine::note)
           .containsExactlyElementsOf(
               till.rows.values().stream()
                   .map(
