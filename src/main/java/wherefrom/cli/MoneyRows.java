@@ -51,7 +51,8 @@ final class MoneyRows {
     public String text() {
       String amount = budget.text(line.amount());
       String state = line.state().words();
-      return Answer.cells(line.number(), line.what().words(), line.about(), state, amount, line.note());
+      return Answer.cells(
+          line.number(), line.what().words(), line.about(), state, amount, line.note());
     }
 
     @Override

@@ -76,9 +76,7 @@ final class Networks {
     if (starts(name, RADIOS) || both.contains("wireless") || both.contains("wi-fi")) {
       return Medium.RADIO;
     }
-    return starts(name, List.of("eth", "enp", "eno", "ens", "enx"))
-        ? Medium.CABLE
-        : Medium.UNKNOWN;
+    return starts(name, List.of("eth", "enp", "eno", "ens", "enx")) ? Medium.CABLE : Medium.UNKNOWN;
   }
 
   private static boolean starts(String name, List<String> beginnings) {

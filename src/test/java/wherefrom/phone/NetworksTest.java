@@ -17,8 +17,7 @@ class NetworksTest {
   void networksAreCalledByWhatTheyAre() {
     assertThat(words("wlan0", "wlan0")).isEqualTo("Wi-Fi, wlan0");
     assertThat(words("wlp3s0", "wlp3s0")).isEqualTo("Wi-Fi, wlp3s0");
-    assertThat(words("net4", "Some Wireless Adapter"))
-        .isEqualTo("Wi-Fi, Some Wireless Adapter");
+    assertThat(words("net4", "Some Wireless Adapter")).isEqualTo("Wi-Fi, Some Wireless Adapter");
     assertThat(words("enp3s0", "enp3s0")).isEqualTo("Cable, enp3s0");
     assertThat(words("docker0", "docker0")).isEqualTo("Within this computer, docker0");
     assertThat(words("en0", "en0")).isEqualTo("en0");

@@ -32,7 +32,8 @@ final class PhoneShots {
   private static void networks(SampleWindow window) {
     window.services.samplePhones.nearby =
         List.of(
-            new Nearby("192.168.1.23", Medium.RADIO, "wlan0"), new Nearby("10.0.4.7", Medium.CABLE, "enp3s0"));
+            new Nearby("192.168.1.23", Medium.RADIO, "wlan0"),
+            new Nearby("10.0.4.7", Medium.CABLE, "enp3s0"));
     show(window);
     window.press("Let phones in");
   }

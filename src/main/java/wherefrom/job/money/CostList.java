@@ -219,8 +219,7 @@ public final class CostList {
       if (ask.open() && !ask.work()) {
         Optional<ValveSide> side = Place.find(ask.at()).flatMap(Replacement::findSide);
         Purchase purchase = new Purchase(ask.what(), side, ask.pieces(), ask.why());
-        lines.merge(
-            purchase.key(), purchase, (one, more) -> one.of(one.pieces() + more.pieces()));
+        lines.merge(purchase.key(), purchase, (one, more) -> one.of(one.pieces() + more.pieces()));
       }
     }
     return List.copyOf(lines.values());

@@ -11,7 +11,11 @@ public enum ShopBill {
   CRANK_GROUND(Goods.CRANK_GROUND, Goods.ROD_GRINDING, Goods.MAIN_GRINDING, Goods.POLISHING),
   BORED_AND_HONED(Goods.BORED_AND_HONED, Goods.BORING, Goods.HONING),
   HEADS_REWORKED(
-      Goods.HEADS_REWORKED, Goods.HEAD_MILLING, Goods.VALVE_JOB, Goods.SEATS_CUT, Goods.STUD_TAPPING);
+      Goods.HEADS_REWORKED,
+      Goods.HEAD_MILLING,
+      Goods.VALVE_JOB,
+      Goods.SEATS_CUT,
+      Goods.STUD_TAPPING);
 
   private final Goods bill;
 

@@ -2,6 +2,7 @@ package wherefrom.rules.consequence;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Predicate;
 import wherefrom.engine.LifterType;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
@@ -169,13 +170,17 @@ public enum Goods {
   }
 
   public static Optional<Goods> find(String id) {
-    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+    return first(one -> one.id.equals(id));
+  }
+
+  private static Optional<Goods> first(Predicate<Goods> wanted) {
+    return Arrays.stream(values()).filter(wanted).findFirst();
   }
 
   /** What a person means by these words, as they are shown or stand in logbooks. */
   static Optional<Goods> read(String text) {
-    return find(text)
-        .or(() -> Arrays.stream(values()).filter(one -> one.words.equals(text)).findFirst());
+    return first(one -> one.id.equalsIgnoreCase(text))
+        .or(() -> first(one -> one.words.equalsIgnoreCase(text)));
   }
 
   /** Lifters of one type. */

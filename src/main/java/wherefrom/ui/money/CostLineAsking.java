@@ -133,7 +133,10 @@ final class CostLineAsking {
   private void act(CostLine line, Deed deed) {
     switch (deed) {
       case AMOUNT ->
-          figure(line.what().words(), "How much, in " + unit() + "?", typed -> model.amount(line, typed));
+          figure(
+              line.what().words(),
+              "How much, in " + unit() + "?",
+              typed -> model.amount(line, typed));
       case NOTE ->
           context
               .navigator()

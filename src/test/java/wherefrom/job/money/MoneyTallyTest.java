@@ -296,13 +296,13 @@ class MoneyTallyTest {
       assertThat(new MoneyCsv(other.job).read(table)).isEmpty();
       assertThat(new MoneyCsv(other.job).write()).isEqualTo(table);
       assertThat(new MoneyBook(other.job).lines())
-          .extracting(line -> line.what().id(), CostLine::about, CostLine::state, CostLine::note)
+          .extracting(CostLine::what, CostLine::about, CostLine::state, CostLine::note)
           .containsExactlyElementsOf(
               till.rows.values().stream()
                   .map(
                       row ->
                           org.assertj.core.groups.Tuple.tuple(
-                              row.what(), row.about(), row.state(), row.note()))
+                              Article.read(row.what()), row.about(), row.state(), row.note()))
                   .toList());
     }
   }

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
-import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Squares;
 
 /** Doors for phones that let nobody in: what the window shows of them is the test's own. */
