@@ -343,7 +343,7 @@ class DoorTest {
         .isEqualTo("There is nothing left to undo.");
     sample.job.catchUp();
     assertThat(sample.job.state().fitted()).isEmpty();
-    assertThat(sample.job.findWaitingStop()).isEmpty();
+    assertThat(sample.job.ownStops().findWaiting()).isEmpty();
   }
 
   @Test
