@@ -23,7 +23,7 @@ public final class PutTogether {
   private final OpenJob job;
   private final Judging judging;
   private final FollowedList list;
-  private final TwoHalves halves;
+  private final ScannedHalves halves;
   private FitMode mode = FitMode.SCAN_BOTH;
 
   /** Whether a part was right until the person said that it is in turned. */
@@ -36,7 +36,7 @@ public final class PutTogether {
     this.job = job;
     this.judging = new Judging(job);
     this.list = new FollowedList(new ToFit(job));
-    this.halves = new TwoHalves(job, judging, list);
+    this.halves = new ScannedHalves(job, judging, list);
     resumeWaiting();
   }
 

@@ -155,9 +155,10 @@ public final class RecordTables {
   }
 
   private static String words(EngineJob job, Subject subject) {
-    return subject instanceof Subject.APart part
-        ? job.getPart(part.item()).part().words()
-        : ((Subject.AFeature) subject).words();
+    return subject.match(
+        part -> job.getPart(part.item()).part().words(),
+        Subject.AFeature::words,
+        Subject.Beside::words);
   }
 
   static RecordSection debris(OpenJob job) {

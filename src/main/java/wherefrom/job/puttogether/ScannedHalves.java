@@ -11,13 +11,13 @@ import wherefrom.rules.Verdict;
  * A part and a place, in whichever order they come: the first waits for the other, and the two are
  * judged.
  */
-final class TwoHalves {
+final class ScannedHalves {
   private final OpenJob job;
   private final Judging judging;
   private final FollowedList list;
   private Optional<Place> pointed = Optional.empty();
 
-  TwoHalves(OpenJob job, Judging judging, FollowedList list) {
+  ScannedHalves(OpenJob job, Judging judging, FollowedList list) {
     this.job = job;
     this.judging = judging;
     this.list = list;
