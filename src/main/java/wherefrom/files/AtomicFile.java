@@ -24,32 +24,16 @@ public final class AtomicFile {
     void writeTo(OutputStream out) throws IOException;
   }
 
-  /** Moves a file over another one in one step. */
-  @FunctionalInterface
-  interface Move {
-    void move(Path from, Path to) throws IOException;
-  }
-
-  private final Move move;
   private final UnaryOperator<OutputStream> through;
 
   public AtomicFile() {
-    this(AtomicFile::moveOver, out -> out);
+    this(out -> out);
   }
 
   /**
    * @param through what the content passes on its way to the disk, such as a disk that is full
    */
   public AtomicFile(UnaryOperator<OutputStream> through) {
-    this(AtomicFile::moveOver, through);
-  }
-
-  AtomicFile(Move move) {
-    this(move, out -> out);
-  }
-
-  private AtomicFile(Move move, UnaryOperator<OutputStream> through) {
-    this.move = move;
     this.through = through;
   }
 
@@ -70,7 +54,7 @@ public final class AtomicFile {
         out.flush();
         channel.force(true);
       }
-      move.move(temporary, target);
+      moveOver(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
     }

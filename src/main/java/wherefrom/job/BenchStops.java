@@ -6,7 +6,9 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
 
-/** The stops as a bench sees them: those that it gave wait at it, until they are solved. */
+/**
+ * The stops of a job as one bench has them: which of them stands there, and how it is taken back.
+ */
 public final class BenchStops {
   private final OpenJob job;
 
@@ -14,17 +16,22 @@ public final class BenchStops {
     this.job = job;
   }
 
+  private Stops all() {
+    return job.state().stops();
+  }
+
+  private int bench() {
+    return job.by().bench();
+  }
+
   /**
    * The stop that stands at this bench, whatever was logged here since but a fit: whoever fitted
    * another part since has gone on, and that fit is the later step. Empty when none does.
    */
-  public Optional<LoggedEntry> findStanding() {
-    return findLast()
+  private Optional<LoggedEntry> findStanding() {
+    return all()
+        .lastAt(bench())
         .filter(stop -> job.state().standing().stream().noneMatch(it -> isFitSince(it, stop)));
-  }
-
-  private Optional<LoggedEntry> findLast() {
-    return job.state().stops().lastAt(job.by().bench());
   }
 
   private boolean isFitSince(LoggedEntry logged, LoggedEntry stop) {
@@ -35,13 +42,12 @@ public final class BenchStops {
 
   /** The stop that waits at this bench, the last that was given; empty when none does. */
   public Optional<StopGiven> findWaiting() {
-    return findLast().map(it -> (StopGiven) it.entry());
+    return all().lastAt(bench()).map(it -> (StopGiven) it.entry());
   }
 
   /** The stops of a part, at whatever bench; of tags that stood for no part those of this bench. */
   public List<LoggedEntry> of(int item) {
-    Stops all = job.state().stops();
-    return item == 0 ? all.ofTags(job.by().bench()) : all.of(item);
+    return item == 0 ? all().ofTags(bench()) : all().of(item);
   }
 
   /** Takes back the stop that stands here, whatever was logged since; empty when none stands. */

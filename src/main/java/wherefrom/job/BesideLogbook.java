@@ -70,11 +70,6 @@ class BesideLogbook implements Logbook {
   }
 
   @Override
-  public void unwatch(Runnable news) {
-    shared.unwatch(news);
-  }
-
-  @Override
   public LogbookCondition condition() {
     return shared.condition();
   }

@@ -34,10 +34,6 @@ public final class LocalBenches {
     watchers.add(news);
   }
 
-  public void unwatch(Runnable news) {
-    watchers.remove(news);
-  }
-
   /** Tells everyone that something was written. */
   public void tell() {
     watchers.forEach(Runnable::run);

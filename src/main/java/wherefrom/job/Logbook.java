@@ -60,9 +60,6 @@ public interface Logbook extends AutoCloseable {
    */
   void watch(Runnable news);
 
-  /** Calls no more. */
-  void unwatch(Runnable news);
-
   /** What was noticed when the logbook was opened. */
   LogbookCondition condition();
 

@@ -125,7 +125,7 @@ public final class OpenJob implements AutoCloseable {
     return 0;
   }
 
-  /** Whether it was done at this bench. */
+  /** Whether this bench wrote it. */
   boolean isOwn(LoggedEntry logged) {
     return logged.by().bench() == by.bench();
   }
@@ -133,10 +133,6 @@ public final class OpenJob implements AutoCloseable {
   /** Calls, on any thread, when there may be something to catch up with. */
   public void watch(Runnable news) {
     logbook.watch(news);
-  }
-
-  public void unwatch(Runnable news) {
-    logbook.unwatch(news);
   }
 
   /**
@@ -249,8 +245,8 @@ public final class OpenJob implements AutoCloseable {
     return undo.pressBefore();
   }
 
-  /** The stops that were given at this bench. */
-  public BenchStops ownStops() {
+  /** The stops of parts, as this bench has them. */
+  public BenchStops stops() {
     return new BenchStops(this);
   }
 

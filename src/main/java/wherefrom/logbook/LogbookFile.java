@@ -190,11 +190,6 @@ public final class LogbookFile implements Logbook {
   }
 
   @Override
-  public void unwatch(Runnable news) {
-    benches.unwatch(news);
-  }
-
-  @Override
   public LogbookCondition condition() {
     return condition;
   }

@@ -31,11 +31,6 @@ public final class Book implements AutoCloseable {
     document.getDocumentInformation().setTitle(title);
   }
 
-  /** A new A4 page, upright, behind the others. */
-  public PaperPage page() throws IOException {
-    return page(PaperSize.A4, false);
-  }
-
   /** A new page behind the others. */
   public PaperPage page(PaperSize size, boolean landscape) throws IOException {
     double wide = landscape ? size.height() : size.width();

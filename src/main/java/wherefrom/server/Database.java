@@ -186,20 +186,6 @@ final class Database implements AutoCloseable {
   }
 
   /**
-   * Writes something, once.
-   *
-   * @throws UnsentException where nobody knows whether it is written
-   * @throws LogbookException where it is not
-   */
-  <T> T send(Work<T> work) {
-    try {
-      return once(work);
-    } catch (SQLException e) {
-      throw ServerTrouble.sending(address, e, false);
-    }
-  }
-
-  /**
    * Writes something that counts once however often it is sent: it is sent anew until the server
    * has said that it is there, or that it cannot be, or {@link #PATIENCE_MS} are over, or the
    * thread is told to end.

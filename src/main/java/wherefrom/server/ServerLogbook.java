@@ -270,11 +270,6 @@ final class ServerLogbook implements Logbook {
   }
 
   @Override
-  public void unwatch(Runnable news) {
-    benches.unwatch(news);
-  }
-
-  @Override
   public synchronized LogbookCondition condition() {
     return condition;
   }

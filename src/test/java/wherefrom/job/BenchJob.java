@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
@@ -145,9 +144,5 @@ public final class BenchJob {
 
   public void record(JobEntry entry) {
     job.record(entry);
-  }
-
-  static Set<String> words(List<Verdict> verdicts) {
-    return Set.copyOf(verdicts.stream().map(Verdict::word).toList());
   }
 }

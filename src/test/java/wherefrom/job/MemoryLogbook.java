@@ -52,11 +52,6 @@ public final class MemoryLogbook implements Logbook {
   }
 
   @Override
-  public void unwatch(Runnable news) {
-    benches.unwatch(news);
-  }
-
-  @Override
   public LogbookCondition condition() {
     return new LogbookCondition.Sound();
   }

@@ -18,61 +18,42 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.phone.PhoneDoor;
-import wherefrom.job.phone.Phones.Medium;
-import wherefrom.job.phone.Phones.Nearby;
+import wherefrom.job.phone.Phones;
 import wherefrom.phone.Caller.Said;
 import wherefrom.scan.grease.PhotographFiles;
-import wherefrom.ui.sample.SampleJob;
 
 /** What somebody on the same network may try, each with what the door does about it. */
-class DoorAttacksTest {
+class DoorAttacksTest extends DoorBench {
   private static final int LONG_AGO_HOURS = 4;
   private static final SecureRandom RANDOM = new SecureRandom();
 
-  @TempDir Path folder;
-
   private final AtomicLong later = new AtomicLong();
-  private final SampleJob sample = SampleJob.apart();
-  private BenchHost host;
-  private PhoneDoor door;
+  private Limits limits = Limits.USUAL;
   private Caller phone;
 
-  @BeforeEach
-  void open() throws IOException {
-    open(Limits.USUAL);
+  @Override
+  Phones phones() {
+    return new HttpPhones(() -> System.nanoTime() + later.get(), RANDOM::nextBytes, limits);
   }
 
-  private void open(Limits limits) throws IOException {
-    host = new BenchHost(sample, folder);
-    HttpPhones phones =
-        new HttpPhones(() -> System.nanoTime() + later.get(), RANDOM::nextBytes, limits);
-    door = phones.open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host);
+  @BeforeEach
+  void call() {
     phone = new Caller(door.address());
   }
 
-  private void reopen(Limits limits) throws IOException {
+  private void reopen(Limits others) throws IOException {
     door.close();
-    open(limits);
-  }
-
-  @AfterEach
-  void close() {
-    door.close();
+    limits = others;
+    open();
+    call();
   }
 
   private void wait(Duration time) {
     later.addAndGet(time.toNanos());
-  }
-
-  private String link() {
-    return door.invitation().orElseThrow().link();
   }
 
   private String address() {
@@ -81,11 +62,6 @@ class DoorAttacksTest {
 
   private void joinFirst() {
     assertThat(phone.join(link(), "Anna").status()).isEqualTo(200);
-  }
-
-  private long entries() {
-    sample.job.catchUp();
-    return sample.job.sequence();
   }
 
   /** The digits of a part at its place put the part in: what an attack must not bring about. */

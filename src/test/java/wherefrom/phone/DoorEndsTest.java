@@ -3,8 +3,6 @@ package wherefrom.phone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.Map;
@@ -13,54 +11,16 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.By;
 import wherefrom.job.UnsentException;
 import wherefrom.job.phone.PhoneDoor;
-import wherefrom.job.phone.Phones.Medium;
-import wherefrom.job.phone.Phones.Nearby;
-import wherefrom.parts.TagCode;
 import wherefrom.phone.Caller.Said;
-import wherefrom.scan.grease.PhotographFiles;
-import wherefrom.ui.sample.SampleJob;
 
 /** A phone is put out, or the door closed, while something is done for it. */
-class DoorEndsTest {
-  @TempDir Path folder;
-
-  private final SampleJob sample = SampleJob.apart();
-  private BenchHost host;
-  private PhoneDoor door;
-
-  @BeforeEach
-  void open() throws IOException {
-    host = new BenchHost(sample, folder);
-    door =
-        new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host);
-  }
-
-  @AfterEach
-  void close() {
-    door.close();
-  }
-
-  private String link() {
-    return door.invitation().orElseThrow().link();
-  }
-
+class DoorEndsTest extends DoorBench {
   private Caller joined() {
-    Caller phone = new Caller(door.address());
-    assertThat(phone.join(link(), "").status()).isEqualTo(200);
-    return phone;
-  }
-
-  private long entries() {
-    sample.job.catchUp();
-    return sample.job.sequence();
+    return joined("");
   }
 
   /** A picture that is being read, until it may go on. */
@@ -82,7 +42,7 @@ class DoorEndsTest {
 
     CompletableFuture<Said> begin(Caller phone) throws InterruptedException {
       host.before = this;
-      byte[] picture = PhotographFiles.jpeg(1600, TagCode.find(sample.tag("pushrod@3EX")), 1);
+      byte[] picture = photograph("pushrod@3EX");
       CompletableFuture<Said> answer = CompletableFuture.supplyAsync(() -> phone.photo(picture));
       came.await();
       return answer;

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,50 +18,19 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.phone.PhoneDoor;
-import wherefrom.job.phone.Phones.Medium;
-import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.job.photos.Photos;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.parts.TagCode;
 import wherefrom.phone.Caller.Said;
 import wherefrom.scan.grease.PhotographFiles;
-import wherefrom.ui.sample.SampleJob;
 
 /** Phones at the door, over a socket of this machine. */
-class DoorTest {
+class DoorTest extends DoorBench {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<String> PLACES =
       List.of("1IN", "1EX", "2IN", "2EX", "3IN", "3EX", "4IN", "4EX");
-
-  @TempDir Path folder;
-
-  private final SampleJob sample = SampleJob.apart();
-  private BenchHost host;
-  private PhoneDoor door;
-
-  @BeforeEach
-  void open() throws IOException {
-    host = new BenchHost(sample, folder);
-    door =
-        new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host);
-  }
-
-  @AfterEach
-  void close() {
-    door.close();
-  }
-
-  private Caller joined(String name) {
-    Caller phone = new Caller(door.address());
-    assertThat(phone.join(door.invitation().orElseThrow().link(), name).status()).isEqualTo(200);
-    return phone;
-  }
 
   private static JsonNode view(Said said) throws IOException {
     assertThat(said.status()).as(said.body()).isEqualTo(200);
@@ -73,13 +41,9 @@ class DoorTest {
     return view(said).get("headline").asText();
   }
 
-  private byte[] photograph(String place) {
-    return PhotographFiles.jpeg(1600, TagCode.find(sample.tag(place)), 1);
-  }
-
   @Test
   void theNumberIsTheOneInTheWindowAndSayingHelloUsesNothingUp() throws IOException {
-    String link = door.invitation().orElseThrow().link();
+    String link = link();
     String key = link.substring(link.indexOf('#') + 1);
     Caller phone = new Caller(door.address());
     JsonNode hello = view(phone.post("/hello", PhoneJson.object(Map.of("key", key))));
@@ -90,12 +54,12 @@ class DoorTest {
 
   @Test
   void whoHasJoinedIsListedAndTheNextPhoneHasAnotherKey() {
-    String first = door.invitation().orElseThrow().link();
+    String first = link();
     Caller anna = joined("Anna");
     joined("");
     assertThat(door.joined()).extracting(PhoneDoor.Joined::name).containsExactly("Anna", "");
     assertThat(door.joined()).allMatch(PhoneDoor.Joined::near);
-    assertThat(door.invitation().orElseThrow().link()).isNotEqualTo(first);
+    assertThat(link()).isNotEqualTo(first);
     assertThat(anna.post("/leave", "{}").status()).isEqualTo(200);
     assertThat(door.joined()).hasSize(1);
   }
@@ -252,11 +216,6 @@ class DoorTest {
     assertThat(entries()).isEqualTo(before + 1);
   }
 
-  private long entries() {
-    sample.job.catchUp();
-    return sample.job.sequence();
-  }
-
   private static void await(CountDownLatch latch) {
     try {
       latch.await();
@@ -343,7 +302,7 @@ class DoorTest {
         .isEqualTo("There is nothing left to undo.");
     sample.job.catchUp();
     assertThat(sample.job.state().fitted()).isEmpty();
-    assertThat(sample.job.ownStops().findWaiting()).isEmpty();
+    assertThat(sample.job.stops().findWaiting()).isEmpty();
   }
 
   @Test
@@ -358,9 +317,7 @@ class DoorTest {
 
   @Test
   void anOldDoorsPortIsTakenAndAnotherIsFound() throws IOException {
-    try (PhoneDoor second =
-        new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), host)) {
+    try (PhoneDoor second = phones().open(HERE, host)) {
       assertThat(second.address()).isNotEqualTo(door.address());
       assertThat(new Caller(second.address()).get("/").status()).isEqualTo(200);
     }

@@ -1,7 +1,5 @@
 package wherefrom.referee;
 
-import java.util.Arrays;
-
 /** The kinds of part, one row a kind. */
 enum Kind {
   // key in files, where it lives, may it be turned, which new parts are alike, what it moves with
@@ -45,10 +43,6 @@ enum Kind {
     this.turns = turns;
     this.alike = alike;
     this.movesWith = movesWith;
-  }
-
-  static Kind of(String key) {
-    return Arrays.stream(values()).filter(kind -> kind.key.equals(key)).findFirst().orElseThrow();
   }
 
   /** Whether a machine shop works it over; the others are only ever replaced. */

@@ -124,7 +124,7 @@ class LostPressFlowTest {
     lost(Away.UNHEARD, PutTogether::tookOut);
     assertThat(stop()).isEqualTo(VerdictName.WRONG_PLACE);
     assertThat(written(PartUnfitted.class)).isEqualTo(1);
-    assertThat(sample.job.ownStops().findWaiting().map(StopGiven::word))
+    assertThat(sample.job.stops().findWaiting().map(StopGiven::word))
         .contains(VerdictName.WRONG_PLACE);
   }
 

@@ -57,10 +57,6 @@ public record LimitTarget(
         List.of(new ResultKeys.Bounded(ClearancePair.CLEARANCE, words)));
   }
 
-  public Dimension dimension() {
-    return units.dimension();
-  }
-
   /** Every one: plans first, then pairs. */
   public static List<LimitTarget> all() {
     return Stream.of(

@@ -28,10 +28,6 @@ public enum Ring {
     return id;
   }
 
-  public String words() {
-    return words;
-  }
-
   /** The plan of readings that reads its gap. */
   public String plan() {
     return plan;

@@ -14,9 +14,6 @@ public record PhoneKey(PhoneDeed deed, String with, String words, String more) {
   /** The tag where nothing else is first. */
   static final PhoneKey PHOTOGRAPH = photograph("Photograph a tag", "fill the picture");
 
-  static final PhoneKey TYPE = of(PhoneDeed.TYPE, "Type code");
-  static final PhoneKey UNDO = of(PhoneDeed.UNDO, "UNDO");
-
   static PhoneKey of(PhoneDeed deed, String words) {
     return new PhoneKey(deed, "", words, "");
   }

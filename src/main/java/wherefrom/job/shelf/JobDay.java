@@ -1,7 +1,5 @@
 package wherefrom.job.shelf;
 
-import java.util.Locale;
-
 /** The five days of a job, in their order. */
 public enum JobDay {
   TAGS("Tags"),
@@ -14,11 +12,6 @@ public enum JobDay {
 
   JobDay(String word) {
     this.word = word;
-  }
-
-  /** The name in files. Never changes. */
-  public String key() {
-    return name().toLowerCase(Locale.ROOT);
   }
 
   public String word() {

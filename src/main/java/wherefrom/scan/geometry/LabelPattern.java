@@ -16,9 +16,6 @@ public final class LabelPattern {
 
   final int size;
 
-  /** Points from this one on lie round the symbol, where quarter turns change nothing. */
-  final int around;
-
   /** Where each zone's points of the symbol begin, then those round it, then the end. */
   final int[] parts = new int[2 * ZONES + 1];
 
@@ -51,7 +48,6 @@ public final class LabelPattern {
       (part < ZONES ? symbol : label)
           .stream().filter(point -> zoneOf(point) == wanted).forEach(points::add);
     }
-    around = symbol.size();
     size = points.size();
     parts[2 * ZONES] = size;
     u = new double[size];

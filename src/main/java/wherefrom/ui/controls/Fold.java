@@ -17,10 +17,6 @@ public final class Fold extends Region {
   private final String toDrawing;
   private boolean drawn;
 
-  public Fold(Touch touch, Region words, Region drawing) {
-    this(touch, words, drawing, "Show the engine");
-  }
-
   /**
    * @param toDrawing what stands on the key that shows the drawing
    */

@@ -13,7 +13,6 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
-import wherefrom.job.money.Purchase;
 import wherefrom.job.money.Replacement;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -186,10 +185,6 @@ final class DecideModel {
 
   List<Replacement> replacements() {
     return deciding.replacements();
-  }
-
-  List<Purchase> purchases() {
-    return deciding.purchases();
   }
 
   /**

@@ -6,7 +6,6 @@ import java.util.Optional;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneDoor.Invitation;
 import wherefrom.job.phone.PhoneDoor.Joined;
-import wherefrom.job.phone.Phones.Nearby;
 
 /** What the screen of the phones says. */
 final class PhonesModel {
@@ -79,10 +78,5 @@ final class PhonesModel {
 
   private static String now(Joined phone) {
     return phone.near() ? "joined" : "joined, not heard of just now";
-  }
-
-  /** {@code 192.168.1.23}, and below it which network that is. */
-  static String network(Nearby nearby) {
-    return nearby.network();
   }
 }

@@ -18,8 +18,6 @@ public record DoubleDouble(double high, double low) implements Comparable<Double
   /** The largest power of ten that is exact as a double. */
   private static final int EXACT_POWER = 22;
 
-  public static final DoubleDouble ZERO = new DoubleDouble(0, 0);
-
   /** π: the nearest double and what it leaves over. */
   public static final DoubleDouble PI = new DoubleDouble(Math.PI, 1.2246467991473532e-16);
 

@@ -2,7 +2,6 @@ package wherefrom.job.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -95,13 +94,6 @@ class TableRoundTripTest {
 
   private static String unit(Optional<Amount> amount) {
     return amount.map(one -> one.unit().symbol()).orElse("");
-  }
-
-  /** To twelve digits. */
-  private static String digits(double value) {
-    String rounded = String.format(Locale.ROOT, "%.11e", value);
-    BigDecimal plain = new BigDecimal(rounded).stripTrailingZeros();
-    return plain.scale() < 0 ? plain.setScale(0).toPlainString() : plain.toPlainString();
   }
 
   /** The last entry of a kind about a part. */

@@ -1,6 +1,5 @@
 package wherefrom.job.wedge;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -98,11 +97,5 @@ enum XkbRows {
       map.put("Farsi_" + digit, Character.toString(0x06F0 + digit));
     }
     return map;
-  }
-
-  static XkbRows[] shifted() {
-    return Arrays.stream(values())
-        .filter(layout -> !layout.type("0123456789").equals("0123456789"))
-        .toArray(XkbRows[]::new);
   }
 }

@@ -30,10 +30,6 @@ final class Damage {
     }
   }
 
-  static Damage none() {
-    return new Damage();
-  }
-
   boolean has(Family family) {
     return severities.containsKey(family);
   }

@@ -37,10 +37,6 @@ final class ScoreTail {
     }
   }
 
-  int shown() {
-    return shown;
-  }
-
   double largest() {
     return margins.isEmpty() ? Double.NEGATIVE_INFINITY : Collections.max(margins);
   }

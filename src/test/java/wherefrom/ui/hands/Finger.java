@@ -66,9 +66,4 @@ final class Finger extends Hand {
   void back() {
     press("Back");
   }
-
-  @Override
-  void undo() {
-    press("UNDO");
-  }
 }

@@ -157,9 +157,4 @@ final class Fingers extends Hand {
   void back() {
     key(KeyCode.ESCAPE, "", false);
   }
-
-  @Override
-  void undo() {
-    press("UNDO");
-  }
 }

@@ -38,9 +38,6 @@ abstract class Hand {
   /** To the screen before. */
   abstract void back();
 
-  /** Takes the last step back. */
-  abstract void undo();
-
   /** So many acts it takes to come to the tag of a screen that has just come up. */
   int first() {
     return 0;

@@ -90,9 +90,4 @@ final class Scanner extends Hand {
   void back() {
     scan(Action.SKIP);
   }
-
-  @Override
-  void undo() {
-    scan(Action.UNDO);
-  }
 }

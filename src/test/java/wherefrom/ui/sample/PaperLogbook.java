@@ -120,11 +120,6 @@ public final class PaperLogbook implements Logbook {
   }
 
   @Override
-  public void unwatch(Runnable news) {
-    benches.unwatch(news);
-  }
-
-  @Override
   public LogbookCondition condition() {
     return condition;
   }
