@@ -193,7 +193,7 @@ class GoldenFormatTest {
   }
 
   private static List<GoodsSize> sizes() {
-    List<GoodsSize> sizes = new ArrayList<>(List.of(GoodsSize.STANDARD));
+    List<GoodsSize> sizes = new ArrayList<>(List.of(GoodsSize.standard()));
     Arrays.stream(ValveSide.values()).map(GoodsSize.OfSide::new).forEach(sizes::add);
     for (GoodsSize.Sense sense : GoodsSize.Sense.values()) {
       sizes.add(GoodsSize.of(sense, Amount.of("0.010", Unit.INCH)));
