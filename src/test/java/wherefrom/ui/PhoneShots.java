@@ -49,7 +49,7 @@ final class PhoneShots {
     open(window);
     window.layOut();
     if (window.shell.context().settings().textPercent() > 100) {
-      window.press("List");
+      window.press("Phones");
     }
   }
 
