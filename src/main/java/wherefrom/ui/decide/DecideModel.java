@@ -172,8 +172,8 @@ final class DecideModel {
             .filter(part -> decision != Decision.REUSE || isProposed(part))
             .allMatch(part -> deciding.isMeasured(part.part().item()));
     return DecideReason.of(decision).stream()
+        .filter(reason -> measured || !reason.claimsReading())
         .map(DecideReason::words)
-        .filter(words -> measured || !DecideReason.claimsReading(words))
         .toList();
   }
 
