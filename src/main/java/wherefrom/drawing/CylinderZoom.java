@@ -119,7 +119,7 @@ public final class CylinderZoom {
     double right = column.right() - glass.px(2);
     double room = column.width() - Letters.width("8 EX", size * 58 / 34, true) - glass.px(20);
     if (named
-        && asked.isTracked(wherefrom.parts.PartKind.ROCKER)
+        && asked.isMeant(wherefrom.parts.PartKind.ROCKER)
         && Letters.width("rocker", size, false) <= room) {
       double y = column.y(0) - glass.px(HEADING) * growth;
       ShapeCollector out = column.words();

@@ -44,6 +44,17 @@ public final class FirstIn {
         .toList();
   }
 
+  /**
+   * The place of the cap that is open over what sits here, where all under it is in: it was off for
+   * the shell, and has its own bolts and torque.
+   */
+  public Optional<Place> findCapDue(Place place) {
+    return Over.findCap(place)
+        .filter(state.places()::contains)
+        .filter(cap -> state.findSeated(cap).isEmpty() && state.findExcuse(cap).isEmpty())
+        .filter(cap -> under(cap).isEmpty());
+  }
+
   /** The part that this place's part lies in, where that is away; empty where it is at hand. */
   public Optional<Part> findHolderAway(Place place) {
     return Over.findHolder(place)

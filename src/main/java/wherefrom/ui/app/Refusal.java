@@ -19,12 +19,17 @@ final class Refusal {
   static ScreenAnswer of(CodeLookup found, String wanted) {
     return found.match(
         part -> answer(Cue.ASK, "a part's tag", wanted),
-        card -> answer(Cue.ASK, "place card " + card.spot().figures(), wanted),
+        card -> answer(Cue.ASK, "place card " + whole(card.spot().figures()), wanted),
         card -> answer(Cue.ASK, "action card " + card.action().name(), wanted),
-        basket -> answer(Cue.ASK, "basket " + basket.number(), wanted),
-        bag -> answer(Cue.ASK, "bag " + bag.number(), wanted),
+        basket -> answer(Cue.ASK, whole("basket " + basket.number()), wanted),
+        bag -> answer(Cue.ASK, whole("bag " + bag.number()), wanted),
         bigPart -> answer(Cue.ASK, bigPart.words(), wanted),
         refused -> answer(refused.verdict()));
+  }
+
+  /** What is one name stays in one line. */
+  private static String whole(String name) {
+    return name.replace(' ', '\u00a0');
   }
 
   private static ScreenAnswer answer(Verdict verdict) {
