@@ -111,10 +111,10 @@ public final class KeyFilter {
   }
 
   private void typed(String character) {
-    if (character.isEmpty() || Typed.writesNothing(character) || isBackTab(character)) {
+    if (character.isEmpty() || TypedText.writesNothing(character) || isBackTab(character)) {
       return;
     }
-    if (character.equals(Typed.ERASE)) {
+    if (character.equals(TypedText.ERASE)) {
       typable(Typable::erase);
       return;
     }
@@ -122,7 +122,7 @@ public final class KeyFilter {
     boolean entry = current.get() instanceof Typable;
     intoEntry |= entry;
     boolean ended = take(decoder().typed(codePoint, now()));
-    if (Typed.isEnd(codePoint)) {
+    if (TypedText.isEnd(codePoint)) {
       // Nothing stands any more: what comes next is nobody's yet, whatever the Enter closed.
       intoEntry = false;
     } else if (ended) {
@@ -137,7 +137,7 @@ public final class KeyFilter {
 
   /** What a Tab with shift types where it types something: it was taken when it was pressed. */
   private boolean isBackTab(String character) {
-    return backTab && character.equals(Typed.TAB);
+    return backTab && character.equals(TypedText.TAB);
   }
 
   private void enter(String character) {
@@ -189,21 +189,21 @@ public final class KeyFilter {
 
   /** What a person typed, with the key that ended it, if one did. */
   private void person(String typed) {
-    if (typed.endsWith(Typed.TAB)) {
+    if (typed.endsWith(TypedText.TAB)) {
       walk.step(false);
     } else if (current.get() instanceof Typable open) {
-      if (Typed.isEntered(typed) && !walk.press()) {
+      if (TypedText.isEntered(typed) && !walk.press()) {
         open.enter();
       }
     } else if (takesNumbers() && !typed.isBlank()) {
       number(typed);
-    } else if (Typed.isCode(typed) && current.get() instanceof Scannable) {
-      code(typed.strip(), Typed.isEntered(typed));
-    } else if (current.get() instanceof OpensPad asks && Typed.isFigure(typed)) {
+    } else if (TypedText.isCode(typed) && current.get() instanceof Scannable) {
+      code(typed.strip(), TypedText.isEntered(typed));
+    } else if (current.get() instanceof OpensPad asks && TypedText.isFigure(typed)) {
       figure(asks, typed);
-    } else if (Typed.isEntered(typed) && typed.isBlank()) {
+    } else if (TypedText.isEntered(typed) && typed.isBlank()) {
       walk.enter();
-    } else if (Typed.isWritten(typed) && !isPlace(typed)) {
+    } else if (TypedText.isWritten(typed) && !isPlace(typed)) {
       context.say(nowhere());
     }
   }
@@ -212,7 +212,7 @@ public final class KeyFilter {
   private void figure(OpensPad asks, String typed) {
     asks.openPad();
     typed.strip().codePoints().forEach(each -> typable(pad -> pad.type(Character.toString(each))));
-    if (Typed.isEntered(typed)) {
+    if (TypedText.isEntered(typed)) {
       typable(Typable::enter);
     }
   }
@@ -220,7 +220,7 @@ public final class KeyFilter {
   /** The number on a box is longer than what was typed in one go: it goes on in an entry. */
   private void number(String typed) {
     String begun = typed.strip();
-    if (Typed.isEntered(typed)) {
+    if (TypedText.isEntered(typed)) {
       scans.hand(begun);
     } else {
       context
@@ -265,7 +265,7 @@ public final class KeyFilter {
   /** Words typed fast are the entry's, even where it was left before they had ended. */
   private void foreign(BurstAnswer.Foreign foreign) {
     if (intoEntry) {
-      if (Typed.isEntered(foreign.typed())) {
+      if (TypedText.isEntered(foreign.typed())) {
         typable(Typable::enter);
       }
     } else {

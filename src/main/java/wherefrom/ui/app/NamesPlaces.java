@@ -3,7 +3,7 @@ package wherefrom.ui.app;
 /** Has places that can be named on a keyboard instead of tapped on the drawing. */
 public interface NamesPlaces {
   /** What is said to letters that name no place. */
-  String WANTED = "Type the six digits of a tag, or a place such as 3I, 3E, R4U, M2L.";
+  String WANTED = "Type a tag's six digits. Or a place: 3I, 3E, R4U, M2L.";
 
   /**
    * Takes a place by its short name, as if it was tapped.

@@ -47,7 +47,8 @@ class ReadingBarTest {
           FitText name = (FitText) bar.getChildrenUnmodifiable().get(0);
           FitText value = (FitText) bar.getChildrenUnmodifiable().get(1);
           assertThat(name.leastLineWidth()).isLessThanOrEqualTo(name.getWidth());
-          assertThat(name.getBoundsInParent().intersects(value.getBoundsInParent())).isFalse();
+          assertThat(name.getBoundsInParent().getMaxY())
+              .isLessThanOrEqualTo(value.getBoundsInParent().getMinY());
           return 0;
         });
   }

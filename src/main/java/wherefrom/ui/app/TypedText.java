@@ -3,7 +3,7 @@ package wherefrom.ui.app;
 import java.util.regex.Pattern;
 
 /** What typed characters mean to the window's keys. */
-final class Typed {
+final class TypedText {
   static final String ERASE = "\b";
   static final String TAB = "\t";
   private static final String ENDS = "\r\n\t";
@@ -16,7 +16,7 @@ final class Typed {
 
   private static final Pattern FIGURE = Pattern.compile("[0-9]+([.,][0-9]+)?");
 
-  private Typed() {}
+  private TypedText() {}
 
   /** Whether it is the character of a key that writes nothing. */
   static boolean writesNothing(String character) {
