@@ -42,7 +42,7 @@ final class FinishCommands {
   private static Status undo(OpenedJob bench, Call call, Answer answer) throws BadInput {
     OpenJob job = bench.job();
     EngineJob before = job.state();
-    Optional<LoggedEntry> stop = job.takeBackStop();
+    Optional<LoggedEntry> stop = job.stops().takeBack();
     if (stop.isPresent()) {
       String words = EntryWords.of(before, stop.get().entry());
       return answer.only(new UndoneRow(words, stop.get().sequence()));

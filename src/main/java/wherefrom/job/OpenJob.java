@@ -8,9 +8,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.entry.PartFitted;
-import wherefrom.job.entry.StopGiven;
-import wherefrom.job.entry.TakenBack;
 
 /**
  * A job that is open at a bench: its logbook and the state that follows from it. What is done here
@@ -128,7 +125,8 @@ public final class OpenJob implements AutoCloseable {
     return 0;
   }
 
-  private boolean isOwn(LoggedEntry logged) {
+  /** Whether this bench wrote it. */
+  boolean isOwn(LoggedEntry logged) {
     return logged.by().bench() == by.bench();
   }
 
@@ -247,41 +245,9 @@ public final class OpenJob implements AutoCloseable {
     return undo.pressBefore();
   }
 
-  /**
-   * The stop that stands at this bench, whatever was logged here since but a fit: whoever fitted
-   * another part since has gone on, and that fit is the later step. Empty when none does.
-   */
-  public Optional<LoggedEntry> findStandingStop() {
-    return state()
-        .stops()
-        .lastAt(by.bench())
-        .filter(stop -> state().standing().stream().noneMatch(it -> isFitSince(it, stop)));
-  }
-
-  private boolean isFitSince(LoggedEntry logged, LoggedEntry stop) {
-    return logged.sequence() > stop.sequence()
-        && logged.entry() instanceof PartFitted
-        && isOwn(logged);
-  }
-
-  /** The stop that waits at this bench, the last that was given; empty when none does. */
-  public Optional<StopGiven> findWaitingStop() {
-    return state().stops().lastAt(by.bench()).map(it -> (StopGiven) it.entry());
-  }
-
-  /** The stops of a part, at whatever bench; of tags that stood for no part those of this bench. */
-  public List<LoggedEntry> stopsOf(int item) {
-    return item == 0 ? state().stops().ofTags(by.bench()) : state().stops().of(item);
-  }
-
-  /** Takes back the stop that stands here, whatever was logged since; empty when none stands. */
-  public Optional<LoggedEntry> takeBackStop() {
-    return asOne(
-        () -> {
-          Optional<LoggedEntry> standing = findStandingStop();
-          standing.ifPresent(step -> record(new TakenBack(step.sequence())));
-          return standing;
-        });
+  /** The stops of parts, as this bench has them. */
+  public BenchStops stops() {
+    return new BenchStops(this);
   }
 
   /**

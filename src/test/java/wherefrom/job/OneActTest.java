@@ -126,7 +126,7 @@ class OneActTest {
     List<LoggedEntry> entries = logbook.entries();
     assertThat(entries.get(entries.size() - 2).entry()).isInstanceOf(PartUnfitted.class);
     assertThat(entries.get(entries.size() - 1).entry()).isInstanceOf(StopGiven.class);
-    job.takeBackStop();
+    job.stops().takeBack();
     assertThat(job.state().findFitted(AT_3)).isEmpty();
   }
 

@@ -110,14 +110,14 @@ class SeveralBenchesTest {
     scan(first, "pushrod@3EX", "5EX");
     second.catchUp();
     assertThat(second.state().stops().waiting()).hasSize(1);
-    assertThat(second.findWaitingStop()).isEmpty();
+    assertThat(second.stops().findWaiting()).isEmpty();
     assertThat(new PutTogether(second).stop()).isEmpty();
     assertThat(new PutTogether(second).waiting()).isEqualTo(1);
-    assertThat(first.findWaitingStop().map(StopGiven::item)).contains(part.item());
-    assertThat(second.takeBackStop()).isEmpty();
+    assertThat(first.stops().findWaiting().map(StopGiven::item)).contains(part.item());
+    assertThat(second.stops().takeBack()).isEmpty();
     assertThat(fit(second, "pushrod@3EX", "3EX")).isEqualTo(VerdictName.RIGHT_PLACE);
     first.catchUp();
-    assertThat(first.findWaitingStop()).as("its part is in, at whatever bench").isEmpty();
+    assertThat(first.stops().findWaiting()).as("its part is in, at whatever bench").isEmpty();
   }
 
   @Test
@@ -125,12 +125,12 @@ class SeveralBenchesTest {
     PutTogether work = new PutTogether(first);
     String other = new TagCode(TagType.PART, Benches.ENGINE + 1, 7, 1).digits();
     work.scan(Benches.read(first, other));
-    assertThat(first.findWaitingStop()).isPresent();
+    assertThat(first.stops().findWaiting()).isPresent();
     fit(second, "pushrod@3EX", "3EX");
     first.catchUp();
-    assertThat(first.findWaitingStop()).isPresent();
+    assertThat(first.stops().findWaiting()).isPresent();
     fit(first, "pushrod@5EX", "5EX");
-    assertThat(first.findWaitingStop()).isEmpty();
+    assertThat(first.stops().findWaiting()).isEmpty();
   }
 
   @Test

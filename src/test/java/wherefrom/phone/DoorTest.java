@@ -302,7 +302,7 @@ class DoorTest extends DoorBench {
         .isEqualTo("There is nothing left to undo.");
     sample.job.catchUp();
     assertThat(sample.job.state().fitted()).isEmpty();
-    assertThat(sample.job.findWaitingStop()).isEmpty();
+    assertThat(sample.job.stops().findWaiting()).isEmpty();
   }
 
   @Test

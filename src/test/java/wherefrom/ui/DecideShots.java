@@ -129,14 +129,7 @@ final class DecideShots {
 
   private static Shot shot(
       String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
-    return new Shot(
-        name,
-        screen,
-        window -> {
-          SampleJob sample = looked();
-          window.shell.context().open(sample.job);
-          arrange.accept(window, sample);
-        });
+    return Shot.of(name, screen, DecideShots::looked, arrange);
   }
 
   /** One shell failed, one pushrod is suspect, the rockers passed, two lifters are decided. */

@@ -68,14 +68,7 @@ final class MeasureShots {
 
   private static Shot shot(
       String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
-    return new Shot(
-        name,
-        screen,
-        window -> {
-          SampleJob sample = SampleJob.apart();
-          window.shell.context().open(sample.job);
-          arrange.accept(window, sample);
-        });
+    return Shot.of(name, screen, SampleJob::apart, arrange);
   }
 
   private static void show(SampleWindow window) {

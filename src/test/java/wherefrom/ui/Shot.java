@@ -1,7 +1,10 @@
 package wherefrom.ui;
 
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
 /**
@@ -21,6 +24,22 @@ record Shot(
   /** A screen that is the same one whatever the letters. */
   Shot(String name, Class<? extends Screen> screen, Consumer<SampleWindow> arrange) {
     this(name, screen, screen, arrange);
+  }
+
+  /** A screen over a job of its own for every picture. */
+  static Shot of(
+      String name,
+      Class<? extends Screen> screen,
+      Supplier<SampleJob> job,
+      BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = job.get();
+          window.shell.context().open(sample.job);
+          arrange.accept(window, sample);
+        });
   }
 
   /** The class that must be up in a window. */

@@ -341,14 +341,7 @@ final class WorkShots {
       Class<? extends Screen> screen,
       Supplier<SampleJob> job,
       BiConsumer<SampleWindow, SampleJob> arrange) {
-    return new Shot(
-        name,
-        screen,
-        window -> {
-          SampleJob sample = job.get();
-          window.shell.context().open(sample.job);
-          arrange.accept(window, sample);
-        });
+    return Shot.of(name, screen, job, arrange);
   }
 
   private static void missing(SampleWindow window, SampleJob sample) {

@@ -64,7 +64,7 @@ record InHand(
   int countOthers(OpenJob job) {
     boolean empty = part.isEmpty() && stop.isEmpty();
     int all = job.state().stops().waiting().size();
-    return all - (empty ? 0 : job.stopsOf(item()).size());
+    return all - (empty ? 0 : job.stops().of(item()).size());
   }
 
   /** Whether a part or a place waits for its other half. */

@@ -107,7 +107,7 @@ final class Judging {
 
   /** A part of this job in the hand answers the tags that stood for none. */
   void answerTags() {
-    endAll(() -> job.stopsOf(0));
+    endAll(() -> job.stops().of(0));
     hand = hand.withoutStop();
   }
 
@@ -125,13 +125,13 @@ final class Judging {
   /** The entry of the stop that stands here; one that waits behind it is none. */
   Optional<LoggedEntry> findOwnStop() {
     return hand.stop()
-        .map(stop -> job.stopsOf(hand.item()))
+        .map(stop -> job.stops().of(hand.item()))
         .flatMap(stops -> stops.stream().reduce((earlier, later) -> later));
   }
 
   /** Lets go of a stop that was ended elsewhere, as where its part was sent away. */
   void letGoOfEnded() {
-    if (hand.stop().isPresent() && job.stopsOf(hand.item()).isEmpty()) {
+    if (hand.stop().isPresent() && job.stops().of(hand.item()).isEmpty()) {
       drop();
     }
   }
@@ -139,7 +139,7 @@ final class Judging {
   /** The stopped part is put away, or its tag: nothing is in the hand, and its stop is ended. */
   void putAway() {
     int item = hand.part().map(Part::item).orElse(0);
-    endAll(() -> job.stopsOf(item));
+    endAll(() -> job.stops().of(item));
     drop();
   }
 
@@ -157,7 +157,7 @@ final class Judging {
     return judged(
         job.asOne(
             () -> {
-              job.takeBackStop();
+              job.stops().takeBack();
               return fitting.fit(attempt);
             }));
   }

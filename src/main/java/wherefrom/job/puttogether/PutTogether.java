@@ -258,7 +258,9 @@ public final class PutTogether {
   /** A stop that waits stands again, unless something is in the hand. */
   public void resumeWaiting() {
     if (hand().equals(InHand.NOTHING)) {
-      job.findWaitingStop().ifPresent(given -> last = new FitOutcome.Judged(judging.resume(given)));
+      job.stops()
+          .findWaiting()
+          .ifPresent(given -> last = new FitOutcome.Judged(judging.resume(given)));
     }
   }
 

@@ -60,7 +60,7 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
       Kind kind = standing.inService() ? Kind.IN_SERVICE : Kind.RUN_IN;
       return deed(kind, Optional.empty(), standing.due());
     }
-    Optional<StopGiven> stop = job.findWaitingStop();
+    Optional<StopGiven> stop = job.stops().findWaiting();
     if (stop.isPresent()) {
       return stopped(job, stop.get());
     }

@@ -118,7 +118,7 @@ final class JobHomeModel {
     return switch (next.kind()) {
       case SOLVE_STOP ->
           (next.count() > 1 && !brief ? "first: " : "")
-              + job.findWaitingStop().map(this::stop).orElse("");
+              + job.stops().findWaiting().map(this::stop).orElse("");
       case PRINT_TAGS -> next.count() + " tags, before the first bolt";
       case TAKE_OUT, FIT -> "or scan any tag";
       case HELD -> "the first of " + next.count() + " held";

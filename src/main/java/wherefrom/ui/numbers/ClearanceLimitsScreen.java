@@ -85,12 +85,7 @@ public final class ClearanceLimitsScreen extends Page {
   }
 
   @Override
-  public void shown() {
-    lines.refill(LINES);
-  }
-
-  @Override
-  public void changed() {
+  protected void refresh() {
     lines.refill(LINES);
   }
 }

@@ -51,10 +51,11 @@ public final class PlanFiguresScreen extends Page {
                   touch.key("Name it", this::rename),
                   touch.key("Delete it", this::drop)));
     }
-    show();
+    refresh();
   }
 
-  private void show() {
+  @Override
+  protected void refresh() {
     List<Node> keys = new ArrayList<>();
     for (PlanGroup each : PlanGroup.values()) {
       keys.add(touch.key(each.words(), () -> choose(each)).select(each == group));
@@ -69,13 +70,13 @@ public final class PlanFiguresScreen extends Page {
 
   private void takeOver() {
     context.attempt(() -> new TakenOver(model.book().job()).take());
-    show();
+    refresh();
   }
 
   private void choose(PlanGroup chosen) {
     group = chosen;
     inputs.setItems(List.of());
-    show();
+    refresh();
   }
 
   private Region row(InputSpec input) {
@@ -118,16 +119,6 @@ public final class PlanFiguresScreen extends Page {
     if (context.attempt(() -> model.book().drop(column))) {
       context.navigator().back();
     }
-  }
-
-  @Override
-  public void shown() {
-    show();
-  }
-
-  @Override
-  public void changed() {
-    show();
   }
 
   @Override

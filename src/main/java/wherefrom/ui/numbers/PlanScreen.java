@@ -39,7 +39,7 @@ public final class PlanScreen extends Page {
     keys = KeyRow.of(context);
     Region shown = touch.isLarge() ? table : plan;
     lay(Panes.column(context.scale(), shown, new Foot(context, tag, keys)));
-    show();
+    refresh();
   }
 
   @Override
@@ -88,7 +88,8 @@ public final class PlanScreen extends Page {
     open(() -> new RowsScreen(context, title, rows));
   }
 
-  private void show() {
+  @Override
+  protected void refresh() {
     List<TouchKey> heads = new ArrayList<>();
     model.columns().forEach(column -> heads.add(head(column)));
     table.show(heads, heads.size(), model.rows(), model.columns().indexOf(model.chosen()));
@@ -103,7 +104,7 @@ public final class PlanScreen extends Page {
 
   private void choose(int column) {
     model.choose(column);
-    show();
+    refresh();
   }
 
   private void add() {
@@ -113,7 +114,7 @@ public final class PlanScreen extends Page {
 
   private void step(int direction) {
     context.attempt(() -> said(model.step(direction)));
-    show();
+    refresh();
   }
 
   private FigureOutcome said(FigureOutcome kept) {
@@ -134,7 +135,7 @@ public final class PlanScreen extends Page {
   /** The screen is on again before the choice arrives. */
   private void stepOther(Stepped figure) {
     model.stepOther(figure);
-    show();
+    refresh();
   }
 
   private void type() {
@@ -146,15 +147,5 @@ public final class PlanScreen extends Page {
     String text = model.book().text(model.chosen(), key);
     String none = model.chosen() == 0 ? "Not known" : "As now";
     InputAsking.open(context, PlanModel.input(key), text, none, model::type);
-  }
-
-  @Override
-  public void shown() {
-    show();
-  }
-
-  @Override
-  public void changed() {
-    show();
   }
 }

@@ -52,15 +52,16 @@ public final class PlotsScreen extends Page {
       // The axes need the room; they say what is drawn.
       view.getChildren().remove(heading);
     }
-    show();
+    refresh();
   }
 
   private void turn(int by) {
     at += by;
-    show();
+    refresh();
   }
 
-  private void show() {
+  @Override
+  protected void refresh() {
     charts = plots.get();
     at = Math.max(0, Math.min(at, charts.size() - 1));
     foot.offerTag(at < charts.size() - 1);
@@ -97,15 +98,5 @@ public final class PlotsScreen extends Page {
                 "Type the plan's figures with the chamber's opening. Or measure journals,"
                     + " shells and housings. Or measure a bore and type its size when new."))
         : Panes.grow(new ChartView(touch, charts.get(at).chart()));
-  }
-
-  @Override
-  public void shown() {
-    show();
-  }
-
-  @Override
-  public void changed() {
-    show();
   }
 }

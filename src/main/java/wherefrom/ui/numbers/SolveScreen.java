@@ -40,10 +40,11 @@ public final class SolveScreen extends Page {
     tag = tag(this::goOn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
     lay(Panes.column(context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, tag));
-    show();
+    refresh();
   }
 
-  private void show() {
+  @Override
+  protected void refresh() {
     find.setWords("What " + model.unknown().map(AmountInput::words).orElse("…"));
     result.setWords("gives " + model.result().map(ResultValue::words).orElse("…"));
     wanted.setWords("= " + (model.wanted().isEmpty() ? "…" : model.wanted() + "?"));
@@ -94,12 +95,12 @@ public final class SolveScreen extends Page {
   /** The screen is on again before the choice arrives. */
   private void find(AmountInput input) {
     model.find(input);
-    show();
+    refresh();
   }
 
   private void want(ResultValue value) {
     model.want(value);
-    show();
+    refresh();
   }
 
   private void type() {
@@ -128,16 +129,6 @@ public final class SolveScreen extends Page {
                       book.set(model.unknown().orElseThrow().key(), text);
                       context.navigator().back();
                     }));
-  }
-
-  @Override
-  public void shown() {
-    show();
-  }
-
-  @Override
-  public void changed() {
-    show();
   }
 
   @Override

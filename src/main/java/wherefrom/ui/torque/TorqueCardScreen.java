@@ -84,7 +84,8 @@ public final class TorqueCardScreen extends Page implements Scannable {
     cue.ifPresent(context.sounds()::play);
   }
 
-  private void draw() {
+  @Override
+  protected void refresh() {
     if (!model.isThere()) {
       context.navigator().back();
       return;
@@ -117,7 +118,7 @@ public final class TorqueCardScreen extends Page implements Scannable {
 
   private void dismiss() {
     model.dismiss();
-    draw();
+    refresh();
   }
 
   private void confirm() {
@@ -158,15 +159,5 @@ public final class TorqueCardScreen extends Page implements Scannable {
   @Override
   public String title() {
     return "Torque card " + number;
-  }
-
-  @Override
-  public void shown() {
-    draw();
-  }
-
-  @Override
-  public void changed() {
-    draw();
   }
 }

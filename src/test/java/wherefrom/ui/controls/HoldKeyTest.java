@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.event.EventType;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.sample.HandTicker;
+import wherefrom.ui.sample.Mouse;
 
 /** A key that must be held for one and a half seconds. */
 class HoldKeyTest {
@@ -29,26 +29,7 @@ class HoldKeyTest {
   }
 
   private void mouse(EventType<MouseEvent> type) {
-    MouseEvent event =
-        new MouseEvent(
-            type,
-            50,
-            50,
-            50,
-            50,
-            MouseButton.PRIMARY,
-            1,
-            false,
-            false,
-            false,
-            false,
-            true,
-            false,
-            false,
-            false,
-            false,
-            true,
-            null);
+    MouseEvent event = Mouse.event(type, 50, 50);
     Toolkit.on(
         () -> {
           if (type == MouseEvent.MOUSE_PRESSED) {

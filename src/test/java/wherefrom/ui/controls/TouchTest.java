@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.event.EventType;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.Test;
 import wherefrom.ui.Toolkit;
+import wherefrom.ui.sample.Mouse;
 
 /** How targets take presses. */
 class TouchTest {
@@ -28,26 +28,7 @@ class TouchTest {
   }
 
   private static void mouse(TouchKey key, EventType<MouseEvent> type, double x, double y) {
-    MouseEvent event =
-        new MouseEvent(
-            type,
-            x,
-            y,
-            x,
-            y,
-            MouseButton.PRIMARY,
-            1,
-            false,
-            false,
-            false,
-            false,
-            true,
-            false,
-            false,
-            false,
-            false,
-            true,
-            null);
+    MouseEvent event = Mouse.event(type, x, y);
     if (type == MouseEvent.MOUSE_PRESSED) {
       key.getOnMousePressed().handle(event);
     } else {

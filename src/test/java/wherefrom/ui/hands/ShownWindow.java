@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
@@ -61,18 +60,8 @@ final class ShownWindow implements AutoCloseable {
                       services.ownPhotos = Optional.of(new PhotoFiles());
                       services.cameras.add(new Camera("bench", "Bench camera"));
                     }));
-    stage = Toolkit.on(this::shown);
+    stage = Toolkit.on(window::show);
     robot = Toolkit.on(Robot::new);
-  }
-
-  private Stage shown() {
-    Platform.setImplicitExit(false);
-    Stage opened = new Stage();
-    opened.setScene(window.scene);
-    opened.setMaximized(true);
-    opened.show();
-    opened.requestFocus();
-    return opened;
   }
 
   List<Path> sheets() {

@@ -8,13 +8,14 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.stage.Stage;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.settings.Appearance;
@@ -128,6 +129,20 @@ public final class SampleWindow {
         sounds.hush();
       }
     };
+  }
+
+  /**
+   * Shows the window on the screen, as large as that is, with the keys. The toolkit outlives it:
+   * other tests run in it.
+   */
+  public Stage show() {
+    Platform.setImplicitExit(false);
+    Stage opened = new Stage();
+    opened.setScene(scene);
+    opened.setMaximized(true);
+    opened.show();
+    opened.requestFocus();
+    return opened;
   }
 
   /**
@@ -337,25 +352,7 @@ public final class SampleWindow {
   private static MouseEvent event(Node target, EventType<MouseEvent> type) {
     double x = target.getLayoutBounds().getCenterX();
     double y = target.getLayoutBounds().getCenterY();
-    return new MouseEvent(
-        type,
-        x,
-        y,
-        x,
-        y,
-        MouseButton.PRIMARY,
-        1,
-        false,
-        false,
-        false,
-        false,
-        true,
-        false,
-        false,
-        false,
-        false,
-        true,
-        null);
+    return Mouse.event(type, x, y);
   }
 
   /** Every target that is shown. */

@@ -51,19 +51,8 @@ public final class ScannedWindow implements AutoCloseable {
                     Optional.of(shelf),
                     Runnable::run,
                     services -> services.settings = settings));
-    stage = Toolkit.on(this::shown);
+    stage = Toolkit.on(window::show);
     robot = Toolkit.on(Robot::new);
-  }
-
-  /** The toolkit outlives this window: other tests run in it. */
-  private Stage shown() {
-    Platform.setImplicitExit(false);
-    Stage opened = new Stage();
-    opened.setScene(window.scene);
-    opened.setMaximized(true);
-    opened.show();
-    opened.requestFocus();
-    return opened;
   }
 
   /** Whether the window is on the screen and has the keys. */
