@@ -71,8 +71,8 @@ public final class Deciding {
   }
 
   /** What would settle a part of which nothing can be proposed yet. */
-  public Settling settling(int item) {
-    return Settling.of(job.state(), job.state().getPart(item).part());
+  public Settlement settling(int item) {
+    return Settlement.of(job.state(), job.state().getPart(item).part());
   }
 
   /** Replace the set, where one of it is to be replaced and the kind goes by sets. */

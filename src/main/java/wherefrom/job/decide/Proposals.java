@@ -117,7 +117,7 @@ final class Proposals {
   private Reason reason(Part part, String key, Look look) {
     Optional<Check> check = Checks.find(key);
     String answer = Check.answered(check.map(Check::title).orElse(key), look);
-    String next = look == Look.SUSPECT ? Settling.advice(job, part, key) : "";
+    String next = look == Look.SUSPECT ? Settlement.advice(job, part, key) : "";
     return new Reason(
         Words.capital(part.kind().word()) + ": " + answer + "." + next,
         check.map(Check::source).orElse(Sources.PRACTICE));

@@ -15,7 +15,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
-import wherefrom.job.decide.Settling;
+import wherefrom.job.decide.Settlement;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
@@ -54,7 +54,7 @@ final class DecidePartModel {
   }
 
   /** What would settle it, where nothing can be proposed yet. */
-  Settling settling() {
+  Settlement settling() {
     return deciding.settling(item);
   }
 

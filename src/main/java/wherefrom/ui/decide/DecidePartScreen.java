@@ -8,7 +8,7 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
-import wherefrom.job.decide.Settling;
+import wherefrom.job.decide.Settlement;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -97,7 +97,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   }
 
   /** The tag leads to what would settle it: what is answered already is not asked again. */
-  private void settle(Settling settling) {
+  private void settle(Settlement settling) {
     String what = settling.plan().map(ReadingPlan::title).orElse("");
     Runnable measure = () -> measure(settling.plan());
     switch (settling.way()) {

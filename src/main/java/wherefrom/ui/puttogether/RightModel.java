@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -48,8 +49,13 @@ final class RightModel {
 
   /** What a person says who had the part in turned. */
   String turnedWords() {
+    return "I held it " + turned().toLowerCase(Locale.ROOT);
+  }
+
+  /** The same in two or three words. */
+  String turned() {
     boolean ends = place.kind().orientation() == Orientation.TOP_END;
-    return ends ? "I held it upside down" : "I held it back to front";
+    return ends ? "Upside down" : "Back to front";
   }
 
   /** What is left: the list's next place, else the cap that closes over it, else how many. */

@@ -9,11 +9,15 @@ import wherefrom.ui.sample.SampleJob;
 class RefusalTest {
   private final SampleJob sample = SampleJob.apart();
 
-  /** {@code M3 LO} is one name: in large letters it is not broken over two lines. */
+  private String card(String spot) {
+    return Refusal.of(new CodeLookup.ASpot(sample.spot(spot)), "Scan a tag.").headline();
+  }
+
+  /** In large letters a place is not broken over two lines at its number. */
   @Test
-  void theNameOfAPlaceStaysInOneLine() {
-    CodeLookup card = new CodeLookup.ASpot(sample.spot("M3L"));
-    assertThat(Refusal.of(card, "Scan a tag.").headline()).isEqualTo("place card M3\u00a0LO");
+  void aNumberStaysInOneLineWithItsPlace() {
+    assertThat(card("M3L")).isEqualTo("place card main\u00a03, lower");
+    assertThat(card("3IN")).isEqualTo("place card 3\u00a0IN");
     assertThat(Refusal.of(new CodeLookup.ABasket(3), "").headline()).isEqualTo("basket\u00a03");
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.Undone;
 import wherefrom.job.decide.Deciding;
-import wherefrom.job.decide.Settling;
+import wherefrom.job.decide.Settlement;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.measure.Instruments;
@@ -120,17 +120,17 @@ class DecideModelTest {
     Instruments tools = new Instruments(sample.job);
     tools.list("FEELER", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
     DecidePartModel rod = part("pushrod@3EX");
-    assertThat(rod.settling().way()).isEqualTo(Settling.Way.INSPECT);
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.INSPECT);
     sample.job.record(
         new LookRecorded(
             sample.part("pushrod@3EX").item(), "pushrod-roll", Look.SUSPECT, "it hops"));
-    assertThat(rod.settling().way()).isEqualTo(Settling.Way.MEASURE);
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.MEASURE);
     assertThat(rod.lines().get(1).words()).endsWith("suspect. Measure it.");
     runout(sample, "0.0019");
-    assertThat(rod.settling().way()).isEqualTo(Settling.Way.TYPE_LIMIT);
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.TYPE_LIMIT);
     assertThat(rod.lines().get(1).words()).endsWith("It is measured: type its limit.");
     tools.limit("pushrod-runout", "value", "", "0.0020", "manual, page 6-12");
-    assertThat(rod.settling().way()).isEqualTo(Settling.Way.MEASURE_BETTER);
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.MEASURE_BETTER);
     assertThat(rod.settling().plan().orElseThrow().key()).isEqualTo("pushrod-runout");
     assertThat(rod.lines().get(1).words()).endsWith("Is it straight? suspect.");
   }
@@ -140,7 +140,7 @@ class DecideModelTest {
   void aDoubtThatNothingMeasuresIsDecided() {
     sample.job.record(
         new LookRecorded(sample.part("pushrod@3EX").item(), "pushrod-ends", Look.SUSPECT, ""));
-    assertThat(part("pushrod@3EX").settling().way()).isEqualTo(Settling.Way.DECIDE);
+    assertThat(part("pushrod@3EX").settling().way()).isEqualTo(Settlement.Way.DECIDE);
   }
 
   /** The stop and the page have one word for a reading too near its limit. */

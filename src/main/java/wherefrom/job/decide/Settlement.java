@@ -20,7 +20,7 @@ import wherefrom.parts.Part;
  * @param way what is to be done
  * @param plan what is measured by it; empty where no single plan says it
  */
-public record Settling(Way way, Optional<ReadingPlan> plan) {
+public record Settlement(Way way, Optional<ReadingPlan> plan) {
 
   /** What is to be done. */
   public enum Way {
@@ -36,18 +36,18 @@ public record Settling(Way way, Optional<ReadingPlan> plan) {
     DECIDE
   }
 
-  private static Settling of(Way way) {
-    return new Settling(way, Optional.empty());
+  private static Settlement of(Way way) {
+    return new Settlement(way, Optional.empty());
   }
 
   /** What comes first: a reading that is there already, then what was seen, then what was not. */
-  static Settling of(EngineJob job, Part part) {
+  static Settlement of(EngineJob job, Part part) {
     Optional<MeasuredResult> open =
         job.measures().listResults(Subject.ofPart(part.item())).stream()
             .filter(result -> result.worst() == Look.SUSPECT)
             .findFirst();
     if (open.isPresent()) {
-      return new Settling(Way.MEASURE_BETTER, Optional.of(open.get().plan()));
+      return new Settlement(Way.MEASURE_BETTER, Optional.of(open.get().plan()));
     }
     if (isClearanceOpen(job, part)) {
       return of(Way.MEASURE_BETTER);
@@ -73,7 +73,7 @@ public record Settling(Way way, Optional<ReadingPlan> plan) {
   }
 
   /** What settles a test that is suspect. */
-  private static Settling of(EngineJob job, Part part, Optional<Check> check) {
+  private static Settlement of(EngineJob job, Part part, Optional<Check> check) {
     Optional<ReadingPlan> plan = check.flatMap(Check::plan).flatMap(ReadingPlans::find);
     Optional<MeasuredResult> result =
         plan.flatMap(one -> job.measures().findResult(Subject.ofPart(part.item()), one.key()));
@@ -81,10 +81,10 @@ public record Settling(Way way, Optional<ReadingPlan> plan) {
       return of(Way.DECIDE);
     }
     if (result.isEmpty() || (!result.get().isWhole() && !result.get().isEach())) {
-      return new Settling(Way.MEASURE, plan);
+      return new Settlement(Way.MEASURE, plan);
     }
     if (result.get().judgements().isEmpty()) {
-      return new Settling(Way.TYPE_LIMIT, plan);
+      return new Settlement(Way.TYPE_LIMIT, plan);
     }
     return of(result.get().worst() == Look.SUSPECT ? Way.MEASURE_BETTER : Way.DECIDE);
   }
