@@ -53,7 +53,9 @@ final class ShopCommands {
             Option.needed("--wanted", "TEXT", "the work, with numbers"),
             WORK)
         .takes("CODE…|-")
-        .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other.")
+        .noting(
+            "Works for tagged parts: resize (rods, caps), valves, crack-test, other.",
+            "Sent again with other work, a bag or a big part has both on its slip.")
         .onJob(
             (bench, call, answer) -> {
               AtomicInteger visit = new AtomicInteger(visit(call));

@@ -1,9 +1,12 @@
 package wherefrom.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.engine.Bank;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
+import wherefrom.parts.BigPartKind;
 
 /** The engine without its parts, seen from above: block, barrels, heads and their bolts. */
 final class AboveCastings {
@@ -14,6 +17,8 @@ final class AboveCastings {
   private final double pitch;
   private final Outward places;
 
+  private final List<CarrierFigure> carriers = new ArrayList<>();
+
   private AboveCastings(ShapeCollector out, EngineGeometry at) {
     this.out = out;
     this.at = at;
@@ -21,12 +26,18 @@ final class AboveCastings {
     this.places = at.outward();
   }
 
-  static void draw(ShapeCollector out, EngineGeometry at) {
+  /**
+   * Draws them.
+   *
+   * @return the heads and rocker shafts among them
+   */
+  static List<CarrierFigure> draw(ShapeCollector out, EngineGeometry at) {
     AboveCastings castings = new AboveCastings(out, at);
     double half = at.isOpposed() ? 0.56 : 0.66;
     FrontAndRear.draw(out, at, at.isTwo() ? half : 0.46);
     castings.block();
     at.layout().banks().forEach(castings::head);
+    return castings.carriers;
   }
 
   private void block() {
@@ -60,22 +71,70 @@ final class AboveCastings {
     ValveRow first = at.row(cylinders.get(0));
     double x1 = first.x() - 0.54 * pitch;
     double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + 0.54 * pitch;
-    cylinders.forEach(this::stub);
     double lifters = Math.min(first.y(places.lifter() - 0.14), first.y(places.lifter() + 0.14));
     double tray = x2 - x1 - 0.20 * pitch;
+    int before = out.count();
+    cylinders.forEach(this::stub);
+    List<Shape> solid = new ArrayList<>(out.since(before));
     out.slab(x1 + 0.10 * pitch, lifters, tray, 0.28 * pitch, 0.14 * pitch, Role.CAST);
+    before = out.count();
     plate(x1, x2, first);
     if (at.isTwo() && !at.isOpposed()) {
       cylinders.forEach(this::intake);
     }
+    solid.addAll(out.since(before));
+    List<Shape> shaft = new ArrayList<>();
     if (at.isShaft()) {
-      double y = first.y(places.stud()) - 0.045 * pitch;
-      double wide = x2 - x1 - 0.16 * pitch;
-      out.slab(x1 + 0.08 * pitch, y, wide, 0.09 * pitch, 0.02 * pitch, Role.METAL);
+      before = out.count();
+      bar(out, x1, x2, first, Role.METAL);
+      shaft.addAll(out.since(before));
     }
     for (int gap = 0; gap <= cylinders.size(); gap++) {
-      bolts(first, first.x() + (gap - 0.5) * pitch);
+      double x = first.x() + (gap - 0.5) * pitch;
+      before = out.count();
+      if (at.isShaft()) {
+        stand(first, x);
+        shaft.addAll(out.since(before));
+      }
+      before = out.count();
+      bolts(first, x);
+      solid.addAll(out.since(before));
     }
+    carriers(bank, solid, shaft);
+  }
+
+  private void bar(ShapeCollector to, double x1, double x2, ValveRow first, Role role) {
+    double y = first.y(places.stud()) - 0.045 * pitch;
+    double wide = x2 - x1 - 0.16 * pitch;
+    to.slab(x1 + 0.08 * pitch, y, wide, 0.09 * pitch, 0.02 * pitch, role);
+  }
+
+  /** The mark of a head stands between its bores, that of a shaft at its front end. */
+  private void carriers(Bank bank, List<Shape> solid, List<Shape> shaft) {
+    List<Integer> cylinders = bank.cylinders();
+    ValveRow first = at.row(cylinders.get(0));
+    double x1 = first.x() - 0.54 * pitch;
+    double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + 0.54 * pitch;
+    ShapeCollector head = new ShapeCollector(at.glass());
+    double top = Math.min(first.y(places.inner()), first.y(places.outer()));
+    double high = (places.outer() - places.inner()) * pitch;
+    head.slab(x1, top, x2 - x1, high, 0.07 * pitch, Role.BODY);
+    double middle = first.x() + (cylinders.size() / 2 - 0.5) * pitch;
+    double across = first.y((places.inner() + places.outer()) / 2);
+    carriers.add(figure(BigPartKind.HEAD, bank, solid, head, new Point(middle, across)));
+    if (!shaft.isEmpty()) {
+      ShapeCollector contour = new ShapeCollector(at.glass());
+      bar(contour, x1, x2, first, Role.BODY);
+      Point front = new Point(x1 + 0.04 * pitch, first.y(places.stud()));
+      carriers.add(figure(BigPartKind.ROCKER_SHAFT, bank, shaft, contour, front));
+    }
+  }
+
+  private CarrierFigure figure(
+      BigPartKind kind, Bank bank, List<Shape> solid, ShapeCollector contour, Point mark) {
+    double side = MarkShapes.side(at);
+    return new CarrierFigure(
+        kind, bank.cylinders().get(0), solid, contour.shapes(), Optional.of(mark), side);
   }
 
   private void plate(double x1, double x2, ValveRow row) {
@@ -106,12 +165,14 @@ final class AboveCastings {
         Role.EDGE);
   }
 
-  /** Two head bolts between the bores, and the stand of a rocker shaft. */
+  /** The stand of a rocker shaft. */
+  private void stand(ValveRow row, double x) {
+    double y = row.y(places.stud()) - 0.10 * pitch;
+    out.slab(x - 0.07 * pitch, y, 0.14 * pitch, 0.20 * pitch, 0.02 * pitch, Role.CAST);
+  }
+
+  /** Two head bolts between the bores. */
   private void bolts(ValveRow row, double x) {
-    if (at.isShaft()) {
-      double y = row.y(places.stud()) - 0.10 * pitch;
-      out.slab(x - 0.07 * pitch, y, 0.14 * pitch, 0.20 * pitch, 0.02 * pitch, Role.CAST);
-    }
     double inner = places.inner() + (at.isShaft() ? 0.09 : 0.12);
     for (double bolt : new double[] {inner, places.outer() - 0.09}) {
       out.disc(x, row.y(bolt), 0.052 * pitch, Role.METAL);

@@ -2,7 +2,9 @@ package wherefrom.drawing;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 
 /**
  * What a drawing is asked about.
@@ -35,6 +37,12 @@ public record Asked(Set<PartKind> tracked, Optional<PartKind> chosen) {
   /** Whether a kind is one of those that bear marks. */
   public boolean isMeant(PartKind kind) {
     return isTracked(kind) && (chosen.isEmpty() || isChosen(kind));
+  }
+
+  /** How a place is drawn: what nobody tracks went with the head that is off. */
+  public DrawnAs look(Place place, Function<Place, PartState> states) {
+    boolean gone = !isTracked(place.kind()) && EngineStates.isCarrierOff(states, place);
+    return gone ? DrawnAs.ABSENT : look(place.kind(), states.apply(place));
   }
 
   /** How a part of a kind is drawn. */

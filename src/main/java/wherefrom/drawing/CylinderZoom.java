@@ -3,11 +3,14 @@ package wherefrom.drawing;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
+import wherefrom.parts.PartKind;
 
 /**
  * One cylinder, its parts large: a column for each of its valves in the order in which they stand,
@@ -27,6 +30,7 @@ public final class CylinderZoom {
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
   private final List<Zone> zones = new ArrayList<>();
+  private final List<CarrierFigure> carriers = new ArrayList<>();
 
   private CylinderZoom(Layout layout, int cylinder, Asked asked, Glass glass, boolean named) {
     this.layout = layout;
@@ -57,7 +61,8 @@ public final class CylinderZoom {
       boolean named) {
     CylinderZoom zoom = new CylinderZoom(layout, cylinder, asked, glass, named);
     zoom.columns(room, zoom.order().stream().filter(wanted::contains).toList());
-    return new Drawing(room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones);
+    return new Drawing(
+        room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones, zoom.carriers);
   }
 
   /** Whether a room is large enough for so many columns at the size that the person set. */
@@ -103,6 +108,7 @@ public final class CylinderZoom {
     words.addAll(column.words().shapes());
     parts.addAll(column.parts());
     anchors.addAll(column.anchors());
+    carriers.addAll(column.carriers());
   }
 
   /** What the column of the bottom end is called. */
@@ -112,24 +118,34 @@ public final class CylinderZoom {
     return least + glass.px(6) <= width ? whole : cylinder + " bottom";
   }
 
-  /** The rocker's name stands above it, at the right of the heading, where there is room. */
+  /** The names of rocker and pivot stand above them, at the right of the heading. */
   private void rockerName(ZoomColumn column, double baseline) {
     double growth = ZoomColumn.growth(column.width(), glass);
     double size = Math.max(glass.letter() * glass.factor(), glass.px(34) * growth);
     double right = column.right() - glass.px(2);
     double room = column.width() - Letters.width("8 EX", size * 58 / 34, true) - glass.px(20);
-    if (named
-        && asked.isTracked(wherefrom.parts.PartKind.ROCKER)
-        && Letters.width("rocker", size, false) <= room) {
+    Optional<String> name =
+        aboveRocker().filter(words -> Letters.width(words, size, false) <= room).findFirst();
+    if (named && name.isPresent()) {
       double y = column.y(0) - glass.px(HEADING) * growth;
       ShapeCollector out = column.words();
       out.words(
           right,
           y + baseline - size * Letters.CAPITAL / 2,
-          "rocker",
+          name.get(),
           size,
           Shape.Side.END,
           Role.NAME);
     }
+  }
+
+  /** What may be said there, the most first: the pivot's mark is left of the rocker's. */
+  private Stream<String> aboveRocker() {
+    boolean rocker = asked.isTracked(PartKind.ROCKER);
+    boolean pivot = asked.isTracked(PartKind.PIVOT);
+    if (rocker && pivot) {
+      return Stream.of("pivot, rocker", "rocker");
+    }
+    return rocker ? Stream.of("rocker") : pivot ? Stream.of("pivot") : Stream.empty();
   }
 }

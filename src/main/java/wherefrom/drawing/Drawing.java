@@ -15,6 +15,7 @@ import wherefrom.parts.Place;
  * @param words numbers and names, drawn over the parts
  * @param anchors where marks are put
  * @param zones what a finger can touch
+ * @param carriers heads and rocker shafts, which may be off
  */
 public record Drawing(
     Bounds frame,
@@ -23,19 +24,33 @@ public record Drawing(
     List<PartFigure> parts,
     List<Shape> words,
     List<Anchor> anchors,
-    List<Zone> zones) {
+    List<Zone> zones,
+    List<CarrierFigure> carriers) {
   public Drawing {
     ground = List.copyOf(ground);
     parts = List.copyOf(parts);
     words = List.copyOf(words);
     anchors = List.copyOf(anchors);
     zones = List.copyOf(zones);
+    carriers = List.copyOf(carriers);
+  }
+
+  /** A drawing without heads and rocker shafts. */
+  public Drawing(
+      Bounds frame,
+      Glass glass,
+      List<Shape> ground,
+      List<PartFigure> parts,
+      List<Shape> words,
+      List<Anchor> anchors,
+      List<Zone> zones) {
+    this(frame, glass, ground, parts, words, anchors, zones, List.of());
   }
 
   /** The same with more drawn over it. */
   public Drawing with(List<Shape> over) {
     List<Shape> all = Stream.concat(words.stream(), over.stream()).toList();
-    return new Drawing(frame, glass, ground, parts, all, anchors, zones);
+    return new Drawing(frame, glass, ground, parts, all, anchors, zones, carriers);
   }
 
   /** The figure of a place; empty where this drawing does not show it. */

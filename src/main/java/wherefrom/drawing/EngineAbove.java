@@ -46,7 +46,7 @@ public final class EngineAbove {
   public static Drawing of(EngineGeometry at, Asked asked) {
     EngineAbove engine = new EngineAbove(at, asked);
     ShapeCollector ground = new ShapeCollector(at.glass());
-    AboveCastings.draw(ground, at);
+    List<CarrierFigure> carriers = AboveCastings.draw(ground, at);
     at.cylinders().forEach(engine::cylinder);
     if (asked.isChosen(PartKind.CAM_BEARING)) {
       Spots.camBearings(at.layout()).forEach(engine::camBearing);
@@ -58,7 +58,8 @@ public final class EngineAbove {
         engine.parts,
         engine.numbers.shapes(),
         engine.anchors,
-        EngineZones.above(at));
+        EngineZones.above(at),
+        carriers);
   }
 
   private void cylinder(int cylinder) {

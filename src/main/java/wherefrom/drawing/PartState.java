@@ -33,6 +33,11 @@ public record PartState(DrawnAs look, Sign sign, String words) {
     }
   }
 
+  /** The same with another look: what is said of a part that is out is said of its contour. */
+  public PartState drawn(DrawnAs as) {
+    return new PartState(as, sign, words);
+  }
+
   /** The same part, found suspect. */
   public PartState suspect() {
     return new PartState(look, Sign.SUSPECT, words + ", suspect");

@@ -24,6 +24,15 @@ final class ShapeCollector {
     return List.copyOf(shapes);
   }
 
+  int count() {
+    return shapes.size();
+  }
+
+  /** The shapes that came after so many. */
+  List<Shape> since(int count) {
+    return List.copyOf(shapes.subList(count, shapes.size()));
+  }
+
   void add(Shape shape) {
     shapes.add(shape);
   }

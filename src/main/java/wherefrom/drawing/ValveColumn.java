@@ -1,9 +1,12 @@
 package wherefrom.drawing;
 
+import java.util.List;
+import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
 import wherefrom.engine.ValveSpot;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
@@ -59,11 +62,32 @@ final class ValveColumn {
 
   /** The lifter's bore, and the head with guide, port and seat. */
   private void castings() {
+    bore();
+    int before = at.ground().count();
+    at.ground().outline(head(), Role.BACK);
+    ShapeCollector contour = new ShapeCollector(at.glass());
+    contour.outline(head(), Role.BODY);
+    boolean marked = at.asked().isMeant(PartKind.VALVE);
+    Optional<Point> mark = Optional.of(new Point(vx, at.y(0.72))).filter(spot -> !marked);
+    carrier(BigPartKind.HEAD, before, contour.shapes(), mark);
+  }
+
+  /** What came onto the ground since is of a head or shaft. */
+  private void carrier(BigPartKind kind, int before, List<Shape> contour, Optional<Point> mark) {
+    double side = ZoomColumn.mark(at.glass());
+    List<Shape> solid = at.ground().since(before);
+    at.carriers().add(new CarrierFigure(kind, valve.cylinder(), solid, contour, mark, side));
+  }
+
+  private void bore() {
     double half = 0.125 * c;
     double top = at.y(LIFTER_TOP + 0.03);
     for (double x : new double[] {px - half - 0.045 * c, px + half + 0.005 * c}) {
       at.ground().slab(x, top, 0.04 * c, 0.16 * h, Role.BACK);
     }
+  }
+
+  private Pen head() {
     double foot = at.y(0.95);
     double high = h;
     Pen pen = Pen.at(vx - 0.15 * c, at.y(0.50)).toX(vx + 0.15 * c).toY(foot).toX(vx + 0.135 * c);
@@ -77,7 +101,7 @@ final class ValveColumn {
     pen.toX(vx - 0.05 * c);
     pen.cubic(
         vx - 0.06 * c, foot - high * 0.12, vx - 0.10 * c, foot - high * 0.10, vx - 0.135 * c, foot);
-    at.ground().outline(pen.toX(vx - 0.15 * c).close(), Role.BACK);
+    return pen.toX(vx - 0.15 * c).close();
   }
 
   private void pushrodAndLifter() {
@@ -133,7 +157,10 @@ final class ValveColumn {
     double wide = (vx - px) / (RockerShapes.TIP - RockerShapes.CUP);
     double top = at.y(0) + 4 * unit;
     Bounds box = new Bounds(px - RockerShapes.CUP * wide, top, wide, rk);
+    int before = at.ground().count();
     new RockerShapes(at.ground(), box).stand(shaft, h * 0.05);
+    BigPartKind under = shaft ? BigPartKind.ROCKER_SHAFT : BigPartKind.HEAD;
+    carrier(under, before, List.of(), Optional.empty());
     part(
         PartKind.ROCKER,
         new Point(box.x() + 0.63 * wide, top + rk * 0.50),

@@ -27,6 +27,7 @@ final class ZoomColumn {
   private final ShapeCollector words;
   private final List<PartFigure> parts = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
+  private final List<CarrierFigure> carriers = new ArrayList<>();
 
   /**
    * @param box the whole column
@@ -88,6 +89,10 @@ final class ZoomColumn {
 
   List<PartFigure> parts() {
     return parts;
+  }
+
+  List<CarrierFigure> carriers() {
+    return carriers;
   }
 
   List<Anchor> anchors() {

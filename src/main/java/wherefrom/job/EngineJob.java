@@ -43,7 +43,7 @@ public final class EngineJob {
     this.cards = cards;
     this.folds = folds;
     this.parts = folds.parts();
-    this.bench = new JobBench(this, parts, folds.assembly(), folds.pairs());
+    this.bench = new JobBench(this, folds);
   }
 
   private static EngineJob begun(JobOpened opened) {

@@ -2,8 +2,12 @@ package wherefrom.job;
 
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Decision;
+import wherefrom.parts.BigPartAt;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
@@ -19,12 +23,14 @@ final class JobBench implements JobFacts {
   private final PartsLedger parts;
   private final Assembly assembly;
   private final Pairs pairs;
+  private final BigPartPlaces bigParts;
 
-  JobBench(EngineJob job, PartsLedger parts, Assembly assembly, Pairs pairs) {
+  JobBench(EngineJob job, JobFolds folds) {
     this.job = job;
-    this.parts = parts;
-    this.assembly = assembly;
-    this.pairs = pairs;
+    this.parts = folds.parts();
+    this.assembly = folds.assembly();
+    this.pairs = folds.pairs();
+    this.bigParts = folds.bigParts();
   }
 
   @Override
@@ -135,6 +141,13 @@ final class JobBench implements JobFacts {
   @Override
   public List<OpenCheck> listOpenChecks(int item, Place place) {
     return job.rules().listOpenChecks(parts.boundTo(place, item).part(), place);
+  }
+
+  @Override
+  public Optional<BigPartAt> findBigPart(BigPartKind kind, Spot spot) {
+    Optional<Bank> bank = spot.findCylinder().flatMap(layout()::findBank);
+    return bigParts.find(
+        name -> name.kind() == kind && bank.filter(one -> !name.isOver(one)).isEmpty());
   }
 
   @Override

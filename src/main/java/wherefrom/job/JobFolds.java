@@ -27,6 +27,7 @@ final class JobFolds {
   private final Pairs pairs;
   private final Inspection inspection;
   private final InService service;
+  private final BigPartPlaces bigParts;
 
   JobFolds(JobOpened opened) {
     layout = opened.layout();
@@ -38,6 +39,7 @@ final class JobFolds {
     pairs = new Pairs(parts, seats);
     inspection = new Inspection();
     service = new InService();
+    bigParts = new BigPartPlaces();
   }
 
   /** As others are now; what changes in one of them later does not in the other. */
@@ -51,6 +53,7 @@ final class JobFolds {
     pairs = new Pairs(other.pairs, parts, seats);
     inspection = new Inspection(other.inspection);
     service = new InService(other.service);
+    bigParts = new BigPartPlaces(other.bigParts);
   }
 
   /** Takes in the next entry. */
@@ -61,6 +64,7 @@ final class JobFolds {
     assembly.apply(logged);
     stops.apply(logged);
     service.apply(logged);
+    bigParts.apply(logged);
     pairs.apply(logged);
   }
 
@@ -95,6 +99,10 @@ final class JobFolds {
 
   Inspection inspection() {
     return inspection;
+  }
+
+  BigPartPlaces bigParts() {
+    return bigParts;
   }
 
   InService service() {

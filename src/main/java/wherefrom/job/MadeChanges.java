@@ -124,12 +124,17 @@ public final class MadeChanges {
   private void take(LoggedEntry logged) {
     long sequence = logged.sequence();
     shop.take(logged)
-        .forEach(change -> takeMade("shop " + sequence + change.where(), change, sequence));
+        .forEach(change -> takeMade(keyOf("shop ", sequence, change), change, sequence));
     READS.take(this, logged);
   }
 
+  /** One act can bring several changes, also at one place. */
+  private static String keyOf(String how, long sequence, Change change) {
+    return how + sequence + " " + change.kind() + " " + change.where();
+  }
+
   private void takeMade(ChangeMade made, LoggedEntry logged) {
-    takeMade("made " + logged.sequence(), made.change(), logged.sequence());
+    takeMade(keyOf("made ", logged.sequence(), made.change()), made.change(), logged.sequence());
   }
 
   private void takeLook(LookRecorded look, LoggedEntry logged) {

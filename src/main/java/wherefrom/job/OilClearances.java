@@ -60,6 +60,6 @@ public final class OilClearances {
   }
 
   private BearingClearance of(Subject.AFeature journal) {
-    return new ClearanceReadings(job, journal).workOut();
+    return job.workedOut().clearance(journal);
   }
 }

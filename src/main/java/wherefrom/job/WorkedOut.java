@@ -1,6 +1,9 @@
 package wherefrom.job;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import wherefrom.inspection.Subject;
 
 /** What is worked out from a job's entries when it is first asked for, until the next entry. */
 final class WorkedOut {
@@ -9,6 +12,8 @@ final class WorkedOut {
   private Optional<MeasureBook> measures = Optional.empty();
   private Optional<Findings> findings = Optional.empty();
   private Optional<Meanings> meanings = Optional.empty();
+  private Optional<LookBook> looks = Optional.empty();
+  private final Map<Subject.AFeature, BearingClearance> clearances = new HashMap<>();
 
   WorkedOut(EngineJob job) {
     this.job = job;
@@ -19,6 +24,8 @@ final class WorkedOut {
     rules = Optional.empty();
     measures = Optional.empty();
     findings = Optional.empty();
+    looks = Optional.empty();
+    clearances.clear();
   }
 
   /** To be told when other kinds are tracked; nothing else changes what changes mean. */
@@ -46,6 +53,20 @@ final class WorkedOut {
   Findings findings() {
     Findings now = findings.orElseGet(() -> new Findings(job));
     findings = Optional.of(now);
+    return now;
+  }
+
+  LookBook lookBook() {
+    LookBook now = looks.orElseGet(() -> new LookBook(job.standing()));
+    looks = Optional.of(now);
+    return now;
+  }
+
+  /** The oil clearance at a journal. */
+  BearingClearance clearance(Subject.AFeature journal) {
+    BearingClearance known = clearances.get(journal);
+    BearingClearance now = known == null ? new ClearanceReadings(job, journal).workOut() : known;
+    clearances.put(journal, now);
     return now;
   }
 

@@ -8,6 +8,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.CarriersAsTheyAre;
 import wherefrom.drawing.Drawing;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Glass;
@@ -64,12 +65,17 @@ final class PdfDrawing {
       throws IOException {
     out.saveGraphicsState();
     out.setLineJoinStyle(1);
-    for (Shape shape : drawing.ground()) {
+    CarriersAsTheyAre castings =
+        CarriersAsTheyAre.of(drawing, CarriersAsTheyAre.off(drawing, states));
+    for (Shape shape : castings.ground()) {
       draw(shape, DrawnAs.IN);
+    }
+    for (Shape shape : castings.outlines()) {
+      draw(shape, DrawnAs.OUT);
     }
     for (PartFigure figure : drawing.parts()) {
       Place place = figure.place();
-      DrawnAs look = asked.look(place.kind(), states.apply(place));
+      DrawnAs look = asked.look(place, states);
       for (Shape shape : figure.shapes()) {
         draw(shape, look);
       }
@@ -79,6 +85,9 @@ final class PdfDrawing {
     }
     if (marks) {
       marks(drawing, asked, states);
+      for (Shape shape : castings.marks()) {
+        draw(shape, DrawnAs.IN);
+      }
     }
     out.restoreGraphicsState();
   }

@@ -70,7 +70,7 @@ final class CylinderPages {
     double high = ZOOM - flow.shorter();
     Bounds room = PaperPage.room(Flow.LEFT, flow.y(), Flow.WIDE, high);
     Drawing drawing = CylinderZoom.of(engine.layout(), cylinder, room, art.asked(), Book.GLASS);
-    flow.page().drawing(drawing, art.asked(), art::state, false);
+    flow.page().drawing(drawing, art.asked(), art.states(), false);
     for (Anchor anchor : drawing.anchors()) {
       for (Anchor.Held held : anchor.held()) {
         if (engine.renewed().contains(held.place())) {

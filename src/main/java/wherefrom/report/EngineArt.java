@@ -14,6 +14,7 @@ import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.EngineAbove;
 import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
+import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.KindOutline;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
@@ -65,6 +66,11 @@ final class EngineArt {
     return Looks.of(engine, place);
   }
 
+  /** The states of places, heads and rocker shafts. */
+  EngineStates states() {
+    return new EngineStates(engine.layout(), this::state, engine::findCarrier);
+  }
+
   private EngineGeometry geometry(View view, Bounds room, BelowPanRail foot) {
     return EngineGeometry.of(engine.layout(), view, room, Book.GLASS, foot);
   }
@@ -104,7 +110,7 @@ final class EngineArt {
     double drawn = PaperPage.mm(size.height());
     EngineGeometry at = geometry(view, PaperPage.room(box.x(), top, box.width(), drawn), foot);
     captions(page, view, at.bounds(), box);
-    page.drawing(drawing(at), asked, this::state, marks);
+    page.drawing(drawing(at), asked, states(), marks);
     page.shapes(WorkRings.of(at, worked), DrawnAs.IN);
     return top + drawn;
   }
@@ -145,9 +151,10 @@ final class EngineArt {
             drawn.parts(),
             List.of(),
             List.of(),
-            List.of()),
+            List.of(),
+            drawn.carriers()),
         asked,
-        this::state,
+        states(),
         false);
     Optional<Bounds> box =
         drawn.parts().stream()

@@ -69,7 +69,7 @@ final class MainsPages {
             PaperPage.room(Flow.LEFT + NAMES, flow.y(), Flow.WIDE - NAMES, high),
             art.asked(),
             Book.GLASS);
-    flow.page().drawing(drawing, art.asked(), art::state, false);
+    flow.page().drawing(drawing, art.asked(), art.states(), false);
     flow.down(high + 4);
   }
 

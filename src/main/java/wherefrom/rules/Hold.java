@@ -18,7 +18,14 @@ public enum Hold {
   /** A rule's check that nobody has passed. */
   CHECK_OPEN("check is open", "Do the check and record it.", WayOut.DO_THE_CHECK),
   /** The cap over it is recorded as fitted. */
-  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted again later.", WayOut.CAP_WAS_OFF);
+  CAP_IN("cap is in", "Was the cap off? Say so; it is fitted again later.", WayOut.CAP_WAS_OFF),
+  /** A pushrod or rocker cannot be in without its head. */
+  HEAD_OFF("head is off", "Put the head on first, or say that it is on.", WayOut.HEAD),
+  HEAD_AWAY("head is away", "Get the head back first.", WayOut.HEAD),
+  SHAFT_AWAY("shaft is away", "Get the rocker shaft back first.", WayOut.SHAFT),
+  /** A shell lies in its cap or its rod. */
+  CAP_AWAY("cap is away", "Check its cap back in first.", WayOut.CAP),
+  ROD_AWAY("rod is away", "Check its rod back in first.", WayOut.ROD);
 
   private final String words;
   private final String advice;

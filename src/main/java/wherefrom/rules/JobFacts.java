@@ -3,7 +3,10 @@ package wherefrom.rules;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Decision;
+import wherefrom.parts.BigPartAt;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
@@ -69,6 +72,12 @@ public interface JobFacts {
 
   /** The entry that fitted a part turned, knowing it; 0 where none did. */
   long turnedAt(int item);
+
+  /**
+   * The head or rocker shaft that belongs to a spot, and where it is; empty where the job keeps no
+   * such big part.
+   */
+  Optional<BigPartAt> findBigPart(BigPartKind kind, Spot spot);
 
   /** What stands against the part that sits in a place ({@link Objections#ofSeated}). */
   List<Objection> listAgainst(Place place);

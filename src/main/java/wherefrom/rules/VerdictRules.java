@@ -23,7 +23,8 @@ public final class VerdictRules {
           new AlreadyFittedRule(),
           new PlaceTakenRule());
   private static final VerdictRule WRONG_END = new WrongEndRule();
-  private static final List<VerdictRule> AFTER = List.of(new CapInRule(), WRONG_END);
+  private static final List<VerdictRule> AFTER =
+      List.of(new CapInRule(), new CarrierRule(), new HolderRule(), WRONG_END);
 
   /** What is said of a place that a part of another kind than the wanted one is not for. */
   private static final Set<VerdictName> OF_PLACES =

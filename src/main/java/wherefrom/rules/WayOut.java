@@ -17,6 +17,10 @@ public enum WayOut {
   NEW_PART("Get a new part", "this one is retired"),
   CAP_WAS_OFF("The cap was off", "it is fitted again later"),
   TAKE_OUT("It is taken out there", "then it is judged again"),
+  HEAD("Go to its head", "say where it is"),
+  SHAFT("Go to its shaft", "say where it is"),
+  CAP("Go to its cap", "say where it is"),
+  ROD("Go to its rod", "say where it is"),
   PAGE("See its page", "what is known of it");
 
   private final String words;

@@ -108,7 +108,7 @@ class DrawingOnPaperTest {
 
   private Path print(Layout layout, Set<PartKind> kinds, View view) throws IOException {
     Path pdf = folder.resolve("drawing.pdf");
-    RecordEngine engine = new RecordEngine(layout, kinds, Map.of(), Set.of(), Set.of());
+    RecordEngine engine = new RecordEngine(layout, kinds, Map.of(), Set.of(), Set.of(), List.of());
     try (Book book = new Book("Drawing")) {
       new EngineArt(engine).side(book.page(PaperSize.A4, false), view, 25, 30, 160, 110);
       book.save(Outgoing.to(pdf));

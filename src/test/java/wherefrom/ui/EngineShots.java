@@ -14,6 +14,7 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.RockerMount;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.bags.BigParts;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
@@ -21,6 +22,7 @@ import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.photos.Photographing;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Screen;
@@ -58,6 +60,11 @@ final class EngineShots {
     shots.add(page("engine-kind-cam", all, View.ABOVE, Optional.of(PartKind.CAM_BEARING)));
     shots.add(tapped("engine-cylinder", CylinderPageScreen.class, all, View.ABOVE, "cylinder 3"));
     shots.add(tapped("engine-mains", MainsPageScreen.class, all, View.BELOW, "M2"));
+    shots.add(page("engine-kind-pivots", all, View.ABOVE, Optional.of(PartKind.PIVOT)));
+    Supplier<SampleJob> away = EngineShots::headAway;
+    shots.add(page("engine-head-away", away, View.ABOVE, Optional.empty()));
+    shots.add(
+        tapped("engine-cylinder-away", CylinderPageScreen.class, away, View.ABOVE, "cylinder 3"));
     Supplier<SampleJob> few = EngineShots::few;
     shots.add(shot("bench-few", BenchMapScreen.class, few, (window, sample) -> bench(window)));
     shots.add(shot("bench-all", BenchMapScreen.class, all, (window, sample) -> bench(window)));
@@ -124,8 +131,28 @@ final class EngineShots {
     for (String key : List.of("rocker@1EX", "rocker@1IN", "pushrod@1EX", "rocker@2EX")) {
       out(sample, key);
     }
+    List.of("pivot@1EX", "pivot@1IN").stream()
+        .filter(key -> sample.job.state().kinds().contains(PartKind.PIVOT))
+        .forEach(key -> out(sample, key));
     List.of("rod-shell@R2L", "rod-shell@R2U", "main-shell@M2L").forEach(key -> out(sample, key));
     new Handling(sample.job).offForWashing(sample.part("rocker@2EX").item(), 4);
+    return sample;
+  }
+
+  /** The left head is at the machine shop, its rockers, pivots and pushrods are out. */
+  private static SampleJob headAway() {
+    SampleJob sample = some(SampleJob.whole("v8-odd-even", PartKind.all()));
+    for (int cylinder : new int[] {1, 3, 5, 7}) {
+      for (String kind : List.of("rocker@", "pivot@", "pushrod@")) {
+        for (String side : List.of("EX", "IN")) {
+          out(sample, kind + cylinder + side);
+        }
+      }
+    }
+    BigParts parts = new BigParts(sample.job);
+    parts.nameUsual();
+    parts.off(10, "for the picture");
+    parts.move(10, Whereabouts.AT_SHOP, "");
     return sample;
   }
 

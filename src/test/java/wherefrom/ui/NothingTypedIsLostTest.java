@@ -83,6 +83,55 @@ class NothingTypedIsLostTest {
         });
   }
 
+  /** No pad is up then: digits are no figure that would stand before the next. */
+  @Test
+  void nothingIsTypedBeforeAToolIsChosen() {
+    listTwo();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window();
+          measure(window);
+          assertThat(window.words()).contains("Choose the tool");
+          assertThat(Typable.of(window.shell.current())).isEmpty();
+          window.press("Choose the tool");
+          window.press("caliper");
+          assertThat(Typable.of(window.shell.current())).isPresent();
+          return 0;
+        });
+  }
+
+  /** Read with another tool it would be another reading. */
+  @Test
+  void aFigureIsOfTheToolThatItWasTypedFor() {
+    listTwo();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window();
+          measure(window);
+          window.press("Choose the tool");
+          window.press("caliper");
+          type(window, "7.915");
+          window.press("Tool: caliper");
+          window.press("micrometer");
+          assertThat(window.words()).doesNotContain("7.915");
+          type(window, "7.9");
+          assertThat(window.words()).contains("7.9 in").doesNotContain("7.915");
+          window.press("Tool: micrometer");
+          window.press("caliper");
+          assertThat(window.words()).contains("7.915");
+          window.press("Tool: caliper");
+          window.press("caliper");
+          assertThat(window.words()).as("the same tool").contains("7.915");
+          return 0;
+        });
+  }
+
+  private void listTwo() {
+    Instruments tools = new Instruments(sample.job);
+    tools.list("caliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
+    tools.list("micrometer", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+  }
+
   @Test
   void aTorqueCardThatIsBeingWrittenOutlivesBack() {
     Toolkit.on(

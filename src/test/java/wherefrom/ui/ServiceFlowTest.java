@@ -60,6 +60,8 @@ class ServiceFlowTest {
           press(window, "Begin anyway", "Done");
           assertThat(RunIn.find(sample.job.state())).isEmpty();
           press(window, "B", "Done");
+          assertThat(RunIn.find(sample.job.state())).as("begins by a press of its own").isEmpty();
+          press(window, "The engine runs");
           assertThat(run(sample.job).anyway()).isEqualTo("B");
           assertThat(window.words()).contains("20:00", "STOP: ignition off", "Note it now");
           press(window, "Back");
@@ -83,7 +85,10 @@ class ServiceFlowTest {
           assertThat(run(job).notes()).hasSize(1);
           assertThat(window.words()).doesNotContain("Engine is running again");
           press(window, "Say what was put right", "L", "Done");
+          assertThat(run(job).isRunning()).as("goes on by a press of its own").isFalse();
+          press(window, "Engine is running again");
           assertThat(run(job).isRunning()).isTrue();
+          assertThat(run(job).stretches().get(1).words()).isEqualTo("L");
           assertThat(window.words()).contains("STOP: ignition off");
           return window;
         });
@@ -175,7 +180,7 @@ class ServiceFlowTest {
           OpenJob job = begun(21);
           SampleWindow window = open(job, ScreenId.RUN_IN);
           press(window, "Engine is off", "Another run-in", "See what is open");
-          press(window, "Begin anyway", "B", "Done");
+          press(window, "Begin anyway", "B", "Done", "The engine runs");
           assertThat(window.shell.current()).isInstanceOf(RunInScreen.class);
           assertThat(window.words()).contains("20:00");
           press(window, "Back");

@@ -16,9 +16,4 @@ public record FeatureLooked(String subject, String check, Look look, String note
   public Optional<Subject> findSubject() {
     return Subject.find(subject);
   }
-
-  @Override
-  public boolean isAbout(Subject other) {
-    return other.key().equals(subject);
-  }
 }

@@ -9,8 +9,8 @@ public sealed interface LookEntry permits LookRecorded, FeatureLooked {
   /** What was looked at; empty where the logbook names what this program does not know. */
   Optional<Subject> findSubject();
 
-  /** Whether it is about this one. */
-  boolean isAbout(Subject subject);
+  /** What was looked at, by its {@link Subject#key()}. */
+  String subject();
 
   /** The check's key. */
   String check();

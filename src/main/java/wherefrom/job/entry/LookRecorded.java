@@ -16,7 +16,7 @@ public record LookRecorded(int item, String check, Look look, String note)
   }
 
   @Override
-  public boolean isAbout(Subject subject) {
-    return Subject.ofPart(item).equals(subject);
+  public String subject() {
+    return Subject.ofPart(item).key();
   }
 }

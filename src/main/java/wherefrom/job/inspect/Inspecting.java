@@ -11,7 +11,7 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.LookBook;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
@@ -158,10 +158,8 @@ public final class Inspecting {
 
   private Map<String, CheckCard> latest(Subject subject) {
     Map<String, CheckCard> latest = new HashMap<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof LookEntry look && look.isAbout(subject)) {
-        put(latest, look.check(), look.look(), look.note());
-      }
+    for (LookEntry look : LookBook.of(job.state()).of(subject)) {
+      put(latest, look.check(), look.look(), look.note());
     }
     return latest;
   }

@@ -1,13 +1,21 @@
 package wherefrom.job.pages;
 
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
+import wherefrom.job.bags.BagBook;
+import wherefrom.parts.BigPartAt;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -19,18 +27,24 @@ import wherefrom.parts.Place;
  * @param states of every place that is tracked
  * @param renewed the places whose part is a new one
  * @param failed the places whose part failed, whatever was decided of it
+ * @param carriers the heads and rocker shafts of the job, and where they are
  */
 public record RecordEngine(
     Layout layout,
     Set<PartKind> kinds,
     Map<Place, PlaceState> states,
     Set<Place> renewed,
-    Set<Place> failed) {
+    Set<Place> failed,
+    List<BigPartAt> carriers) {
+  private static final Set<BigPartKind> CARRIERS =
+      EnumSet.of(BigPartKind.HEAD, BigPartKind.ROCKER_SHAFT);
+
   public RecordEngine {
     kinds = Set.copyOf(kinds);
     states = Map.copyOf(states);
     renewed = Set.copyOf(renewed);
     failed = Set.copyOf(failed);
+    carriers = List.copyOf(carriers);
   }
 
   /** The engine of a job. */
@@ -42,7 +56,24 @@ public record RecordEngine(
         job.places().stream()
             .filter(place -> job.findSeated(place).filter(Part::fresh).isPresent())
             .collect(Collectors.toSet()),
-        job.places().stream().filter(place -> isFailed(job, place)).collect(Collectors.toSet()));
+        job.places().stream().filter(place -> isFailed(job, place)).collect(Collectors.toSet()),
+        carriers(job));
+  }
+
+  private static List<BigPartAt> carriers(EngineJob job) {
+    return BagBook.of(job).bigParts().stream()
+        .filter(big -> CARRIERS.contains(big.part().name().kind()))
+        .map(big -> new BigPartAt(big.part(), big.where()))
+        .toList();
+  }
+
+  /** The head or rocker shaft that belongs to a spot; empty where the job keeps none. */
+  public Optional<BigPartAt> findCarrier(BigPartKind kind, Spot spot) {
+    Optional<Bank> bank = spot.findCylinder().flatMap(layout::findBank);
+    return carriers.stream()
+        .filter(one -> one.part().name().kind() == kind)
+        .filter(one -> bank.filter(of -> !one.part().name().isOver(of)).isEmpty())
+        .findFirst();
   }
 
   private static boolean isFailed(EngineJob job, Place place) {
@@ -60,7 +91,8 @@ public record RecordEngine(
         meant,
         places.stream().collect(Collectors.toMap(Function.identity(), place -> state)),
         Set.of(),
-        Set.of());
+        Set.of(),
+        List.of());
   }
 
   /** What is so at a place; in the engine where nobody tracks it. */

@@ -14,6 +14,8 @@ import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CapInRule;
+import wherefrom.rules.CarrierRule;
+import wherefrom.rules.HolderRule;
 import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
@@ -88,6 +90,8 @@ public final class ToFit {
                     .findFirst()
                     .map(Objection::verdict)
                     .or(() -> CapInRule.find(bench, part, place))
+                    .or(() -> CarrierRule.find(bench, part, place))
+                    .or(() -> HolderRule.find(bench, part, place))
                     .map(why -> new Held(place, part, why)));
   }
 

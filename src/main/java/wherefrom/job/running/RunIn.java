@@ -65,13 +65,17 @@ public final class RunIn {
    * A gauge that was read.
    *
    * @param at how long the engine had run in then
+   * @param when by the clock
    */
-  public record Note(Duration at, RunInNoted noted) {}
+  public record Note(Duration at, RunInNoted noted, Instant when) {}
 
   private final RunInPlan plan;
   private final String anyway;
   private final List<Stretch> stretches = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
+
+  /** What was read before the engine was taken up again asks for nothing any more. */
+  private int firstNote;
 
   private RunIn(RunInBegun begun, Instant from) {
     this.plan = RunInPlan.of(begun);
@@ -114,11 +118,12 @@ public final class RunIn {
   }
 
   private void begin(Instant from, String words) {
+    firstNote = notes.size();
     stretches.add(new Stretch(from, words, Optional.empty()));
   }
 
   private void note(RunInNoted note, LoggedEntry at) {
-    notes.add(new Note(ran(at.time()), note));
+    notes.add(new Note(ran(at.time()), note, at.time()));
   }
 
   private void stop(RunInStopped stop) {
@@ -156,15 +161,33 @@ public final class RunIn {
         .reduce((before, after) -> after);
   }
 
-  /** What a gauge asks for that it showed last; empty where the engine may run on. */
+  /** What a gauge asks for that it showed last since it runs; empty where it may run on. */
   public Optional<RunInAlarm> alarm(RunInGauge gauge) {
-    return lastNote(gauge).flatMap(note -> RunInAlarm.find(gauge, note.noted().reading(), plan));
+    return noteSinceTakenUp(gauge)
+        .flatMap(note -> RunInAlarm.find(gauge, note.noted().reading(), plan));
+  }
+
+  private Optional<Note> noteSinceTakenUp(RunInGauge gauge) {
+    return notes.subList(firstNote, notes.size()).stream()
+        .filter(note -> note.noted().gauge() == gauge)
+        .reduce((before, after) -> after);
   }
 
   /** What the gauges ask for while it runs, as they were noted last. */
   public Optional<RunInAlarm> findAlarm() {
     return isRunning()
         ? Arrays.stream(RunInGauge.values()).flatMap(gauge -> alarm(gauge).stream()).findFirst()
+        : Optional.empty();
+  }
+
+  /** When a gauge was noted that asks for the engine to be stopped; empty where it may run on. */
+  public Optional<Instant> findAlarmed() {
+    return isRunning()
+        ? Arrays.stream(RunInGauge.values())
+            .filter(gauge -> alarm(gauge).isPresent())
+            .flatMap(gauge -> noteSinceTakenUp(gauge).stream())
+            .map(Note::when)
+            .min(Instant::compareTo)
         : Optional.empty();
   }
 

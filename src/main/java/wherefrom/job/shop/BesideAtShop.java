@@ -1,7 +1,9 @@
 package wherefrom.job.shop;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
@@ -46,12 +48,52 @@ public final class BesideAtShop {
 
   private Answer sendOnce(int visit, Subject.Beside what, ShopOrder wanted) {
     Whereabouts where = where(what);
+    if (where == Whereabouts.AT_SHOP && isOnSlip(what)) {
+      return further(visit, what, wanted);
+    }
     if (where != Whereabouts.OUT) {
       return new Answer.Refused(
           "Only what is off can go to the machine shop. "
               + Words.sentence(words(what) + " is " + where.words()));
     }
-    return job.asOne(() -> away(visit, what, wanted), answer -> answer instanceof Answer.Done);
+    return away(visit, what, wanted);
+  }
+
+  /** One goes for all this work, each a line of one slip. */
+  public Answer send(int visit, Subject.Beside what, List<ShopOrder> wanted) {
+    return job.asOne(() -> sendAll(visit, what, wanted), answer -> answer instanceof Answer.Done);
+  }
+
+  private Answer sendAll(int wished, Subject.Beside what, List<ShopOrder> wanted) {
+    int visit = wished;
+    Answer answer = new Answer.Refused("Say first what is wanted.");
+    for (ShopOrder order : wanted) {
+      answer = sendOnce(visit, what, order);
+      if (!(answer instanceof Answer.Done done)) {
+        return answer;
+      }
+      visit = done.visit().number();
+    }
+    return answer;
+  }
+
+  /** It is there already: what else is to be done with it goes onto the same slip. */
+  private Answer further(int visit, Subject.Beside what, ShopOrder wanted) {
+    ShopVisit there = findVisit(what).orElseThrow();
+    if (visit != MachineShop.NEW_VISIT && visit != there.number()) {
+      return new Answer.Refused(
+          Words.sentence(words(what) + " is on the slip of visit " + there.number()));
+    }
+    ShopWork work = work(what, wanted.work());
+    String words = wanted.wanted().strip();
+    boolean same =
+        there.lines().stream()
+            .map(ShopVisit.Line::line)
+            .filter(line -> line.what().equals(words(what)))
+            .anyMatch(line -> line.work() == work && line.wanted().equals(words));
+    return same
+        ? new Answer.Refused(Words.sentence(words(what) + " is on the slip for that already"))
+        : line(there.number(), what, wanted, false);
   }
 
   /** The work that is done on such a big part itself, in the order in which it is offered. */
@@ -75,23 +117,35 @@ public final class BesideAtShop {
   }
 
   private Answer away(int visit, Subject.Beside what, ShopOrder wanted) {
+    return job.asOne(
+        () -> {
+          Answer answer = line(visit, what, wanted, true);
+          if (answer instanceof Answer.Done) {
+            job.record(moved(what, Whereabouts.AT_SHOP));
+          }
+          return answer;
+        },
+        answer -> answer instanceof Answer.Done);
+  }
+
+  /**
+   * A line of the slip.
+   *
+   * @param keep whether it is listed among what must not get lost; one piece is listed once
+   */
+  private Answer line(int visit, Subject.Beside what, ShopOrder wanted, boolean keep) {
     ShopWork work = work(what, wanted.work());
-    Answer answer =
-        shop.add(
-            visit,
-            new ShopOrder(
-                work,
-                places(what, work),
-                words(what),
-                pieces(what),
-                wanted.wanted(),
-                wanted.target(),
-                wanted.tolerance(),
-                true));
-    if (answer instanceof Answer.Done) {
-      job.record(moved(what, Whereabouts.AT_SHOP));
-    }
-    return answer;
+    return shop.add(
+        visit,
+        new ShopOrder(
+            work,
+            places(what, work),
+            words(what),
+            pieces(what),
+            wanted.wanted(),
+            wanted.target(),
+            wanted.tolerance(),
+            keep));
   }
 
   /** The bank of a head is where the work is done. */
@@ -108,27 +162,50 @@ public final class BesideAtShop {
   }
 
   private Answer backOnce(Subject.Beside what) {
-    Optional<ShopVisit> visit =
-        shop.visits().stream().filter(one -> findLine(one, what).isPresent()).reduce((a, b) -> b);
+    Optional<ShopVisit> visit = findVisit(what);
     if (visit.isEmpty()) {
       return new Answer.Refused(Words.sentence(words(what) + " is on no slip that is out"));
     }
-    ShopVisit.Line line = findLine(visit.get(), what).orElseThrow();
-    return backByCount(visit.get().number(), line.line().line(), line.missing(), "", "");
+    List<String> said = new ArrayList<>();
+    Answer answer = new Answer.Refused("");
+    for (ShopVisit.Line line : lines(visit.get(), what)) {
+      answer = counted(visit.get().number(), line.line().line(), line.missing(), "", "");
+      if (!(answer instanceof Answer.Done done)) {
+        return answer;
+      }
+      said.add(done.sentence());
+    }
+    return told((Answer.Done) answer, said);
+  }
+
+  /** A thing that was there for several works is back once; each size is to be measured. */
+  private static Answer told(Answer.Done last, List<String> said) {
+    String all = said.stream().distinct().collect(Collectors.joining(" "));
+    return new Answer.Done(last.visit(), all, last.good());
   }
 
   /** Whether a slip that is out has it. */
   public boolean isOnSlip(Subject.Beside what) {
-    return shop.visits().stream().anyMatch(visit -> findLine(visit, what).isPresent());
+    return findVisit(what).isPresent();
   }
 
-  private Optional<ShopVisit.Line> findLine(ShopVisit visit, Subject.Beside what) {
+  /** The last visit that has not brought it back. */
+  private Optional<ShopVisit> findVisit(Subject.Beside what) {
+    return shop.visits().stream()
+        .filter(visit -> !lines(visit, what).isEmpty())
+        .reduce((earlier, later) -> later);
+  }
+
+  private List<ShopVisit.Line> lines(ShopVisit visit, Subject.Beside what) {
     return visit.lines().stream()
         .filter(line -> line.missing() > 0 && line.line().what().equals(words(what)))
-        .findFirst();
+        .toList();
   }
 
-  /** As {@link MachineShop#backByCount}; a bag or a big part whose line it is lies here again. */
+  /**
+   * As {@link MachineShop#backByCount}; a bag or a big part lies here again once its last line is
+   * counted back.
+   */
   public Answer backByCount(int visit, int line, int count, String figure, String done) {
     return job.asOne(
         () -> counted(visit, line, count, figure, done), answer -> answer instanceof Answer.Done);
@@ -140,6 +217,7 @@ public final class BesideAtShop {
       came.visit().lines().stream()
           .filter(one -> one.line().line() == line && one.missing() == 0)
           .flatMap(one -> findAway(one.line().what()).stream())
+          .filter(what -> lines(came.visit(), what).isEmpty())
           .forEach(what -> job.record(moved(what, Whereabouts.OUT)));
     }
     return answer;

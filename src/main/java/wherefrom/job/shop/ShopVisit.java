@@ -2,8 +2,11 @@ package wherefrom.job.shop;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.parts.Part;
 
@@ -24,8 +27,9 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
    *
    * @param back how many pieces came back
    * @param returned the sizes measured on return, with what was found
+   * @param beside whether it is of a bag or a big part, which goes once for all its work
    */
-  public record Line(ShopLineAdded line, int back, List<String> returned) {
+  public record Line(ShopLineAdded line, int back, List<String> returned, boolean beside) {
     public Line {
       returned = List.copyOf(returned);
     }
@@ -49,13 +53,23 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
   /** How many pieces went, tagged and untagged. */
   public int pieces() {
     return parts.stream().mapToInt(sent -> sent.part().pieces()).sum()
-        + lines.stream().mapToInt(line -> line.line().count()).sum();
+        + count(line -> line.line().count());
   }
 
   /** How many pieces are not back. */
   public int missing() {
     return parts.stream().filter(sent -> !sent.back()).mapToInt(s -> s.part().pieces()).sum()
-        + lines.stream().mapToInt(Line::missing).sum();
+        + count(Line::missing);
+  }
+
+  /** Of a bag or a big part, the most that one of its lines says. */
+  private int count(ToIntFunction<Line> pieces) {
+    int plain = lines.stream().filter(line -> !line.beside()).mapToInt(pieces).sum();
+    Map<String, Integer> beside = new HashMap<>();
+    lines.stream()
+        .filter(Line::beside)
+        .forEach(line -> beside.merge(line.line().what(), pieces.applyAsInt(line), Math::max));
+    return plain + beside.values().stream().mapToInt(Integer::intValue).sum();
   }
 
   /** What must not get lost: every tagged part, and the lines marked so. */

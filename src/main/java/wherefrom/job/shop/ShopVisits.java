@@ -5,10 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.bags.Bag;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
@@ -40,9 +46,16 @@ final class ShopVisits {
 
   private final EngineJob job;
   private final Map<Integer, Visit> visits = new TreeMap<>();
+  private final Set<String> beside;
 
   private ShopVisits(EngineJob job) {
     this.job = job;
+    BagBook book = BagBook.of(job);
+    this.beside =
+        Stream.concat(
+                book.bags().stream().map(Bag::words),
+                book.bigParts().stream().map(BigPartRecord::words))
+            .collect(Collectors.toSet());
   }
 
   /** Every visit, the first first. */
@@ -73,7 +86,10 @@ final class ShopVisits {
   }
 
   private void added(ShopLineAdded line, LoggedEntry logged) {
-    visit(line.visit(), logged).lines().put(line.line(), new ShopVisit.Line(line, 0, List.of()));
+    boolean one = beside.contains(line.what());
+    visit(line.visit(), logged)
+        .lines()
+        .put(line.line(), new ShopVisit.Line(line, 0, List.of(), one));
   }
 
   private void back(ShopLineBack back, LoggedEntry logged) {
@@ -89,6 +105,6 @@ final class ShopVisits {
     if (!words.isEmpty()) {
       returned.add(words);
     }
-    return new ShopVisit.Line(was.line(), was.back() + back.count(), returned);
+    return new ShopVisit.Line(was.line(), was.back() + back.count(), returned, was.beside());
   }
 }

@@ -73,7 +73,7 @@ final class ActionCards {
   /** On a stop there is no way back but the ways out of it. */
   private void back() {
     if (!WholeGlass.is(current.get()) || current.get() instanceof Typable) {
-      context.navigator().back();
+      context.navigator().goBack();
     }
   }
 

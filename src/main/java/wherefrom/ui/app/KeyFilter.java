@@ -122,7 +122,7 @@ public final class KeyFilter {
       return;
     }
     int codePoint = character.codePointAt(0);
-    boolean entry = current.get() instanceof Typable;
+    boolean entry = Typable.of(current.get()).isPresent();
     intoEntry |= entry;
     boolean ended = take(decoder().typed(codePoint, now()));
     if (ENDS.indexOf(codePoint) >= 0) {
@@ -139,18 +139,13 @@ public final class KeyFilter {
   }
 
   private void enter(String character) {
-    if (current.get() instanceof Typable open) {
-      before.push(open.remember());
-      open.type(character);
-    } else {
-      before.push(() -> {});
-    }
+    Optional<Typable> open = Typable.of(current.get());
+    before.push(open.map(Typable::remember).orElse(() -> {}));
+    open.ifPresent(pad -> pad.type(character));
   }
 
   private void typable(Consumer<Typable> deed) {
-    if (current.get() instanceof Typable open) {
-      deed.accept(open);
-    }
+    Typable.of(current.get()).ifPresent(deed);
   }
 
   private void paused() {
@@ -189,9 +184,9 @@ public final class KeyFilter {
   private void person(String typed) {
     if (typed.endsWith(TAB)) {
       walk.step(shift);
-    } else if (current.get() instanceof Typable open) {
+    } else if (Typable.of(current.get()).isPresent()) {
       if (ends(typed) && !walk.press()) {
-        open.enter();
+        typable(Typable::enter);
       }
     } else if (takesNumbers() && !typed.isBlank()) {
       number(typed);

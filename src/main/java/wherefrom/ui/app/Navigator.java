@@ -19,8 +19,15 @@ public interface Navigator {
   /** Goes to a screen of the caller's own, as for typing a word; Back returns to this one. */
   void open(Supplier<? extends Screen> maker);
 
-  /** Returns to the screen before. */
+  /** Returns to the screen before: a screen that has done its work leaves. */
   void back();
+
+  /**
+   * The way back of the key Back, of Escape and SKIP: as {@link #back}, but where the screen before
+   * lies further down as well, to the lowest of it. Nobody goes back more often than there are
+   * different screens.
+   */
+  void goBack();
 
   /** Returns to a screen that lies below, whatever was opened on top of it. */
   void backTo(Screen screen);

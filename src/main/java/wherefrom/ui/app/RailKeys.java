@@ -39,7 +39,7 @@ final class RailKeys {
 
   private StandardRail standard(Screen screen, int depth) {
     Navigator navigator = context.navigator();
-    RailKey back = new RailKey(Icon.BACK, "Back", navigator::back);
+    RailKey back = new RailKey(Icon.BACK, "Back", navigator::goBack);
     RailKey bench = new RailKey(Icon.BENCH, "Bench", () -> navigator.show(ScreenId.BENCH_MAP));
     RailKey looking = new RailKey(Icon.CAMERA, "Camera", turnCamera).select(camera.on());
     boolean onJob = screen.onJob() && context.job().isPresent();

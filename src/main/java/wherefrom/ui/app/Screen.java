@@ -13,6 +13,14 @@ public interface Screen {
   /** What stands above it. */
   String title();
 
+  /**
+   * What it is about: with its class it tells this screen from every other. Where two with one
+   * title are about different things, it must be more than that.
+   */
+  default Object identity() {
+    return title();
+  }
+
   /** A few words beside the title on how things stand; empty for the job's name. */
   default String aside() {
     return "";

@@ -151,6 +151,15 @@ final class ScreenPath implements Navigator {
   }
 
   @Override
+  public void goBack() {
+    if (depth() > 0) {
+      window.leave().run();
+      stack.popLoop();
+      arrive();
+    }
+  }
+
+  @Override
   public void backTo(Screen screen) {
     if (!stack.isUp(screen)) {
       window.leave().run();

@@ -28,6 +28,11 @@ final class ScreenStack {
       return again;
     }
 
+    boolean showsSame(Level other) {
+      return screen.getClass().equals(other.screen.getClass())
+          && screen.identity().equals(other.screen.identity());
+    }
+
     boolean is(Screen one) {
       return screen.equals(one) || before.contains(one);
     }
@@ -66,6 +71,25 @@ final class ScreenStack {
       return false;
     }
     levels.remove(levels.size() - 1);
+    return true;
+  }
+
+  /**
+   * Takes the uppermost away, and all above the lowest that shows the same as the next: who went
+   * round in a loop need not go back all its rounds.
+   *
+   * @return whether there was one to take
+   */
+  boolean popLoop() {
+    if (!pop()) {
+      return false;
+    }
+    Level next = levels.get(levels.size() - 1);
+    int lowest = 0;
+    while (!levels.get(lowest).showsSame(next)) {
+      lowest++;
+    }
+    keep(lowest + 1);
     return true;
   }
 

@@ -52,7 +52,7 @@ public final class Shell extends StackPane implements WindowFrame {
     Runnable help = this::help;
     this.scans = new Scans(context, up, cards(up, help)::take);
     this.keys =
-        new KeyFilter(context, up, scans, walk, new Steering(walk, up, path::back, help, this));
+        new KeyFilter(context, up, scans, walk, new Steering(walk, up, path::goBack, help, this));
     this.pictures = new PictureDrop(context, scans);
     pictures.attach(this);
     this.camera = new CameraSide(context, up, scans, cameras);
@@ -143,7 +143,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void up() {
-    walk.arrive(!(current() instanceof WholeGlass) && !(current() instanceof Typable));
+    walk.arrive(!(current() instanceof WholeGlass) && Typable.of(current()).isEmpty());
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }

@@ -106,6 +106,11 @@ public final class BigPartScreen extends Page implements Scannable {
   }
 
   @Override
+  public Object identity() {
+    return number;
+  }
+
+  @Override
   public String aside() {
     return part().map(one -> one.part().code(context.state().engine()).typed()).orElse("");
   }
@@ -218,6 +223,9 @@ public final class BigPartScreen extends Page implements Scannable {
     if (part.where() == Whereabouts.OUT) {
       acts.add(act("To wash", () -> move(Whereabouts.WASHING)));
       acts.add(act("To the shop", () -> shop().ask(part.part().name().kind())));
+    }
+    if (part.where() == Whereabouts.AT_SHOP && shop().isOnSlip()) {
+      acts.add(act("More work", () -> shop().ask(part.part().name().kind())));
     }
     if (!part.isOn() && part.where() != Whereabouts.LOST) {
       acts.add(act("Lost", () -> move(Whereabouts.LOST)));

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
+import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.Holder;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
@@ -163,14 +164,15 @@ final class BenchMapModel {
 
   /** The state of a place as it is drawn; what is no longer mated wants a second look. */
   Function<Place, PartState> states() {
-    Function<Place, PartState> plain = PartStates.of(state());
+    EngineStates plain = PartStates.of(state());
     Set<Place> parted = unmated();
-    return place -> {
-      PartState known = plain.apply(place);
-      return parted.contains(place)
-          ? new PartState(known.look(), Sign.SUSPECT, known.words() + ", " + NOT_MATED)
-          : known;
-    };
+    return plain.with(
+        place -> {
+          PartState known = plain.apply(place);
+          return parted.contains(place)
+              ? new PartState(known.look(), Sign.SUSPECT, known.words() + ", " + NOT_MATED)
+              : known;
+        });
   }
 
   /** The places, of all kinds, whose parts are no longer worn in to their mates. */

@@ -60,6 +60,11 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   }
 
   @Override
+  public Object identity() {
+    return item;
+  }
+
+  @Override
   public String aside() {
     return model.standing();
   }

@@ -126,6 +126,7 @@ public final class Drawn {
         drawn.parts(),
         drawn.words(),
         drawn.anchors().stream().filter(anchor -> anchor.holds(but)).toList(),
-        List.of());
+        List.of(),
+        drawn.carriers());
   }
 }

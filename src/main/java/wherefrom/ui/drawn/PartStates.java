@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.DrawnAs;
+import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.inspection.Look;
@@ -22,9 +23,12 @@ public final class PartStates {
   private PartStates() {}
 
   /** What a job says of its places now: to be asked anew after each entry. */
-  public static Function<Place, PartState> of(EngineJob job) {
+  public static EngineStates of(EngineJob job) {
     Map<Place, PartState> known = new HashMap<>();
-    return place -> known.computeIfAbsent(place, at -> of(job, at));
+    return new EngineStates(
+        job.layout(),
+        place -> known.computeIfAbsent(place, at -> of(job, at)),
+        job.bench()::findBigPart);
   }
 
   /**
@@ -54,6 +58,22 @@ public final class PartStates {
     }
     boolean suspect = worst == Look.SUSPECT && part.decision().isEmpty();
     return suspect ? state.suspect() : state;
+  }
+
+  /**
+   * What an index says of its places, drawn as they are: a part that is out is a contour there too,
+   * until all is done and well with it.
+   *
+   * @param said what the index says of a place; its parts as if they were in
+   */
+  public static EngineStates asTheyAre(EngineJob job, Function<Place, PartState> said) {
+    EngineStates plain = of(job);
+    return plain.with(
+        place -> {
+          PartState known = said.apply(place);
+          boolean out = known.look() == DrawnAs.IN && plain.apply(place).look() == DrawnAs.OUT;
+          return out ? known.drawn(DrawnAs.OUT) : known;
+        });
   }
 
   /**

@@ -111,6 +111,11 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   }
 
   @Override
+  public boolean isOpen() {
+    return isReading();
+  }
+
+  @Override
   public void type(String character) {
     pad.type(character);
   }
@@ -250,7 +255,10 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
 
   private Region reading(Station station) {
     String plan = model.plan().key();
-    turn(Optional.of(new UntakenFigures.At(model.subject(), plan, station.key())), station.units());
+    String tool = model.tool().map(Tool::name).orElse("");
+    turn(
+        Optional.of(new UntakenFigures.At(model.subject(), plan, station.key(), tool)),
+        station.units());
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();

@@ -6,12 +6,12 @@ import java.util.Optional;
 import wherefrom.inspection.Subject;
 
 /**
- * Figures that were typed and not taken, each by the reading that it was typed for: whoever comes
- * back finds it on the pad again.
+ * Figures that were typed and not taken, each by the reading and the tool it was typed for: whoever
+ * comes back finds it on the pad again.
  */
 final class UntakenFigures {
   /** A reading that was to be taken. */
-  record At(Subject subject, String plan, String station) {}
+  record At(Subject subject, String plan, String station, String tool) {}
 
   private final Map<At, String> figures = new HashMap<>();
 

@@ -45,6 +45,11 @@ public final class PartDetailsScreen extends Page {
   }
 
   @Override
+  public Object identity() {
+    return model.part().item();
+  }
+
+  @Override
   protected void refresh() {
     refill();
   }

@@ -71,6 +71,11 @@ public final class PartScreen extends Page implements Scannable {
   }
 
   @Override
+  public Object identity() {
+    return model.part().item();
+  }
+
+  @Override
   public String aside() {
     return model.code();
   }

@@ -59,6 +59,7 @@ public final class HeldScreen extends Page {
           new PlaceWays(context, new MissingModel(context.getJob())).replace(held.part());
       case DECIDE -> open(() -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(() -> StandingScreen.of(context, item));
+      case HEAD, SHAFT, CAP, ROD -> ToCarrier.open(context, held.place());
       default -> context.navigator().show(ScreenId.PART, item);
     }
   }

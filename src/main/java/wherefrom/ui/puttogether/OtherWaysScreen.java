@@ -24,6 +24,16 @@ public final class OtherWaysScreen extends Page {
     List<Region> lines = new ArrayList<>();
     if (model.stopped().part().isPresent()) {
       lines.add(row("Put the part away", "nothing is fitted; the stop is over", putAway));
+      model
+          .stopped()
+          .ownPlace()
+          .ifPresent(
+              own ->
+                  lines.add(
+                      row(
+                          "Its own place: " + own.brief(),
+                          "it is free; then scan that card",
+                          otherPlace)));
       lines.add(row("Another place for it", "the part stays in your hand", otherPlace));
     } else {
       lines.add(row("Put it away", "this job has no such part", putAway));

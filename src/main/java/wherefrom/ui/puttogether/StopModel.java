@@ -1,22 +1,31 @@
 package wherefrom.ui.puttogether;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Over;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.Belonging;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.VerdictWords;
 import wherefrom.rules.WayOut;
 
 /** The stop that stands, and the deeds that lead out of it. */
 final class StopModel {
+  private static final Set<VerdictName> ELSEWHERE =
+      EnumSet.of(VerdictName.WRONG_PLACE, VerdictName.WRONG_HALF, VerdictName.WRONG_MATE);
+
   private final OpenJob job;
   private final PutTogether together;
 
@@ -60,6 +69,24 @@ final class StopModel {
   /** The part that the stop speaks of; empty where its tag stood for no part. */
   Optional<Part> part() {
     return together.stopped();
+  }
+
+  /** The place that the stopped part was to go into, where it would be the right one. */
+  Optional<Place> place() {
+    return together
+        .stop()
+        .filter(Verdict.NotCleared.class::isInstance)
+        .map(stop -> ((Verdict.NotCleared) stop).place());
+  }
+
+  /** Where a part that is in the wrong place belongs, where it could go in there now. */
+  Optional<Place> ownPlace() {
+    return together
+        .stop()
+        .filter(stop -> ELSEWHERE.contains(stop.name()))
+        .flatMap(stop -> part())
+        .filter(part -> new Fitting(job).findAgainst(part).isEmpty())
+        .map(part -> Belonging.of(job.state().bench(), part).place());
   }
 
   /** The check that the stop waits for, where it stands in the job. */

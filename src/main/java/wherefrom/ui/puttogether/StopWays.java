@@ -55,10 +55,15 @@ final class StopWays implements StopView.Ways {
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
+      case HEAD, SHAFT, CAP, ROD -> about(item -> toCarrier());
       case PAGE -> about(item -> context.navigator().show(ScreenId.PART, item));
       case TAKE_OUT -> tookOut();
       default -> typeCode.accept("The six digits on the tag.");
     }
+  }
+
+  private void toCarrier() {
+    model.stopped().place().ifPresent(place -> ToCarrier.open(context, place));
   }
 
   private Screen check(int item) {

@@ -67,10 +67,13 @@ final class RunInAsking {
         });
   }
 
-  /** The moment of the press counts, however long the reason takes; a gauge's alarm is one. */
+  /**
+   * The moment of the press counts, however long the reason takes; where a gauge asks for it that
+   * is when the gauge was noted, also where the question was left and is asked again.
+   */
   void stop() {
-    Instant pressed = context.services().clock().instant();
     RunIn run = book.find().orElseThrow();
+    Instant pressed = run.findAlarmed().orElseGet(context.services().clock()::instant);
     if (run.isUnclear(pressed)) {
       askMinutes(pressed, run.isSetBack(pressed) ? "set back" : "left on");
     } else if (run.left(pressed).isZero() && run.findAlarm().isEmpty()) {

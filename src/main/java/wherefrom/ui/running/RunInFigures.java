@@ -16,9 +16,19 @@ final class RunInFigures {
   /** What was typed, until the run-in begins. */
   static final class Typed {
     private Optional<RunInPlan> plan = Optional.empty();
+    private String anyway = "";
 
     Optional<RunInPlan> plan() {
       return plan;
+    }
+
+    /** Why it is to begin although something is open; empty where nobody said. */
+    String anyway() {
+      return anyway;
+    }
+
+    void anyway(String why) {
+      anyway = why;
     }
   }
 

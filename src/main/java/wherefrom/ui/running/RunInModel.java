@@ -70,8 +70,12 @@ final class RunInModel {
     return left + why + (first.isEmpty() ? "" : " " + first);
   }
 
+  Optional<RunInStopped> findStop() {
+    return run.findStop();
+  }
+
   private Optional<RunInEnd> findEnd() {
-    return run.findStop().map(RunInStopped::why);
+    return findStop().map(RunInStopped::why);
   }
 
   /** Whether it was stopped for something that has to be put right before it runs again. */

@@ -133,12 +133,24 @@ public final class RunInScreen extends Page {
     String words =
         switch (model.state()) {
           case RUNNING -> stops ? "STOP: ignition off" : "Engine is off";
-          case STOPPED -> model.isFaulty() ? "Say what was put right" : "Engine is running again";
+          case STOPPED ->
+              model.isFaulty() && putRight(model).isEmpty()
+                  ? "Say what was put right"
+                  : "Engine is running again";
           case DONE -> "After the run-in";
         };
     if (!tag.words().equals(words)) {
-      tag.setWords(words, stops ? "then press here" : model.isFaulty() ? "then it may run" : "");
+      tag.setWords(words, stops ? "then press here" : putRightFirst(model));
     }
+  }
+
+  private String putRightFirst(RunInModel model) {
+    String said = putRight(model);
+    return !model.isFaulty() ? "" : said.isEmpty() ? "then it may run" : "put right: " + said;
+  }
+
+  private String putRight(RunInModel model) {
+    return PutRight.of(context.kept()).words(model.findStop());
   }
 
   @Override
@@ -168,24 +180,34 @@ public final class RunInScreen extends Page {
   }
 
   private void press() {
-    findModel().ifPresentOrElse(model -> press(model.state()), this::leave);
+    findModel().ifPresentOrElse(this::press, this::leave);
   }
 
-  private void press(RunIn.State state) {
-    switch (state) {
+  private void press(RunInModel model) {
+    switch (model.state()) {
       case RUNNING -> new RunInAsking(context).stop();
-      case STOPPED -> takeUp();
+      case STOPPED -> takeUp(model);
       case DONE -> context.navigator().show(ScreenId.SERVICE);
     }
   }
 
-  /** After a fault it is said first what was put right. */
-  private void takeUp() {
+  /** After a fault it is said first what was put right; the clock begins when the engine runs. */
+  private void takeUp(RunInModel model) {
     RunInBook book = new RunInBook(context.getJob());
-    if (findModel().filter(RunInModel::isFaulty).isPresent()) {
-      open(() -> new TextEntryScreen(context, "What was put right?", "", book::takeUp));
+    if (model.isFaulty() && putRight(model).isEmpty()) {
+      open(() -> new TextEntryScreen(context, "What was put right?", "", this::say));
     } else {
-      context.perform(() -> book.takeUp(""));
+      context.perform(() -> book.takeUp(putRight(model)));
     }
+  }
+
+  private void say(String words) {
+    if (words.isBlank()) {
+      throw new IllegalArgumentException("Say what was put right before it runs again.");
+    }
+    findModel()
+        .flatMap(RunInModel::findStop)
+        .ifPresent(stop -> PutRight.of(context.kept()).say(stop, words));
+    context.navigator().changed();
   }
 }

@@ -20,6 +20,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
 
 /** Parts and places of several kinds on the drawn engine; what is not drawn has keys below it. */
@@ -97,7 +98,7 @@ public final class MixedIndex implements EngineIndex {
   public Function<Place, PartState> states() {
     Map<Place, PartState> known = new LinkedHashMap<>();
     placed().forEach((place, here) -> known.put(place, worst(here)));
-    return place -> known.getOrDefault(place, PartState.IN);
+    return PartStates.asTheyAre(context.state(), place -> known.getOrDefault(place, PartState.IN));
   }
 
   private PartState worst(List<Subject> here) {

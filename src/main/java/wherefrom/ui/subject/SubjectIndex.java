@@ -24,6 +24,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
 
 /** All parts of a kind, or every place of a feature, found on the drawn engine. */
@@ -140,7 +141,8 @@ public final class SubjectIndex implements EngineIndex {
   public Function<Place, PartState> states() {
     Map<Place, PartState> known = new LinkedHashMap<>();
     subjects.forEach((place, all) -> known.put(place, state.apply(all.get(0))));
-    return place -> known.getOrDefault(place, PartState.IN);
+    Function<Place, PartState> said = place -> known.getOrDefault(place, PartState.IN);
+    return parts ? PartStates.asTheyAre(context.state(), said) : said;
   }
 
   /** Where the tests before teardown said to look. */

@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.handling.Handling;
-import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
@@ -71,16 +70,6 @@ class FirstInTest {
       fit(key);
     }
     assertThat(notice("rod-cap@R4L")).isEmpty();
-  }
-
-  @Test
-  void aShellWhoseCapIsAwayIsToldSo() {
-    int cap = all.part("rod-cap@R5L").item();
-    new MachineShop(all.job).send(1, List.of(cap), "resize");
-    assertThat(notice("rod-shell@R5L")).isEqualTo("Its cap is at the machine shop, visit 1.");
-    assertThat(notice("rod-shell@R5U")).isEmpty();
-    new Handling(all.job).lost(cap, "");
-    assertThat(notice("rod-shell@R5L")).isEqualTo("Its cap is lost.");
   }
 
   @Test

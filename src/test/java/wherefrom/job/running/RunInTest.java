@@ -285,6 +285,43 @@ class RunInTest {
     assertThat(run().notes()).hasSize(8);
   }
 
+  /** The question may be left and asked again: the gauge's moment counts all the same. */
+  @Test
+  void theMomentOfTheGaugeCountsWhereItAsksForTheSwitch() {
+    begin();
+    wait(3, 0);
+    book.note(RunInGauge.COOLANT, Amount.of("235", Unit.FAHRENHEIT));
+    Instant noted = watch.instant();
+    wait(2, 0);
+    open();
+    assertThat(run().findAlarmed()).contains(noted);
+    book.stop(RunInEnd.TOO_HOT, "", run().findAlarmed().orElseThrow(), BY_THE_CLOCK);
+    assertThat(run().findStop().orElseThrow().seconds()).isEqualTo(180);
+    assertThat(run().findAlarmed()).isEmpty();
+  }
+
+  @Test
+  void aGaugeThatIsNotedAnewAsksForNothing() {
+    begin();
+    book.note(RunInGauge.COOLANT, Amount.of("235", Unit.FAHRENHEIT));
+    book.note(RunInGauge.COOLANT, Amount.of("195", Unit.FAHRENHEIT));
+    assertThat(run().findAlarmed()).isEmpty();
+  }
+
+  /** What was put right is no longer what the gauge showed before. */
+  @Test
+  void anAlarmOfBeforeStandsNoMoreOnceTheEngineRunsAgain() {
+    begin();
+    book.note(RunInGauge.OIL_PRESSURE, Amount.of("2", Unit.PSI));
+    stop(RunInEnd.NO_OIL_PRESSURE);
+    book.takeUp("pickup tube put in");
+    assertThat(run().isRunning()).isTrue();
+    assertThat(run().findAlarm()).isEmpty();
+    assertThat(run().lastNote(RunInGauge.OIL_PRESSURE)).as("it is still shown").isPresent();
+    book.note(RunInGauge.OIL_PRESSURE, Amount.of("3", Unit.PSI));
+    assertThat(run().findAlarm()).isPresent();
+  }
+
   private Optional<RunInEnd> end(RunInGauge gauge, String number, Unit unit) {
     return book.note(gauge, Amount.of(number, unit)).map(RunInAlarm::end);
   }

@@ -63,6 +63,66 @@ class BesideAtShopTest {
     assertThat(new MachineShop(job).findVisit(1).orElseThrow().missing()).isEqualTo(1);
   }
 
+  private List<ShopVisit.Line> lines(int visit) {
+    return new MachineShop(job).findVisit(visit).orElseThrow().lines();
+  }
+
+  /** One head, one visit, several works: a line of the slip for each, and one piece. */
+  @Test
+  void aHeadGoesForSeveralWorksOnOneVisit() {
+    int before = job.history().size();
+    away.send(
+        MachineShop.NEW_VISIT,
+        HEAD,
+        List.of(
+            wanted(ShopWork.MILL_HEAD, ""),
+            wanted(ShopWork.VALVES, ""),
+            wanted(ShopWork.OTHER, "fit new guides")));
+    assertThat(job.history()).as("one act").hasSize(before + 4);
+    assertThat(job.history().stream().skip(before).map(one -> one.sequence()).distinct())
+        .hasSize(1);
+    assertThat(lines(1))
+        .extracting(line -> line.line().wanted())
+        .containsExactly("mill a head", "valve work", "fit new guides");
+    ShopVisit visit = new MachineShop(job).findVisit(1).orElseThrow();
+    assertThat(visit.pieces()).isEqualTo(1);
+    assertThat(visit.missing()).isEqualTo(1);
+    assertThat(visit.doNotLose()).containsExactly("1 left head");
+    assertThat(away.back(HEAD)).isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+    assertThat(new MachineShop(job).findVisit(1).orElseThrow().missing()).isZero();
+    assertThat(atShop()).containsExactly(ChangeKind.HEAD_MILLED);
+  }
+
+  @Test
+  void moreWorkGoesOntoTheSlipThatItIsOn() {
+    away.send(3, HEAD, wanted(ShopWork.VALVES, ""));
+    assertThat(away.send(MachineShop.NEW_VISIT, HEAD, wanted(ShopWork.CRACK_TEST, "")))
+        .isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(lines(3)).hasSize(2);
+    assertThat(away.send(3, HEAD, wanted(ShopWork.CRACK_TEST, "")))
+        .isInstanceOfSatisfying(
+            MachineShop.Answer.Refused.class,
+            no -> assertThat(no.sentence()).contains("on the slip for that already"));
+    assertThat(away.send(4, HEAD, wanted(ShopWork.STUD, "")))
+        .isInstanceOfSatisfying(
+            MachineShop.Answer.Refused.class,
+            no -> assertThat(no.sentence()).contains("on the slip of visit 3"));
+    away.backByCount(3, 1, 1, "", "");
+    assertThat(head()).as("its other work is not counted back").isEqualTo(Whereabouts.AT_SHOP);
+    away.backByCount(3, 2, 1, "", "");
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+  }
+
+  @Test
+  void whereOneWorkCannotBeWrittenNoneIs() {
+    int before = job.history().size();
+    assertThat(away.send(1, HEAD, List.of(wanted(ShopWork.VALVES, ""), wanted(ShopWork.OTHER, ""))))
+        .isInstanceOf(MachineShop.Answer.Refused.class);
+    assertThat(job.history()).hasSize(before);
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+  }
+
   @Test
   void allOfABagGoesAndLiesHereAgainWhenTheLastPieceIsCounted() {
     away.send(2, BAG, wanted(ShopWork.OTHER, "check the threads"));

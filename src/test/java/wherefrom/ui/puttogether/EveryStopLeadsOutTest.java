@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.bags.BigParts;
 import wherefrom.job.change.Planning;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
@@ -17,6 +18,7 @@ import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.Toolkit;
@@ -52,6 +54,9 @@ class EveryStopLeadsOutTest {
       return stop + ": " + tag;
     }
   }
+
+  private static final int LEFT_HEAD = 10;
+  private static final String[] HEAD_ON = {"It is on", "Back"};
 
   private static Row code(
       String stop, String tag, BiConsumer<SampleWindow, SampleJob> arrange, String place) {
@@ -130,6 +135,20 @@ class EveryStopLeadsOutTest {
             "Reuse",
             "measured good",
             "Reuse it all the same"),
+        pressed(
+            "pushrod: head is off",
+            "Go to its head",
+            true,
+            EveryStopLeadsOutTest::headOff,
+            HEAD_ON),
+        pressed(
+            "pushrod: head is away",
+            "Go to its head",
+            true,
+            EveryStopLeadsOutTest::headWashing,
+            "It is back",
+            "It is on",
+            "Back"),
         pressed("check is open", "Do the check", true, EveryStopLeadsOutTest::gasket, "Pass"),
         new Row(
             "Fitted at: 5 EX",
@@ -207,6 +226,21 @@ class EveryStopLeadsOutTest {
       handled.accept(new Handling(sample.job), item(sample));
       pushrod(window, sample);
     };
+  }
+
+  private static void headOff(SampleWindow window, SampleJob sample) {
+    BigParts parts = new BigParts(sample.job);
+    parts.nameUsual();
+    parts.off(LEFT_HEAD, "for the test");
+    pushrod(window, sample);
+  }
+
+  private static void headWashing(SampleWindow window, SampleJob sample) {
+    BigParts parts = new BigParts(sample.job);
+    parts.nameUsual();
+    parts.off(LEFT_HEAD, "for the test");
+    parts.move(LEFT_HEAD, Whereabouts.WASHING, "");
+    pushrod(window, sample);
   }
 
   private static void taken(SampleWindow window, SampleJob sample) {

@@ -69,6 +69,35 @@ class WayOutTest {
     return sample.job.history().stream().map(LoggedEntry::sequence).distinct().count();
   }
 
+  private void wrongPlace() {
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(model.scan(sample.read(sample.card("5EX")))).contains(Cue.STOP);
+  }
+
+  /** The stop names it only where the part could go in there now. */
+  @Test
+  void aWrongPlaceNamesTheOwnOneThatIsFreeAndItsCardFitsIt() {
+    wrongPlace();
+    assertThat(model.stopped().ownPlace()).contains(Place.find("pushrod@3EX").orElseThrow());
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
+    fitted();
+  }
+
+  @Test
+  void anOwnPlaceThatIsTakenOrForbiddenIsNotOffered() {
+    new wherefrom.job.puttogether.Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@7EX"), sample.spot("3EX"), "matched pair");
+    wrongPlace();
+    assertThat(model.stopped().ownPlace()).isEmpty();
+  }
+
+  @Test
+  void aStopOfAnotherKindNamesNoOwnPlace() {
+    new Handling(sample.job).lost(pushrod, "");
+    stop();
+    assertThat(model.stopped().ownPlace()).isEmpty();
+  }
+
   @Test
   void aLostPartIsFoundAndFits() {
     new Handling(sample.job).lost(pushrod, "");
