@@ -24,6 +24,12 @@ final class LateReader implements TagReader {
   }
 
   @Override
+  public Reading read(
+      GreyImage picture, Collection<TagCode> issued, Supplier<List<TagCode>> elsewhere) {
+    return reader.get().read(picture, issued, elsewhere);
+  }
+
+  @Override
   public List<Sighting> listForeign(GreyImage picture) {
     return reader.get().listForeign(picture);
   }

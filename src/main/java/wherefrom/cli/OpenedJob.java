@@ -1,6 +1,7 @@
 package wherefrom.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
@@ -9,6 +10,7 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
+import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
 
 /**
@@ -37,6 +39,11 @@ record OpenedJob(Shelf shelf, OpenJob job, JobNames names) implements AutoClosea
 
   TagBook book() {
     return new TagBook(job.state(), names);
+  }
+
+  /** Every tag that the other jobs of the shelf printed. */
+  List<TagCode> printedElsewhere() {
+    return shelf.listPrinted(job.state().engine());
   }
 
   /** The digits of a part's tag. */

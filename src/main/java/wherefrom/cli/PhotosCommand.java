@@ -82,7 +82,7 @@ final class PhotosCommand {
     return call
         .services()
         .reader()
-        .read(call.services().pictures().load(file), bench.book().issued())
+        .read(call.services().pictures().load(file), bench.book().issued(), bench::printedElsewhere)
         .sightings()
         .stream()
         .map(Sighting::text)

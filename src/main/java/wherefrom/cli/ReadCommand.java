@@ -85,7 +85,7 @@ final class ReadCommand {
     int tags = 0;
     for (Path file : files) {
       try {
-        Reading reading = reading(file, issued, any, call.services());
+        Reading reading = reading(file, issued, bench, any, call.services());
         pictures++;
         tags += list(file, reading, bench, any, answer);
       } catch (IOException e) {
@@ -97,12 +97,21 @@ final class ReadCommand {
   }
 
   private static Reading reading(
-      Path file, Collection<TagCode> issued, boolean any, Services services) throws IOException {
+      Path file,
+      Collection<TagCode> issued,
+      Optional<OpenedJob> bench,
+      boolean any,
+      Services services)
+      throws IOException {
     if (FilmReading.isFilm(file)) {
       return FilmReading.of(file, services, issued);
     }
     GreyImage picture = services.pictures().load(file);
-    Reading reading = services.reader().read(picture, issued);
+    Reading reading =
+        services
+            .reader()
+            .read(
+                picture, issued, () -> bench.map(OpenedJob::printedElsewhere).orElseGet(List::of));
     return any ? with(reading, services.reader().listForeign(picture)) : reading;
   }
 

@@ -61,12 +61,16 @@ final class TrayCommands {
             .does((call, answer) -> run(TrayCommands::check, call, answer)));
   }
 
+  private static Reading read(GreyImage picture, OpenedJob bench, Call call) {
+    return call.services().reader().read(picture, bench.book().issued(), bench::printedElsewhere);
+  }
+
   private static Status run(Deed deed, Call call, Answer answer) throws BadInput, IOException {
     Path file = call.path("FILE", call.operand("Give one picture file."));
     Optional<Outlet> marked = Outlet.find(call, PICTURE.name(), answer);
     try (OpenedJob bench = OpenedJob.open(call, answer)) {
       GreyImage picture = call.services().pictures().load(file);
-      Reading reading = call.services().reader().read(picture, bench.book().issued());
+      Reading reading = read(picture, bench, call);
       Tray tray = Tray.of(bench.job().state(), bench.names(), reading);
       if (marked.isPresent()) {
         call.services().pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());

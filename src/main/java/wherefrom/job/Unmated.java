@@ -58,9 +58,9 @@ public record Unmated(Part moved, Place at, String reason, Set<Place> places, bo
   /** {@code No longer mated at 3 EX and 5 EX: pushrod, rocker, lifter.} */
   public String mates() {
     return "No longer mated at "
-        + at.figures()
+        + at.brief()
         + " and "
-        + moved.home().figures()
+        + moved.home().brief()
         + ": "
         + moved.kind().word()
         + ", "
@@ -70,7 +70,7 @@ public record Unmated(Part moved, Place at, String reason, Set<Place> places, bo
 
   /** {@code 5 EX is open.}; empty where another part fills it. */
   public String opened() {
-    return opens ? moved.home().figures() + " is open." : "";
+    return opens ? moved.home().brief() + " is open." : "";
   }
 
   /** Both in one line. */
@@ -83,9 +83,9 @@ public record Unmated(Part moved, Place at, String reason, Set<Place> places, bo
     return "The "
         + moved.kind().word()
         + " from "
-        + moved.home().figures()
+        + moved.home().brief()
         + " is fitted at "
-        + at.figures()
+        + at.brief()
         + " on purpose: "
         + reason
         + ". Check the parts at both places as new mates.";

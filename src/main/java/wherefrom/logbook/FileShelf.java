@@ -28,6 +28,7 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.shelf.NewJobs;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.shelf.Shelf;
+import wherefrom.parts.TagCode;
 
 /** A folder whose folders are jobs. The person's own layouts lie in one of them. */
 public final class FileShelf implements Shelf {
@@ -124,6 +125,11 @@ public final class FileShelf implements Shelf {
   @Override
   public List<String> listTyped(String digits, int engine) {
     return typed.list(jobFolders(folder), digits, engine);
+  }
+
+  @Override
+  public List<TagCode> listPrinted(int engine) {
+    return typed.listPrinted(jobFolders(folder), engine);
   }
 
   /** Every job that can be read, by engine number. */

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,12 +13,18 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.tags.TagBook;
+import wherefrom.parts.TagCode;
 
-/** The typed codes of the jobs on a shelf. A job is read again only where its logbook has grown. */
+/**
+ * The typed codes and printed tags of the jobs on a shelf. A job is read again only where its
+ * logbook has grown.
+ */
 final class TypedCodes {
-  private record Known(long size, int engine, String name, Set<String> codes) {}
+  private record Known(
+      long size, int engine, String name, Set<String> codes, List<TagCode> printed, Instant last) {}
 
   private final Clock clock;
   private final Map<Path, Known> known = new HashMap<>();
@@ -35,7 +43,18 @@ final class TypedCodes {
         .toList();
   }
 
-  private Optional<Known> find(Path job) {
+  /** The tags of the jobs among these, the job that was last worked on first, one left out. */
+  List<TagCode> listPrinted(List<Path> jobs, int engine) {
+    return jobs.stream()
+        .flatMap(job -> find(job).stream())
+        .filter(job -> job.engine() != engine)
+        .sorted(Comparator.comparing(Known::last).reversed())
+        .flatMap(job -> job.printed().stream())
+        .distinct()
+        .toList();
+  }
+
+  private synchronized Optional<Known> find(Path job) {
     try {
       long size = size(job);
       Known before = known.get(job);
@@ -60,8 +79,13 @@ final class TypedCodes {
   private Known read(Path job, long size) {
     try (OpenJob open = new OpenJob(LogbookFile.read(job), clock)) {
       EngineJob state = open.state();
-      Set<String> codes = new TagBook(state, engine -> Optional.empty()).typed();
-      return new Known(size, state.engine(), state.name(), codes);
+      TagBook book = new TagBook(state, engine -> Optional.empty());
+      // Action cards are no job's own.
+      List<TagCode> printed =
+          book.issued().stream().filter(code -> code.engine() == state.engine()).toList();
+      List<LoggedEntry> entries = state.standing();
+      Instant last = entries.isEmpty() ? Instant.EPOCH : entries.get(entries.size() - 1).time();
+      return new Known(size, state.engine(), state.name(), book.typed(), printed, last);
     }
   }
 }

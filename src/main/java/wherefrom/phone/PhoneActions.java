@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import wherefrom.inspection.Subject;
 import wherefrom.job.LogbookException;
 import wherefrom.job.UnsentException;
@@ -65,7 +66,8 @@ final class PhoneActions {
         act,
         () -> {
           List<TagCode> issued = phone.bench().issued();
-          Seen seen = slowly(phone, () -> host.pictures().read(picture, issued));
+          Supplier<List<TagCode>> elsewhere = phone.bench().printedElsewhere();
+          Seen seen = slowly(phone, () -> host.pictures().read(picture, issued, elsewhere));
           phone.bench().read(act, seen.codes(), seen.hint());
         });
   }

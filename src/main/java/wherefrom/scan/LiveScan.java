@@ -32,6 +32,7 @@ final class LiveScan {
   /** Fit of the pattern below which a place is not followed. */
   private static final double FOLLOW = 0.35;
 
+  private final LabelPattern pattern;
   private final CameraModel camera;
   private final PictureScan pictures;
   private final RetryPlaces doubts = new RetryPlaces();
@@ -40,6 +41,7 @@ final class LiveScan {
   private Optional<Unread.Cause> hint = Optional.empty();
 
   LiveScan(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    this.pattern = pattern;
     this.camera = camera;
     pictures = new PictureScan(pattern, camera, issued);
   }
@@ -103,7 +105,7 @@ final class LiveScan {
   private Optional<Unread.Cause> hintFor(GreyImage picture, Track track) {
     return track.text().isPresent()
         ? Optional.empty()
-        : Optional.of(Causes.of(picture, track.pose(), camera));
+        : Optional.of(Causes.of(picture, track.pose(), pattern, camera));
   }
 
   /** One more way of looking for tags, the next each time. */

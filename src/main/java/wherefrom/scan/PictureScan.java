@@ -30,6 +30,9 @@ final class PictureScan {
   /** The same on a live picture, where there is less time. */
   private static final int LIVE_STARTS = 3;
 
+  /** Starts on a thin rod, of which each is followed to its text. */
+  private static final int WRAPS = 6;
+
   /** Fit that is worth reading at once. */
   private static final double SETTLED = 0.6;
 
@@ -93,13 +96,16 @@ final class PictureScan {
 
   /**
    * Tries the best places that were not read once more, each from several starts round it; where
-   * something was read already only those that fit about as well as a tag.
+   * something was read already only those that fit about as well as a tag. What has a text is added
+   * to the readings.
+   *
+   * @return everything that was tried
    */
-  void retry(Pyramid pyramid, List<PoseReading> readings, int places) {
-    retried(pyramid, readings, places).stream()
-        .filter(found -> found.text().isPresent())
-        .forEach(readings::add);
+  List<PoseReading> retry(Pyramid pyramid, List<PoseReading> readings, int places) {
+    List<PoseReading> retried = retried(pyramid, readings, places);
+    retried.stream().filter(found -> found.text().isPresent()).forEach(readings::add);
     readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
+    return retried;
   }
 
   /** What the starts round those places give, with and without a text. */
@@ -136,6 +142,31 @@ final class PictureScan {
       }
     }
     return warped;
+  }
+
+  /** The best places that were not read, each as a label that goes far round a thin rod. */
+  List<PoseReading> wrapped(Pyramid pyramid, List<PoseReading> readings, int places) {
+    List<PoseReading> stuck = new ArrayList<>();
+    List<PoseReading> wrapped = new ArrayList<>();
+    for (PoseReading reading : readings) {
+      boolean fresh = stuck.stream().noneMatch(other -> isSpot(reading.pose(), other.pose()));
+      if (fresh && reading.pattern() > HOPELESS && stuck.size() < places) {
+        stuck.add(reading);
+        wrapped.addAll(poses.wrapped(pyramid, reading.pose(), WRAPS));
+      }
+      if (isRead(reading.pose(), wrapped)) {
+        break;
+      }
+    }
+    return wrapped;
+  }
+
+  /** Whether two places are one for a search round them. */
+  private static boolean isSpot(Pose pose, Pose other) {
+    double x = pose.centreX() - other.centreX();
+    double y = pose.centreY() - other.centreY();
+    double size = pose.module() / other.module();
+    return Math.hypot(x, y) < 2 * other.module() && size > 0.85 && size < 1.2;
   }
 
   private static boolean isSame(Pose pose, Pose other) {

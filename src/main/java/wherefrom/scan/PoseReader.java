@@ -13,6 +13,7 @@ import wherefrom.scan.geometry.Nudges;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.PoseRefiner;
+import wherefrom.scan.geometry.RodPoses;
 import wherefrom.scan.geometry.Warp;
 import wherefrom.scan.geometry.WarpFit;
 import wherefrom.scan.grey.Pyramid;
@@ -28,11 +29,15 @@ final class PoseReader {
   /** How stiff the paper is taken to be, round by round. */
   private static final double[] EASING = {8, 2, 1, 1};
 
+  /** Fit of a start on a thin rod below which it is not followed. */
+  private static final double WRAPPED = 0.25;
+
   private final double windowHalf;
   private final PatternFit fit;
   private final PoseRefiner refiner;
   private final GridSampler sampler;
   private final WarpFit warps;
+  private final RodPoses rods;
   private final OpenSetDecoder decoder = new OpenSetDecoder();
   private final SoftDecoder soft = new SoftDecoder();
   private final IssuedSymbols issued;
@@ -53,6 +58,7 @@ final class PoseReader {
     refiner = new PoseRefiner(fit);
     sampler = new GridSampler(camera);
     warps = new WarpFit(pattern, camera);
+    rods = new RodPoses(camera);
     this.issued = issued;
     matcher = new ClosedSetMatcher(issued);
   }
@@ -91,6 +97,35 @@ final class PoseReader {
       PoseReading reading = at(pyramid, pose, more + AcceptanceBound.SECOND_LOOK);
       readings.add(reading);
       if (reading.text().isPresent()) {
+        break;
+      }
+    }
+    return readings;
+  }
+
+  /**
+   * Readings of a place that has stuck as a label that goes far round a thin rod, those that fit
+   * best first, until one has a text; only where the pattern of every label fits well.
+   *
+   * @param most starts that are followed to their text
+   */
+  List<PoseReading> wrapped(Pyramid pyramid, Pose stuck, int most) {
+    List<Candidate> starts = new ArrayList<>();
+    for (Pose pose : rods.round(stuck)) {
+      double[] scores = fit.turnedScores(pyramid, pose);
+      for (int quarters = 0; quarters < scores.length; quarters++) {
+        if (scores[quarters] > WRAPPED) {
+          starts.add(new Candidate(pose.turned(quarters), scores[quarters]));
+        }
+      }
+    }
+    List<PoseReading> readings = new ArrayList<>();
+    for (Candidate start : CandidateSearch.distinct(starts, most)) {
+      Pose pose = refiner.sharp(pyramid, refiner.coarse(pyramid, start.pose(), 6), 10);
+      if (fit.score(pyramid, pose) >= AcceptanceBound.PATTERN) {
+        readings.add(at(pyramid, pose, more + AcceptanceBound.WRAPPED));
+      }
+      if (readings.stream().anyMatch(reading -> reading.text().isPresent())) {
         break;
       }
     }

@@ -13,13 +13,15 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /**
  * What is done with a still picture on which nothing was read: the likeliest places as crumpled
- * paper, then the picture with its contrast evened out, then a little blurred.
+ * paper, then the picture with its contrast evened out, then a little blurred; at last the
+ * likeliest places as labels that go far round a thin rod.
  */
 final class SecondLook {
   private static final List<Threshold> CUTS =
       List.of(new Threshold(0, 14, 4), new Threshold(1, 14, 3));
   private static final int FOLLOWED = 6;
   private static final int WARPED = 4;
+  private static final int WRAPPED = 4;
 
   /** Fit of the pattern of every label below which a second look believes nothing. */
   private static final double LEAST = 0.3;
@@ -42,6 +44,9 @@ final class SecondLook {
     }
     if (isNothing(readings)) {
       look(Pyramid.of(Equalised.softened(picture)), readings);
+    }
+    if (isNothing(readings)) {
+      readings.addAll(scan.wrapped(pyramid, first, WRAPPED));
     }
     return readings;
   }

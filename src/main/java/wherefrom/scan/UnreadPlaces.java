@@ -8,6 +8,7 @@ import wherefrom.job.reader.Corner;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
 import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
 
 /**
@@ -31,7 +32,11 @@ final class UnreadPlaces {
    * @return the best fitting place of each tag, with a cause
    */
   static List<Unread> list(
-      GreyImage picture, CameraModel camera, List<PoseReading> readings, List<Sighting> sightings) {
+      GreyImage picture,
+      LabelPattern pattern,
+      CameraModel camera,
+      List<PoseReading> readings,
+      List<Sighting> sightings) {
     List<Pose> kept = new ArrayList<>();
     readings.stream()
         .filter(reading -> reading.text().isEmpty() && reading.pattern() > LOOKS_LIKE_A_TAG)
@@ -45,7 +50,7 @@ final class UnreadPlaces {
               }
             });
     return kept.stream()
-        .map(pose -> new Unread(Causes.of(picture, pose, camera), pose.corners(camera)))
+        .map(pose -> new Unread(Causes.of(picture, pose, pattern, camera), pose.corners(camera)))
         .toList();
   }
 

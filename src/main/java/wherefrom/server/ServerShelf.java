@@ -15,6 +15,7 @@ import wherefrom.job.shelf.NewJobs;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.LogLines;
+import wherefrom.parts.TagCode;
 
 /** The jobs of a shared server. The person's own layouts lie on this machine. */
 final class ServerShelf implements Shelf {
@@ -60,6 +61,23 @@ final class ServerShelf implements Shelf {
   public List<String> listTyped(String digits, int engine) {
     mirror.refresh(engine);
     return copies.listTyped(digits, engine);
+  }
+
+  @Override
+  public List<TagCode> listPrinted(int engine) {
+    freshen(engine);
+    return copies.listPrinted(engine);
+  }
+
+  /**
+   * Where the server is out of reach the copies stay as they are: a picture is read all the same.
+   */
+  private void freshen(int but) {
+    try {
+      mirror.refresh(but);
+    } catch (LogbookException away) {
+      return;
+    }
   }
 
   @Override

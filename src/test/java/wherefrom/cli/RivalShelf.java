@@ -17,6 +17,7 @@ import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.LogbookFile;
+import wherefrom.parts.TagCode;
 
 /**
  * A shelf whose jobs have a second bench that is always first.
@@ -104,5 +105,10 @@ record RivalShelf(Shelf kept, Supplier<JobEntry> does, Runnable came) implements
   @Override
   public List<String> listTyped(String digits, int engine) {
     return kept.listTyped(digits, engine);
+  }
+
+  @Override
+  public List<TagCode> listPrinted(int engine) {
+    return kept.listPrinted(engine);
   }
 }

@@ -7,11 +7,13 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Unread;
 import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
 
 /** Which hint a tag gives that was found and not read. */
 class CausesTest {
   private static final int SIDE = 200;
+  private static final LabelPattern PATTERN = LabelPattern.printed();
   private static final CameraModel CAMERA = CameraModel.of(SIDE, SIDE);
 
   private static Unread.Cause cause(double module, IntBinaryOperator grey) {
@@ -21,7 +23,7 @@ class CausesTest {
     }
     Pose pose =
         Pose.ofAxes(SIDE / 2.0, SIDE / 2.0, new double[] {module, 0}, new double[] {0, module});
-    return Causes.of(new GreyImage(SIDE, SIDE, pixels), pose, CAMERA);
+    return Causes.of(new GreyImage(SIDE, SIDE, pixels), pose, PATTERN, CAMERA);
   }
 
   private static int chequered(int x, int y, int dark, int light) {

@@ -86,6 +86,22 @@ class AuditSelfTest {
   }
 
   @Test
+  void findsTwoKeysWithTheSameWords() {
+    assertThat(rules(root -> root.getChildren().addAll(worded("More", 10), worded("More", 60))))
+        .containsOnly(Rule.TWINS);
+    assertThat(rules(root -> root.getChildren().addAll(worded("More", 10), worded("Menu", 60))))
+        .isEmpty();
+  }
+
+  private Node worded(String words, double x) {
+    Region key = touch.key(words, () -> {});
+    key.setStyle(KEY);
+    key.resizeRelocate(SCALE.px(x), SCALE.px(10), SCALE.px(40), SCALE.px(20));
+    key.setManaged(false);
+    return key;
+  }
+
+  @Test
   void findsAKeyThatIsTooSmall() {
     assertThat(rules(root -> root.getChildren().add(key(10, 10, 17, 18)))).containsOnly(Rule.SIZE);
   }

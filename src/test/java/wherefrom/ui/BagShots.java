@@ -165,8 +165,7 @@ final class BagShots {
   }
 
   private static void bigParts(SampleWindow window) {
-    boolean large = window.shell.context().touch().isLarge();
-    window.press(large ? "Parts" : "Big parts");
+    window.press("Big parts");
   }
 
   private static void holes(SampleWindow window) {

@@ -129,7 +129,7 @@ final class Gallery {
   private static void more(SampleWindow window) {
     jobHome(window);
     window.layOut();
-    String words = window.shell.context().settings().textPercent() > 100 ? "Other" : "More";
+    String words = "More";
     window.pressRail(words);
     if (window.shell.current() instanceof RestOfRailScreen) {
       window.press(words);

@@ -47,7 +47,7 @@ final class PhoneShots {
     open(window);
     window.layOut();
     if (window.shell.context().settings().textPercent() > 100) {
-      window.press("List");
+      window.press("Phones");
     }
   }
 

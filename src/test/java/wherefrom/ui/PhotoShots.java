@@ -76,7 +76,7 @@ final class PhotoShots {
     window.shell.context().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
     if (window.shell.context().touch().isLarge()) {
-      window.press("Do more");
+      window.press("More");
       window.pressOnSomePage("Photo");
       return;
     }

@@ -126,7 +126,7 @@ class RoomForWordsTest {
         () -> {
           SampleWindow window = on(Glass.FINE, 150, ScreenId.PUT_TOGETHER, SampleJob.apart());
           assertThat(isEngineDrawn(window)).isTrue();
-          window.press("Ways");
+          window.press("More");
           assertThat(window.words()).contains("Follow list", "Scan both");
           return window;
         });

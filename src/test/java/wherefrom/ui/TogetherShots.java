@@ -39,7 +39,7 @@ final class TogetherShots {
         together(
             "together-right-below",
             (window, sample) -> pair(window, sample, "rod-shell@R4L", "R4L")));
-    shots.add(together("together-list", (window, sample) -> press(window, "Follow list", "List")));
+    shots.add(together("together-list", (window, sample) -> press(window, "Follow list")));
     shots.add(together("together-list-right", TogetherShots::listed));
     shots.add(
         together(
@@ -176,12 +176,12 @@ final class TogetherShots {
   }
 
   private static void listed(SampleWindow window, SampleJob sample) {
-    press(window, "Follow list", "List");
+    press(window, "Follow list");
     scan(window, sample.tag("main-shell@M1U"));
   }
 
   private static void where(SampleWindow window, SampleJob sample) {
-    press(window, "Where to?", "Where");
+    press(window, "Where to?");
     scan(window, sample.tag("pushrod@3EX"));
   }
 
@@ -225,11 +225,11 @@ final class TogetherShots {
     pair(window, sample, "pushrod@3EX", "3EX");
     window.shell.context().navigator().changed();
     window.layOut();
-    press(window, "I held it", "Turned");
+    window.press(isLarge(window) ? "Upside down" : "I held it");
   }
 
   private static void kind(SampleWindow window, SampleJob sample) {
-    press(window, "Follow list", "List");
+    press(window, "Follow list");
     scan(window, sample.tag("pushrod@3EX"));
   }
 
@@ -256,16 +256,16 @@ final class TogetherShots {
     pair(window, sample, "pushrod@3EX", "3EX");
   }
 
-  /** A key that has a short word where the person's text is large. */
-  private static void press(SampleWindow window, String words, String brief) {
-    double factor = window.shell.context().scale().textFactor();
-    boolean behind = window.targets().stream().anyMatch(key -> window.words(key).equals("Ways"));
-    if (behind && !brief.equals("Turned")) {
-      window.press("Ways");
-      window.press(words);
-    } else {
-      window.press(factor > 1 ? brief : words);
+  private static boolean isLarge(SampleWindow window) {
+    return window.shell.context().scale().textFactor() > 1;
+  }
+
+  /** A key that stands behind another where the person's text is large. */
+  private static void press(SampleWindow window, String words) {
+    if (window.targets().stream().anyMatch(key -> window.words(key).equals("More"))) {
+      window.press("More");
     }
+    window.press(words);
   }
 
   private static int item(SampleJob sample, String placeKey) {

@@ -68,6 +68,11 @@ public final class PhoneBench implements AutoCloseable {
     return hand.codes().issued();
   }
 
+  /** Every tag that the other jobs of the shelf printed; may be asked for on any thread. */
+  public Supplier<List<TagCode>> printedElsewhere() {
+    return hand.codes().printedElsewhere();
+  }
+
   /**
    * Does what a key says.
    *

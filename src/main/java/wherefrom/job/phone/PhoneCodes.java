@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -39,6 +40,12 @@ final class PhoneCodes {
   /** Every tag that can be in view. */
   List<TagCode> issued() {
     return book().issued();
+  }
+
+  /** Every tag that the other jobs of the shelf printed. */
+  Supplier<List<TagCode>> printedElsewhere() {
+    int engine = state().engine();
+    return () -> names.listPrinted(engine);
   }
 
   CodeLookup find(String text) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Supplier;
 import wherefrom.job.UnsentException;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.photos.Photos;
@@ -75,11 +76,13 @@ public record PhonePictures(TagReader reader, Loading pictures, Photos photos) {
    * one.
    *
    * @param issued every tag that can be in view
+   * @param elsewhere the tags that other jobs printed
    * @throws BadPicture when it is no picture that can be read
    */
-  public Seen read(Path file, Collection<TagCode> issued) throws BadPicture {
+  public Seen read(Path file, Collection<TagCode> issued, Supplier<List<TagCode>> elsewhere)
+      throws BadPicture {
     GreyImage picture = loaded(file);
-    Reading reading = reader.read(picture, issued);
+    Reading reading = reader.read(picture, issued, elsewhere);
     List<String> ours =
         texts(
             reading.sightings().stream()

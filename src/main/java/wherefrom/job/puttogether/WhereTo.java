@@ -9,6 +9,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Belonging;
+import wherefrom.rules.PartNames;
 import wherefrom.text.Words;
 
 /** Where a part goes and what belongs at a spot, in words. */
@@ -46,10 +47,7 @@ public final class WhereTo {
     }
     return "It belongs at "
         + belongs.place().words()
-        + belongs
-            .with()
-            .map(with -> ", with the " + with.kind().word() + " from " + with.home().figures())
-            .orElse("")
+        + belongs.with().map(with -> ", with " + PartNames.NUMBERS.named(with.home())).orElse("")
         + ".";
   }
 

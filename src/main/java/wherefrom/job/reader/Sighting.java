@@ -15,7 +15,10 @@ public record Sighting(String text, Basis basis, List<Corner> corners) {
   public enum Basis {
     /** Matched against the tags that were issued for the open job. */
     ISSUED,
-    /** Decoded from its own error correction, and its check digits agree. */
+    /**
+     * Decoded from its own error correction, and its check digits agree; or matched against the
+     * tags of other jobs.
+     */
     DECODED,
     /** Decoded, but not one of our tags. */
     FOREIGN

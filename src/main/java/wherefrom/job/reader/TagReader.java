@@ -2,6 +2,7 @@ package wherefrom.job.reader;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Supplier;
 import wherefrom.job.image.GreyImage;
 import wherefrom.parts.TagCode;
 
@@ -15,6 +16,17 @@ public interface TagReader {
    *     job is open
    */
   Reading read(GreyImage picture, Collection<TagCode> issued);
+
+  /**
+   * The same where a tag may be another job's.
+   *
+   * @param elsewhere the tags that other jobs printed, those that lie about most likely first;
+   *     asked for only where nothing was read without them
+   */
+  default Reading read(
+      GreyImage picture, Collection<TagCode> issued, Supplier<List<TagCode>> elsewhere) {
+    return read(picture, issued);
+  }
 
   /**
    * Codes of any make on a still picture, by ordinary decoding: those of parcels, tools, other

@@ -16,6 +16,7 @@ public record Unread(Cause cause, List<Corner> outline) {
     TOO_SMALL("Too far away. Move closer."),
     GLARE("Glare on the tag. Tilt it."),
     BLURRED("Not sharp. Hold still, or move back a little."),
+    CRUMPLED("The tag is crumpled. Flatten it."),
     DIRTY("Wipe the tag, or type the six digits.");
 
     private final String hint;

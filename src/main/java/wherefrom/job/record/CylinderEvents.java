@@ -37,6 +37,7 @@ import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.job.pages.RecordEvent;
 import wherefrom.parts.Part;
+import wherefrom.rules.PartNames;
 
 /**
  * What happened to each cylinder, by day. What happened to many parts alike is counted, what was
@@ -193,7 +194,7 @@ final class CylinderEvents {
 
   private String name(int item) {
     Optional<Part> part = job.findPart(item).map(PartRecord::part);
-    return part.map(one -> one.home().figures() + " " + one.kind().word()).orElse("" + item);
+    return part.map(one -> PartNames.NUMBERS.named(one.home())).orElse("" + item);
   }
 
   private static String name(Subject.AFeature at) {

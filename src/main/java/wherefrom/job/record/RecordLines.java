@@ -63,7 +63,7 @@ final class RecordLines {
   private List<RecordLine> away(Part owner, Place place, boolean taken) {
     Optional<Place> elsewhere = job.findSeat(owner.item());
     if (elsewhere.isPresent()) {
-      String told = "fitted at " + elsewhere.get().figures();
+      String told = "fitted at " + elsewhere.get().brief();
       return List.of(RecordLine.ofPart(name(place) + ", own", told, Look.NOT_LOOKED, false));
     }
     return part(job.getPart(owner.item()), place, taken ? ", own, not in" : "");
@@ -72,7 +72,7 @@ final class RecordLines {
   private List<RecordLine> part(PartRecord record, Place place, String which) {
     List<RecordLine> lines = new ArrayList<>();
     Part part = record.part();
-    String from = part.home().equals(place) ? "" : ", from " + part.home().figures();
+    String from = part.home().equals(place) ? "" : ", from " + part.home().brief();
     String name = name(place) + (part.fresh() ? ", new" : from) + which;
     Look look = job.bench().worst(part.item()).look();
     lines.add(RecordLine.ofPart(name, told(record, look), look, false));

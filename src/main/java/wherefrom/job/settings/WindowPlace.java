@@ -1,5 +1,6 @@
 package wherefrom.job.settings;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -59,6 +60,25 @@ public record WindowPlace(State state, double x, double y, double width, double 
             Double.parseDouble(edges[2]),
             Double.parseDouble(edges[3]));
     return state != State.WINDOW || place.isSize() ? Optional.of(place) : Optional.empty();
+  }
+
+  /**
+   * Where the window can stand on the screens that are there now. One that reaches over several of
+   * them and is seen whole stays; else it comes within the screen that shows most of it, or within
+   * the first where none shows any.
+   *
+   * @param screens the screens that are there, the system's first one first; may be none
+   */
+  public WindowPlace on(List<ScreenArea> screens) {
+    double seen = screens.stream().mapToDouble(screen -> screen.shared(this)).sum();
+    if (screens.isEmpty() || seen >= width * height) {
+      return this;
+    }
+    ScreenArea most = screens.get(0);
+    for (ScreenArea screen : screens) {
+      most = screen.shared(this) > most.shared(this) ? screen : most;
+    }
+    return most.hold(this);
   }
 
   private boolean isSize() {

@@ -2,6 +2,7 @@ package wherefrom.job.tags;
 
 import java.util.List;
 import java.util.Optional;
+import wherefrom.parts.TagCode;
 
 /**
  * Names of the other jobs on the shelf, to say whose a foreign tag is, and which typed codes are
@@ -21,6 +22,16 @@ public interface JobNames {
     return List.of();
   }
 
+  /**
+   * The tags that other known jobs printed, each once, those of the job that was last worked on
+   * first.
+   *
+   * @param engine the job that is open, which is no other
+   */
+  default List<TagCode> listPrinted(int engine) {
+    return List.of();
+  }
+
   /** The same names, once a person has said that what is typed is this engine's. */
   default JobNames confirmed() {
     JobNames asking = this;
@@ -28,6 +39,11 @@ public interface JobNames {
       @Override
       public Optional<String> find(int engine) {
         return asking.find(engine);
+      }
+
+      @Override
+      public List<TagCode> listPrinted(int engine) {
+        return asking.listPrinted(engine);
       }
     };
   }

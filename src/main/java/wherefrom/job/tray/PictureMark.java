@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.reader.Corner;
 import wherefrom.job.reader.Unread;
+import wherefrom.rules.PartNames;
 
 /**
  * Something to be drawn on a picture: an outline and a few words beside it.
@@ -21,7 +22,7 @@ public record PictureMark(List<Corner> outline, String words, boolean read) {
   public static List<PictureMark> of(Tray tray) {
     List<PictureMark> marks = new ArrayList<>();
     for (Tray.Lying lying : tray.parts()) {
-      String words = lying.part().part().home().figures() + " " + lying.part().part().kind().word();
+      String words = PartNames.NUMBERS.named(lying.part().part().home());
       marks.add(new PictureMark(lying.sighting().corners(), words, true));
     }
     for (Tray.Other other : tray.others()) {

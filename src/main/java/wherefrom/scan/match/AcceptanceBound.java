@@ -36,6 +36,14 @@ package wherefrom.scan.match;
  * it is the lead that more chances bring near, so {@link #SECOND_LOOK} more is wanted of these
  * grids.
  *
+ * <p><b>Far round a rod.</b> Four places at most are asked from six starts each as labels that go
+ * far round a thin rod, only on a picture on which nothing else was read and only where the pattern
+ * of every label fits to {@link #PATTERN}: 24 grids more at most, less than the second look has.
+ * They want {@link #WRAPPED} more of the lead.
+ *
+ * <p><b>Tags of other jobs.</b> Where still nothing was read, the grids whose pattern fits are
+ * asked for the tags of all other jobs: {@link #marginAmong}.
+ *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
  * to what is wanted. The bound above does not hold for them. They are therefore in the list too, as
@@ -60,6 +68,12 @@ public final class AcceptanceBound {
   /** Lead that is wanted beyond the least from other starts round a place and at a second look. */
   public static final double SECOND_LOOK = 0.6;
 
+  /** The same beyond that of a second look where a place is tried as a label round a thin rod. */
+  public static final double WRAPPED = 0.6;
+
+  /** Tags of a job for which the bounds are made. */
+  private static final double JOB_OF = 128;
+
   private AcceptanceBound() {}
 
   /**
@@ -79,6 +93,29 @@ public final class AcceptanceBound {
    */
   public static boolean accepts(SymbolMatch match, double pattern, double more) {
     return match.issued() && margin(match, pattern, more) >= 0;
+  }
+
+  /**
+   * Whether one of many tags was certainly seen, where a list holds more than a job prints.
+   *
+   * @param pattern fit of the pattern of every label, to 1; below {@link #PATTERN} none is
+   * @param tags that the list holds
+   */
+  public static boolean acceptsAmong(SymbolMatch match, double pattern, int tags) {
+    return match.issued() && pattern >= PATTERN && marginAmong(match, tags) >= 0;
+  }
+
+  /**
+   * How far evidence and lead lie above what is wanted of one of so many tags, in standard
+   * deviations; the lesser of the two counts. A chance score reaches z with probability exp(-z²/2)
+   * at most: where z²/2 is larger by the logarithm of how many jobs' tags a list holds, all of them
+   * together are as likely to be reached by chance as those of one job. The lead guards against
+   * relatives, and what lies there has those of one job only, so it is that of a second look.
+   */
+  public static double marginAmong(SymbolMatch match, int tags) {
+    double more = 2 * Math.log(Math.max(1, tags / JOB_OF));
+    double evidence = Math.sqrt(EVIDENCE_IN_PATTERN * EVIDENCE_IN_PATTERN + more);
+    return Math.min(match.evidence() - evidence, match.lead() - LEAD - SECOND_LOOK);
   }
 
   /**

@@ -32,6 +32,13 @@ public final class IssuedSymbols {
   private final Set<String> digits = new HashSet<>();
 
   public IssuedSymbols(Collection<TagCode> tags) {
+    this(tags, List.of());
+  }
+
+  /**
+   * @param others tags that may lie there and are not asked for
+   */
+  public IssuedSymbols(Collection<TagCode> tags, Collection<TagCode> others) {
     Set<TagCode> known = new LinkedHashSet<>(tags);
     known.forEach(this::add);
     issued = codes.size();
@@ -39,6 +46,7 @@ public final class IssuedSymbols {
     Set<TagCode> relatives = new LinkedHashSet<>();
     known.forEach(code -> otherIssues(code, relatives));
     lastItems(known).values().forEach(last -> otherItems(last, relatives));
+    relatives.addAll(others);
     relatives.removeAll(known);
     relatives.forEach(this::add);
   }
@@ -89,6 +97,11 @@ public final class IssuedSymbols {
 
   public boolean isEmpty() {
     return issued == 0;
+  }
+
+  /** How many were issued. */
+  public int issued() {
+    return issued;
   }
 
   /** Whether these digits were issued. */

@@ -27,13 +27,14 @@ public class ChoiceScreen<T> extends Page {
   }
 
   private Region key(ScreenContext context, Choice<T> choice) {
-    return context.touch().key(choice.words(), () -> choose(choice)).left();
+    return context.touch().key(choice.words(), () -> choose(choice)).left().select(choice.now());
   }
 
   /** Where more is said of one of them, all have their names in the same letters. */
   private Region row(ScreenContext context, Choice<T> choice) {
     List<String> more = choice.more().isEmpty() ? List.of() : List.of(choice.more());
-    return ListRow.key(context.touch(), choice.words(), more, () -> choose(choice));
+    return ListRow.key(context.touch(), choice.words(), more, () -> choose(choice))
+        .select(choice.now());
   }
 
   /** Where what was chosen cannot be kept it is asked for again. */

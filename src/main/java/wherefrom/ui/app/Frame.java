@@ -136,7 +136,7 @@ final class Frame extends Region {
     double width = getWidth() - 2 * margin;
     double height = getHeight() - 2 * margin;
     boolean upright = isUpright();
-    rail.stand(upright);
+    rail.stand(upright, upright ? width : height);
     rail.resizeRelocate(
         margin,
         upright ? margin + height - rail.high() : margin,

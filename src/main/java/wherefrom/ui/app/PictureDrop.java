@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.input.DragEvent;
@@ -102,10 +103,13 @@ public final class PictureDrop {
 
   private void readPictures(List<Path> files) {
     Collection<TagCode> issued = context.issued();
-    context.longWork("Reading pictures", () -> readAll(files, issued), this::take);
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
+    context.longWork("Reading pictures", () -> readAll(files, issued, elsewhere), this::take);
   }
 
-  private Read readAll(List<Path> dropped, Collection<TagCode> issued) throws IOException {
+  private Read readAll(
+      List<Path> dropped, Collection<TagCode> issued, Supplier<List<TagCode>> elsewhere)
+      throws IOException {
     List<Path> files = new ArrayList<>();
     for (Path each : dropped) {
       files.addAll(Files.isDirectory(each) ? inside(each) : List.of(each));
@@ -114,7 +118,7 @@ public final class PictureDrop {
     for (Path file : files) {
       try {
         GreyImage picture = context.services().pictures().load(file);
-        read.readings().add(context.services().reader().read(picture, issued));
+        read.readings().add(context.services().reader().read(picture, issued, elsewhere));
       } catch (IOException e) {
         read.failed().add(failed(file, String.valueOf(e.getMessage())));
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.Dimension2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Icon;
@@ -17,23 +18,40 @@ import wherefrom.ui.controls.TouchKey;
  * room the last leads to the rest.
  */
 final class Rail extends Region {
+  /** Told from the key More that a screen of its own may have. */
+  static final String REST = "Menu";
+
   private static final double ICON_MM = 6.4;
+
+  /** The way back, and one more. */
+  private static final int LEAST = 2;
+
   private static final double WIDE_MM = 23.7;
   private static final double WIDER_MM = 36.5;
   private static final double WIDEST_MM = 47.5;
+
+  /** What stands on every screen, or nearly. */
+  private static final List<String> ALWAYS = List.of("Back", REST, "Help", "UNDO");
 
   /** UNDO takes back: more room is kept beside it. */
   private static final double APART_MM = 2 * Scale.GAP_MM;
 
   private final Touch touch;
   private final Consumer<List<RailKey>> rest;
-  private final TouchKey undo;
+  private final Runnable undoing;
+  private TouchKey undo;
+  private boolean undone;
+  private String undoWords = "UNDO";
   private List<RailKey> keys = List.of();
   private List<RailKey> besides = List.of();
   private List<RailKey> first = List.of();
   private List<TouchKey> shown = List.of();
   private List<TouchKey> besideUndo = List.of();
   private boolean upright;
+  private boolean pictured = true;
+  private double length;
+  private double keyWide;
+  private int rows = 1;
   private int room = -1;
 
   /**
@@ -42,9 +60,14 @@ final class Rail extends Region {
   Rail(Touch touch, Runnable undoing, Consumer<List<RailKey>> rest) {
     this.touch = touch;
     this.rest = rest;
-    this.undo = plate(new RailKey(Icon.UNDO, "UNDO", undoing));
+    this.undoing = undoing;
+    this.undo = undoPlate();
     getStyleClass().add("rail");
     setPickOnBounds(false);
+  }
+
+  private TouchKey undoPlate() {
+    return plate(new RailKey(Icon.UNDO, "UNDO", undoing));
   }
 
   /** What a key does may have changed since it was drawn. */
@@ -64,11 +87,13 @@ final class Rail extends Region {
 
   private TouchKey plate(RailKey key) {
     double factor = Math.min(touch.scale().textFactor(), 1.5);
-    TouchKey plate =
-        touch.key(key.words(), key.act()).draw(key.icon().draw(factor * touch.scale().px(ICON_MM)));
+    TouchKey plate = touch.key(key.words(), key.act());
+    if (pictured) {
+      plate.draw(key.icon().draw(factor * touch.scale().px(ICON_MM)));
+    }
     plate.setAccessibleRole(AccessibleRole.BUTTON);
     plate.setAccessibleText(key.spoken());
-    return plate.tight().select(key.on());
+    return plate.tight().stress(key.on());
   }
 
   /** The width of the rail on the left edge, in pixels. */
@@ -77,27 +102,77 @@ final class Rail extends Region {
     return touch.scale().px(factor >= 2 ? WIDEST_MM : factor > 1 ? WIDER_MM : WIDE_MM);
   }
 
-  /**
-   * The width of a key, in pixels: in a row they become narrower where two and UNDO, the least that
-   * there is, would not stand side by side.
-   */
-  private double keyWide() {
-    double apart = touch.scale().px(APART_MM) + touch.scale().gap();
-    return upright ? Math.min(wide(), Math.floor((getWidth() - apart) / 3)) : wide();
+  private double apart() {
+    return touch.scale().px(APART_MM) + touch.scale().gap();
   }
 
-  /** The height of the rail as a row, in pixels. */
+  /** The height of a key, in pixels. */
+  private double keyHigh() {
+    return Math.ceil(undo.minHeight(keyWide > 0 ? keyWide : wide()));
+  }
+
+  /** The height of the rail where the glass stands upright, in pixels. */
   double high() {
-    return Math.ceil(undo.minHeight(wide()));
+    return rows * keyHigh() + (rows - 1) * touch.scale().gap();
   }
 
-  /** Says whether it is a row below the screen. */
-  void stand(boolean row) {
-    if (row != upright) {
-      upright = row;
-      room = -1;
+  /** The size of the key in the corner, in pixels. */
+  Dimension2D corner() {
+    return new Dimension2D(keyWide > 0 ? keyWide : wide(), keyHigh());
+  }
+
+  /**
+   * Says how it stands.
+   *
+   * @param below whether it is below the screen
+   * @param room as long as it may be, in pixels: its width there, else its height
+   */
+  void stand(boolean below, double room) {
+    if (below != upright || room != length) {
+      upright = below;
+      length = room;
+      arrange();
+      this.room = -1;
       requestLayout();
     }
+  }
+
+  /**
+   * Finds room for the way back and one more key on every screen. Below the screen keys are
+   * narrower for that, or stand in two rows; beside it, with large letters on low glass, the words
+   * stand alone: both are worth more than the signs.
+   */
+  private void arrange() {
+    double gap = touch.scale().gap();
+    rows = 1;
+    keyWide = wide();
+    boolean before = pictured;
+    pictured = true;
+    if (upright) {
+      double four = Math.floor((length - apart() - 2 * gap) / 4);
+      keyWide = Math.min(wide(), Math.floor((length - apart()) / 3));
+      if (fitting(keyWide) < LEAST && four >= widest(ALWAYS)) {
+        keyWide = four;
+      } else if (fitting(keyWide) < LEAST) {
+        rows = 2;
+        pictured = false;
+        keyWide = Math.floor((length - 2 * gap) / 3);
+      }
+    } else {
+      pictured = fitting(Math.ceil(undoPlate().minHeight(wide()))) >= LEAST;
+    }
+    if (pictured != before) {
+      undo = undoPlate();
+      undo.setVisible(undone);
+      undo.setAccessibleText(undoWords);
+    }
+  }
+
+  private double widest(List<String> words) {
+    return words.stream()
+        .mapToDouble(each -> touch.key(each, () -> {}).tight().minWidth(-1))
+        .max()
+        .orElse(0);
   }
 
   /**
@@ -111,8 +186,10 @@ final class Rail extends Region {
     boolean same = looks(wanted).equals(looks(keys)) && looks(lasts).equals(looks(besides));
     keys = List.copyOf(wanted);
     besides = lasts;
-    undo.setVisible(takesBack.isPresent());
-    undo.setAccessibleText("UNDO: " + takesBack.orElse(""));
+    undone = takesBack.isPresent();
+    undoWords = "UNDO: " + takesBack.orElse("");
+    undo.setVisible(undone);
+    undo.setAccessibleText(undoWords);
     if (same && room > 0) {
       // The keys stay as they are: one of them may be under a finger.
       first = first(room);
@@ -128,12 +205,20 @@ final class Rail extends Region {
         .toList();
   }
 
-  private int fitting() {
+  /** How many keys have room before Help and UNDO, each so long. */
+  private int fitting(double one) {
     double gap = touch.scale().gap();
-    double each = (upright ? keyWide() : high()) + gap;
-    double all = upright ? getWidth() : getHeight();
-    double forUndo = (upright ? keyWide() : high()) + touch.scale().px(APART_MM) + each;
-    return Math.max(1, (int) ((all - forUndo + gap) / each));
+    double forUndo = rows > 1 ? 0 : 2 * one + apart();
+    return Math.max(1, (int) ((length - forUndo + gap) / (one + gap)));
+  }
+
+  /** The most keys whose words have room, too. */
+  private int most() {
+    int most = fitting(upright ? keyWide : keyHigh());
+    while (most > 1 && widest(first(most).stream().map(RailKey::words).toList()) > keyWide) {
+      most--;
+    }
+    return most;
   }
 
   private List<RailKey> first(int most) {
@@ -142,7 +227,7 @@ final class Rail extends Region {
     }
     List<RailKey> others = keys.subList(most - 1, keys.size());
     List<RailKey> first = new ArrayList<>(keys.subList(0, most - 1));
-    first.add(new RailKey(Icon.MORE, "More", () -> rest.accept(others)));
+    first.add(new RailKey(Icon.MENU, REST, () -> rest.accept(others)));
     return first;
   }
 
@@ -162,24 +247,35 @@ final class Rail extends Region {
 
   @Override
   protected void layoutChildren() {
-    int most = fitting();
-    if (most != room) {
-      room = most;
-      fill(most);
+    if (keyWide == 0) {
+      return;
+    }
+    if (room < 0) {
+      room = most();
+      fill(room);
     }
     double gap = touch.scale().gap();
-    double wide = keyWide();
-    double high = high();
+    double high = keyHigh();
     for (int at = 0; at < shown.size(); at++) {
-      double from = at * ((upright ? wide : high) + gap);
-      shown.get(at).resizeRelocate(upright ? from : 0, upright ? 0 : from, wide, high);
+      double from = at * ((upright ? keyWide : high) + gap);
+      place(shown.get(at), from, 0);
     }
-    double apart = (upright ? wide : high) + touch.scale().px(APART_MM);
+    double corner = upright ? getWidth() - keyWide : getHeight() - high;
+    double lower = upright ? getHeight() - high : 0;
     for (TouchKey key : besideUndo) {
-      double from = (upright ? getWidth() - wide : getHeight() - high) - apart;
-      key.resizeRelocate(upright ? from : 0, upright ? 0 : from, wide, high);
+      double apart = (upright ? keyWide : high) + touch.scale().px(APART_MM);
+      place(key, corner - apart, lower);
     }
-    undo.resizeRelocate(
-        upright ? getWidth() - wide : 0, upright ? 0 : getHeight() - high, wide, high);
+    place(undo, corner, lower);
+  }
+
+  /**
+   * Puts a key at its place.
+   *
+   * @param along the rail, from its first key
+   * @param lower how far it is below the first row
+   */
+  private void place(TouchKey key, double along, double lower) {
+    key.resizeRelocate(upright ? along : 0, upright ? lower : along, keyWide, keyHigh());
   }
 }

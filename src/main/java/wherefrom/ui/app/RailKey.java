@@ -7,16 +7,11 @@ import wherefrom.ui.controls.Icon;
  *
  * @param words one short word
  * @param spoken what a screen reader says; the word where nothing more is to be said
- * @param on whether it stands as chosen
+ * @param on whether it stands out: the camera runs, there is more to read
  */
 public record RailKey(Icon icon, String words, String spoken, Runnable act, boolean on) {
   public RailKey(Icon icon, String words, Runnable act) {
     this(icon, words, words, act, false);
-  }
-
-  /** The same, chosen or not. */
-  public RailKey select(boolean chosen) {
-    return new RailKey(icon, words, spoken, act, chosen);
   }
 
   /** The same, with more to say aloud. */

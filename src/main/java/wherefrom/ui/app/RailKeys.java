@@ -33,7 +33,8 @@ final class RailKeys {
       return Optional.empty();
     }
     Optional<RailKey> stop = stoppable.map(work -> new RailKey(Icon.STOP_WORK, "Stop", work::stop));
-    RailKey helping = new RailKey(Icon.HELP, "Help", help).select(unread);
+    RailKey helping =
+        new RailKey(Icon.HELP, "Help", unread ? "Help: more to read" : "Help", help, unread);
     return stop.isPresent() || screen instanceof HelpScreen ? stop : Optional.of(helping);
   }
 
@@ -41,7 +42,9 @@ final class RailKeys {
     Navigator navigator = context.navigator();
     RailKey back = new RailKey(Icon.BACK, "Back", navigator::goBack);
     RailKey bench = new RailKey(Icon.BENCH, "Bench", () -> navigator.show(ScreenId.BENCH_MAP));
-    RailKey looking = new RailKey(Icon.CAMERA, "Camera", turnCamera).select(camera.on());
+    RailKey looking =
+        new RailKey(
+            Icon.CAMERA, "Camera", camera.on() ? "Camera, on" : "Camera", turnCamera, camera.on());
     boolean onJob = screen.onJob() && context.job().isPresent();
     return new StandardRail(
         Optional.of(back).filter(key -> depth > 0),

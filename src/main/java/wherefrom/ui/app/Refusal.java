@@ -19,7 +19,7 @@ final class Refusal {
   static ScreenAnswer of(CodeLookup found, String wanted) {
     return found.match(
         part -> answer(Cue.ASK, "a part's tag", wanted),
-        card -> answer(Cue.ASK, "place card " + card.spot().figures(), wanted),
+        card -> answer(Cue.ASK, "place card " + card.spot().brief(), wanted),
         card -> answer(Cue.ASK, "action card " + card.action().name(), wanted),
         basket -> answer(Cue.ASK, "basket " + basket.number(), wanted),
         bag -> answer(Cue.ASK, "bag " + bag.number(), wanted),

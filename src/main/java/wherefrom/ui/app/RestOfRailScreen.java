@@ -6,7 +6,7 @@ import wherefrom.ui.controls.Pager;
 /** The keys of the rail that have no room on it, as with large text. */
 public final class RestOfRailScreen extends Page {
   public RestOfRailScreen(ScreenContext context, List<RailKey> keys) {
-    super(context, "More", false);
+    super(context, Rail.REST, false);
     Pager<RailKey> list =
         Pager.list(
             context.touch(),

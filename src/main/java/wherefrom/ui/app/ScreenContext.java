@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Dimension2D;
 import wherefrom.job.EngineJob;
@@ -36,7 +37,7 @@ public final class ScreenContext extends WindowWork {
   private final Navigator navigator;
   private Settings settings;
   private Touch touch;
-  private Dimension2D corner = new Dimension2D(0, 0);
+  private Supplier<Dimension2D> corner = () -> new Dimension2D(0, 0);
   private final Kept kept = new Kept(() -> getJob().folder());
   private final List<Runnable> whenJobCloses = new ArrayList<>();
   private Optional<OpenJob> job = Optional.empty();
@@ -276,12 +277,12 @@ public final class ScreenContext extends WindowWork {
    * have larger letters than the screen beside it.
    */
   public Dimension2D corner() {
-    return corner;
+    return corner.get();
   }
 
-  /** Says how large a key of the rail is now. */
+  /** Says whose key UNDO is now. */
   void corner(Rail rail) {
-    corner = new Dimension2D(rail.wide(), rail.high());
+    corner = rail::corner;
   }
 
   /** Whether the next scan is the card that teaches the scanner's digits. */

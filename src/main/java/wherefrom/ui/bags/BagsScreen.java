@@ -90,6 +90,9 @@ public final class BagsScreen extends Page implements Scannable {
     if (rows.isEmpty()) {
       String words = "Stick a numbered tag on each bag. Then say here what is in it.";
       rows.add(ListRow.told(touch(), "No bag yet", words));
+      if (touch().isLarge()) {
+        rows.add(ListRow.key(touch(), "New bag", List.of("say what is in it"), filling::fresh));
+      }
     }
     return rows;
   }
@@ -136,8 +139,7 @@ public final class BagsScreen extends Page implements Scannable {
 
   private Region keys() {
     TouchKey bags = touch().key("Bags", () -> show(false)).select(!shown.bigParts);
-    TouchKey big =
-        touch().key(touch().brief("Big parts", "Parts"), () -> show(true)).select(shown.bigParts);
+    TouchKey big = touch().key("Big parts", () -> show(true)).select(shown.bigParts);
     TouchKey more = touch().key("More", this::more);
     if (touch().isLarge()) {
       return Tiles.row(context.scale(), shown.bigParts ? bags : big, more);

@@ -133,13 +133,17 @@ public final class BenchMapScreen extends Page implements Scannable {
     return Tiles.row(
         context.scale(),
         context.touch().key(plural, this::chooseKind),
-        context.touch().key("Do more", () -> more(ways())));
+        context.touch().key("More", () -> more(ways())));
   }
 
   private void chooseKind() {
     List<Choice<PartKind>> kinds =
         model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
-    context.navigator().open(() -> new ChoiceScreen<>(context, "Bench", kinds, this::show));
+    context
+        .navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(context, "Bench", Choice.now(kinds, model.kind()), this::show));
   }
 
   private Tiles holders() {

@@ -28,6 +28,7 @@ public enum Icon {
   MORE(
       "M 4 11 L 40 11 M 4 22 L 40 22 M 4 33 L 40 33",
       List.of(Dot.open(14, 11, 4.6), Dot.open(30, 22, 4.6), Dot.open(18, 33, 4.6))),
+  MENU("M 4 9 L 40 9 M 4 22 L 40 22 M 4 35 L 40 35"),
   ENGINE(
       "M 2 8 L 34 8 L 34 36 L 2 36 Z M 41 11 L 41 33",
       List.of(
@@ -41,6 +42,7 @@ public enum Icon {
           Dot.solid(28.9, 29, 2.9))),
   TURN("M 6 15 L 36 15 M 28 7 L 37 15 L 28 23 M 38 31 L 8 31 M 16 23 L 7 31 L 16 39"),
   SPACE("M 5 20 L 5 30 L 39 30 L 39 20"),
+  CHOSEN("M 5 5 L 39 5 L 39 39 L 5 39 Z M 13 22 L 20 30 L 32 13"),
   STOP_WORK("M 9 9 L 35 9 L 35 35 L 9 35 Z"),
   HOME("M 4 22 L 22 6 L 40 22 M 9 18 L 9 39 L 35 39 L 35 18 M 18 39 L 18 27 L 26 27 L 26 39");
 

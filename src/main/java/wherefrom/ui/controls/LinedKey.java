@@ -8,6 +8,7 @@ import javafx.scene.layout.Region;
 /** A key with a bold word and a line below it on how it stands. */
 public final class LinedKey extends Region {
   private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
+  private static final String ON_PAPER = "kind-key";
   private static final double PADDING_MM = 1.2;
 
   private final FitText word;
@@ -15,6 +16,7 @@ public final class LinedKey extends Region {
   private final double least;
   private final double padding;
   private boolean told;
+  private boolean present;
 
   private LinedKey(Touch touch, String word, String line) {
     this.word = touch.fit(word, Scale.SMALL_MM, Scale.SMALL_MM, true).centred();
@@ -37,8 +39,13 @@ public final class LinedKey extends Region {
   /** Says how it stands now. */
   public void say(String words) {
     line.setWords(words);
-    setAccessibleText(words.isEmpty() ? word.words() : word.words() + ", " + words);
+    speak();
     tell(told);
+  }
+
+  private void speak() {
+    String further = line.words().isEmpty() ? "" : ", " + line.words();
+    setAccessibleText(word.words() + further + (present ? ", now" : ""));
   }
 
   /** Shows the line below the word, or the word alone. */
@@ -48,9 +55,15 @@ public final class LinedKey extends Region {
     requestLayout();
   }
 
-  /** Shows it as the present one. */
+  /** Shows it as the present one: on paper, in a heavy frame. */
   public LinedKey select(boolean on) {
     pseudoClassStateChanged(SELECTED, on);
+    getStyleClass().remove(ON_PAPER);
+    if (on) {
+      getStyleClass().add(ON_PAPER);
+    }
+    present = on;
+    speak();
     return this;
   }
 

@@ -8,22 +8,24 @@ import javafx.scene.layout.VBox;
 /** A row of a list: a heading and lines of small text below it. */
 public final class ListRow extends VBox {
   private final double least;
+  private final double aside;
+  private final double lead;
+  private final ChosenMark chosen;
 
   private ListRow(Touch touch, String heading, List<FitText> lines) {
     super(touch.scale().px(0.3));
     setAlignment(Pos.CENTER_LEFT);
     setFillWidth(true);
     least = Math.ceil(touch.scale().px(Scale.KEY_MM));
-    setPadding(
-        new Insets(
-            touch.scale().px(1.4),
-            touch.scale().px(4),
-            touch.scale().px(1.4),
-            touch.scale().px(4)));
+    lead = touch.scale().px(1.4);
+    aside = touch.scale().px(4);
+    chosen = new ChosenMark(touch.scale());
+    setPadding(new Insets(lead, aside, lead, aside));
     if (!heading.isEmpty()) {
       getChildren().add(touch.heading(heading));
     }
     getChildren().addAll(lines);
+    getChildren().add(chosen.node());
   }
 
   /** A row that is pressed to open what it tells of. */
@@ -56,6 +58,19 @@ public final class ListRow extends VBox {
   private static ListRow plain(ListRow row) {
     row.getStyleClass().add("row");
     return row;
+  }
+
+  /** Shows it as the one that is chosen now: a ticked box at its end. */
+  public ListRow select(boolean on) {
+    chosen.show(this, on);
+    setPadding(new Insets(lead, aside + chosen.room(), lead, aside));
+    return this;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    super.layoutChildren();
+    chosen.atRight(this, aside);
   }
 
   @Override

@@ -19,6 +19,7 @@ public final class PictureKey extends Region {
   private static final double BAR_MM = 2;
 
   private final FitText word;
+  private final ChosenMark chosen;
   private final FitText line;
   private final Optional<Region> picture;
   private final OptionalDouble done;
@@ -32,6 +33,7 @@ public final class PictureKey extends Region {
   private PictureKey(
       Touch touch, Optional<Region> picture, String word, String line, OptionalDouble done) {
     this.word = touch.fit(word, Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.CENTER_LEFT);
+    this.chosen = new ChosenMark(touch.scale());
     this.line = touch.small(line).align(Pos.CENTER_LEFT);
     this.line.getStyleClass().add("second");
     this.picture = touch.isLarge() ? Optional.empty() : picture;
@@ -43,7 +45,7 @@ public final class PictureKey extends Region {
     track.getStyleClass().add("done-bar");
     bar.getStyleClass().add("done-bar-done");
     getStyleClass().addAll("key", "plain");
-    getChildren().addAll(this.word, this.line);
+    getChildren().addAll(this.word, this.line, chosen.node());
     this.picture.ifPresent(getChildren()::add);
     if (done.isPresent()) {
       getChildren().addAll(track, bar);
@@ -72,6 +74,7 @@ public final class PictureKey extends Region {
 
   /** Shows it as chosen. */
   public PictureKey select(boolean on) {
+    chosen.show(this, on);
     pseudoClassStateChanged(SELECTED, on);
     return this;
   }
@@ -80,8 +83,12 @@ public final class PictureKey extends Region {
     return aside + picture.map(drawn -> drawn.prefWidth(-1) + aside).orElse(0.0);
   }
 
+  private double right() {
+    return aside + chosen.room();
+  }
+
   private double inner(double width) {
-    return Math.max(0, width - left() - aside);
+    return Math.max(0, width - left() - right());
   }
 
   private boolean isTold() {
@@ -100,13 +107,13 @@ public final class PictureKey extends Region {
   @Override
   protected double computeMinWidth(double height) {
     double widest = Math.max(word.minWidth(-1), isTold() ? line.minWidth(-1) : 0);
-    return Math.max(least, widest + left() + aside);
+    return Math.max(least, widest + left() + right());
   }
 
   @Override
   protected double computePrefWidth(double height) {
     double widest = Math.max(word.prefWidth(-1), isTold() ? line.prefWidth(-1) : 0);
-    return Math.max(least, widest + left() + aside);
+    return Math.max(least, widest + left() + right());
   }
 
   @Override
@@ -131,6 +138,7 @@ public final class PictureKey extends Region {
     double top = (getHeight() - high - low - barHigh()) / 2;
     word.resizeRelocate(left, top, inner, high);
     line.setVisible(isTold());
+    chosen.atRight(this, aside);
     line.resizeRelocate(left, top + high, inner, low);
     double under = top + high + low + padding;
     track.resizeRelocate(left, under, inner, thick);

@@ -16,11 +16,15 @@ public final class TagPlate extends Region {
   private static final double EYE_LINE_MM = 0.85;
   private static final double PADDING_MM = 2.7;
 
+  /** What stands on the least tag keeps this from its frame. */
+  private static final double LEAST_PADDING_MM = 0.9;
+
   private final TagShape shape;
   private final Region content;
   private final Circle eyelet;
   private final double eye;
   private final double edge;
+  private final double leastEdge;
 
   /**
    * @param main whether it is the one thing to do
@@ -32,6 +36,7 @@ public final class TagPlate extends Region {
     this.content = content;
     this.eye = scale.px(EYE_MM);
     this.edge = frame + scale.px(PADDING_MM);
+    this.leastEdge = frame + scale.px(LEAST_PADDING_MM);
     this.eyelet = new Circle(eye);
     eyelet.getStyleClass().add("tag-eyelet");
     eyelet.setStrokeWidth(scale.px(EYE_LINE_MM));
@@ -70,7 +75,7 @@ public final class TagPlate extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return content.minHeight(inner(width)) + 2 * edge;
+    return content.minHeight(inner(width)) + 2 * leastEdge;
   }
 
   @Override
@@ -85,7 +90,9 @@ public final class TagPlate extends Region {
     eyelet.setCenterX(shape.cut(height) / 2 + eye);
     eyelet.setCenterY(height / 2);
     double left = left(height);
-    content.resizeRelocate(
-        left, edge, Math.max(0, getWidth() - left - edge), Math.max(0, height - 2 * edge));
+    double wide = Math.max(0, getWidth() - left - edge);
+    double spare = (height - content.minHeight(wide)) / 2;
+    double above = Math.max(leastEdge, Math.min(edge, spare));
+    content.resizeRelocate(left, above, wide, Math.max(0, height - 2 * above));
   }
 }

@@ -213,13 +213,13 @@ public final class Touch extends Lettering {
 
   /** A key that is on or off and says which in words too. */
   public TouchKey toggle(String words, boolean on, Consumer<Boolean> act) {
-    TouchKey key = plate(words + (on ? ": yes" : ": no"), Scale.KEY_MM, "plain").select(on);
+    TouchKey key = plate(words + (on ? ": yes" : ": no"), Scale.KEY_MM, "plain").stress(on);
     boolean[] state = {on};
     return target(
         key,
         () -> {
           state[0] = !state[0];
-          key.select(state[0]);
+          key.stress(state[0]);
           key.setWords(words + (state[0] ? ": yes" : ": no"));
           act.accept(state[0]);
         });

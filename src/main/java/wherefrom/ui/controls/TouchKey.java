@@ -14,6 +14,7 @@ public final class TouchKey extends Region {
   private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
 
   private final FitText words;
+  private final ChosenMark chosen;
   private final double padding;
   private final double inset;
   private double aside;
@@ -24,6 +25,7 @@ public final class TouchKey extends Region {
 
   TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
     this.words = words.centred();
+    this.chosen = new ChosenMark(scale);
     setAccessibleText(words.words());
     this.padding = scale.px(2.2);
     this.inset = scale.px(4);
@@ -31,7 +33,7 @@ public final class TouchKey extends Region {
     this.drawingGap = scale.px(1);
     this.drawing = new Region();
     getStyleClass().addAll("key", styleClass);
-    getChildren().add(words);
+    getChildren().addAll(words, chosen.node());
     this.least = scale.px(leastMm);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
@@ -39,7 +41,7 @@ public final class TouchKey extends Region {
   public void setWords(String text) {
     words.setWords(text);
     setAccessibleText(text);
-    requestLayout();
+    chosen.show(this, chosen.isShown());
   }
 
   public String words() {
@@ -59,15 +61,21 @@ public final class TouchKey extends Region {
     return this;
   }
 
-  /** Shows a key as chosen: light words on a dark plate. */
+  /** Shows a key as chosen: a ticked box, and light words on a dark plate. */
   public TouchKey select(boolean on) {
+    chosen.show(this, on);
+    return stress(on);
+  }
+
+  /** Has light words on a dark plate, where the words themselves say why. */
+  public TouchKey stress(boolean on) {
     pseudoClassStateChanged(SELECTED, on);
     return this;
   }
 
   /** Puts a drawing of a fixed size above the words. */
   public TouchKey draw(Node picture) {
-    getChildren().setAll(words, picture);
+    getChildren().setAll(words, picture, chosen.node());
     picture.setMouseTransparent(true);
     drawing = picture;
     hasDrawing = true;
@@ -85,6 +93,11 @@ public final class TouchKey extends Region {
     return Orientation.HORIZONTAL;
   }
 
+  /** What the ticked box takes beside the words: beside a drawing it stands in the corner. */
+  private double boxWidth() {
+    return hasDrawing ? 0 : chosen.room();
+  }
+
   private double drawingHeight() {
     return hasDrawing ? drawing.getLayoutBounds().getHeight() + drawingGap : 0;
   }
@@ -92,17 +105,17 @@ public final class TouchKey extends Region {
   @Override
   protected double computePrefWidth(double height) {
     double drawn = hasDrawing ? drawing.getLayoutBounds().getWidth() : 0;
-    return Math.max(least, Math.max(drawn, words.prefWidth(-1)) + 2 * aside);
+    return Math.max(least, Math.max(drawn, words.prefWidth(-1)) + 2 * aside + boxWidth());
   }
 
   @Override
   protected double computeMinWidth(double height) {
-    return Math.max(least, words.minWidth(-1) + 2 * aside);
+    return Math.max(least, words.minWidth(-1) + 2 * aside + boxWidth());
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double inner = width <= 0 ? words.prefWidth(-1) : width - 2 * aside;
+    double inner = width <= 0 ? words.prefWidth(-1) : width - 2 * aside - boxWidth();
     double written = words.words().isEmpty() ? 0 : words.minHeight(inner);
     return Math.max(least, written + drawingHeight() + 2 * padding);
   }
@@ -115,7 +128,7 @@ public final class TouchKey extends Region {
   /** The size of letters that its words would have in a key of this size. */
   double fitted(double width, double height) {
     double room = height - drawingHeight() - 2 * padding;
-    return words.fit(width - 2 * aside, Math.max(0, room));
+    return words.fit(width - 2 * aside - boxWidth(), Math.max(0, room));
   }
 
   /** No larger letters than this, so that the keys of a row are alike. */
@@ -125,7 +138,12 @@ public final class TouchKey extends Region {
 
   @Override
   protected void layoutChildren() {
-    double width = getWidth() - 2 * aside;
+    double width = getWidth() - 2 * aside - boxWidth();
+    if (hasDrawing) {
+      chosen.inCorner(this, padding);
+    } else {
+      chosen.atRight(this, aside);
+    }
     double top = padding;
     if (hasDrawing && words.words().isEmpty()) {
       drawing.relocate(

@@ -60,7 +60,7 @@ public final class DebrisScreen extends Page {
     list.show(cells);
     DebrisMap map = model.map();
     tag.setWords(
-        touch().brief("What to open next: ", "Next: ") + map.openings().size(),
+        touch().brief("What to open next: ", "Open next: ") + map.openings().size(),
         first(map.openings()));
     keys.setActs(
         List.of(

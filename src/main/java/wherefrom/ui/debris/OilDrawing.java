@@ -61,7 +61,7 @@ final class OilDrawing extends Region {
     TouchKey key = keys.get(place);
     if (key != null) {
       key.setWords(words);
-      key.select(found);
+      key.stress(found);
     }
   }
 

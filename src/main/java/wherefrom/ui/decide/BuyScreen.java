@@ -46,7 +46,7 @@ public final class BuyScreen extends ListPage implements Scannable {
 
   @Override
   protected String whenEmpty() {
-    return "Nothing to buy yet. No rule asks for a new part. None is decided to be replaced.";
+    return "Nothing to buy yet. Decide to replace a part, or plan work: what it needs stands here.";
   }
 
   @Override

@@ -23,7 +23,15 @@ final class Captions extends Region {
     /** The two ends, in one line. */
     ENDS,
     /** The two ends, FLYWHEEL in the line below FRONT. */
-    STEPPED
+    STEPPED,
+    /** Each end beside its end of the drawing, where there is no height above it. */
+    BESIDE,
+    /** The front alone, beside the drawing: it tells the other end, too. */
+    FRONT;
+
+    boolean isBeside() {
+      return this == BESIDE || this == FRONT;
+    }
   }
 
   private static final double BETWEEN_MM = 3.4;
@@ -75,7 +83,18 @@ final class Captions extends Region {
       case ALL -> least();
       case ENDS -> ends();
       case STEPPED -> Math.max(front.prefWidth(-1), rear.prefWidth(-1));
+      case BESIDE, FRONT -> left(what) + right(what);
     };
+  }
+
+  /** What they take on the left of a drawing. */
+  double left(Shown what) {
+    return what.isBeside() ? front.prefWidth(-1) + between : 0;
+  }
+
+  /** What they take on the right of a drawing. */
+  double right(Shown what) {
+    return what == Shown.BESIDE ? rear.prefWidth(-1) + between : 0;
   }
 
   private boolean isInOneLine(double width) {
@@ -94,6 +113,7 @@ final class Captions extends Region {
       case ALL -> height(width);
       case ENDS -> line;
       case STEPPED -> 2 * line;
+      case BESIDE, FRONT -> 0;
     };
   }
 
@@ -103,8 +123,18 @@ final class Captions extends Region {
     requestLayout();
   }
 
-  /** Puts them over a drawing, within a room of this width. */
-  void over(Bounds frame, double room) {
+  /** Puts them to a drawing, within a room of this width. */
+  void put(Bounds frame, double room) {
+    if (shown.isBeside()) {
+      double x = frame.x() - left(shown);
+      double wide = left(shown) + (shown == Shown.FRONT ? 0 : frame.width() + right(shown));
+      resizeRelocate(x, frame.y() + (frame.height() - line) / 2, wide, line);
+    } else {
+      over(frame, room);
+    }
+  }
+
+  private void over(Bounds frame, double room) {
     double width = Math.min(room, Math.max(frame.width(), least(shown)));
     double x = Math.max(0, Math.min(room - width, frame.middleX() - width / 2));
     double height = height(shown, width);
@@ -118,7 +148,9 @@ final class Captions extends Region {
    */
   void keepFree(Optional<javafx.geometry.Bounds> pointing) {
     Optional<javafx.geometry.Bounds> box =
-        pointing.filter(arrow -> arrow.getMinY() < getLayoutY() + getHeight());
+        pointing
+            .filter(arrow -> !shown.isBeside())
+            .filter(arrow -> arrow.getMinY() < getLayoutY() + getHeight());
     keptFrom = box.map(arrow -> arrow.getMinX() - getLayoutX()).orElse(0.0);
     keptTo = box.map(arrow -> arrow.getMaxX() - getLayoutX()).orElse(-1.0);
     requestLayout();
@@ -144,7 +176,8 @@ final class Captions extends Region {
     front.resizeRelocate(0, stepped ? 0 : y, front.prefWidth(-1), line);
     double rearWide = rear.prefWidth(-1);
     rear.resizeRelocate(width - rearWide, y, rearWide, line);
-    rear.setVisible(!stepped || keptTo <= Math.max(keptFrom, width - rearWide));
+    rear.setVisible(
+        shown != Shown.FRONT && (!stepped || keptTo <= Math.max(keptFrom, width - rearWide)));
     if (shown != Shown.ALL) {
       seen.setVisible(false);
       return;

@@ -1,6 +1,7 @@
 package wherefrom.ui.drawn;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
@@ -16,6 +17,11 @@ final class EngineRoom {
   private static final double LEAST_PITCH_MM = 90 / Glass.UNITS_PER_MM;
 
   private static final double GAP_MM = 1.6;
+
+  private static final double LARGER = 1.15;
+
+  /** Words beside a drawing may make it so much smaller. */
+  private static final double NEARLY = 0.85;
 
   private final Scale scale;
   private final Layout layout;
@@ -34,19 +40,41 @@ final class EngineRoom {
    *
    * @param isDrawn whether there is space for the drawing
    * @param captions which captions there is space for too; empty where for none
-   * @param above how much is left free over the drawing, for the captions
-   * @param captioned the box over which the captions stand
+   * @param room where the drawing stands, so that the captions have theirs
+   * @param captioned the box to which the captions stand
+   * @param pitch of the drawing
    */
-  record Fit(boolean isDrawn, Optional<Captions.Shown> captions, double above, Bounds captioned) {}
+  record Fit(
+      boolean isDrawn,
+      Optional<Captions.Shown> captions,
+      Bounds room,
+      Bounds captioned,
+      double pitch) {}
 
   /** What is shown in a room of this size. */
   Fit fit(View side, BelowPanRail foot, double width, double height) {
-    return Arrays.stream(Captions.Shown.values())
-        .filter(shown -> captions.least(shown) <= width)
-        .map(shown -> captioned(shown, side, foot, width, height))
-        .filter(Fit::isDrawn)
-        .findFirst()
-        .orElseGet(() -> bare(side, foot, width, height));
+    List<Fit> fits =
+        Arrays.stream(Captions.Shown.values())
+            .filter(shown -> captions.least(shown) <= width)
+            .map(
+                shown ->
+                    shown.isBeside()
+                        ? beside(shown, side, foot, width, height)
+                        : captioned(shown, side, foot, width, height))
+            .filter(Fit::isDrawn)
+            .toList();
+    if (fits.isEmpty()) {
+      return bare(side, foot, width, height);
+    }
+    boolean less = fits.size() > 1 && isDearlyTold(fits.get(0), fits.get(1));
+    return fits.get(less ? 1 : 0);
+  }
+
+  /** Large words that have a line of their own leave where the drawing is much larger for it. */
+  private boolean isDearlyTold(Fit all, Fit fewer) {
+    return scale.textFactor() > 1
+        && fewer.captions().equals(Optional.of(Captions.Shown.ENDS))
+        && fewer.pitch() >= LARGER * all.pitch();
   }
 
   private Fit captioned(
@@ -55,17 +83,44 @@ final class EngineRoom {
     EngineGeometry at = geometry(side, foot, width, height - above);
     Bounds box = at.bounds();
     Bounds under = new Bounds(box.x(), above + box.y() - gap(), box.width(), box.height());
-    return new Fit(isLargeEnough(at), Optional.of(shown), above, under);
+    Bounds room = new Bounds(0, above, width, height - above);
+    return new Fit(isLargeEnough(at), Optional.of(shown), room, under, at.pitch());
+  }
+
+  /** Beside a drawing that is as low as its room captions cost it little or nothing. */
+  private Fit beside(
+      Captions.Shown shown, View side, BelowPanRail foot, double width, double height) {
+    double left = captions.left(shown);
+    double wide = width - left - captions.right(shown);
+    EngineGeometry at = geometry(side, foot, wide, height);
+    double alone = geometry(side, foot, width, height).pitch();
+    Bounds box = at.bounds();
+    return new Fit(
+        isLargeEnough(at) && at.pitch() >= NEARLY * alone,
+        Optional.of(shown),
+        new Bounds(left, 0, wide, height),
+        new Bounds(left + box.x(), box.y(), box.width(), box.height()),
+        at.pitch());
   }
 
   private Fit bare(View side, BelowPanRail foot, double width, double height) {
     EngineGeometry at = geometry(side, foot, width, height);
-    return new Fit(isLargeEnough(at), Optional.empty(), 0, at.bounds());
+    return new Fit(
+        isLargeEnough(at),
+        Optional.empty(),
+        new Bounds(0, 0, width, height),
+        at.bounds(),
+        at.pitch());
   }
 
   /** Whether a room is large enough for the drawing, at least without its captions. */
   boolean has(View side, BelowPanRail foot, double width, double height) {
     return width > 0 && height > 0 && isLargeEnough(geometry(side, foot, width, height));
+  }
+
+  /** Whether a room is large enough for the drawing with the names of its ends. */
+  boolean hasNamed(View side, BelowPanRail foot, double width, double height) {
+    return width > 0 && height > 0 && fit(side, foot, width, height).captions().isPresent();
   }
 
   /** How high the drawing is with its captions where it is drawn as wide as this. */

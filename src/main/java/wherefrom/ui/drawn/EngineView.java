@@ -163,6 +163,11 @@ public final class EngineView extends Region {
     return room.has(side, foot, width, height);
   }
 
+  /** Whether a room is large enough for the drawing with the names of its ends. */
+  public boolean hasNamedRoom(double width, double height) {
+    return room.hasNamed(side, foot, width, height);
+  }
+
   /** How high it is with its captions where it is drawn as wide as this. */
   public double heightFor(double width) {
     return room.heightFor(side, foot, width);
@@ -279,8 +284,9 @@ public final class EngineView extends Region {
     fit.captions().ifPresent(captions::show);
     key.setVisible(!fit.isDrawn() && tapped.isPresent());
     if (fit.isDrawn()) {
-      engine.resizeRelocate(0, fit.above(), width, height - fit.above());
-      captions.over(fit.captioned(), width);
+      Bounds in = fit.room();
+      engine.resizeRelocate(in.x(), in.y(), in.width(), in.height());
+      captions.put(fit.captioned(), width);
       engine.layout();
       captions.keepFree(engine.pointers().map(engine::localToParent));
     } else {

@@ -25,6 +25,7 @@ public final class KindKey extends Region {
 
   private final KindShape shape;
   private final double side;
+  private final String words;
 
   private KindKey(Scale scale, Layout layout, PartKind kind) {
     double least = scale.px(Scale.KEY_MM);
@@ -33,7 +34,8 @@ public final class KindKey extends Region {
     getStyleClass().addAll("key", "plain", "kind-key");
     getChildren().add(shape);
     setAccessibleRole(AccessibleRole.BUTTON);
-    setAccessibleText(Words.capital(kind.plural()));
+    words = Words.capital(kind.plural());
+    setAccessibleText(words);
     setMinSize(least, least);
     setPrefSize(least, least);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
@@ -68,6 +70,7 @@ public final class KindKey extends Region {
   /** Shows it as chosen. */
   public KindKey select(boolean on) {
     pseudoClassStateChanged(SELECTED, on);
+    setAccessibleText(on ? words + ", chosen" : words);
     return this;
   }
 

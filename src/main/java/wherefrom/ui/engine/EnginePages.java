@@ -16,6 +16,7 @@ import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Screen;
@@ -137,7 +138,7 @@ public final class EnginePages {
   }
 
   private String words(Place place) {
-    return index.isOfParts() ? name(layout(), place) : place.spot().figures();
+    return index.isOfParts() ? name(layout(), place) : Words.capital(place.spot().brief());
   }
 
   /** {@code 3 EX pushrod}, {@code rod 4, lower shell}. */

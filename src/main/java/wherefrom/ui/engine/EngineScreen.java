@@ -9,12 +9,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Layout;
 import wherefrom.files.Outgoing;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.files.Saving;
@@ -44,14 +45,15 @@ public final class EngineScreen extends Page {
         Panes.column(
             context.scale(),
             list,
-            Tiles.of(
-                context.scale(),
-                5,
-                touch.key("See it drawn", this::draw),
-                touch.key("Keep on the shelf", this::keep),
-                touch.key("Save to a file", this::save),
-                touch.key("Load a file", this::load),
-                touch.key("Use it", this::use)));
+            new Foot(
+                context,
+                touch.tag("Use it", "", this::use),
+                KeyRow.of(
+                    context,
+                    new KeyRow.Act("See it drawn", this::draw),
+                    new KeyRow.Act("Keep on the shelf", this::keep),
+                    new KeyRow.Act("Save to a file", this::save),
+                    new KeyRow.Act("Load a file", this::load))));
     list.setItems(LayoutFields.of(draft));
     lay(view);
   }

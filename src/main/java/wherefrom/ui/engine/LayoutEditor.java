@@ -85,9 +85,11 @@ final class LayoutEditor {
   }
 
   private <T> void choose(LayoutFields.Row row, List<Choice<T>> choices, Consumer<T> set) {
+    List<Choice<T>> marked =
+        choices.stream().map(choice -> choice.now(choice.words().equals(row.value()))).toList();
     context
         .navigator()
-        .open(() -> new ChoiceScreen<>(context, row.heading(), choices, refreshed(set)));
+        .open(() -> new ChoiceScreen<>(context, row.heading(), marked, refreshed(set)));
   }
 
   private <T> Consumer<T> refreshed(Consumer<T> set) {

@@ -81,7 +81,7 @@ final class HomeView extends Region {
     turned = true;
     if (getHeight() > width) {
       double aside = asideBelow(width, bottom);
-      turned = !touch.isLarge() || engine.hasRoom(width, aside - tagHigh - above);
+      turned = !touch.isLarge() || engine.hasNamedRoom(width, aside - tagHigh - above);
       bottom = turned ? aside : bottom;
     }
     tag.resizeRelocate(0, bottom - tagHigh, width, tagHigh);

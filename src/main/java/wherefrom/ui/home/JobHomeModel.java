@@ -146,7 +146,7 @@ final class JobHomeModel {
   }
 
   private static String at(StopGiven stop) {
-    return Spots.find(stop.spot()).map(spot -> ", at " + spot.figures()).orElse("");
+    return Spots.find(stop.spot()).map(spot -> ", at " + spot.brief()).orElse("");
   }
 
   /** Where the parts are, what is stopped first; places with none are left out. */

@@ -49,7 +49,7 @@ public final class JobHomeScreen extends Page implements Scannable {
     counts = new PlaceCounts(touch);
     tag = touch.tag("Go on", "", this::goOn);
     days = new DaysRow(touch, this::to);
-    TouchKey turn = touch.key(touch.brief("Turn over", "Turn"), this::turnOver);
+    TouchKey turn = touch.key("Turn over", this::turnOver);
     view = new HomeView(touch, engine, counts, turn, tag, days);
     lay(view);
   }
@@ -64,7 +64,7 @@ public final class JobHomeScreen extends Page implements Scannable {
     List<RailKey> keys = new ArrayList<>();
     standard.back().ifPresent(back -> keys.add(new RailKey(Icon.JOBS, "Jobs", back.act())));
     standard.bench().ifPresent(keys::add);
-    keys.add(new RailKey(Icon.MORE, more(), () -> MoreScreen.open(context)));
+    keys.add(new RailKey(Icon.MORE, "More", () -> MoreScreen.open(context)));
     if (context.touch().isLarge()) {
       keys.add(
           new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(context).open(engine.side())));
@@ -83,14 +83,9 @@ public final class JobHomeScreen extends Page implements Scannable {
     return context.job().map(this::aside).orElse("");
   }
 
-  /** Large text has a key More of the rail's own, whatever letters this screen found room for. */
-  private String more() {
-    return context.settings().textPercent() > 100 ? "Other" : "More";
-  }
-
   private String aside(OpenJob job) {
     return context.copying().isTroubled(job.folder(), job.sequence())
-        ? "not copied: see " + more()
+        ? "not copied: see More"
         : model().aside(context.services().clock());
   }
 

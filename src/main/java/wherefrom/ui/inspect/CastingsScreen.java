@@ -102,7 +102,9 @@ public final class CastingsScreen extends ListPage {
   private void decide(Castings.Casting one) {
     List<Choice<Decision>> choices = new ArrayList<>();
     for (Decision decision : Decision.values()) {
-      choices.add(new Choice<>(decision, Words.capital(decision.word()), ""));
+      choices.add(
+          new Choice<>(decision, Words.capital(decision.word()), "")
+              .now(one.decision().filter(decision::equals).isPresent()));
     }
     open(() -> new ChoiceScreen<>(context, name(one), choices, decision -> reason(one, decision)));
   }

@@ -31,7 +31,10 @@ public final class JobsScreen implements Screen, Scannable {
   /** What stands in the place of messages when the demo has opened. */
   public static final String TRY = "Try it: press the red tag and see why it stopped.";
 
+  /** The last and the one before it; with large letters, which have no drawing, more. */
   private static final int SHOWN = 2;
+
+  private static final int SHOWN_LARGE = 4;
 
   private final ScreenContext context;
   private final JobsModel model;
@@ -162,8 +165,9 @@ public final class JobsScreen implements Screen, Scannable {
   }
 
   private List<TagPlate> tags() {
+    int most = context.touch().isLarge() ? SHOWN_LARGE : SHOWN;
     List<TagPlate> tags = new ArrayList<>();
-    for (JobsModel.Line job : jobs.subList(0, Math.min(SHOWN, jobs.size()))) {
+    for (JobsModel.Line job : jobs.subList(0, Math.min(most, jobs.size()))) {
       String spoken = String.join(", ", job.name(), job.sofar(), job.when());
       TagPlate tag =
           new TagPlate(context.scale(), new JobFace(context.touch(), job), tags.isEmpty(), spoken);

@@ -1,6 +1,7 @@
 package wherefrom.ui.jobs;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -58,11 +59,14 @@ final class JobsView extends Region {
     double above = getHeight() - low - gap;
     above -= note(width, above);
     int shown = fitting(width, above);
-    double room = above - (shown - 1) * gap;
-    double each = shown == 0 ? 0 : Math.min(most, Math.floor(room / shown));
+    List<Double> heights = heights(shown, width, above - (shown - 1) * gap);
+    double top = 0;
     for (int at = 0; at < tags.size(); at++) {
-      tags.get(at).setVisible(at < shown);
-      tags.get(at).resizeRelocate(0, at * (each + gap), width, each);
+      TagPlate tag = tags.get(at);
+      tag.setVisible(at < shown);
+      double high = at < shown ? heights.get(at) : tag.minHeight(width);
+      tag.resizeRelocate(0, top, width, high);
+      top += high + gap;
     }
   }
 
@@ -75,11 +79,27 @@ final class JobsView extends Region {
     return told ? high : 0;
   }
 
+  /** All alike where each then has room for its days; else the first has what the others leave. */
+  private List<Double> heights(int shown, double width, double room) {
+    double equal = shown == 0 ? 0 : Math.min(most, Math.floor(room / shown));
+    List<Double> heights = new ArrayList<>(Collections.nCopies(shown, equal));
+    if (tags.stream().limit(shown).anyMatch(tag -> tag.prefHeight(width) > equal)) {
+      double left = room;
+      for (int at = shown - 1; at > 0; at--) {
+        heights.set(at, tags.get(at).minHeight(width));
+        left -= heights.get(at);
+      }
+      heights.set(0, Math.min(most, left));
+    }
+    return heights;
+  }
+
+  /** As many as have room for two lines each. */
   private int fitting(double width, double room) {
     double used = 0;
     int count = 0;
     for (TagPlate tag : tags) {
-      used += tag.prefHeight(width) + (count > 0 ? gap : 0);
+      used += tag.minHeight(width) + (count > 0 ? gap : 0);
       if (count > 0 && used > room) {
         break;
       }

@@ -32,7 +32,7 @@ public final class PairScreen extends ListPage {
         new Foot(
             context,
             tag,
-            KeyRow.of(context, act(touch().brief("Type the limit", "Limit"), this::limit))));
+            KeyRow.of(context, act(touch().brief("Type the limit", "Type limit"), this::limit))));
   }
 
   private List<PairClearance> all() {

@@ -49,6 +49,7 @@ final class ReadingsTool {
       ToolFlow.list(context, model.plan().units());
       return;
     }
+    Optional<Tool> now = model.tool();
     List<Choice<Optional<Tool>>> choices = new ArrayList<>();
     for (Tool tool : model.tools()) {
       choices.add(new Choice<>(Optional.of(tool), tool.name(), ToolFlow.words(tool)));
@@ -56,7 +57,13 @@ final class ReadingsTool {
     choices.add(new Choice<>(Optional.empty(), "Another tool", "list it first"));
     context
         .navigator()
-        .open(() -> new ChoiceScreen<>(context, "Which tool?", choices, this::chosen));
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    context,
+                    "Which tool?",
+                    now.isEmpty() ? choices : Choice.now(choices, now),
+                    this::chosen));
   }
 
   private void chosen(Optional<Tool> tool) {

@@ -77,7 +77,10 @@ public final class NewJobScreen extends Page {
             .toList();
     context
         .navigator()
-        .open(() -> new ChoiceScreen<>(context, "Engine layout", choices, this::laidOut));
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    context, "Engine layout", Choice.now(choices, model.layout()), this::laidOut));
   }
 
   private static String words(Layout layout) {

@@ -31,9 +31,9 @@ final class InputAsking {
     }
     List<Choice<String>> choices = new ArrayList<>();
     for (String word : ((ChoiceInput) input).choices()) {
-      choices.add(new Choice<>(word, word, ""));
+      choices.add(new Choice<>(word, word, "").now(word.equals(text)));
     }
-    choices.add(new Choice<>("", none, ""));
+    choices.add(new Choice<>("", none, "").now(text.isEmpty()));
     context
         .navigator()
         .open(

@@ -99,7 +99,14 @@ public final class PlanScreen extends Page {
   }
 
   private TouchKey head(int column) {
-    return touch.key(model.name(column), () -> choose(column)).select(column == model.chosen());
+    boolean chosen = column == model.chosen();
+    TouchKey key = touch.key(model.name(column), () -> choose(column));
+    if (!touch.isLarge()) {
+      return key.select(chosen);
+    }
+    // Large letters leave the box no room; the tag names what is chosen.
+    key.setAccessibleText(model.name(column) + (chosen ? ", chosen" : ""));
+    return key.stress(chosen);
   }
 
   private void choose(int column) {
@@ -127,7 +134,10 @@ public final class PlanScreen extends Page {
   private void chooseStepped() {
     List<Choice<Stepped>> choices =
         Stream.of(Stepped.values())
-            .map(figure -> new Choice<>(figure, PlanModel.inputName(figure.key()), ""))
+            .map(
+                figure ->
+                    new Choice<>(figure, PlanModel.inputName(figure.key()), "")
+                        .now(figure == model.stepped()))
             .toList();
     open(() -> new ChoiceScreen<>(context, "Step which figure?", choices, this::stepOther));
   }

@@ -89,7 +89,7 @@ public final class PhonesScreen extends Page {
     acts.add(act("Stop", this::stop));
     acts.add(act("New code", () -> phones.door().ifPresent(PhoneDoor::invite)));
     if (touch().isLarge()) {
-      acts.add(act(listAlone ? "Code" : "List", this::turn));
+      acts.add(act(listAlone ? "Show code" : "Phones", this::turn));
     }
     return acts;
   }

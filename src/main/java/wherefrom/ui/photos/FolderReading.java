@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.PhotoFolder;
@@ -13,6 +14,7 @@ import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.text.Words;
 import wherefrom.ui.app.OnThisJob;
+import wherefrom.ui.app.PrintedElsewhere;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
@@ -43,7 +45,9 @@ final class FolderReading {
     this.job = context.getJob();
     this.from = context.navigator().current();
     List<TagCode> issued = context.issued();
-    this.photos = new PhotoFolder(job, context.services().photos(), file -> read(file, issued));
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
+    this.photos =
+        new PhotoFolder(job, context.services().photos(), file -> read(file, issued, elsewhere));
   }
 
   /**
@@ -71,11 +75,12 @@ final class FolderReading {
     }
   }
 
-  private List<String> read(Path file, List<TagCode> issued) throws IOException {
+  private List<String> read(Path file, List<TagCode> issued, Supplier<List<TagCode>> elsewhere)
+      throws IOException {
     return context
         .services()
         .reader()
-        .read(context.services().pictures().load(file), issued)
+        .read(context.services().pictures().load(file), issued, elsewhere)
         .sightings()
         .stream()
         .map(Sighting::text)

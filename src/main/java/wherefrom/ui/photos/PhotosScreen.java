@@ -28,7 +28,7 @@ public final class PhotosScreen extends Page implements TakesPictures {
     super(context, title);
     this.subject = subject;
     loader = new PhotoLoader(context);
-    none = context.touch().text("There is no photograph yet.");
+    none = context.touch().text("No photograph yet. Add one, or read a folder of them.");
     none.managedProperty().bind(none.visibleProperty());
     rows = Pager.list(context.touch(), row -> row);
     across = PhotoStrip.across(context);
@@ -40,11 +40,13 @@ public final class PhotosScreen extends Page implements TakesPictures {
             strips,
             Tiles.row(
                 context.scale(),
-                context.touch().key(context.touch().brief("Add a photograph", "Add"), this::add),
+                context
+                    .touch()
+                    .key(context.touch().brief("Add a photograph", "Add photo"), this::add),
                 context
                     .touch()
                     .key(
-                        context.touch().brief("Read a folder…", "Folder…"),
+                        context.touch().brief("Read a folder…", "Read folder…"),
                         () -> FolderReading.ask(context, subject))));
     lay(view);
   }

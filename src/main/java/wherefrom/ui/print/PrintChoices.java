@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import wherefrom.job.bags.BagBook;
+import wherefrom.job.print.Stock;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
@@ -59,7 +60,15 @@ final class PrintChoices {
   }
 
   private Choice<Runnable> choice(TagChoice choice) {
-    return new Choice<>(() -> chosen(choice), ChoiceWords.of(context.state(), choice), "");
+    Runnable act = () -> chosen(choice);
+    return new Choice<>(act, ChoiceWords.of(context.state(), choice), "", isChosen(choice));
+  }
+
+  /** How many baskets or bags there are tags for is asked after that. */
+  private boolean isChosen(TagChoice choice) {
+    TagChoice now = model.choice();
+    return choice.equals(now)
+        || (!(choice instanceof TagChoice.OfKind) && choice.getClass().equals(now.getClass()));
   }
 
   private void elsewhere() {
@@ -105,11 +114,18 @@ final class PrintChoices {
   /** Asks on which label stock. */
   void stock() {
     List<Choice<String>> choices = new ArrayList<>();
-    model.stocks().forEach(each -> choices.add(new Choice<>(each.name(), each.title(), "")));
+    model
+        .stocks()
+        .forEach(
+            each -> choices.add(new Choice<>(each.name(), each.title(), "").now(isChosen(each))));
     choices.add(new Choice<>("", "A stock file of your own", "JSON"));
     context
         .navigator()
         .open(() -> new ChoiceScreen<>(context, "Label stock", choices, this::stock));
+  }
+
+  private boolean isChosen(Stock stock) {
+    return model.stock().filter(stock::equals).isPresent();
   }
 
   private void stock(String name) {

@@ -18,6 +18,7 @@ import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.text.Words;
 import wherefrom.ui.controls.ScreenAnswer;
+import wherefrom.ui.takeapart.PartName;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {
@@ -26,19 +27,19 @@ final class Answers {
   static ScreenAnswer of(EngineJob job, FitOutcome step) {
     return step.match(
         judged -> judged(job, judged.verdict()),
+        waiting -> waiting(job, waiting),
         Answers::waiting,
-        Answers::waiting,
-        shown -> place("It goes here", shown.part().part().home(), shown.sentence()),
-        next -> place("Next place", next.place(), wanted(job, next.place())),
-        fitted -> place("Fitted on purpose", fitted.place(), fitted.sentence()),
+        shown -> place(job, "It goes here", shown.part().part().home(), shown.sentence()),
+        next -> place(job, "Next place", next.place(), wanted(job, next.place())),
+        fitted -> place(job, "Fitted on purpose", fitted.place(), fitted.sentence()),
         back -> ScreenAnswer.said("Taken back", Words.capital(back.sentence())),
         said -> ScreenAnswer.said("", said.sentence()));
   }
 
-  private static ScreenAnswer waiting(FitOutcome.WaitingForSpot waiting) {
+  private static ScreenAnswer waiting(EngineJob job, FitOutcome.WaitingForSpot waiting) {
     Part part = waiting.part().part();
     ScreenAnswer answer =
-        place("Part in hand", part.home(), "Now scan the place card by the hole, or tap it.");
+        place(job, "Part in hand", part.home(), "Now scan the place card by the hole, or tap it.");
     return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
   }
 
@@ -47,7 +48,7 @@ final class Answers {
         new ScreenAnswer(
             Optional.empty(),
             "Place",
-            List.of(waiting.spot().figures()),
+            List.of(Words.capital(waiting.spot().brief())),
             waiting.spot().words() + ". Now scan the part.",
             Optional.empty(),
             Set.of(waiting.spot()));
@@ -128,11 +129,11 @@ final class Answers {
         stop.lit());
   }
 
-  private static ScreenAnswer place(String headline, Place place, String small) {
+  private static ScreenAnswer place(EngineJob job, String headline, Place place, String small) {
     return new ScreenAnswer(
         Optional.empty(),
         headline,
-        List.of(place.figures() + " " + place.kind().word()),
+        List.of(PartName.of(job.layout(), place).words()),
         small,
         Optional.of(place.kind()),
         Set.of(place.spot()));

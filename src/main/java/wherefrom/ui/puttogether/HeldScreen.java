@@ -36,7 +36,11 @@ public final class HeldScreen extends Page {
     List<Region> lines = new ArrayList<>();
     new ToFit(context.getJob()).held().forEach(held -> lines.add(row(held)));
     if (lines.isEmpty()) {
-      lines.add(ListRow.told(context.touch(), "Nothing", "No part would be stopped. Go on."));
+      lines.add(
+          ListRow.told(
+              context.touch(),
+              "Nothing is held",
+              "No part would be stopped. Back, then scan the next."));
     }
     rows.refill(lines);
   }

@@ -199,8 +199,8 @@ final class MissingModel {
         "Take %s %s out of %s: it belongs at %s",
         move.part().kind().word(),
         move.part().code(state().engine()).typed(),
-        move.from().figures(),
-        move.to().figures());
+        move.from().brief(),
+        move.to().brief());
   }
 
   /** How many parts sit in another one's place. */

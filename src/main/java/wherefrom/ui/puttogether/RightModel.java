@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
@@ -47,8 +48,13 @@ final class RightModel {
 
   /** What a person says who had the part in turned. */
   String turnedWords() {
+    return "I held it " + turned().toLowerCase(Locale.ROOT);
+  }
+
+  /** The same in two or three words. */
+  String turned() {
     boolean ends = place.kind().orientation() == Orientation.TOP_END;
-    return ends ? "I held it upside down" : "I held it back to front";
+    return ends ? "Upside down" : "Back to front";
   }
 
   /** What is left: the list's next place, else how many of the kind. */

@@ -106,7 +106,7 @@ final class RightView extends Region {
   private List<TouchKey> keys(RightModel right) {
     List<TouchKey> made = new ArrayList<>();
     if (right.canBeTurned()) {
-      made.add(touch.key(touch.brief(right.turnedWords(), "Turned"), keys::turned));
+      made.add(touch.key(touch.brief(right.turnedWords(), right.turned()), keys::turned));
     }
     if (!touch.isLarge() && keys.hasPhoto()) {
       made.add(touch.key("Photo before", keys::photo));
@@ -114,7 +114,9 @@ final class RightView extends Region {
     if (right.isLast()) {
       made.add(touch.key("Finish", keys::finish));
     } else {
-      made.add(touch.key(touch.brief("Type code", "Type"), keys::typeCode));
+      if (!touch.isLarge()) {
+        made.add(touch.key("Type code", keys::typeCode));
+      }
       made.add(touch.key("Go on", keys::more));
     }
     return made;

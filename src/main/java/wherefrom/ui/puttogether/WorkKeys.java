@@ -76,14 +76,14 @@ final class WorkKeys {
   /** How the halves are named, and what else there is to do: the last row. */
   List<TouchKey> row(PutTogetherModel model) {
     if (isTight()) {
-      return List.of(touch.key("Ways", deeds::ways));
+      return List.of(touch.key("More", deeds::ways));
     }
     String last = ToFit.isNothing(model.state()) ? "Finish" : "Missing";
     return List.of(
-        mode(model, FitMode.FOLLOW_THE_LIST, touch.brief("Follow list", "List")),
-        mode(model, FitMode.SCAN_BOTH, touch.brief("Scan both", "Both")),
-        mode(model, FitMode.WHERE_DOES_THIS_GO, touch.brief("Where to?", "Where")),
-        touch.key(touch.brief("Type code", "Type"), deeds::typeCode),
+        mode(model, FitMode.FOLLOW_THE_LIST, "Follow list"),
+        mode(model, FitMode.SCAN_BOTH, "Scan both"),
+        mode(model, FitMode.WHERE_DOES_THIS_GO, "Where to?"),
+        touch.key("Type code", deeds::typeCode),
         touch.key(last, deeds::missing));
   }
 
@@ -109,20 +109,20 @@ final class WorkKeys {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
     if (model.waiting() > 0) {
-      made.add(touch.key(touch.brief("A stop waits", "Stop"), deeds::stop));
+      made.add(touch.key("A stop waits", deeds::stop));
     }
     if (model.decisionsWait()) {
       made.add(touch.key("Decide", deeds::decide));
     }
     boolean asks = model.answer().cue().filter(Cue.ASK::equals).isPresent();
     if (asks && model.dueHalves().held().isEmpty()) {
-      made.add(touch.key(touch.brief("Print a tag again", "Print"), deeds::print));
+      made.add(touch.key(touch.brief("Print a tag again", "Print tag"), deeds::print));
     }
     if (!isTight() && deeds.hasPhoto()) {
-      made.add(touch.key(touch.brief("Photo before", "Photo"), deeds::photo));
+      made.add(touch.key("Photo before", deeds::photo));
     }
     if (!isTight()) {
-      made.add(touch.key(touch.brief("Turn over", "Turn"), deeds::turnOver));
+      made.add(touch.key("Turn over", deeds::turnOver));
     }
     return made;
   }

@@ -24,11 +24,13 @@ public final class SettingsScreen extends ListPage {
 
   private void press(SettingsModel.What what) {
     switch (what) {
-      case TEXT -> choose("Text size", SettingsModel.TEXT, this::text);
-      case LOOK -> choose("Look", SettingsModel.LOOKS, this::look);
+      case TEXT ->
+          choose("Text size", Choice.now(SettingsModel.TEXT, set().textPercent()), this::text);
+      case LOOK -> choose("Look", Choice.now(SettingsModel.LOOKS, set().look()), this::look);
       case SCREEN -> open(() -> new CalibrateScreen(context));
       case SOUND -> open(() -> new SoundScreen(context));
-      case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
+      case UNITS ->
+          choose("Units for new jobs", Choice.now(SettingsModel.UNITS, set().units()), this::units);
       case SCANNER -> open(() -> new ScannerScreen(context));
       case CAMERA -> open(() -> new CameraScreen(context));
       case PHONES -> phones();
@@ -47,6 +49,10 @@ public final class SettingsScreen extends ListPage {
     } else {
       context.say("Open a job first: phones join a job.");
     }
+  }
+
+  private Settings set() {
+    return context.settings();
   }
 
   private <T> void choose(String title, List<Choice<T>> choices, Consumer<T> done) {

@@ -38,8 +38,10 @@ final class WorkplaceAsking {
     Runnable server = this::server;
     List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>(folder, "In a folder", "on this computer, for one bench"),
-            new Choice<>(server, "On a shared server", "for several benches at once"));
+            new Choice<>(folder, "In a folder", "on this computer, for one bench")
+                .now(now().server().isEmpty()),
+            new Choice<>(server, "On a shared server", "for several benches at once")
+                .now(now().server().isPresent()));
     ask(WHERE, choices, Runnable::run);
   }
 
@@ -115,7 +117,7 @@ final class WorkplaceAsking {
         IntStream.rangeClosed(1, OFFERED)
             .mapToObj(number -> new Choice<>(number, "Bench " + number, ""))
             .toList();
-    ask("Which bench is this?", benches, this::who);
+    ask("Which bench is this?", Choice.now(benches, now().by().bench()), this::who);
   }
 
   private void who(int bench) {

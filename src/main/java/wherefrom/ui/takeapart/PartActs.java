@@ -159,7 +159,13 @@ final class PartActs {
             .toList();
     context
         .navigator()
-        .open(() -> new ChoiceScreen<>(context, "What comes out next?", orders, this::ordered));
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    context,
+                    "What comes out next?",
+                    Choice.now(orders, context.settings().outOrder()),
+                    this::ordered));
   }
 
   private static String told(OutOrder order) {

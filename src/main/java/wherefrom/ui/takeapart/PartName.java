@@ -14,8 +14,9 @@ import wherefrom.text.Words;
  * what of it.
  *
  * @param kind of the part
- * @param place {@code 3 EX}, {@code Rod 4}, {@code Main 2}
- * @param what {@code pushrod}, {@code lower shell}, {@code cap}
+ * @param place {@code 3 EX}, {@code Rod 4}, {@code Main 2}, {@code Cylinder 1}, {@code Cam bearing
+ *     3}
+ * @param what {@code pushrod}, {@code lower shell}, {@code cap}; empty where the place says it
  * @param least the same in the fewest words, such as {@code lower}
  */
 public record PartName(PartKind kind, String place, String what, String least) {
@@ -36,16 +37,17 @@ public record PartName(PartKind kind, String place, String what, String least) {
   private static String place(Spot spot) {
     return spot.match(
         ValveSpot::figures,
-        bore -> "Bore " + bore.cylinder(),
+        bore -> "Cylinder " + bore.cylinder(),
         rod -> "Rod " + rod.cylinder(),
         main -> "Main " + main.number(),
-        bearing -> "Cam " + bearing.number());
+        bearing -> "Cam bearing " + bearing.number());
   }
 
   private static String what(PartKind kind) {
     return switch (kind) {
       case ROD_CAP, MAIN_CAP -> "cap";
-      case CAM_BEARING -> "bearing";
+      // Its place has all the words.
+      case CAM_BEARING -> "";
       default -> kind.word();
     };
   }
@@ -66,7 +68,7 @@ public record PartName(PartKind kind, String place, String what, String least) {
   }
 
   private String line(String named) {
-    if (kind == PartKind.ROD) {
+    if (kind == PartKind.ROD || named.isEmpty()) {
       return place;
     }
     return place + (Character.isDigit(place.charAt(0)) ? " " : ", ") + named;

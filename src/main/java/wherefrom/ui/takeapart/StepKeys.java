@@ -60,7 +60,7 @@ final class StepKeys {
   List<TouchKey> of(BigPartRecord part) {
     List<TouchKey> keys = new ArrayList<>();
     keys.add(touch.key("Later", () -> bigParts.pass(part)));
-    keys.add(touch.key(touch.brief("New bag", "Bag"), () -> bigParts.bag(part)));
+    keys.add(touch.key("New bag", () -> bigParts.bag(part)));
     if (!touch.isLarge()) {
       keys.add(touch.key("Photo", () -> bigParts.photo(part)));
       keys.add(touch.key("Its page", () -> bigParts.page(part)));

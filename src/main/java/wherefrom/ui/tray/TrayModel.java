@@ -14,6 +14,7 @@ import wherefrom.job.tray.TrayCheck;
 import wherefrom.job.tray.TrayOut;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
+import wherefrom.rules.PartNames;
 import wherefrom.text.Words;
 
 /** What one photograph of a tray says, and what can be done about it. */
@@ -115,7 +116,7 @@ final class TrayModel {
 
   /** {@code 3 EX pushrod}. */
   private static String title(PartRecord record) {
-    return record.part().home().figures() + " " + record.part().kind().word();
+    return Words.capital(PartNames.NUMBERS.named(record.part().home()));
   }
 
   private static void addOthers(Tray tray, List<Line> lines) {

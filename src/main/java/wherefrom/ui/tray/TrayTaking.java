@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import wherefrom.job.image.Camera;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
@@ -13,6 +14,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.OnThisJob;
+import wherefrom.ui.app.PrintedElsewhere;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.photos.Still;
@@ -52,14 +54,21 @@ public final class TrayTaking {
 
   private static void read(ScreenContext context, TrayPurpose purpose, Path file) {
     Collection<TagCode> issued = context.issued();
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
     context.longWork(
-        "Reading the photograph", () -> read(context, file, issued), opens(context, purpose));
+        "Reading the photograph",
+        () -> read(context, file, issued, elsewhere),
+        opens(context, purpose));
   }
 
-  private static Taken read(ScreenContext context, Path file, Collection<TagCode> issued)
+  private static Taken read(
+      ScreenContext context,
+      Path file,
+      Collection<TagCode> issued,
+      Supplier<List<TagCode>> elsewhere)
       throws IOException {
     GreyImage picture = context.services().pictures().load(file);
-    return new Taken(picture, context.services().reader().read(picture, issued));
+    return new Taken(picture, context.services().reader().read(picture, issued, elsewhere));
   }
 
   private static Consumer<Taken> opens(ScreenContext context, TrayPurpose purpose) {
@@ -78,12 +87,13 @@ public final class TrayTaking {
 
   private static void fromCamera(ScreenContext context, TrayPurpose purpose, Camera camera) {
     Collection<TagCode> issued = context.issued();
+    Supplier<List<TagCode>> elsewhere = PrintedElsewhere.of(context);
     context.withCamera(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
           try {
             Still.take(context.services().cameras(), camera, file);
-            return read(context, file, issued);
+            return read(context, file, issued, elsewhere);
           } finally {
             Files.deleteIfExists(file);
           }

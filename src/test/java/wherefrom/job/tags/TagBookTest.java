@@ -165,7 +165,7 @@ class TagBookTest {
     OpenJob all = BenchJob.v8().job;
     new Fitting(all).fitOnPurpose(Benches.part(all, "rod@R3U"), Benches.spot("R5U"), "weight");
     assertThat(WhereTo.words(all.state(), Benches.part(all, "rod-cap@R3L")))
-        .startsWith("It belongs at rod 5, cap, with the rod from R3 UP.");
+        .startsWith("It belongs at rod 5, cap, with rod 3.");
   }
 
   @Test

@@ -30,6 +30,10 @@ final class Damage {
     }
   }
 
+  static Damage none() {
+    return new Damage();
+  }
+
   boolean has(Family family) {
     return severities.containsKey(family);
   }

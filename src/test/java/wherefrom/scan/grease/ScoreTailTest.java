@@ -109,7 +109,7 @@ class ScoreTailTest {
   }
 
   /** The same damage on another tag: modules in which the two differ change sides. */
-  private static Asked relabelled(Asked asked, String digits, TagCode other) {
+  static Asked relabelled(Asked asked, String digits, TagCode other) {
     TagSymbol one = TagSymbol.ofDigits(digits);
     TagSymbol two = TagSymbol.of(other);
     float[] darkness = new float[SymbolLayout.DATA_BITS];

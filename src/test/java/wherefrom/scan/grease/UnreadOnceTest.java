@@ -18,7 +18,7 @@ class UnreadOnceTest {
   private static final int WORST = 8;
   private static final int SEEDS = 3;
 
-  private static boolean liesOn(List<Corner> label, Unread place) {
+  static boolean liesOn(List<Corner> label, Unread place) {
     double x = place.outline().stream().mapToDouble(Corner::x).average().orElseThrow();
     double y = place.outline().stream().mapToDouble(Corner::y).average().orElseThrow();
     double labelX = label.stream().mapToDouble(Corner::x).average().orElseThrow();

@@ -3,7 +3,12 @@ package wherefrom.ui.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
@@ -16,6 +21,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -60,6 +66,7 @@ public final class Audit {
     List<Node> targets = audit.targets();
     targets.forEach(audit::target);
     audit.pairs(targets);
+    audit.twins(targets);
     List<Text> texts = audit.painted.texts();
     texts.forEach(audit::text);
     audit.textOnText(texts);
@@ -157,6 +164,42 @@ public final class Audit {
     } else if (gap < (discards ? DISCARD_GAP_MM : GAP_MM)) {
       fault(Rule.GAP, "%.1f mm between %s and %s", gap, name(one), name(other));
     }
+  }
+
+  /**
+   * Two keys that say the same: nobody could tell which does what. Two lists have keys of their own
+   * to turn them, beside each.
+   */
+  private void twins(List<Node> targets) {
+    Map<String, Long> said =
+        targets.stream()
+            .filter(node -> !isOfAList(node))
+            .map(Audit::words)
+            .filter(words -> !words.isBlank())
+            .collect(Collectors.groupingBy(words -> words, TreeMap::new, Collectors.counting()));
+    said.forEach(
+        (words, times) -> {
+          if (times > 1) {
+            fault(Rule.TWINS, "%d keys say \"%s\"", times, words);
+          }
+        });
+  }
+
+  /** All that is written on a target; a letter within the shape of a part is no word. */
+  private static String words(Node node) {
+    return node instanceof Parent parent
+        ? new Painted(parent)
+            .texts().stream()
+                .filter(text -> !isOnADrawing(text))
+                .map(Text::getText)
+                .collect(Collectors.joining(" "))
+        : "";
+  }
+
+  private static boolean isOfAList(Node node) {
+    return List.of("Up", "Down").contains(words(node))
+        && Stream.iterate(node.getParent(), Objects::nonNull, Node::getParent)
+            .anyMatch(Pager.class::isInstance);
   }
 
   private void text(Text text) {

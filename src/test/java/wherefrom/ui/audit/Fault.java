@@ -13,6 +13,8 @@ public record Fault(Rule rule, String what) {
     OVERLAP,
     /** Something reaches out of the window. */
     OUTSIDE,
+    /** Two targets have the same words on them. */
+    TWINS,
     /** Text is smaller than can be read at arm's length. */
     SMALL_TEXT,
     /** Text does not fit what it stands on, or is cut. */

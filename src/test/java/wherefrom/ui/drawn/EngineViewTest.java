@@ -136,6 +136,8 @@ class EngineViewTest {
     "724, 440, true, true",
     "560, 320, true, true",
     "560, 260, true, false",
+    "1000, 260, true, true",
+    "720, 260, true, true",
     "500, 180, false, false"
   })
   void firstTheCaptionsLeaveThenTheDrawingAndItsKeyStays(

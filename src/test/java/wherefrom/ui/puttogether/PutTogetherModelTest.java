@@ -288,7 +288,7 @@ class PutTogetherModelTest {
   void followTheListNamesTheNextPlaceBottomEndFirst() {
     model.choose(FitMode.FOLLOW_THE_LIST);
     assertThat(model.answer().headline()).isEqualTo("Next place");
-    assertThat(model.answer().lines()).containsExactly("M1 UP main shell");
+    assertThat(model.answer().lines()).containsExactly("Main 1, upper shell");
     assertThat(model.scan(sample.read(sample.tag("main-shell@M1U")))).contains(Cue.RIGHT);
   }
 

@@ -38,7 +38,8 @@ public final class SampleWindow {
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out there", "what is stopped after that is a stop of its own",
           "Taken out", "what is stopped after that is a stop of its own",
-          "Turned", "a fit that was none is taken back; the stop stands for itself",
+          "Upside down", "a fit that was none is taken back; the stop stands for itself",
+          "Back to front", "a fit that was none is taken back; the stop stands for itself",
           "I held it", "a fit that was none is taken back; the stop stands for itself");
 
   public final SampleServices services = new SampleServices();
@@ -206,7 +207,7 @@ public final class SampleWindow {
     if (targets().stream().noneMatch(node -> words(node).equals(words))) {
       press(
           targets().stream()
-              .filter(node -> words(node).equals("More") && isOnRail(node))
+              .filter(node -> words(node).equals("Menu") && isOnRail(node))
               .findFirst()
               .orElseThrow(() -> new AssertionError(words + " is not on the rail")));
     }
@@ -301,7 +302,7 @@ public final class SampleWindow {
   }
 
   private boolean isMore(Node node) {
-    return List.of("More", "Ways", "Other").contains(words(node));
+    return List.of("More", "Menu").contains(words(node));
   }
 
   private Optional<Node> named(String words) {

@@ -238,8 +238,8 @@ class TakeApartModelTest {
             "Rod 4, cap",
             "Rod 4",
             "Main 2, upper shell",
-            "Bore 4, piston",
-            "Cam 2, bearing");
+            "Cylinder 4, piston",
+            "Cam bearing 2");
   }
 
   /** A hand over the tag for a moment answers nothing. */

@@ -1,0 +1,82 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import javafx.scene.Node;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.job.settings.Appearance;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.TagPlate;
+import wherefrom.ui.sample.Glass;
+import wherefrom.ui.sample.SampleWindow;
+
+/** With large letters nothing that a person needs on every screen is a page away. */
+class LargeLettersTest {
+  private static SampleWindow window(String glass, int percent, String shot) {
+    Glass on = Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
+    SampleWindow window = new SampleWindow(on, percent, Appearance.LIGHT);
+    Gallery.all().stream()
+        .filter(it -> it.name().equals(shot))
+        .findFirst()
+        .orElseThrow()
+        .arrange()
+        .accept(window);
+    window.layOut();
+    return window;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "small, 150",
+    "small, 200",
+    "fine, 150",
+    "upright, 150",
+    "upright, 200",
+    "tablet, 200"
+  })
+  void theWayBackStaysOnTheRail(String glass, int percent) {
+    List<String> rail =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = window(glass, percent, "changes-checks");
+              return window.targets().stream().filter(window::isOnRail).map(window::words).toList();
+            });
+    assertThat(rail).contains("Back", "Help").doesNotContain("More");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, 200, 2", "upright, 200, 3", "fine, 150, 2"})
+  void asManyJobsAreShownAsHaveRoom(String glass, int percent, int jobs) {
+    long shown =
+        Toolkit.on(
+            () ->
+                window(glass, percent, "jobs").targets().stream()
+                    .filter(TagPlate.class::isInstance)
+                    .count());
+    assertThat(shown).isEqualTo(jobs);
+  }
+
+  /** What the look is now bears a mark by shape, and is said to a screen reader. */
+  @Test
+  void whatIsSetIsMarkedAmongTheChoices() {
+    List<String> spoken =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(Glass.TABLET, 100, Appearance.DARK);
+              window.shell.context().navigator().show(ScreenId.SETTINGS);
+              window.layOut();
+              window.press("Look");
+              window.layOut();
+              return window.targets().stream()
+                  .filter(node -> !window.isOnRail(node))
+                  .map(Node::getAccessibleText)
+                  .toList();
+            });
+    assertThat(spoken)
+        .filteredOn(words -> words.endsWith(", chosen"))
+        .containsExactly("dark. light letters on a dark ground, chosen");
+  }
+}
