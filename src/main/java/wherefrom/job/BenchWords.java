@@ -139,7 +139,11 @@ final class BenchWords {
   }
 
   private static String cost(CostNoted cost) {
-    return cost.what() + ", " + cost.state().words() + ": " + Money.ofCents(cost.cents()).text();
+    return cost.what().words()
+        + ", "
+        + cost.state().words()
+        + ": "
+        + Money.ofCents(cost.cents()).text();
   }
 
   private static String budget(BudgetSet budget) {

@@ -152,7 +152,8 @@ final class DecidePartModel {
    * there is nothing to ask.
    */
   Optional<String> question(String reason) {
-    return DecideReason.claimsReading(reason) && !deciding.isMeasured(item)
+    return DecideReason.find(reason).filter(DecideReason::claimsReading).isPresent()
+            && !deciding.isMeasured(item)
         ? Optional.of("Nothing was measured: " + title() + doubts() + ".")
         : Optional.empty();
   }
