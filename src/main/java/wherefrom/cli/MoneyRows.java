@@ -51,14 +51,15 @@ final class MoneyRows {
     public String text() {
       String amount = budget.text(line.amount());
       String state = line.state().words();
-      return Answer.cells(line.number(), line.what(), line.about(), state, amount, line.note());
+      return Answer.cells(
+          line.number(), line.what().words(), line.about(), state, amount, line.note());
     }
 
     @Override
     public Map<String, Object> fields() {
       return Json.object(
           "line", line.number(),
-          "what", line.what(),
+          "what", line.what().words(),
           "about", line.about(),
           "state", line.state().name().toLowerCase(Locale.ROOT),
           "amount", line.amount().text(),

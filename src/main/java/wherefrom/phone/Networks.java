@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 
 /**
@@ -46,9 +47,9 @@ final class Networks {
 
   /** Radios first; what no phone is on is left out where there is anything else. */
   static List<Nearby> inOrder(List<Nearby> found) {
-    List<Nearby> near = found.stream().filter(one -> !isWithin(one)).toList();
+    List<Nearby> near = found.stream().filter(one -> one.medium() != Medium.WITHIN).toList();
     return (near.isEmpty() ? found : near)
-        .stream().sorted(Comparator.comparing(one -> !isRadio(one))).toList();
+        .stream().sorted(Comparator.comparing(one -> one.medium() != Medium.RADIO)).toList();
   }
 
   private static Stream<InetAddress> addresses(NetworkInterface network) {
@@ -59,36 +60,26 @@ final class Networks {
   }
 
   private static Nearby nearby(NetworkInterface network, InetAddress address) {
-    return new Nearby(address.getHostAddress(), words(network.getName(), network.getDisplayName()));
+    return nearby(address.getHostAddress(), network.getName(), network.getDisplayName());
   }
 
-  /** {@code Wi-Fi, wlan0}; what the system calls it where that tells more. */
-  static String words(String name, String display) {
-    String sort = sort(name, display);
-    String called = display.equals(name) ? name : display;
-    return sort.isEmpty() ? called : sort + ", " + called;
+  /** What the system calls it in full is shown where that tells more. */
+  static Nearby nearby(String address, String name, String display) {
+    return new Nearby(address, medium(name, display), display.equals(name) ? name : display);
   }
 
-  private static String sort(String name, String display) {
+  private static Medium medium(String name, String display) {
     String both = (name + " " + display).toLowerCase(Locale.ROOT);
     if (starts(name, WITHIN) || both.contains("virtual")) {
-      return "Within this computer";
+      return Medium.WITHIN;
     }
     if (starts(name, RADIOS) || both.contains("wireless") || both.contains("wi-fi")) {
-      return "Wi-Fi";
+      return Medium.RADIO;
     }
-    return starts(name, List.of("eth", "enp", "eno", "ens", "enx")) ? "Cable" : "";
+    return starts(name, List.of("eth", "enp", "eno", "ens", "enx")) ? Medium.CABLE : Medium.UNKNOWN;
   }
 
   private static boolean starts(String name, List<String> beginnings) {
     return beginnings.stream().anyMatch(name.toLowerCase(Locale.ROOT)::startsWith);
-  }
-
-  private static boolean isWithin(Nearby one) {
-    return one.network().startsWith("Within");
-  }
-
-  private static boolean isRadio(Nearby one) {
-    return one.network().startsWith("Wi-Fi");
   }
 }

@@ -32,6 +32,7 @@ public sealed interface CodeVerdict extends Verdict {
   }
 
   /** Whether the logbook has it that the code was read; a question alone leaves no entry. */
+  @Override
   default boolean isLogged() {
     return true;
   }

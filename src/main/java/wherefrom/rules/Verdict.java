@@ -51,6 +51,16 @@ public sealed interface Verdict
     return "";
   }
 
+  /** The part that can be taken out where it sits, for another try; empty where none is. */
+  default Optional<Part> findInTheWay() {
+    return Optional.empty();
+  }
+
+  /** Whether it says that something was done: a question which tag is meant says nothing yet. */
+  default boolean isLogged() {
+    return true;
+  }
+
   /** How it is shown and sounded; a stop, where nothing else is said. */
   default Cue cue() {
     return Cue.STOP;
@@ -94,6 +104,11 @@ public sealed interface Verdict
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.placeTaken(this);
     }
+
+    @Override
+    public Optional<Part> findInTheWay() {
+      return Optional.of(fitted);
+    }
   }
 
   /** The part is fitted: here, which is no alarm, or elsewhere, which is a stop. */
@@ -106,6 +121,11 @@ public sealed interface Verdict
     @Override
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.alreadyFitted(this);
+    }
+
+    @Override
+    public Optional<Part> findInTheWay() {
+      return Optional.of(part);
     }
 
     boolean isHere() {
@@ -133,6 +153,11 @@ public sealed interface Verdict
     @Override
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.fittedBut(this);
+    }
+
+    @Override
+    public Optional<Part> findInTheWay() {
+      return Optional.of(part);
     }
 
     @Override

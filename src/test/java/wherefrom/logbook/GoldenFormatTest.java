@@ -40,6 +40,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
+import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ConsequenceRules;
@@ -48,6 +49,8 @@ import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.consequence.Setting;
 import wherefrom.rules.debris.Opening;
 import wherefrom.rules.size.GoodsSize;
+import wherefrom.workings.ChoiceInput;
+import wherefrom.workings.InputSpec;
 import wherefrom.workings.Working;
 import wherefrom.workings.catalogue.Workings;
 import wherefrom.workings.plan.PlanWorking;
@@ -148,11 +151,14 @@ class GoldenFormatTest {
     Arrays.stream(Ring.values()).forEach(ring -> keys.add("sheet: ring " + ring.id()));
     for (Working working : Workings.all()) {
       working.card().inputs().forEach(one -> keys.add("input: " + working.key() + " " + one.key()));
+      keys.addAll(choices(working.key(), working.card().inputs()));
     }
     // Names of before that are read still.
     Workings.find("top-dead-centre")
         .ifPresent(now -> keys.add("read as " + now.key() + ": top-dead-centre"));
     new PlanWorking().card().inputs().forEach(one -> keys.add("input: plan " + one.key()));
+    keys.addAll(choices("plan", new PlanWorking().card().inputs()));
+    keys.addAll(typedGoods());
     for (Layout layout : ReadyLayouts.all()) {
       Section.all(layout).forEach(section -> keys.add("section: " + section.key()));
       keys.addAll(consequences(layout));
@@ -160,8 +166,34 @@ class GoldenFormatTest {
     return keys;
   }
 
+  /** What is chosen in a sheet of figures stands there in the word of its key. */
+  private static List<String> choices(String sheet, List<? extends InputSpec> inputs) {
+    return inputs.stream()
+        .filter(ChoiceInput.class::isInstance)
+        .map(ChoiceInput.class::cast)
+        .flatMap(input -> input.choices().stream().map(word -> input.key() + " " + word))
+        .map(choice -> "choice: " + sheet + " " + choice)
+        .toList();
+  }
+
+  /** Before things had ids, prices lay under what was typed for them: it is read as them still. */
+  private static Set<String> typedGoods() {
+    Set<String> typed = new TreeSet<>();
+    for (PartKind kind : PartKind.values()) {
+      for (String word : List.of(kind.key(), kind.word(), kind.plural())) {
+        typed.add("read as " + Article.read(word).id() + ": " + word);
+      }
+    }
+    Arrays.stream(Goods.values())
+        .filter(goods -> !goods.id().equals(goods.words()))
+        .forEach(
+            goods ->
+                typed.add("read as " + Article.read(goods.words()).id() + ": " + goods.words()));
+    return typed;
+  }
+
   private static List<GoodsSize> sizes() {
-    List<GoodsSize> sizes = new ArrayList<>(List.of(GoodsSize.STANDARD));
+    List<GoodsSize> sizes = new ArrayList<>(List.of(GoodsSize.standard()));
     Arrays.stream(ValveSide.values()).map(GoodsSize.OfSide::new).forEach(sizes::add);
     for (GoodsSize.Sense sense : GoodsSize.Sense.values()) {
       sizes.add(GoodsSize.of(sense, Amount.of("0.010", Unit.INCH)));

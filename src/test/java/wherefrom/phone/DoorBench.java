@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.Phones;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.grease.PhotographFiles;
@@ -17,7 +18,7 @@ import wherefrom.ui.sample.SampleJob;
 
 /** An engine apart on a bench, and a door open to it on this computer. */
 abstract class DoorBench {
-  static final Nearby HERE = new Nearby("127.0.0.1", "this computer");
+  static final Nearby HERE = new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer");
 
   @TempDir Path folder;
 

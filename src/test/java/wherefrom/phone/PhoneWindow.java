@@ -20,6 +20,7 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.Phones;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.reader.TagReader;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.FileShelf;
@@ -44,7 +45,7 @@ final class PhoneWindow {
 
     @Override
     public List<Nearby> list() {
-      return List.of(new Nearby("127.0.0.1", "this computer"));
+      return List.of(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"));
     }
 
     @Override

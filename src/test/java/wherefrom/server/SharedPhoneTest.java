@@ -30,6 +30,7 @@ import wherefrom.job.phone.PhoneBench;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.PhonePictures;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.job.settings.ServerAddress;
 import wherefrom.job.tags.TagBook;
@@ -83,7 +84,7 @@ class SharedPhoneTest {
     window.watch(() -> {});
     door =
         new HttpPhones(System::nanoTime, new SecureRandom()::nextBytes)
-            .open(new Nearby("127.0.0.1", "this computer"), new Host());
+            .open(new Nearby("127.0.0.1", Medium.UNKNOWN, "this computer"), new Host());
     phone = new Caller(door.address());
   }
 

@@ -2,6 +2,7 @@ package wherefrom.ui;
 
 import java.util.List;
 import wherefrom.job.phone.PhoneDoor.Joined;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Phones.Nearby;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenId;
@@ -31,7 +32,8 @@ final class PhoneShots {
   private static void networks(SampleWindow window) {
     window.services.samplePhones.nearby =
         List.of(
-            new Nearby("192.168.1.23", "Wi-Fi, wlan0"), new Nearby("10.0.4.7", "Cable, enp3s0"));
+            new Nearby("192.168.1.23", Medium.RADIO, "wlan0"),
+            new Nearby("10.0.4.7", Medium.CABLE, "enp3s0"));
     show(window);
     window.press("Let phones in");
   }

@@ -22,8 +22,9 @@ public record AlwaysNew(String what, Article article, int pieces, List<String> b
 
   /** A kind of gasket. */
   private record Gasket(String what, Article article) {
-    static Gasket of(String what) {
-      return new Gasket(what, new Article.Named(what));
+    static Gasket of(Goods goods) {
+      String one = goods == Goods.HEAD_GASKETS ? "head gasket" : goods.words();
+      return new Gasket(one, new Article.Known(goods));
     }
   }
 
@@ -50,27 +51,26 @@ public record AlwaysNew(String what, Article article, int pieces, List<String> b
   }
 
   private static List<Gasket> gaskets(BigPartKind kind) {
-    return kind == BigPartKind.HEAD
-        ? List.of(new Gasket("head gasket", new Article.Known(Goods.HEAD_GASKETS)))
-        : named(kind).stream().map(Gasket::of).toList();
+    return goods(kind).stream().map(Gasket::of).toList();
   }
 
-  private static List<String> named(BigPartKind kind) {
+  private static List<Goods> goods(BigPartKind kind) {
     return switch (kind) {
-      case DISTRIBUTOR -> List.of("distributor gasket or O-ring");
-      case CARBURETOR -> List.of("carburetor base gasket");
-      case FUEL_PUMP -> List.of("fuel pump gasket");
-      case EXHAUST -> List.of("exhaust manifold gasket");
-      case INTAKE -> List.of("intake manifold gasket set");
-      case VALVE_COVER -> List.of("valve cover gasket");
-      case LIFTER_COVER -> List.of("lifter cover gasket");
-      case WATER_PUMP -> List.of("water pump gasket");
-      case FRONT_COVER -> List.of("front cover gasket", "front crank seal");
-      case CAMSHAFT -> List.of("cam plug");
-      case PAN -> List.of("oil pan gasket set");
-      case OIL_PUMP -> List.of("oil pump and pickup gasket or O-ring");
-      case REAR_SEAL -> List.of("rear main seal");
-      case HEAD, BRACKET, ROCKER_SHAFT, DAMPER, TIMING_SET, FLYWHEEL, CRANKSHAFT, OWN -> List.of();
+      case HEAD -> List.of(Goods.HEAD_GASKETS);
+      case DISTRIBUTOR -> List.of(Goods.DISTRIBUTOR_GASKET);
+      case CARBURETOR -> List.of(Goods.CARBURETOR_GASKET);
+      case FUEL_PUMP -> List.of(Goods.FUEL_PUMP_GASKET);
+      case EXHAUST -> List.of(Goods.EXHAUST_GASKET);
+      case INTAKE -> List.of(Goods.INTAKE_GASKETS);
+      case VALVE_COVER -> List.of(Goods.VALVE_COVER_GASKET);
+      case LIFTER_COVER -> List.of(Goods.LIFTER_COVER_GASKET);
+      case WATER_PUMP -> List.of(Goods.WATER_PUMP_GASKET);
+      case FRONT_COVER -> List.of(Goods.FRONT_COVER_GASKET, Goods.FRONT_SEAL);
+      case CAMSHAFT -> List.of(Goods.CAM_PLUG);
+      case PAN -> List.of(Goods.PAN_GASKETS);
+      case OIL_PUMP -> List.of(Goods.OIL_PUMP_GASKET);
+      case REAR_SEAL -> List.of(Goods.REAR_SEAL);
+      case BRACKET, ROCKER_SHAFT, DAMPER, TIMING_SET, FLYWHEEL, CRANKSHAFT, OWN -> List.of();
     };
   }
 }

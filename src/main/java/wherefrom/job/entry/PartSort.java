@@ -42,7 +42,7 @@ public record PartSort(Optional<LifterType> lifters, String name) {
   public Article article(PartKind kind) {
     Optional<Article> known =
         lifters.filter(type -> kind == PartKind.LIFTER).map(Goods::of).map(Article.Known::new);
-    return known.orElseGet(() -> Article.ofId(named(Goods.of(kind).words())));
+    return known.orElseGet(() -> Article.ofId(named(Goods.of(kind).id())));
   }
 
   private String named(String all) {

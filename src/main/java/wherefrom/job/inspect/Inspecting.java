@@ -84,9 +84,10 @@ public final class Inspecting {
   }
 
   private static JobEntry entry(Subject subject, String check, Look look, String note) {
-    return subject instanceof Subject.APart part
-        ? new LookRecorded(part.item(), check, look, note)
-        : new FeatureLooked(subject.key(), check, look, note);
+    return subject.match(
+        part -> new LookRecorded(part.item(), check, look, note),
+        feature -> new FeatureLooked(feature.key(), check, look, note),
+        beside -> new FeatureLooked(beside.key(), check, look, note));
   }
 
   /** What nobody has looked at yet: parts that are out, then features. */
@@ -142,11 +143,13 @@ public final class Inspecting {
   }
 
   private List<Check> checks(Subject subject) {
-    if (subject instanceof Subject.AFeature at) {
-      return Checks.of(at.feature());
-    }
+    return subject.match(
+        part -> checks(part.item()), at -> Checks.of(at.feature()), beside -> List.of());
+  }
+
+  private List<Check> checks(int item) {
     return job.state()
-        .findPart(((Subject.APart) subject).item())
+        .findPart(item)
         .map(PartRecord::part)
         .map(
             part ->

@@ -13,7 +13,6 @@ import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
-import wherefrom.parts.Part;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
@@ -131,10 +130,9 @@ public final class Comparing {
   }
 
   private String name(Subject subject) {
-    if (subject instanceof Subject.APart tagged) {
-      Part part = job.state().getPart(tagged.item()).part();
-      return part.home().figures();
-    }
-    return ((Subject.AFeature) subject).where();
+    return subject.match(
+        tagged -> job.state().getPart(tagged.item()).part().home().figures(),
+        Subject.AFeature::where,
+        Subject.Beside::words);
   }
 }

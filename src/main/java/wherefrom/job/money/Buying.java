@@ -81,7 +81,7 @@ public final class Buying {
   /** Valves that came before their side was asked for fill the lines of valves in their order. */
   private List<BuyLine> withSideUnsaid(List<BuyLine> lines) {
     List<BuyLine> filled = new ArrayList<>(lines);
-    int left = arrived(VALVES, GoodsSize.NONE);
+    int left = arrived(VALVES, GoodsSize.none());
     for (int at = 0; at < filled.size() && left > 0; at++) {
       BuyLine line = filled.get(at);
       if (line.what().equals(VALVES)) {
@@ -127,7 +127,7 @@ public final class Buying {
   }
 
   private BuyLine line(Article what, int pieces, String reason) {
-    return line(what, GoodsSize.NONE, "", pieces, reason);
+    return line(what, GoodsSize.none(), "", pieces, reason);
   }
 
   private BuyLine line(Article what, GoodsSize size, String words, int pieces, String reason) {

@@ -79,7 +79,7 @@ final class CostForecast {
   private Set<Article> spokenOf(Predicate<CostLine> counts) {
     return entries.lines().stream()
         .filter(counts)
-        .flatMap(line -> Stream.of(Article.read(line.what()), Article.read(line.about())))
+        .flatMap(line -> Stream.of(line.what(), Article.read(line.about())))
         .collect(Collectors.toSet());
   }
 

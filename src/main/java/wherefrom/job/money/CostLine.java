@@ -2,6 +2,7 @@ package wherefrom.job.money;
 
 import wherefrom.job.entry.CostState;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Article;
 
 /**
  * A cost line as it stands.
@@ -10,4 +11,4 @@ import wherefrom.quantity.Money;
  * @param plan the plan that it belongs to; 0 for none
  */
 public record CostLine(
-    int number, String what, String about, CostState state, Money amount, int plan, String note) {}
+    int number, Article what, String about, CostState state, Money amount, int plan, String note) {}

@@ -214,13 +214,12 @@ public final class CostList {
 
   /** What rules ask to buy and nobody has bought, besides the parts to replace. */
   List<Purchase> purchases() {
-    Map<String, Purchase> lines = new LinkedHashMap<>();
+    Map<Purchase.Key, Purchase> lines = new LinkedHashMap<>();
     for (CostAsk ask : asks.values()) {
       if (ask.open() && !ask.work()) {
         Optional<ValveSide> side = Place.find(ask.at()).flatMap(Replacement::findSide);
         Purchase purchase = new Purchase(ask.what(), side, ask.pieces(), ask.why());
-        lines.merge(
-            purchase.words(), purchase, (one, more) -> one.of(one.pieces() + more.pieces()));
+        lines.merge(purchase.key(), purchase, (one, more) -> one.of(one.pieces() + more.pieces()));
       }
     }
     return List.copyOf(lines.values());

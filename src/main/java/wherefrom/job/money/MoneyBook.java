@@ -77,7 +77,8 @@ public final class MoneyBook {
     }
     int line = number == 0 ? nextLine() : number;
     job.record(
-        new CostNoted(line, what.strip(), about, state, money.get().cents(), plan, note.strip()));
+        new CostNoted(
+            line, Article.read(what), about, state, money.get().cents(), plan, note.strip()));
     return new Answer.Kept(budget());
   }
 
@@ -105,7 +106,7 @@ public final class MoneyBook {
             line ->
                 note(
                     number,
-                    line.what(),
+                    line.what().id(),
                     line.about(),
                     state,
                     line.amount().text(),

@@ -36,7 +36,7 @@ public final class MoneyCsv {
     for (CostLine line : book.lines()) {
       rows.add(
           List.of(
-              line.what(),
+              line.what().id(),
               line.about(),
               line.state().name().toLowerCase(Locale.ROOT),
               line.amount().text(),

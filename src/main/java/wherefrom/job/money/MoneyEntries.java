@@ -69,7 +69,7 @@ public final class MoneyEntries {
   /** Whether a cost line says that it is committed or paid. */
   boolean isOrdered(Article what) {
     return lines().stream()
-        .filter(line -> Article.read(line.what()).equals(what))
+        .filter(line -> line.what().equals(what))
         .anyMatch(line -> line.state() == CostState.COMMITTED || line.state() == CostState.PAID);
   }
 

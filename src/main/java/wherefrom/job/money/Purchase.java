@@ -15,6 +15,13 @@ public record Purchase(Article what, Optional<ValveSide> side, int pieces, Strin
     this(what, Optional.empty(), pieces, reason);
   }
 
+  /** What must be alike for two to be one line. */
+  record Key(Article what, Optional<ValveSide> side) {}
+
+  Key key() {
+    return new Key(what, side);
+  }
+
   Purchase of(int otherPieces) {
     return new Purchase(what, side, otherPieces, reason);
   }

@@ -28,9 +28,9 @@ public final class PurchaseList {
 
   /** The same with what is committed or paid. */
   List<Purchase> all() {
-    Map<String, Purchase> lines = new LinkedHashMap<>();
-    CostList.standing(job).purchases().forEach(asked -> lines.put(asked.words(), asked));
-    gaskets().forEach(gasket -> lines.merge(gasket.words(), gasket, PurchaseList::both));
+    Map<Purchase.Key, Purchase> lines = new LinkedHashMap<>();
+    CostList.standing(job).purchases().forEach(asked -> lines.put(asked.key(), asked));
+    gaskets().forEach(gasket -> lines.merge(gasket.key(), gasket, PurchaseList::both));
     return List.copyOf(lines.values());
   }
 

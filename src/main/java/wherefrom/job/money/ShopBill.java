@@ -8,31 +8,35 @@ import wherefrom.rules.consequence.Goods;
 
 /** Lines that shops write for several pieces of work at once (common practice, no source). */
 public enum ShopBill {
-  CRANK_GROUND("crankshaft ground", Goods.ROD_GRINDING, Goods.MAIN_GRINDING, Goods.POLISHING),
-  BORED_AND_HONED("bored and honed", Goods.BORING, Goods.HONING),
+  CRANK_GROUND(Goods.CRANK_GROUND, Goods.ROD_GRINDING, Goods.MAIN_GRINDING, Goods.POLISHING),
+  BORED_AND_HONED(Goods.BORED_AND_HONED, Goods.BORING, Goods.HONING),
   HEADS_REWORKED(
-      "heads reworked", Goods.HEAD_MILLING, Goods.VALVE_JOB, Goods.SEATS_CUT, Goods.STUD_TAPPING);
+      Goods.HEADS_REWORKED,
+      Goods.HEAD_MILLING,
+      Goods.VALVE_JOB,
+      Goods.SEATS_CUT,
+      Goods.STUD_TAPPING);
 
-  private final String words;
+  private final Goods bill;
 
   @SuppressWarnings("ImmutableEnumChecker") // Set.of cannot be changed
   private final Set<Goods> work;
 
-  ShopBill(String words, Goods... work) {
-    this.words = words;
+  ShopBill(Goods bill, Goods... work) {
+    this.bill = bill;
     this.work = Set.of(work);
   }
 
-  /** As it is offered, and so as cost lines name it in logbooks. */
+  /** As it is offered. */
   public String words() {
-    return words;
+    return bill.words();
   }
 
   /** The lines that pay for a piece of work. */
   static List<Article> listOf(Goods work) {
     return Arrays.stream(values())
-        .filter(bill -> bill.work.contains(work))
-        .map(bill -> Article.read(bill.words))
+        .filter(line -> line.work.contains(work))
+        .<Article>map(line -> new Article.Known(line.bill))
         .toList();
   }
 }

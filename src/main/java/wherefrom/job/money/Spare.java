@@ -14,28 +14,20 @@ import wherefrom.rules.consequence.Goods;
 enum Spare {
   KEEPERS(Goods.KEEPER_PAIRS, 2, "spare: some are always lost"),
   STEM_SEALS(Goods.STEM_SEALS, 2, "spare: some tear as they go on"),
-  CORE_PLUGS("core plug of each size", 1, "spare: one goes in crooked"),
-  SMALL_BOLTS("cover bolts and washers, each size", 2, "spare: some are always lost");
+  CORE_PLUGS(Goods.SPARE_PLUGS, 1, "spare: one goes in crooked"),
+  SMALL_BOLTS(Goods.SPARE_BOLTS, 2, "spare: some are always lost");
 
   private static final Set<Goods> APART =
       EnumSet.of(Goods.VALVES, Goods.VALVE_SPRINGS, Goods.RETAINERS, Goods.STEM_SEALS);
 
-  @SuppressWarnings("ImmutableEnumChecker") // each article is a record of words or of a thing
+  @SuppressWarnings("ImmutableEnumChecker") // a record of a thing
   private final Article what;
 
   private final int pieces;
   private final String reason;
 
   Spare(Goods what, int pieces, String reason) {
-    this(new Article.Known(what), pieces, reason);
-  }
-
-  Spare(String what, int pieces, String reason) {
-    this(new Article.Named(what), pieces, reason);
-  }
-
-  Spare(Article what, int pieces, String reason) {
-    this.what = what;
+    this.what = new Article.Known(what);
     this.pieces = pieces;
     this.reason = reason;
   }

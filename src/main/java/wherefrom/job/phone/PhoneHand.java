@@ -184,7 +184,14 @@ final class PhoneHand {
     if (deed == PhoneDeed.CODE) {
       return wasScanned(with, written);
     }
-    return deed == PhoneDeed.TURNED && !isStop(written) ? together.turned() : itIsDone();
+    if (isStop(written)) {
+      return itIsDone();
+    }
+    return switch (deed) {
+      case TURNED -> together.turned();
+      case TAKE_OUT -> written.sequence() < job.sequence() ? itIsDone() : together.tookOut();
+      default -> itIsDone();
+    };
   }
 
   private PhoneView itIsDone() {

@@ -10,9 +10,29 @@ public interface Phones {
    * An address of this computer that phones near it can reach.
    *
    * @param address such as {@code 192.168.1.23}
-   * @param network what it is on, such as {@code Wi-Fi, wlan0}
+   * @param name what the system calls the network
    */
-  record Nearby(String address, String network) {}
+  record Nearby(String address, Medium medium, String name) {
+    /** {@code Wi-Fi, wlan0}; the name alone where it does not tell more. */
+    public String network() {
+      return medium == Medium.UNKNOWN ? name : medium.words + ", " + name;
+    }
+  }
+
+  /** How one gets onto a network, as far as its name tells. */
+  enum Medium {
+    RADIO("Wi-Fi"),
+    CABLE("Cable"),
+    /** Between programs of this computer, or through it: no phone is on it. */
+    WITHIN("Within this computer"),
+    UNKNOWN("");
+
+    private final String words;
+
+    Medium(String words) {
+      this.words = words;
+    }
+  }
 
   /** The addresses on networks of one's own, the likeliest first; none where it is on none. */
   List<Nearby> list();

@@ -18,6 +18,7 @@ import wherefrom.job.inspect.Castings;
 import wherefrom.job.inspect.DebrisBook;
 import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.debris.ReachedMains;
 import wherefrom.text.Words;
 
@@ -125,11 +126,13 @@ public final class FirstStart {
 
   /** Each open check once, with the places that it is open at. */
   private List<Point> checks() {
-    Map<String, List<StandingRule>> alike = new LinkedHashMap<>();
+    record Alike(String rule, String sentence, Optional<String> seen) {}
+    Map<Alike, List<StandingRule>> alike = new LinkedHashMap<>();
     for (StandingRule check : new Planning(job).openChecks()) {
-      String seen = check.answer().map(CheckAnswered::words).orElse("");
-      String key = check.consequence().rule() + check.consequence().sentence() + seen;
-      alike.computeIfAbsent(key + check.answer().isPresent(), it -> new ArrayList<>()).add(check);
+      Optional<String> seen = check.answer().map(CheckAnswered::words);
+      Consequence one = check.consequence();
+      Alike key = new Alike(one.rule(), one.sentence(), seen);
+      alike.computeIfAbsent(key, it -> new ArrayList<>()).add(check);
     }
     return alike.values().stream().map(FirstStart::point).toList();
   }

@@ -16,7 +16,6 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.Belonging;
-import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -84,7 +83,7 @@ public final class Fitting {
   }
 
   private boolean refuseOnce(Verdict verdict, Optional<Spot> spot) {
-    if (verdict instanceof CodeVerdict code && !code.isLogged()) {
+    if (!verdict.isLogged()) {
       // A question which tag a typed code is of: nothing was done yet.
       return false;
     }

@@ -195,9 +195,12 @@ final class Judging {
     return hand.stop()
         .flatMap(
             stop ->
-                stop instanceof Verdict.FittedBut fitted
-                    ? Optional.of(tookOutAlone(fitted.part()))
-                    : makeRoom(stop));
+                stop.findInTheWay()
+                    .map(
+                        there ->
+                            stop instanceof Verdict.FittedBut
+                                ? tookOutAlone(there)
+                                : makeRoom(there)));
   }
 
   private FitOutcome tookOutAlone(Part part) {
@@ -213,13 +216,9 @@ final class Judging {
     }
   }
 
-  private Optional<FitOutcome> makeRoom(Verdict stop) {
-    if (stop instanceof Verdict.PlaceTaken taken) {
-      return Optional.of(tookOut(taken.fitted(), "made room for another part"));
-    }
-    return stop instanceof Verdict.AlreadyFitted already
-        ? Optional.of(tookOut(already.part(), "moved"))
-        : Optional.empty();
+  private FitOutcome makeRoom(Part there) {
+    boolean itself = there.item() == hand.item();
+    return tookOut(there, itself ? "moved" : "made room for another part");
   }
 
   /** One act where the part then fits; a stop that comes instead stands for itself. */

@@ -1,11 +1,12 @@
 package wherefrom.job.puttogether;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import wherefrom.engine.Spot;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
+import wherefrom.job.UnsentException;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -21,8 +22,8 @@ public final class PutTogether {
   private final OpenJob job;
   private final Judging judging;
   private final FollowedList list;
+  private final ScannedHalves halves;
   private FitMode mode = FitMode.SCAN_BOTH;
-  private Optional<Place> pointed = Optional.empty();
 
   /** Whether a part was right until the person said that it is in turned. */
   private boolean saidTurned;
@@ -34,6 +35,7 @@ public final class PutTogether {
     this.job = job;
     this.judging = new Judging(job);
     this.list = new FollowedList(new ToFit(job));
+    this.halves = new ScannedHalves(job, judging, list);
     resumeWaiting();
   }
 
@@ -85,63 +87,25 @@ public final class PutTogether {
   /** Takes a code that was looked up. */
   public FitOutcome scan(CodeLookup found) {
     return found.match(
-        scanned -> remember(takePart(scanned.part())),
+        scanned -> press(() -> halves.take(mode, scanned.part())),
         scanned -> tap(scanned.spot()),
         card -> act(card.action()),
         basket -> remember(prompts().aside(basket)),
         bag -> remember(prompts().aside(bag, job.state())),
         bigPart -> remember(prompts().aside(bigPart)),
-        refused -> remember(judging.refuse(refused.verdict(), mode)));
+        refused -> press(() -> judging.refuse(refused.verdict(), mode)));
   }
 
   /** Takes a spot that was scanned from its card. */
   public FitOutcome tap(Spot tapped) {
-    pointed = Optional.empty();
-    return remember(takeSpot(tapped));
+    halves.point(Optional.empty());
+    return press(() -> halves.take(mode, tapped, last));
   }
 
   /** Takes a place that was tapped on the drawn engine: no part of another kind is meant there. */
   public FitOutcome tap(Place tapped) {
-    pointed = Optional.of(tapped);
-    return remember(takeSpot(tapped.spot()));
-  }
-
-  private FitOutcome takePart(PartRecord scanned) {
-    if (mode == FitMode.WHERE_DOES_THIS_GO) {
-      return new FitOutcome.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
-    }
-    boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
-    judging.take(scanned.part());
-    if (hand().spot().isEmpty() && mode == FitMode.FOLLOW_THE_LIST) {
-      target().ifPresent(place -> judging.take(place.spot()));
-    }
-    if (hand().spot().isPresent()) {
-      return new FitOutcome.Judged(judging.fit(false, wanted()));
-    }
-    judging.answerTags();
-    return new FitOutcome.WaitingForSpot(scanned, replaced);
-  }
-
-  private FitOutcome takeSpot(Spot scanned) {
-    if (mode == FitMode.WHERE_DOES_THIS_GO) {
-      return last instanceof FitOutcome.Shown shown
-          ? judging.tried(shown.part(), scanned)
-          : new FitOutcome.Said(WhereTo.words(job.state(), scanned));
-    }
-    boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
-    judging.take(scanned);
-    if (hand().part().isPresent()) {
-      return new FitOutcome.Judged(judging.fit(false, wanted()));
-    }
-    return stop().isPresent()
-        ? new FitOutcome.Judged(stop().get())
-        : new FitOutcome.WaitingForPart(scanned, replaced);
-  }
-
-  /** Where a place was tapped or the list names the spot, that names the kind, too. */
-  private MeantKind wanted() {
-    Optional<Place> listed = mode == FitMode.FOLLOW_THE_LIST ? target() : Optional.empty();
-    return MeantKind.at(hand().spot(), pointed, listed);
+    halves.point(Optional.of(tapped));
+    return press(() -> halves.take(mode, tapped.spot(), last));
   }
 
   /** The part that was just fitted went in turned, says the person: the fit is taken back. */
@@ -150,28 +114,41 @@ public final class PutTogether {
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
       return remember(new FitOutcome.Said("Scan the part first."));
     }
-    judging.takeBack(right);
-    FitOutcome stopped = remember(new FitOutcome.Judged(judging.fit(true, wanted())));
+    FitOutcome stopped =
+        press(
+            () -> {
+              judging.takeBack(right);
+              return halves.judge(mode, true);
+            });
     saidTurned = true;
     return stopped;
   }
 
   /** The stopped part is laid away; nothing was fitted. */
   public FitOutcome putAway() {
-    judging.putAway();
-    return remember(new FitOutcome.Said("The part is put away. Nothing was fitted."));
+    return press(
+        () -> {
+          judging.putAway();
+          return new FitOutcome.Said("The part is put away. Nothing was fitted.");
+        });
   }
 
   /** The stopped part stays in the hand, and another place is to be named. */
   public FitOutcome otherPlace() {
-    judging.keepPart();
-    return remember(prompts().due(job.state()));
+    return press(
+        () -> {
+          judging.keepPart();
+          return prompts().due(job.state());
+        });
   }
 
   /** What fills the place, or the part where it was fitted before, was taken out: judged anew. */
   public FitOutcome tookOut() {
-    return remember(
-        judging.tookOut().orElseGet(() -> new FitOutcome.Said("Nothing stands in the way here.")));
+    return press(
+        () ->
+            judging
+                .tookOut()
+                .orElseGet(() -> new FitOutcome.Said("Nothing stands in the way here.")));
   }
 
   /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
@@ -187,7 +164,7 @@ public final class PutTogether {
   /** Does something about the stop and judges its scan again. */
   public FitOutcome after(Runnable deed) {
     if (hand().isStopped()) {
-      return remember(judging.after(deed, wanted()));
+      return press(() -> judging.after(deed, halves.wanted(mode)));
     }
     deed.run();
     return last;
@@ -290,6 +267,19 @@ public final class PutTogether {
 
   private Prompts prompts() {
     return new Prompts(mode, hand(), target(), list.countHeld(), judging.findNever());
+  }
+
+  /**
+   * A press that may be done again: what it wrote before it was cut off stands, and is not written
+   * again; what is left of it is.
+   */
+  private FitOutcome press(Supplier<FitOutcome> deed) {
+    try {
+      return remember(deed.get());
+    } catch (UnsentException e) {
+      e.goOn();
+      throw e;
+    }
   }
 
   private FitOutcome remember(FitOutcome step) {

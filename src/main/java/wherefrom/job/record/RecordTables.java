@@ -155,9 +155,10 @@ public final class RecordTables {
   }
 
   private static String words(EngineJob job, Subject subject) {
-    return subject instanceof Subject.APart part
-        ? job.getPart(part.item()).part().words()
-        : ((Subject.AFeature) subject).words();
+    return subject.match(
+        part -> job.getPart(part.item()).part().words(),
+        Subject.AFeature::words,
+        Subject.Beside::words);
   }
 
   static RecordSection debris(OpenJob job) {
@@ -214,7 +215,7 @@ public final class RecordTables {
     List<RecordSection.Row> rows = new ArrayList<>();
     for (CostLine line : book.lines()) {
       String amount = book.budget().text(line.amount());
-      rows.add(row(false, line.what(), line.state().words(), amount, line.note()));
+      rows.add(row(false, line.what().words(), line.state().words(), amount, line.note()));
     }
     Budget budget = book.budget();
     for (CostItem item : book.toBuy()) {

@@ -33,7 +33,7 @@ final class WorkTables {
     for (CostLine line : book.lines()) {
       rows.add(
           TidyCell.of(line.number()),
-          TidyCell.of(line.what()),
+          TidyCell.of(line.what().words()),
           TidyCell.of(line.about()),
           TidyCell.of(line.state().words()),
           amount(line.amount()),

@@ -9,7 +9,6 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Whereabouts;
-import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
 
 /** Taking apart: each part is scanned as it comes out of its place. */
@@ -68,17 +67,21 @@ public final class TakeApart {
   }
 
   private Answer outOnce(CodeLookup found) {
-    if (found instanceof CodeLookup.APart part) {
-      return out(part.part());
+    return found.match(
+        part -> out(part.part()),
+        Answer.NoPart::new,
+        Answer.NoPart::new,
+        Answer.NoPart::new,
+        Answer.NoPart::new,
+        Answer.NoPart::new,
+        refused -> refuse(refused.verdict()));
+  }
+
+  private Answer refuse(Verdict verdict) {
+    if (verdict.isLogged()) {
+      job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
     }
-    if (found instanceof CodeLookup.Refused refused) {
-      Verdict verdict = refused.verdict();
-      if (!(verdict instanceof CodeVerdict code) || code.isLogged()) {
-        job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
-      }
-      return new Answer.Refused(verdict);
-    }
-    return new Answer.NoPart(found);
+    return new Answer.Refused(verdict);
   }
 
   /** Logs a part as out. */

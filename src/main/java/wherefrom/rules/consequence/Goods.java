@@ -2,6 +2,7 @@ package wherefrom.rules.consequence;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Predicate;
 import wherefrom.engine.LifterType;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
@@ -58,7 +59,26 @@ public enum Goods {
   INTAKE_CUT("intake faces or manifold cut"),
   SEATS_CUT("seats and throats cut for larger valves"),
   STUD_WORK("rocker stud bores reamed or tapped"),
-  STUD_TAPPING("head machined for screw-in studs");
+  STUD_TAPPING("head machined for screw-in studs"),
+  CRANK_GROUND("crankshaft ground"),
+  BORED_AND_HONED("bored and honed"),
+  HEADS_REWORKED("heads reworked"),
+  DISTRIBUTOR_GASKET("distributor gasket or O-ring"),
+  CARBURETOR_GASKET("carburetor base gasket"),
+  FUEL_PUMP_GASKET("fuel pump gasket"),
+  EXHAUST_GASKET("exhaust manifold gasket"),
+  INTAKE_GASKETS("intake manifold gasket set"),
+  VALVE_COVER_GASKET("valve cover gasket"),
+  LIFTER_COVER_GASKET("lifter cover gasket"),
+  WATER_PUMP_GASKET("water pump gasket"),
+  FRONT_COVER_GASKET("front cover gasket"),
+  FRONT_SEAL("front crank seal"),
+  CAM_PLUG("cam plug"),
+  PAN_GASKETS("oil pan gasket set"),
+  OIL_PUMP_GASKET("oil pump and pickup gasket or O-ring"),
+  REAR_SEAL("rear main seal"),
+  SPARE_PLUGS("core plug of each size"),
+  SPARE_BOLTS("cover bolts and washers, each size");
 
   private final String id;
   private final String words;
@@ -111,6 +131,23 @@ public enum Goods {
       case OVERSIZE_RING_SETS -> Words.count(pieces, "piston ring set") + ", oversize";
       case FLAT_LIFTERS -> Words.count(pieces, "flat lifter");
       case ROLLER_LIFTERS -> Words.count(pieces, "roller lifter");
+      case DISTRIBUTOR_GASKET,
+          CARBURETOR_GASKET,
+          FUEL_PUMP_GASKET,
+          EXHAUST_GASKET,
+          INTAKE_GASKETS,
+          VALVE_COVER_GASKET,
+          LIFTER_COVER_GASKET,
+          WATER_PUMP_GASKET,
+          FRONT_COVER_GASKET,
+          FRONT_SEAL,
+          CAM_PLUG,
+          PAN_GASKETS,
+          OIL_PUMP_GASKET,
+          REAR_SEAL,
+          SPARE_PLUGS,
+          SPARE_BOLTS ->
+          pieces == 1 ? "1 " + words : pieces + " × " + words;
       default ->
           kind.map(one -> Words.count(pieces, one.word(), one.plural()))
               .orElseGet(() -> pieces + " × " + words);
@@ -133,13 +170,17 @@ public enum Goods {
   }
 
   public static Optional<Goods> find(String id) {
-    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+    return first(one -> one.id.equals(id));
+  }
+
+  private static Optional<Goods> first(Predicate<Goods> wanted) {
+    return Arrays.stream(values()).filter(wanted).findFirst();
   }
 
   /** What a person means by these words, as they are shown or stand in logbooks. */
   static Optional<Goods> read(String text) {
-    return find(text)
-        .or(() -> Arrays.stream(values()).filter(one -> one.words.equals(text)).findFirst());
+    return first(one -> one.id.equalsIgnoreCase(text))
+        .or(() -> first(one -> one.words.equalsIgnoreCase(text)));
   }
 
   /** Lifters of one type. */

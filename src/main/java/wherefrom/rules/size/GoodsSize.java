@@ -13,11 +13,15 @@ import wherefrom.quantity.Unit;
  * length in the same sense, in whatever unit: 0.020 in under and 0.508 mm under.
  */
 public sealed interface GoodsSize {
-  /** The thing has no size that one could ask for. */
-  GoodsSize NONE = new Unsized();
+  /** Of a thing that has no size that one could ask for. */
+  static GoodsSize none() {
+    return new Unsized();
+  }
 
-  /** The size that it was made in. */
-  GoodsSize STANDARD = new Standard();
+  /** The size that a thing was made in. */
+  static GoodsSize standard() {
+    return new Standard();
+  }
 
   /** As it stands in logbooks, an amount apart. */
   String id();
@@ -36,7 +40,7 @@ public sealed interface GoodsSize {
   }
 
   default boolean isNone() {
-    return equals(NONE);
+    return equals(none());
   }
 
   /** No size. */
@@ -142,12 +146,12 @@ public sealed interface GoodsSize {
 
   /** A step from standard; 0 is standard. */
   static GoodsSize of(Sense sense, Amount off) {
-    return off.number().signum() == 0 ? STANDARD : new Off(sense, off);
+    return off.number().signum() == 0 ? standard() : new Off(sense, off);
   }
 
   /** The size of valves of a side; none of all else. */
   static GoodsSize of(Optional<ValveSide> side) {
-    return side.<GoodsSize>map(OfSide::new).orElse(NONE);
+    return side.<GoodsSize>map(OfSide::new).orElse(none());
   }
 
   /** What stands in a logbook under this id; earlier ones hold the words that were shown. */

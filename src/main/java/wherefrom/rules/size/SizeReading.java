@@ -24,10 +24,10 @@ final class SizeReading {
   static Optional<GoodsSize> read(String text, Unit usual) {
     String typed = text.strip().toLowerCase(Locale.ROOT);
     if (typed.isEmpty()) {
-      return Optional.of(GoodsSize.NONE);
+      return Optional.of(GoodsSize.none());
     }
     if (STANDARD.matcher(typed).matches()) {
-      return Optional.of(GoodsSize.STANDARD);
+      return Optional.of(GoodsSize.standard());
     }
     return findSide(typed).or(() -> findOff(typed, usual));
   }

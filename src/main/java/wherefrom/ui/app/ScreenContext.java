@@ -243,18 +243,17 @@ public final class ScreenContext extends WindowWork {
    * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
    */
   public void refuse(CodeLookup found, String wanted) {
-    if (found instanceof CodeLookup.ABag bag) {
-      openBeside(ScreenId.BAG, bag.number());
-    } else if (found instanceof CodeLookup.ABigPart bigPart) {
-      openBeside(ScreenId.BIG_PART, bigPart.part().number());
-    } else {
-      refuse(Refusal.of(found, wanted));
-    }
-  }
-
-  /** Where a screen has no use for its tag, a bag's or a big part's page opens. */
-  private void openBeside(ScreenId id, int number) {
-    navigator.show(id, number);
+    Runnable said = () -> refuse(Refusal.of(found, wanted));
+    found
+        .<Runnable>match(
+            part -> said,
+            spot -> said,
+            action -> said,
+            basket -> said,
+            bag -> () -> navigator.show(ScreenId.BAG, bag.number()),
+            bigPart -> () -> navigator.show(ScreenId.BIG_PART, bigPart.part().number()),
+            refused -> said)
+        .run();
   }
 
   /** Says over the whole screen that what was scanned or tapped was not taken, and why. */

@@ -108,11 +108,8 @@ public abstract class WindowWork {
 
   private void sendAgain(UnsentWork.Kept sent) {
     Optional<LoggedEntry> written = settled(sent);
-    if (written.isEmpty()) {
-      perform(sent.work());
-    } else {
-      say("Kept: " + EntryWords.of(sent.job().state(), written.get().entry()) + ".");
-    }
+    written.ifPresent(it -> say("Kept: " + EntryWords.of(sent.job().state(), it.entry()) + "."));
+    sent.left(written).ifPresent(this::perform);
   }
 
   /** Where the store is out of reach still, the work goes on waiting. */

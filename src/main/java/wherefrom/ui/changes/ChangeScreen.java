@@ -16,14 +16,25 @@ import wherefrom.ui.controls.TagKey;
 
 /** One change with all that follows from it, before anything is recorded, planned, or done. */
 public final class ChangeScreen extends ListPage {
-  private static final String FRESH = "not recorded yet";
+  /** How far a change has got. */
+  private enum Standing {
+    FRESH("not recorded yet"),
+    PLANNED("only a plan"),
+    MADE("recorded");
+
+    private final String words;
+
+    Standing(String words) {
+      this.words = words;
+    }
+  }
 
   private final Change change;
   private final ChangesModel model;
-  private final String standing;
+  private final Standing standing;
   private boolean offersWork;
 
-  private ChangeScreen(ScreenContext context, Change change, String standing) {
+  private ChangeScreen(ScreenContext context, Change change, Standing standing) {
     super(context, Words.capital(change.words()));
     this.change = change;
     this.standing = standing;
@@ -32,7 +43,7 @@ public final class ChangeScreen extends ListPage {
 
   /** A change that nothing is recorded of yet. */
   public static ChangeScreen fresh(ScreenContext context, Change change) {
-    ChangeScreen screen = new ChangeScreen(context, change, FRESH);
+    ChangeScreen screen = new ChangeScreen(context, change, Standing.FRESH);
     if (ChangesModel.isFinding(change)) {
       screen.offer("Record it", "this then follows", model -> model.make(change));
     } else {
@@ -46,7 +57,7 @@ public final class ChangeScreen extends ListPage {
   }
 
   public static ChangeScreen planned(ScreenContext context, PlannedChange plan) {
-    ChangeScreen screen = new ChangeScreen(context, plan.change(), "only a plan");
+    ChangeScreen screen = new ChangeScreen(context, plan.change(), Standing.PLANNED);
     screen.offer(
         "It is done",
         "all this then follows",
@@ -58,7 +69,7 @@ public final class ChangeScreen extends ListPage {
 
   /** A change that was recorded. */
   public static ChangeScreen made(ScreenContext context, Change change) {
-    return new ChangeScreen(context, change, "recorded");
+    return new ChangeScreen(context, change, Standing.MADE);
   }
 
   private KeyRow.Act act(String words, Function<ChangesModel, String> deed) {
@@ -83,7 +94,7 @@ public final class ChangeScreen extends ListPage {
   /** Leaving writes nothing down, which is said. */
   @Override
   public boolean escape() {
-    if (standing.equals(FRESH)) {
+    if (standing == Standing.FRESH) {
       context.say("Not recorded: " + Words.small(title()) + ".");
     }
     return false;
@@ -91,7 +102,7 @@ public final class ChangeScreen extends ListPage {
 
   @Override
   public String aside() {
-    return standing;
+    return standing.words;
   }
 
   @Override

@@ -82,10 +82,9 @@ final class DecideModel {
   List<Group> groups() {
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : state().kinds().stream().sorted().toList()) {
-      List<Line> lines = lines(kind);
-      int open = (int) lines.stream().filter(line -> line.decided().isEmpty()).count();
-      if (!lines.isEmpty()) {
-        groups.add(new Group(kind, lines.size(), open));
+      int many = used(kind).size();
+      if (many > 0) {
+        groups.add(new Group(kind, many, undecided(kind)));
       }
     }
     return groups;
@@ -173,8 +172,8 @@ final class DecideModel {
             .filter(part -> decision != Decision.REUSE || isProposed(part))
             .allMatch(part -> deciding.isMeasured(part.part().item()));
     return DecideReason.of(decision).stream()
+        .filter(reason -> measured || !reason.claimsReading())
         .map(DecideReason::words)
-        .filter(words -> measured || !DecideReason.claimsReading(words))
         .toList();
   }
 

@@ -1,7 +1,8 @@
 package wherefrom.ui.decide;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
 import wherefrom.inspection.Decision;
 
 /** The usual reasons for a decision. */
@@ -50,9 +51,13 @@ enum DecideReason {
     };
   }
 
-  /** Whether these words say that something was measured. */
-  static boolean claimsReading(String words) {
-    return Stream.of(MEASURED_GOOD, CAN_BE_MACHINED, OUT_OF_LIMIT)
-        .anyMatch(reason -> reason.words.equals(words));
+  /** The reason of this key; empty of a person's own words and of what rules say. */
+  static Optional<DecideReason> find(String words) {
+    return Arrays.stream(values()).filter(reason -> reason.words.equals(words)).findFirst();
+  }
+
+  /** Whether it says that something was measured. */
+  boolean claimsReading() {
+    return this == MEASURED_GOOD || this == CAN_BE_MACHINED || this == OUT_OF_LIMIT;
   }
 }

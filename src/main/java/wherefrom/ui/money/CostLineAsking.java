@@ -125,7 +125,7 @@ final class CostLineAsking {
             () ->
                 new ChoiceScreen<>(
                     context,
-                    line.what() + ": " + model.text(line.amount()),
+                    line.what().words() + ": " + model.text(line.amount()),
                     choices,
                     Runnable::run));
   }
@@ -133,7 +133,10 @@ final class CostLineAsking {
   private void act(CostLine line, Deed deed) {
     switch (deed) {
       case AMOUNT ->
-          figure(line.what(), "How much, in " + unit() + "?", typed -> model.amount(line, typed));
+          figure(
+              line.what().words(),
+              "How much, in " + unit() + "?",
+              typed -> model.amount(line, typed));
       case NOTE ->
           context
               .navigator()
@@ -141,7 +144,7 @@ final class CostLineAsking {
                   () ->
                       new TextEntryScreen(
                           context,
-                          line.what(),
+                          line.what().words(),
                           line.note(),
                           words -> said(() -> model.noteWords(line, words))));
       case DROP ->

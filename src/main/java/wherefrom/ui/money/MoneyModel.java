@@ -150,7 +150,7 @@ final class MoneyModel {
         book()
             .note(
                 line.number(),
-                line.what(),
+                line.what().id(),
                 line.about(),
                 line.state(),
                 amount,
@@ -163,7 +163,7 @@ final class MoneyModel {
         book()
             .note(
                 line.number(),
-                line.what(),
+                line.what().id(),
                 line.about(),
                 line.state(),
                 line.amount().text(),

@@ -90,7 +90,7 @@ public final class MoneyScreen extends Page {
       lines.add(
           ListRow.key(
               context.touch(),
-              line.what() + ": " + model.text(line.amount()),
+              line.what().words() + ": " + model.text(line.amount()),
               List.of(line.state().words() + plan + note),
               () -> asking.change(line)));
     }

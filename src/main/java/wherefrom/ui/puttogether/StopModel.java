@@ -35,9 +35,7 @@ final class StopModel {
 
   /** Whether what stands in the way of the stop can be taken out. */
   boolean canTakeOut() {
-    return is(Verdict.FittedBut.class)
-        || is(Verdict.PlaceTaken.class)
-        || is(Verdict.AlreadyFitted.class);
+    return together.stop().flatMap(Verdict::findInTheWay).isPresent();
   }
 
   /** Whether the stopped part sits in its place, and something stands against it there. */

@@ -22,6 +22,7 @@ import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.Article;
 
 /** Big parts come off and go on in an order; what speaks against it is asked, never forbidden. */
 class BigPartsTest {
@@ -248,7 +249,7 @@ class BigPartsTest {
     assertThat(bought())
         .containsExactlyInAnyOrder(
             "1 water pump gasket", "1 front cover gasket", "1 front crank seal", "1 head gaskets");
-    job.record(new CostNoted(1, "front crank seal", "", CostState.PAID, 900, 0, ""));
+    job.record(new CostNoted(1, Article.read("front crank seal"), "", CostState.PAID, 900, 0, ""));
     assertThat(bought()).hasSize(3).doesNotContain("1 front crank seal");
     parts.listGaskets(false);
     assertThat(bought()).isEmpty();

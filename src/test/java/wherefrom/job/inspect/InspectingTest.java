@@ -44,6 +44,14 @@ class InspectingTest {
     assertThat(card.note()).isEqualTo("it was dirt");
   }
 
+  /** No look is about a bag or a big part: it is said, and no program ends by it. */
+  @Test
+  void aBagHasNoTests() {
+    assertThat(inspecting.cards(Subject.ofBag(1))).isEmpty();
+    assertThat(inspecting.answer(Subject.ofBigPart(1), "pushrod-roll", Look.PASS, ""))
+        .isEqualTo(new Inspecting.Answer.Refused("There is no test \"pushrod-roll\" for this."));
+  }
+
   @Test
   void whoGaveAReasonForABadFindingDidNotKnowOfALaterDoubt() {
     Part pushrod = bench.part("pushrod@3EX");

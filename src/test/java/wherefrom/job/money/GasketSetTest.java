@@ -65,7 +65,16 @@ class GasketSetTest {
 
   private static BuyLine line(Goods goods, int pieces, SoldAs sold) {
     return new BuyLine(
-        new Article.Known(goods), GoodsSize.NONE, "", pieces, sold, false, 0, 0, List.of(), "worn");
+        new Article.Known(goods),
+        GoodsSize.none(),
+        "",
+        pieces,
+        sold,
+        false,
+        0,
+        0,
+        List.of(),
+        "worn");
   }
 
   @Test
@@ -74,7 +83,7 @@ class GasketSetTest {
     int wanted = keepers().open();
     assertThat(wanted).isEqualTo(keepers().pieces() + 2);
     GasketSet.tick(job, KEEPERS, wanted + 1);
-    job.record(new GoodsArrived(GasketSet.WHAT, GoodsSize.NONE, 1, "", true));
+    job.record(new GoodsArrived(GasketSet.WHAT, GoodsSize.none(), 1, "", true));
     assertThat(keepers().open()).isZero();
     GasketSet.tick(job, KEEPERS, wanted - 1);
     assertThat(keepers().open()).isEqualTo(1);

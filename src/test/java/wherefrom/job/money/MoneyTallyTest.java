@@ -302,7 +302,7 @@ class MoneyTallyTest {
                   .map(
                       row ->
                           org.assertj.core.groups.Tuple.tuple(
-                              row.what(), row.about(), row.state(), row.note()))
+                              Article.read(row.what()), row.about(), row.state(), row.note()))
                   .toList());
     }
   }

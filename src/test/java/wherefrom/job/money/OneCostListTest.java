@@ -81,7 +81,7 @@ class OneCostListTest {
   /** A set that holds so many of a thing, and is here. */
   private void setHolds(String what, int pieces) {
     GasketSet.tick(bench.job, Article.read(what), pieces);
-    bench.job.record(new GoodsArrived(GasketSet.WHAT, GoodsSize.NONE, 1, "", true));
+    bench.job.record(new GoodsArrived(GasketSet.WHAT, GoodsSize.none(), 1, "", true));
   }
 
   @Test

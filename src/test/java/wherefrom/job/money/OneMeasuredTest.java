@@ -20,7 +20,7 @@ class OneMeasuredTest {
     return new OneMeasured(
         new GoodsMeasured(
             Article.read(what),
-            GoodsSize.NONE,
+            GoodsSize.none(),
             way,
             inch(reading),
             inch(off),
@@ -89,7 +89,7 @@ class OneMeasuredTest {
         new OneMeasured(
             new GoodsMeasured(
                 Article.read("rod shells"),
-                GoodsSize.NONE,
+                GoodsSize.none(),
                 GoodsWay.WALL,
                 Amount.of("1.969", Unit.MILLIMETRE),
                 Amount.of("0.003", Unit.MILLIMETRE),

@@ -179,7 +179,7 @@ class JobTablesTest {
   }
 
   private static String first(List<CostLine> lines) {
-    return lines.get(0).what();
+    return lines.get(0).what().words();
   }
 
   @Test

@@ -304,7 +304,7 @@ class TableRoundTripTest {
       expected.add(
           List.of(
               "" + line.number(),
-              line.what(),
+              line.what().words(),
               line.about(),
               line.state().words(),
               money(line.amount().cents()),

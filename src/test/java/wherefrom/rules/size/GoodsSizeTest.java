@@ -25,7 +25,7 @@ class GoodsSizeTest {
     assertThat(under("0.50", Unit.MILLIMETRE)).isNotEqualTo(twenty);
     assertThat(GoodsSize.of(GoodsSize.Sense.OVER, Amount.of("0.020", Unit.INCH)))
         .isNotEqualTo(twenty);
-    assertThat(under("0", Unit.INCH)).isEqualTo(GoodsSize.STANDARD);
+    assertThat(under("0", Unit.INCH)).isEqualTo(GoodsSize.standard());
   }
 
   /** All that the buying list has shown as a size, and what people say. */
@@ -50,7 +50,7 @@ class GoodsSizeTest {
   @ParameterizedTest
   @ValueSource(strings = {"standard", "STD", "standard, as measured", "standard, once ground"})
   void standardIsASizeOfItsOwn(String shown) {
-    assertThat(GoodsSize.read(shown, Unit.ONE)).contains(GoodsSize.STANDARD);
+    assertThat(GoodsSize.read(shown, Unit.ONE)).contains(GoodsSize.standard());
   }
 
   @ParameterizedTest
@@ -66,15 +66,15 @@ class GoodsSizeTest {
     assertThat(GoodsSize.read(shown, Unit.ONE)).isEmpty();
     assertThat(GoodsSize.ofLogbook(shown, Optional.empty()))
         .isEqualTo(new GoodsSize.Worded(shown))
-        .isNotIn(GoodsSize.NONE, GoodsSize.STANDARD);
+        .isNotIn(GoodsSize.none(), GoodsSize.standard());
   }
 
   @Test
   void everySizeIsReadBackFromItsFields() {
     for (GoodsSize size :
         List.of(
-            GoodsSize.NONE,
-            GoodsSize.STANDARD,
+            GoodsSize.none(),
+            GoodsSize.standard(),
             new GoodsSize.OfSide(ValveSide.INTAKE),
             new GoodsSize.OfSide(ValveSide.EXHAUST),
             under("0.50", Unit.MILLIMETRE),

@@ -11,6 +11,7 @@ import java.util.Optional;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneHost;
 import wherefrom.job.phone.Phones;
+import wherefrom.job.phone.Phones.Medium;
 import wherefrom.job.phone.Squares;
 
 /** Doors for phones that let nobody in: what the window shows of them is the test's own. */
@@ -18,7 +19,7 @@ public final class SamplePhones implements Phones {
   private static final String ADDRESS = "http://192.168.1.23:47417";
 
   /** On which networks this computer is. */
-  public List<Nearby> nearby = List.of(new Nearby("192.168.1.23", "Wi-Fi, wlan0"));
+  public List<Nearby> nearby = List.of(new Nearby("192.168.1.23", Medium.RADIO, "wlan0"));
 
   /** Who has joined. */
   public final List<PhoneDoor.Joined> joined = new ArrayList<>();

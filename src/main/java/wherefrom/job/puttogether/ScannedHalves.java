@@ -1,0 +1,79 @@
+package wherefrom.job.puttogether;
+
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.parts.Place;
+import wherefrom.rules.Verdict;
+
+/**
+ * A part and a place, in whichever order they come: the first waits for the other, and the two are
+ * judged.
+ */
+final class ScannedHalves {
+  private final OpenJob job;
+  private final Judging judging;
+  private final FollowedList list;
+  private Optional<Place> pointed = Optional.empty();
+
+  ScannedHalves(OpenJob job, Judging judging, FollowedList list) {
+    this.job = job;
+    this.judging = judging;
+    this.list = list;
+  }
+
+  /** The place that was tapped with the kind that lives there; empty where a card was scanned. */
+  void point(Optional<Place> tapped) {
+    pointed = tapped;
+  }
+
+  FitOutcome take(FitMode mode, PartRecord scanned) {
+    if (mode == FitMode.WHERE_DOES_THIS_GO) {
+      return new FitOutcome.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
+    }
+    boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
+    judging.take(scanned.part());
+    if (hand().spot().isEmpty() && mode == FitMode.FOLLOW_THE_LIST) {
+      list.target().ifPresent(place -> judging.take(place.spot()));
+    }
+    if (hand().spot().isPresent()) {
+      return judge(mode, false);
+    }
+    judging.answerTags();
+    return new FitOutcome.WaitingForSpot(scanned, replaced);
+  }
+
+  /**
+   * @param last what was answered before: a part that is shown is held against the spot
+   */
+  FitOutcome take(FitMode mode, Spot scanned, FitOutcome last) {
+    if (mode == FitMode.WHERE_DOES_THIS_GO) {
+      return last instanceof FitOutcome.Shown shown
+          ? judging.tried(shown.part(), scanned)
+          : new FitOutcome.Said(WhereTo.words(job.state(), scanned));
+    }
+    boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
+    judging.take(scanned);
+    if (hand().part().isPresent()) {
+      return judge(mode, false);
+    }
+    Optional<Verdict> stop = hand().stop();
+    return stop.<FitOutcome>map(FitOutcome.Judged::new)
+        .orElseGet(() -> new FitOutcome.WaitingForPart(scanned, replaced));
+  }
+
+  FitOutcome judge(FitMode mode, boolean turned) {
+    return new FitOutcome.Judged(judging.fit(turned, wanted(mode)));
+  }
+
+  /** Where a place was tapped or the list names the spot, that names the kind, too. */
+  MeantKind wanted(FitMode mode) {
+    boolean listed = mode == FitMode.FOLLOW_THE_LIST;
+    return MeantKind.at(hand().spot(), pointed, listed ? list.target() : Optional.empty());
+  }
+
+  private InHand hand() {
+    return judging.hand();
+  }
+}
