@@ -141,8 +141,8 @@ public final class CylinderZoom {
 
   /** What may be said there, the most first: the pivot's mark is left of the rocker's. */
   private Stream<String> aboveRocker() {
-    boolean rocker = asked.isTracked(PartKind.ROCKER);
-    boolean pivot = asked.isTracked(PartKind.PIVOT);
+    boolean rocker = asked.isMeant(PartKind.ROCKER);
+    boolean pivot = asked.isMeant(PartKind.PIVOT);
     if (rocker && pivot) {
       return Stream.of("pivot, rocker", "rocker");
     }

@@ -27,12 +27,16 @@ public final class Pointing {
   }
 
   /**
-   * A red ring with the octagon: the wrong place.
+   * A red ring of two lines with the octagon: the wrong place, told from the right one by its shape
+   * as well.
    *
    * @param aside where the octagon's middle lies, in radii from the ring's
    */
   public static List<Shape> wrong(Point at, double radius, Point aside, Glass glass) {
     List<Shape> shapes = new ArrayList<>(ring(at, radius, glass, Role.WRONG_RING));
+    ShapeCollector gap = new ShapeCollector(glass);
+    gap.disc(at, radius, Role.WRONG_GAP);
+    shapes.addAll(gap.shapes());
     Point octagon = new Point(at.x() + radius * aside.x(), at.y() + radius * aside.y());
     shapes.addAll(MarkShapes.of(Sign.OTHER, octagon, glass.px(OCTAGON), glass).shapes());
     return shapes;

@@ -63,8 +63,10 @@ public enum Role {
   /** The ring round what is meant, in its halo. */
   RING(6),
   HALO(13),
-  /** The ring round the wrong place, in its halo. */
-  WRONG_RING(6),
+  /** The ring round the wrong place, in its halo: two lines, where the right place has one. */
+  WRONG_RING(9),
+  /** What shows between its two lines. */
+  WRONG_GAP(3),
 
   /** Words. */
   NUMBER(0),

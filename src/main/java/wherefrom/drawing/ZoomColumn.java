@@ -165,7 +165,8 @@ final class ZoomColumn {
   }
 
   /**
-   * The part's name beside it, on a short line; left out where there is no room for it.
+   * The part's name beside it, on a short line; left out where there is no room for it, and where
+   * another kind is meant: its part may not be drawn.
    *
    * @param edge where the line begins at the part
    * @param at where the words begin, or end where they stand on its left
@@ -174,7 +175,7 @@ final class ZoomColumn {
   void name(PartKind kind, String name, double edge, double at, double until, double y) {
     double room = Math.abs(until - at);
     double size = size(name, room);
-    if (!named || !asked.isTracked(kind) || size == 0) {
+    if (!named || !asked.isMeant(kind) || size == 0) {
       return;
     }
     boolean rightward = until > at;

@@ -2,6 +2,7 @@ package wherefrom.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -68,6 +69,16 @@ public final class Spots {
     spots.addAll(mains(layout));
     spots.addAll(camBearings(layout));
     return spots;
+  }
+
+  /**
+   * The spot that a person types by its {@link Spot#key()}: letters of any case, of a valve's side
+   * the first alone, as {@code 3i} for {@code 3IN}; empty when the text is none.
+   */
+  public static Optional<Spot> findTyped(String typed) {
+    String key = typed.replaceAll("\\s", "").toUpperCase(Locale.ROOT);
+    boolean one = key.matches("[1-9][0-9]?[IE]");
+    return find(one ? key + (key.endsWith("I") ? "N" : "X") : key);
   }
 
   /** The spot with this {@link Spot#key()}; empty when the text is no such key. */

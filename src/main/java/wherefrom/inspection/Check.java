@@ -39,6 +39,16 @@ public record Check(
     printed = List.copyOf(printed);
   }
 
+  /** This test and its answer, such as {@code Is it straight? suspect}. */
+  public String answered(Look look) {
+    return answered(title, look);
+  }
+
+  /** The same of a test that is known by its title alone. */
+  public static String answered(String title, Look look) {
+    return title + (title.endsWith("?") ? " " : ": ") + look.word();
+  }
+
   static Check of(PartKind kind, String key, String title) {
     return start(kind.key(), key, title);
   }

@@ -80,8 +80,7 @@ final class BenchWords {
 
   /** A test by its title, or by its name where it is none of ours, and its answer. */
   static String look(String check, Look look) {
-    String title = Checks.find(check).map(Check::title).orElse(check);
-    return title + (title.endsWith("?") ? " " : ": ") + look.word();
+    return Check.answered(Checks.find(check).map(Check::title).orElse(check), look);
   }
 
   private static String looked(EntryWords words, FeatureLooked look) {

@@ -41,9 +41,10 @@ final class Findings {
   /**
    * A look at a part, or a judgement of its readings.
    *
+   * @param word its answer; of a reading that its uncertainty leaves open {@code undecided}
    * @param words with its answer: {@code Is it straight? fail}, {@code Runout: fail}
    */
-  record Finding(Look look, long since, String words) {
+  record Finding(Look look, String word, long since, String words) {
     boolean isDoubtful() {
       return evidence().isDoubtful();
     }
@@ -80,6 +81,7 @@ final class Findings {
             one ->
                 new Finding(
                     one.getValue(),
+                    one.getValue().word(),
                     record.dates().lookedAt().getOrDefault(one.getKey(), 0L),
                     BenchWords.look(one.getKey(), one.getValue())));
   }
@@ -108,6 +110,7 @@ final class Findings {
   }
 
   private static Finding finding(String title, Look look, long since) {
-    return new Finding(look, since, title + ": " + look.word());
+    String word = look == Look.SUSPECT ? "undecided" : look.word();
+    return new Finding(look, word, since, title + ": " + word);
   }
 }

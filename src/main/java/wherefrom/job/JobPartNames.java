@@ -36,7 +36,7 @@ public final class JobPartNames implements PartNames {
   public Optional<Found> findFound(Part part) {
     return job.findPart(part.item())
         .flatMap(known -> job.workedOut().findings().findDoubt(part.item()))
-        .map(doubt -> new Found(doubt.look().word(), doubt.words()));
+        .map(doubt -> new Found(doubt.word(), doubt.words()));
   }
 
   @Override

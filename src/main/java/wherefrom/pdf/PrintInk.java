@@ -78,7 +78,7 @@ record PrintInk(Optional<PDColor> filled, Optional<PDColor> lined) {
       case NAME -> filled(DARK);
       case FIT -> both(FIT, BLACK);
       case STOP -> both(STOP, WHITE);
-      case HALO -> lined(WHITE);
+      case HALO, WRONG_GAP -> lined(WHITE);
       case INK, ON_PAPER, NUMBER, LETTER, LETTER_ON_PAPER -> filled(BLACK);
       default -> lined(BLACK);
     };

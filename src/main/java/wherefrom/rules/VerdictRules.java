@@ -4,8 +4,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wherefrom.engine.ShellHalf;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
@@ -86,7 +88,8 @@ public final class VerdictRules {
   private static Verdict right(JobFacts bench, Attempt attempt) {
     Part part = attempt.part();
     Place place = new Place(part.kind(), attempt.spot());
-    return new Verdict.RightPlace(part, place, (hint(bench, part) + retag(part, place)).strip());
+    return new Verdict.RightPlace(
+        part, place, (hint(bench, place, part.pieces()) + retag(part, place)).strip());
   }
 
   /** A new part from the box may go to another place than its tag was printed for. */
@@ -97,16 +100,30 @@ public final class VerdictRules {
   }
 
   /** What to watch while the part goes in. */
-  private static String hint(JobFacts bench, Part part) {
-    String pieces = part.pieces() > 1 ? "All " + part.pieces() + " pieces of the set. " : "";
-    Orientation orientation = Places.orientation(bench.layout(), part.kind());
+  private static String hint(JobFacts bench, Place place, int count) {
+    String pieces = count > 1 ? "All " + count + " pieces of the set. " : "";
+    Orientation orientation = Places.orientation(bench.layout(), place.kind());
     String way =
         switch (orientation) {
           case NONE -> "";
           case TOP_END -> "The tagged end goes up.";
-          case HALF -> "Tang into its notch, oil hole over its hole.";
+          case HALF -> half(place);
           case FACING -> "The same way round as it came out.";
         };
     return (pieces + way).strip();
+  }
+
+  /**
+   * The upper main shell lets the oil in through its hole, many an upper rod shell has one, a lower
+   * one usually none. Common practice, no source.
+   */
+  private static String half(Place place) {
+    boolean upper = place.spot().findHalf().filter(ShellHalf.UPPER::equals).isPresent();
+    if (!upper) {
+      return "Tang into its notch.";
+    }
+    return place.kind() == PartKind.MAIN_SHELL
+        ? "Tang into its notch, oil hole over its hole."
+        : "Tang into its notch. An oil hole: over its hole.";
   }
 }

@@ -151,7 +151,7 @@ class BuyFlowTest {
           assertThat(window.shell.message()).isEqualTo("Type how many first: 1 or more.");
           number(window, "0");
           assertThat(window.shell.message()).isEqualTo("Type how many first: 1 or more.");
-          window.press("Clear");
+          window.press("Clear all");
           number(window, "16");
           window.press("Measured: diameter");
           number(window, "0");

@@ -2,6 +2,8 @@ package wherefrom.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.PartOut;
@@ -17,6 +19,9 @@ import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** From a cold start to the first part out: presses and scans are counted. */
 class FirstMinuteFlowTest {
+  private static final String FOREIGN =
+      "NOT ONE OF OURS This is not one of our tags. Scan the tag with the black frame.";
+
   private final SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
   private int presses;
 
@@ -138,8 +143,42 @@ class FirstMinuteFlowTest {
     scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
     assertThat(window.shell.message())
         .isEqualTo("No job here has this tag. Import its job, or begin a new one.");
-    scan("rubbish");
+    scan("001234");
     assertThat(window.shell.message()).contains("No job here has this tag");
+  }
+
+  /** The code on a can is answered with the same card whether a job is open or not. */
+  @Test
+  void whatIsNoTagIsAnsweredAlikeWithAJobAndWithout() {
+    scan("4006381333931");
+    assertThat(window.shell.message()).isEmpty();
+    assertThat(window.words()).contains(FOREIGN);
+    press("OK");
+    opened(SampleJob.apart());
+    show(ScreenId.JOB_HOME);
+    scan("4006381333931");
+    assertThat(window.words()).contains(FOREIGN);
+  }
+
+  /** A tag that came before the list was read is answered then, and nothing is kept any more. */
+  @Test
+  void noWordOfWaitingStaysOnThePageOfATagThatCameEarly() {
+    SampleJob sample = SampleJob.apart();
+    List<Runnable> waiting = new ArrayList<>();
+    Toolkit.on(
+        () -> {
+          window.services.shelf.put("launch", sample.job);
+          window.workers = waiting::add;
+          window.shell.context().navigator().home();
+          window.scan(sample.tag("pushrod@3EX"));
+          assertThat(window.shell.message()).contains("Still reading");
+          while (!waiting.isEmpty()) {
+            waiting.remove(0).run();
+          }
+          return 0;
+        });
+    assertThat(Toolkit.until(() -> window.shell.current() instanceof PartScreen)).isTrue();
+    assertThat(window.shell.message()).isEmpty();
   }
 
   @Test

@@ -70,6 +70,11 @@ public final class Deciding {
     return new Proposals(job.state()).of(job.state().getPart(item).part());
   }
 
+  /** What would settle a part of which nothing can be proposed yet. */
+  public Settlement settling(int item) {
+    return Settlement.of(job.state(), job.state().getPart(item).part());
+  }
+
   /** Replace the set, where one of it is to be replaced and the kind goes by sets. */
   public Optional<SetProposal> proposeSet(PartKind kind) {
     if (!SETS.contains(kind)) {

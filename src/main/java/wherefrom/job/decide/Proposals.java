@@ -116,19 +116,10 @@ final class Proposals {
 
   private Reason reason(Part part, String key, Look look) {
     Optional<Check> check = Checks.find(key);
-    String title = check.map(Check::title).orElse(key);
-    String next =
-        look == Look.SUSPECT && check.flatMap(Check::plan).isPresent()
-            ? " Measure it."
-            : look == Look.SUSPECT ? " Ask someone who knows." : "";
+    String answer = Check.answered(check.map(Check::title).orElse(key), look);
+    String next = look == Look.SUSPECT ? Settlement.advice(job, part, key) : "";
     return new Reason(
-        Words.capital(part.kind().word())
-            + ": "
-            + title
-            + (title.endsWith("?") ? " " : ": ")
-            + look.word()
-            + "."
-            + next,
+        Words.capital(part.kind().word()) + ": " + answer + "." + next,
         check.map(Check::source).orElse(Sources.PRACTICE));
   }
 

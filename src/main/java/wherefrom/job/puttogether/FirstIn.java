@@ -35,6 +35,17 @@ public final class FirstIn {
   }
 
   /**
+   * The place of the cap that is open over what sits here, where all under it is in: it was off for
+   * the shell, and has its own bolts and torque.
+   */
+  public Optional<Place> findCapDue(Place place) {
+    return Over.findCap(place)
+        .filter(state.places()::contains)
+        .filter(cap -> state.findSeated(cap).isEmpty() && state.findExcuse(cap).isEmpty())
+        .filter(cap -> under(cap).isEmpty());
+  }
+
+  /**
    * The notice, in one short sentence: {@code Not in yet: lifter, pushrod.}, {@code Not in yet:
    * upper shell, lower shell.}; empty where nothing is to be said.
    */

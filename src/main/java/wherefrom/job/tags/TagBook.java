@@ -86,15 +86,28 @@ public final class TagBook {
    */
   public CodeLookup find(String text) {
     String digits = text.replaceAll("\\s", "");
-    if (digits.matches("[0-9]{6}")) {
-      return findTyped(digits);
+    return findForeign(text)
+        .<CodeLookup>map(refused -> refused)
+        .or(() -> TagCode.find(digits).map(this::find))
+        .orElseGet(() -> findTyped(digits));
+  }
+
+  /**
+   * What is answered to a text that is a tag of no job at all, the same whether one is open or not;
+   * empty where it is a whole tag or the six figures of one.
+   *
+   * @param text as read or typed, spaces allowed
+   */
+  public static Optional<CodeLookup.Refused> findForeign(String text) {
+    String digits = text.replaceAll("\\s", "");
+    if (digits.matches("[0-9]{6}") || TagCode.find(digits).isPresent()) {
+      return Optional.empty();
     }
-    if (!TagCode.isSixteenDigits(digits)) {
-      return new CodeLookup.Refused(new CodeVerdict.NotOneOfOurs(text, false));
-    }
-    return TagCode.find(digits)
-        .map(this::find)
-        .orElseGet(() -> new CodeLookup.Refused(new CodeVerdict.DigitsDisagree(digits)));
+    return Optional.of(
+        new CodeLookup.Refused(
+            TagCode.isSixteenDigits(digits)
+                ? new CodeVerdict.DigitsDisagree(digits)
+                : new CodeVerdict.NotOneOfOurs(text, false)));
   }
 
   /** What a tag stands for. */

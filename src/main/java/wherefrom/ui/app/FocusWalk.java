@@ -72,7 +72,10 @@ final class FocusWalk {
     ring.setVisible(false);
   }
 
-  /** The tag, then the keys of the screen, then those of the rail. */
+  /**
+   * The tag, then the keys of the screen, then the places on its drawing, then the keys of the
+   * rail: the first step never stands on a place that Enter would take.
+   */
   private List<Node> targets() {
     List<Node> targets = new ArrayList<>();
     collect(root, targets);
@@ -84,7 +87,10 @@ final class FocusWalk {
     if (isTag(node)) {
       return 0;
     }
-    return isOnRail(node) ? 2 : 1;
+    if (isOnRail(node)) {
+      return 3;
+    }
+    return node.getStyleClass().contains(Touch.ZONE) ? 2 : 1;
   }
 
   private static boolean isOnRail(Node node) {
@@ -236,12 +242,9 @@ final class FocusWalk {
     at = current;
     current.ifPresent(
         node -> {
-          Bounds bounds = root.sceneToLocal(bounds(node));
+          Bounds bounds = root.sceneToLocal(RingRoom.around(root, bounds(node), OUT));
           ring.resizeRelocate(
-              bounds.getMinX() - OUT,
-              bounds.getMinY() - OUT,
-              bounds.getWidth() + 2 * OUT,
-              bounds.getHeight() + 2 * OUT);
+              bounds.getMinX(), bounds.getMinY(), bounds.getWidth(), bounds.getHeight());
         });
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import javafx.animation.PauseTransition;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -24,27 +23,13 @@ import wherefrom.job.wedge.ScannerSetup;
  * glass; none that belongs to a burst does.
  */
 public final class KeyFilter {
-  private static final String ENTER = "\r";
-  private static final String NEW_LINE = "\n";
-  private static final String ERASE = "\b";
-  private static final String TAB = "\t";
-  private static final String ENDS = "\r\n\t";
-
-  /** Made when something is first typed: the window's first picture does without. */
-  private static final class Typed {
-    /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
-    static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
-
-    static final Pattern FIGURE = Pattern.compile("[0-9]+([.,][0-9]+)?");
-  }
-
   private final ScreenContext context;
   private final Supplier<Screen> current;
   private final Scans scans;
   private Optional<BurstDecoder> made = Optional.empty();
   private final FocusWalk walk;
   private final Steering steering;
-  private boolean shift;
+  private boolean backTab;
   private boolean intoEntry;
 
   /**
@@ -79,13 +64,25 @@ public final class KeyFilter {
           if (event.getEventType() == KeyEvent.KEY_TYPED) {
             typed(event.getCharacter());
           } else if (event.getEventType() == KeyEvent.KEY_PRESSED) {
-            shift = event.isShiftDown();
-            steering.press(event.getCode());
+            pressed(event);
           } else if (event.getCode() == KeyCode.ENTER) {
             walk.release();
           }
         });
     walk.attach(scene);
+  }
+
+  /**
+   * Tab with shift is taken as it is pressed: with some systems it types nothing, and no scanner
+   * ends with it.
+   */
+  private void pressed(KeyEvent event) {
+    backTab = event.getCode() == KeyCode.TAB && event.isShiftDown();
+    if (backTab) {
+      walk.step(true);
+    } else {
+      steering.press(event.getCode());
+    }
   }
 
   /** Made when the first key wants it: the window's first picture does without. */
@@ -114,10 +111,10 @@ public final class KeyFilter {
   }
 
   private void typed(String character) {
-    if (character.isEmpty()) {
+    if (character.isEmpty() || TypedText.writesNothing(character) || isBackTab(character)) {
       return;
     }
-    if (character.equals(ERASE)) {
+    if (character.equals(TypedText.ERASE)) {
       typable(Typable::erase);
       return;
     }
@@ -125,7 +122,7 @@ public final class KeyFilter {
     boolean entry = Typable.of(current.get()).isPresent();
     intoEntry |= entry;
     boolean ended = take(decoder().typed(codePoint, now()));
-    if (ENDS.indexOf(codePoint) >= 0) {
+    if (TypedText.isEnd(codePoint)) {
       // Nothing stands any more: what comes next is nobody's yet, whatever the Enter closed.
       intoEntry = false;
     } else if (ended) {
@@ -136,6 +133,11 @@ public final class KeyFilter {
     }
     pause.playFromStart();
     end.playFromStart();
+  }
+
+  /** What a Tab with shift types where it types something: it was taken when it was pressed. */
+  private boolean isBackTab(String character) {
+    return backTab && character.equals(TypedText.TAB);
   }
 
   private void enter(String character) {
@@ -182,22 +184,21 @@ public final class KeyFilter {
 
   /** What a person typed, with the key that ended it, if one did. */
   private void person(String typed) {
-    if (typed.endsWith(TAB)) {
-      walk.step(shift);
+    if (typed.endsWith(TypedText.TAB)) {
+      walk.step(false);
     } else if (Typable.of(current.get()).isPresent()) {
-      if (ends(typed) && !walk.press()) {
+      if (TypedText.isEntered(typed) && !walk.press()) {
         typable(Typable::enter);
       }
     } else if (takesNumbers() && !typed.isBlank()) {
       number(typed);
-    } else if (Typed.CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
-      code(typed.strip(), ends(typed));
-    } else if (current.get() instanceof OpensPad asks
-        && Typed.FIGURE.matcher(typed.strip()).matches()) {
+    } else if (TypedText.isCode(typed) && current.get() instanceof Scannable) {
+      code(typed.strip(), TypedText.isEntered(typed));
+    } else if (current.get() instanceof OpensPad asks && TypedText.isFigure(typed)) {
       figure(asks, typed);
-    } else if (ends(typed) && typed.isBlank()) {
+    } else if (TypedText.isEntered(typed) && typed.isBlank()) {
       walk.enter();
-    } else if (!typed.isBlank()) {
+    } else if (TypedText.isWritten(typed) && !isPlace(typed)) {
       context.say(nowhere());
     }
   }
@@ -206,7 +207,7 @@ public final class KeyFilter {
   private void figure(OpensPad asks, String typed) {
     asks.openPad();
     typed.strip().codePoints().forEach(each -> typable(pad -> pad.type(Character.toString(each))));
-    if (ends(typed)) {
+    if (TypedText.isEntered(typed)) {
       typable(Typable::enter);
     }
   }
@@ -214,7 +215,7 @@ public final class KeyFilter {
   /** The number on a box is longer than what was typed in one go: it goes on in an entry. */
   private void number(String typed) {
     String begun = typed.strip();
-    if (ends(typed)) {
+    if (TypedText.isEntered(typed)) {
       scans.hand(begun);
     } else {
       context
@@ -234,7 +235,14 @@ public final class KeyFilter {
     return current.get() instanceof Scannable screen && screen.takesNumbers();
   }
 
+  private boolean isPlace(String typed) {
+    return current.get() instanceof NamesPlaces drawn && drawn.takePlace(typed.strip());
+  }
+
   private String nowhere() {
+    if (current.get() instanceof NamesPlaces) {
+      return NamesPlaces.WANTED;
+    }
     return current.get() instanceof Scannable
         ? "Nothing to type here but the six digits of a tag."
         : "Nothing to type here. Press a key first.";
@@ -249,14 +257,10 @@ public final class KeyFilter {
     }
   }
 
-  private static boolean ends(String typed) {
-    return typed.endsWith(ENTER) || typed.endsWith(NEW_LINE);
-  }
-
   /** Words typed fast are the entry's, even where it was left before they had ended. */
   private void foreign(BurstAnswer.Foreign foreign) {
     if (intoEntry) {
-      if (ends(foreign.typed())) {
+      if (TypedText.isEntered(foreign.typed())) {
         typable(Typable::enter);
       }
     } else {

@@ -12,6 +12,7 @@ final class Message {
   private final Supplier<TitleRow> row;
   private final Runnable told;
   private String last = "";
+  private boolean gone;
   private long saidAt;
 
   /**
@@ -27,6 +28,7 @@ final class Message {
   void say(String sentence) {
     saidAt = nanos.getAsLong();
     last = sentence;
+    gone = false;
     put(sentence);
   }
 
@@ -40,20 +42,32 @@ final class Message {
     last = "";
   }
 
-  /** The sentence that was shown last, whole. */
+  /** The sentence that was shown last, whole; empty once something else was done since it went. */
   String last() {
     return last;
   }
 
-  /** Something else is done: a sentence that can have been read goes. */
+  /**
+   * Something else is done: a sentence that can have been read goes. Whoever presses for help at
+   * that very moment is still told it; what is done after that has nothing to do with it.
+   */
   void pass() {
     if (shown().isEmpty() || nanos.getAsLong() - saidAt >= UNREAD_NANOS) {
-      drop();
+      last = gone ? "" : last;
+      gone = true;
+      put("");
     }
   }
 
   /** It is about nothing any more. */
   void drop() {
+    forget();
+    put("");
+  }
+
+  /** It stands elsewhere now, whole. */
+  void move() {
+    gone = true;
     put("");
   }
 

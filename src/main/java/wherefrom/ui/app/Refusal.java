@@ -19,12 +19,17 @@ final class Refusal {
   static ScreenAnswer of(CodeLookup found, String wanted) {
     return found.match(
         part -> answer(Cue.ASK, "a part's tag", wanted),
-        card -> answer(Cue.ASK, "place card " + card.spot().brief(), wanted),
+        card -> answer(Cue.ASK, "place card " + whole(card.spot().brief()), wanted),
         card -> answer(Cue.ASK, "action card " + card.action().name(), wanted),
-        basket -> answer(Cue.ASK, "basket " + basket.number(), wanted),
-        bag -> answer(Cue.ASK, "bag " + bag.number(), wanted),
+        basket -> answer(Cue.ASK, whole("basket " + basket.number()), wanted),
+        bag -> answer(Cue.ASK, whole("bag " + bag.number()), wanted),
         bigPart -> answer(Cue.ASK, bigPart.words(), wanted),
         refused -> answer(refused.verdict()));
+  }
+
+  /** A number stays in one line with what it belongs to. */
+  private static String whole(String name) {
+    return name.replaceAll("(?<=[0-9]) | (?=[0-9])", "\u00a0");
   }
 
   private static ScreenAnswer answer(Verdict verdict) {

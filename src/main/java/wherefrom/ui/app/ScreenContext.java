@@ -232,7 +232,7 @@ public final class ScreenContext extends WindowWork {
   }
 
   /** Something else is scanned: what was said before is not about it. */
-  void superseded() {
+  public void superseded() {
     front.superseded();
   }
 

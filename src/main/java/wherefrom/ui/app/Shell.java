@@ -139,7 +139,7 @@ public final class Shell extends StackPane implements WindowFrame {
     Screen about = current();
     String said = message.last();
     path.open(() -> new HelpScreen(context, about, said, scans::handBack));
-    message.drop(); // It stands on the page.
+    message.move(); // It stands on the page.
   }
 
   private void up() {

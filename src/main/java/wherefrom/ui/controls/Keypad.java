@@ -100,7 +100,7 @@ public final class Keypad extends VBox implements FigurePad {
     for (int digit = 1; digit <= 9; digit++) {
       keys.add(key(String.valueOf(digit)));
     }
-    keys.add(decimalMark.isEmpty() ? big("Clear", this::clear) : key(decimalMark));
+    keys.add(decimalMark.isEmpty() ? big("Clear all", this::clear) : key(decimalMark));
     keys.add(key("0"));
     keys.add(big("Erase", this::erase));
     return keys;

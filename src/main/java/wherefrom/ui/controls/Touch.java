@@ -21,6 +21,9 @@ public final class Touch extends Lettering {
   /** The mark's name among a node's properties. */
   public static final String MARK = "touch";
 
+  /** The style of a place on a drawing that takes a touch and is not seen as a key. */
+  public static final String ZONE = "drawn-zone";
+
   /** The mark of a target that discards a record: it needs more room around it. */
   public static final String DISCARDS = "discards";
 

@@ -15,6 +15,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
+import wherefrom.job.decide.Settlement;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
@@ -50,6 +51,11 @@ final class DecidePartModel {
   /** What the rules propose; empty where nothing can be proposed yet. */
   Optional<Decision> proposed() {
     return deciding.propose(item).decision();
+  }
+
+  /** What would settle it, where nothing can be proposed yet. */
+  Settlement settling() {
+    return deciding.settling(item);
   }
 
   /** {@code undecided}, {@code replace}, {@code new}. */

@@ -1,10 +1,14 @@
 package wherefrom.ui.decide;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.job.decide.Settlement;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -20,6 +24,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.measure.MeasureScreen;
 
 /** One part: what is proposed and why; the person presses one of three keys and says why. */
 public final class DecidePartScreen extends ListPage implements Scannable {
@@ -81,7 +86,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
       String word = Words.capital(proposed.get().word());
       turn(word, "proposed", () -> ask(proposed.get()));
     } else {
-      turn("Inspect it", "", () -> context.navigator().show(ScreenId.INSPECT, item));
+      settle(model.settling());
     }
     List<KeyRow.Act> acts = new ArrayList<>();
     for (Decision decision : Decision.values()) {
@@ -89,6 +94,36 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     }
     acts.add(act("Part page", () -> context.navigator().show(ScreenId.PART, item)));
     keys.setActs(acts);
+  }
+
+  /** The tag leads to what would settle it: what is answered already is not asked again. */
+  private void settle(Settlement settling) {
+    String what = settling.plan().map(ReadingPlan::title).orElse("");
+    Runnable measure = () -> measure(settling.plan());
+    switch (settling.way()) {
+      case INSPECT ->
+          turn("Inspect it", "", () -> context.navigator().show(ScreenId.INSPECT, item));
+      case MEASURE -> turn("Measure it", what, measure);
+      case MEASURE_BETTER ->
+          turn("Measure it better", what.isEmpty() ? "" : what + ": undecided", measure);
+      case TYPE_LIMIT -> turn("Type its limit", what + ": none yet", measure);
+      case DECIDE -> turn("Decide it", "no reading tells", this::choose);
+    }
+  }
+
+  private void measure(Optional<ReadingPlan> plan) {
+    plan.ifPresentOrElse(
+        one -> open(() -> MeasureScreen.of(context, Subject.ofPart(item), one)),
+        () -> context.navigator().show(ScreenId.MEASURE, item));
+  }
+
+  private void choose() {
+    List<Choice<Decision>> all =
+        Arrays.stream(Decision.values())
+            .filter(one -> model.objection(one).isEmpty())
+            .map(one -> new Choice<>(one, Words.capital(one.word()), ""))
+            .toList();
+    open(() -> new ChoiceScreen<>(context, title(), all, this::ask));
   }
 
   private void turn(String words, String more, Runnable act) {

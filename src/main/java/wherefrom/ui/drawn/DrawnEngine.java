@@ -149,16 +149,12 @@ public final class DrawnEngine extends Region {
   }
 
   /**
-   * Where a wire that comes from below ends at a place: at its lower edge. Empty where the place is
-   * not drawn or lies in the upper half, where the wire would cross other parts.
+   * Where a wire that comes from below ends at a place: at its lower edge, beside a number that
+   * lies below it. Empty where the place is not drawn or lies in the upper half, where the wire
+   * would cross other parts.
    */
   public Optional<Point2D> wireEnd(Place place) {
-    return drawing.flatMap(
-        drawn ->
-            drawn
-                .find(place)
-                .filter(figure -> figure.pointer().at().y() > drawn.frame().middleY())
-                .map(figure -> new Point2D(figure.pointer().at().x(), figure.bounds().bottom())));
+    return drawing.flatMap(drawn -> WireEnd.of(drawn, place));
   }
 
   /** What is drawn; empty before it has a size. */
@@ -311,7 +307,7 @@ public final class DrawnEngine extends Region {
       return touch.key("Mains", act);
     }
     Region region = touch.target(new Region(), act);
-    region.getStyleClass().add("drawn-zone");
+    region.getStyleClass().add(Touch.ZONE);
     return region;
   }
 

@@ -10,6 +10,7 @@ import javafx.scene.layout.StackPane;
 import wherefrom.demo.DemoJob;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.shelf.Shelf;
+import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -161,7 +162,7 @@ public final class JobsScreen implements Screen, Scannable {
     }
     Optional<Scanned> waited = early;
     early = Optional.empty();
-    waited.filter(it -> context.navigator().current() == this).ifPresent(this::scan);
+    waited.filter(it -> context.navigator().current() == this).ifPresent(this::late);
   }
 
   private List<TagPlate> tags() {
@@ -176,6 +177,12 @@ public final class JobsScreen implements Screen, Scannable {
     return tags;
   }
 
+  /** The list is read: nothing is kept any more, and the tag gets its answer. */
+  private void late(Scanned scanned) {
+    context.superseded();
+    scan(scanned);
+  }
+
   /** A part's tag opens its page, in its job; what is scanned too early is answered later. */
   @Override
   public void scan(Scanned scanned) {
@@ -184,17 +191,20 @@ public final class JobsScreen implements Screen, Scannable {
       context.say("Still reading the jobs. The tag is kept.");
       return;
     }
-    scanned.tag().ifPresentOrElse(this::take, () -> context.say(unknown(scanned.text())));
+    scanned.tag().ifPresentOrElse(this::take, () -> unknown(scanned.text()));
   }
 
-  /** Six figures are not enough to open a job by; which have such a tag is said. */
-  private String unknown(String text) {
-    String digits = text.replaceAll("\\s", "");
-    List<String> fits =
-        digits.matches("[0-9]{6}") ? context.shelf().listTyped(digits, -1) : List.of();
-    return fits.isEmpty()
-        ? "No job here has this tag. Scan it, or open its job first."
-        : "A tag of " + String.join(", or ", fits) + ". Open that job, then type it.";
+  /** What is no tag of any job is answered as within one; six figures open none by themselves. */
+  private void unknown(String text) {
+    TagBook.findForeign(text).ifPresentOrElse(it -> context.refuse(it, ""), () -> typed(text));
+  }
+
+  private void typed(String text) {
+    List<String> fits = context.shelf().listTyped(text.replaceAll("\\s", ""), -1);
+    context.say(
+        fits.isEmpty()
+            ? "No job here has this tag. Scan it, or open its job first."
+            : "A tag of " + String.join(", or ", fits) + ". Open that job, then type it.");
   }
 
   private void take(TagCode code) {

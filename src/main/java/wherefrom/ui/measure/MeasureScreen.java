@@ -61,7 +61,7 @@ public final class MeasureScreen extends Page implements Scannable {
   }
 
   /** A subject's readings by a plan where it suits, else what can be measured on it. */
-  static Screen of(ScreenContext context, Subject subject, ReadingPlan plan) {
+  public static Screen of(ScreenContext context, Subject subject, ReadingPlan plan) {
     boolean suits = new MeasureModel(context.getJob()).plans(subject).contains(plan);
     return suits ? new ReadingsScreen(context, subject, plan.key()) : plans(context, subject);
   }

@@ -77,7 +77,7 @@ final class PlanColumns extends Region {
 
   private Head head(int at, String name, String ratio) {
     Region zone = touch.target(new Region(), () -> choose.accept(at));
-    zone.getStyleClass().add("drawn-zone");
+    zone.getStyleClass().add(Touch.ZONE);
     zone.setAccessibleRole(AccessibleRole.BUTTON);
     zone.setAccessibleText(name + (ratio.isEmpty() ? "" : ", ratio " + ratio));
     FitText figure = touch.fit(ratio, RATIO_MM, Scale.SMALL_MM, true).centred();

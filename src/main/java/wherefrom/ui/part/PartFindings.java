@@ -76,7 +76,8 @@ final class PartFindings {
   }
 
   private static String words(CheckCard card) {
-    return card.note().isEmpty() ? card.check().title() + ": " + card.look().word() : card.note();
+    String note = card.note().isEmpty() ? "" : ". Note: " + card.note();
+    return card.check().answered(card.look()) + note;
   }
 
   private static String words(MeasuredResult result) {

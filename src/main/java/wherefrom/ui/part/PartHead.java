@@ -4,18 +4,19 @@ import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
-import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.KindShape;
+import wherefrom.ui.drawn.PartShape;
 
 /** The part large, what was found on it, and where it is. */
 final class PartHead extends Region {
   private static final double LEAST_MM = 24;
   private static final double MOST_MM = 52;
 
-  private final KindShape shape;
+  private final Region shape;
   private final FitText found;
   private final FitText where;
   private final double gap;
@@ -25,15 +26,22 @@ final class PartHead extends Region {
    * @param where where it is
    * @param side of the part's square, in pixels, as far as it suits the glass
    */
-  PartHead(Touch touch, Layout layout, PartKind kind, String found, String where, double side) {
+  PartHead(Touch touch, Layout layout, Place home, String found, String where, double side) {
     Scale scale = touch.scale();
     gap = scale.gap();
     double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));
-    shape = new KindShape(scale, layout, kind, suiting, DrawnAs.IN);
+    shape = shape(scale, layout, home, suiting);
     this.found = touch.heading(found).within(2);
     this.where = touch.small(where).within(touch.isLarge() ? 1 : 2);
     this.where.getStyleClass().add("second");
     getChildren().addAll(shape, this.found, this.where);
+  }
+
+  /** A lower shell lies as on the other drawings, open upward; all else as its kind. */
+  private static Region shape(Scale scale, Layout layout, Place home, double side) {
+    return PartShape.isLowerShell(home)
+        ? new PartShape(scale, layout, home, side, DrawnAs.IN)
+        : new KindShape(scale, layout, home.kind(), side, DrawnAs.IN);
   }
 
   @Override

@@ -108,7 +108,7 @@ public final class PartScreen extends Page implements Scannable {
         new PartHead(
             context.touch(),
             context.state().layout(),
-            model.part().kind(),
+            model.part().home(),
             model.matter(),
             model.where(),
             side);

@@ -1,6 +1,7 @@
 package wherefrom.ui.part;
 
 import java.util.Optional;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
@@ -22,6 +23,9 @@ final class ReadingBar extends Region {
   private static final double TRACK_MM = 3;
   private static final double WALL_MM = 6.6;
   private static final double MARK_MM = 6.2;
+
+  /** Between the name and its value. */
+  private static final double BETWEEN_MM = 3;
 
   private final Judgement judged;
   private final FitText name;
@@ -72,6 +76,21 @@ final class ReadingBar extends Region {
     };
   }
 
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  /** The name stands above its value where both have no room in one line. */
+  private boolean isNarrow(double width) {
+    double needed = name.leastLineWidth() + scale.px(BETWEEN_MM) + value.prefWidth(-1);
+    return width > 0 && needed > width;
+  }
+
+  private double head(double width) {
+    return isNarrow(width) ? 2 * line : line;
+  }
+
   private Optional<Double> wall(boolean high) {
     return (high ? judged.limit().upper() : judged.limit().lower())
         .map(amount -> amount.in(judged.value().unit()));
@@ -79,7 +98,7 @@ final class ReadingBar extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return line + scale.px(WALL_MM) + scale.px(1);
+    return head(width) + scale.px(WALL_MM) + scale.px(1);
   }
 
   @Override
@@ -106,9 +125,11 @@ final class ReadingBar extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double figure = value.prefWidth(-1);
-    name.resizeRelocate(0, 0, Math.max(0, width - figure - scale.px(3)), line);
-    value.resizeRelocate(width - figure, 0, figure, line);
-    double y = line + scale.px(WALL_MM) / 2;
+    double head = head(width);
+    double beside = head > line ? width : width - figure - scale.px(BETWEEN_MM);
+    name.resizeRelocate(0, 0, Math.max(0, beside), line);
+    value.resizeRelocate(width - figure, head - line, figure, line);
+    double y = head + scale.px(WALL_MM) / 2;
     axis.setStartX(0);
     axis.setEndX(width);
     axis.setStartY(y);

@@ -58,6 +58,11 @@ record Halves(
         .orElse("Which place?");
   }
 
+  /** Whether the place is known and its part is still to be scanned. */
+  boolean asksForPart() {
+    return hasPlace && !hasPart;
+  }
+
   /** Where a part was shown to go without being fitted, else what this is about. */
   Optional<Place> here(ScreenAnswer answer, FitMode mode) {
     boolean shown = mode == FitMode.WHERE_DOES_THIS_GO && answer.cue().isEmpty();

@@ -20,6 +20,7 @@ final class MoreWays {
                 new Choice<>(() -> deeds.choose(FitMode.SCAN_BOTH), "Scan both", ""),
                 new Choice<>(() -> deeds.choose(FitMode.WHERE_DOES_THIS_GO), "Where to?", ""),
                 new Choice<>(deeds::typeCode, "Type code", ""),
+                new Choice<>(deeds::noTag, "No tag on it", ""),
                 new Choice<>(deeds::missing, "Missing", ""),
                 new Choice<>(
                     () -> context.navigator().show(ScreenId.BAGS), "Bags and big parts", "")));

@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
@@ -112,6 +113,11 @@ final class PutTogetherModel {
 
   Optional<Cue> tap(Place place) {
     return take(() -> together.tap(place));
+  }
+
+  /** A spot is named; which part goes in there first is for the part in the hand to say. */
+  Optional<Cue> tap(Spot spot) {
+    return take(() -> together.tap(spot));
   }
 
   /** How many stops wait that do not stand here. */

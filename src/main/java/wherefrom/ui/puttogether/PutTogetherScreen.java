@@ -3,13 +3,17 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Help;
+import wherefrom.ui.app.NamesPlaces;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TypedCode;
@@ -22,7 +26,7 @@ import wherefrom.ui.engine.WorkIndex;
 import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
-public final class PutTogetherScreen implements WholeGlass, Watching {
+public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlaces {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final BesideTogether beside;
@@ -194,6 +198,16 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
     draw();
   }
 
+  @Override
+  public boolean takePlace(String typed) {
+    Optional<Spot> spot =
+        Spots.findTyped(typed)
+            .filter(at -> model.stop().isEmpty())
+            .filter(at -> context.state().places().stream().anyMatch(it -> it.spot().equals(at)));
+    spot.ifPresent(at -> answer(model.tap(at)));
+    return spot.isPresent();
+  }
+
   /** A place was tapped, on the drawing or on one of its pages. */
   private void tap(Place place) {
     context.navigator().backTo(this);
@@ -236,6 +250,13 @@ public final class PutTogetherScreen implements WholeGlass, Watching {
       work.show(model);
       view.getChildren().setAll(work);
     }
+  }
+
+  /** A part without a tag is known: as if its tag had been scanned here. */
+  void known(Part part) {
+    context.navigator().backTo(this);
+    take(Scanned.of(context, part.code(context.state().engine())));
+    context.navigator().changed();
   }
 
   void typeCode(String question) {

@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
@@ -57,7 +58,7 @@ final class RightModel {
     return ends ? "Upside down" : "Back to front";
   }
 
-  /** What is left: the list's next place, else how many of the kind. */
+  /** What is left: the list's next place, else the cap that closes over it, else how many. */
   String leftWords() {
     List<Place> left = new ToFit(job).places();
     if (together.mode() == FitMode.FOLLOW_THE_LIST) {
@@ -65,6 +66,10 @@ final class RightModel {
           .target()
           .map(next -> "Next: " + next.brief() + " " + next.kind().word())
           .orElse(left.isEmpty() ? "Nothing is left to fit." : "The rest is held: see Missing.");
+    }
+    Optional<Place> cap = new FirstIn(job.state()).findCapDue(place);
+    if (cap.isPresent()) {
+      return "Next: " + cap.get().words();
     }
     PartKind fitted = place.kind();
     long alike = left.stream().filter(at -> at.kind() == fitted).count();

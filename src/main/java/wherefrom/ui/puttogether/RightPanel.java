@@ -181,7 +181,11 @@ final class RightPanel extends Region {
     double left = wide - own - pad();
     boolean room = left > 0 && hint.fits(left, high);
     hint.setVisible(room);
-    if (room) {
+    boolean one = room && hint.leastLineWidth() <= left;
+    hint.align(one ? Pos.BOTTOM_LEFT : Pos.TOP_LEFT);
+    if (one) {
+      hint.resizeRelocate(x + own + pad(), y, left, high);
+    } else if (room) {
       double tall = Math.min(high, hint.prefHeight(left) * LINE);
       hint.resizeRelocate(x + own + pad(), y + (high - tall) / 2, left, tall);
     }

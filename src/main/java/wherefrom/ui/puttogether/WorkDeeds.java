@@ -92,6 +92,11 @@ final class WorkDeeds implements WorkKeys.Deeds {
   }
 
   @Override
+  public void noTag() {
+    new NoTag(context, screen, model.dueHalves().here()).ask();
+  }
+
+  @Override
   public void stop() {
     screen.moveOn();
   }

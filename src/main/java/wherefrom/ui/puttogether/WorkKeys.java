@@ -31,6 +31,9 @@ final class WorkKeys {
 
     void print();
 
+    /** The part that is to be scanned has no tag: it is told by something else. */
+    void noTag();
+
     void decide();
 
     /** Back to the stop that waits. */
@@ -117,6 +120,9 @@ final class WorkKeys {
     boolean asks = model.answer().cue().filter(Cue.ASK::equals).isPresent();
     if (asks && model.dueHalves().held().isEmpty()) {
       made.add(touch.key(touch.brief("Print a tag again", "Print tag"), deeds::print));
+    }
+    if (!isTight() && model.dueHalves().asksForPart()) {
+      made.add(touch.key(touch.brief("No tag on it", "No tag"), deeds::noTag));
     }
     if (!isTight() && deeds.hasPhoto()) {
       made.add(touch.key("Photo before", deeds::photo));

@@ -33,6 +33,13 @@ public final class RetagScreen extends Page {
   private final Tiles keys;
   private final TagKey measure;
 
+  /** Opens it with what was typed of the lost ones before. */
+  public static void open(ScreenContext context) {
+    LostTags typed = context.kept().keepOfJob(LostTags.class, LostTags::new);
+    RetagModel model = new RetagModel(context.getJob(), typed);
+    context.navigator().open(() -> new RetagScreen(context, model));
+  }
+
   RetagScreen(ScreenContext context, RetagModel model) {
     super(context, "Tags lost");
     this.model = model;

@@ -86,8 +86,6 @@ public final class ShopScreen extends Page {
   }
 
   private void lost() {
-    LostTags typed = context.kept().keepOfJob(LostTags.class, LostTags::new);
-    RetagModel model = new RetagModel(context.getJob(), typed);
-    open(() -> new RetagScreen(context, model));
+    RetagScreen.open(context);
   }
 }

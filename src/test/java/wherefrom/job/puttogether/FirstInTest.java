@@ -61,6 +61,19 @@ class FirstInTest {
     assertThat(missing.findHeld(at("rod-shell@R5L"))).isEmpty();
   }
 
+  /** The cap was off for its shell: it is named once both shells are in, and no more when it is. */
+  @Test
+  void aCapIsDueOnceAllUnderItIsIn() {
+    fit("main-shell@M3U");
+    assertThat(new FirstIn(all.job.state()).findCapDue(at("main-shell@M3U"))).isEmpty();
+    fit("main-shell@M3L");
+    assertThat(new FirstIn(all.job.state()).findCapDue(at("main-shell@M3L")))
+        .contains(at("main-cap@M3L"));
+    fit("main-cap@M3L");
+    assertThat(new FirstIn(all.job.state()).findCapDue(at("main-shell@M3L"))).isEmpty();
+    assertThat(new FirstIn(all.job.state()).findCapDue(at("lifter@3EX"))).isEmpty();
+  }
+
   @Test
   void aCapWantsBothShellsItsRodAndPiston() {
     assertThat(notice("rod-cap@R4L"))

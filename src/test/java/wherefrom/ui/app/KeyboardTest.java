@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import javafx.event.Event;
 import javafx.event.EventType;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
@@ -162,6 +165,50 @@ class KeyboardTest {
         });
   }
 
+  /** Some systems type a Tab with shift, others type nothing at all. */
+  @Test
+  void tabWithShiftLeadsBackWhetherItTypesOrNot() {
+    for (String typed : List.of("", "\t")) {
+      Toolkit.on(
+          () -> {
+            SampleWindow window = open();
+            person(window, KeyCode.TAB, "\t");
+            person(window, KeyCode.TAB, "\t");
+            window.nanos.addAndGet(4 * PERSON_NANOS);
+            Event.fireEvent(
+                window.scene,
+                new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, true, false, false, false));
+            if (!typed.isEmpty()) {
+              fire(window, KeyEvent.KEY_TYPED, typed, KeyCode.UNDEFINED);
+            }
+            window.layOut();
+            person(window, KeyCode.ENTER, "\r");
+            assertThat(pressed).as("typed: " + typed.length()).containsExactly("Two");
+            pressed.clear();
+            return 0;
+          });
+    }
+  }
+
+  /** They come as characters, too, which nobody typed. */
+  @Test
+  void whatWritesNothingIsNotComplainedOf() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          for (String each : List.of("\u001b", "\u007f", "\u0001")) {
+            key(window, KeyCode.UNDEFINED, each, 4 * PERSON_NANOS);
+            key(window, KeyCode.ENTER, "\r", 4 * PERSON_NANOS);
+            assertThat(window.shell.message()).isEmpty();
+          }
+          person(window, KeyCode.ESCAPE, "\u001b");
+          assertThat(window.shell.current()).isNotInstanceOf(Keys.class);
+          key(window, KeyCode.ENTER, "\r", 4 * PERSON_NANOS);
+          assertThat(window.shell.message()).isEmpty();
+          return 0;
+        });
+  }
+
   @Test
   void digitsTypedAnywhereAreACode() {
     Toolkit.on(
@@ -260,6 +307,58 @@ class KeyboardTest {
             reached.add(window.scene.getFocusOwner());
           }
           assertThat(reached).containsExactlyInAnyOrderElementsOf(window.targets());
+          return 0;
+        });
+  }
+
+  /** A place is named by its number and a letter or two, and no key presses one unseen. */
+  @Test
+  void aPlaceIsNamedByItsNumberAndALetter() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
+          window.moment();
+          person(window, KeyCode.TAB, "\t");
+          assertThat(window.scene.getFocusOwner().getStyleClass()).doesNotContain(Touch.ZONE);
+          for (String each : List.of("3", "i", "\r")) {
+            key(window, KeyCode.UNDEFINED, each, PERSON_NANOS);
+          }
+          assertThat(window.words()).contains("3 IN").contains("Now scan the part");
+          for (String each : List.of("9", "x", "\r")) {
+            key(window, KeyCode.UNDEFINED, each, PERSON_NANOS);
+          }
+          assertThat(window.shell.message()).isEqualTo(NamesPlaces.WANTED);
+          return 0;
+        });
+  }
+
+  /** The ring runs round letters that it would cut through. */
+  @Test
+  void theRingCutsNoLetters() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.shell.context().navigator().show(ScreenId.JOB_HOME);
+          window.layOut();
+          Region ring = (Region) window.shell.lookup(".focus-ring");
+          int cut = 0;
+          for (int step = 0; step < window.targets().size(); step++) {
+            person(window, KeyCode.TAB, "\t");
+            Bounds outer = ring.localToScene(ring.getLayoutBounds());
+            Bounds inner =
+                new BoundingBox(
+                    outer.getMinX() + 9,
+                    outer.getMinY() + 9,
+                    outer.getWidth() - 18,
+                    outer.getHeight() - 18);
+            for (Node each : window.shell.lookupAll(".drawn-letter")) {
+              Bounds letters = each.localToScene(each.getLayoutBounds());
+              cut += letters.intersects(outer) && !inner.contains(letters) ? 1 : 0;
+            }
+          }
+          assertThat(cut).isZero();
           return 0;
         });
   }

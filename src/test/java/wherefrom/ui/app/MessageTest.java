@@ -170,6 +170,29 @@ class MessageTest {
         });
   }
 
+  /** What was said on another screen, or before something else was done, is not said last here. */
+  @Test
+  void helpTellsNoSentenceOfLongAgo() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          say(window, "Try it: press the red tag.");
+          window.nanos.addAndGet(LATER_NANOS);
+          window.pressRail("Help");
+          assertThat(window.words()).contains("Try it");
+          window.nanos.addAndGet(LATER_NANOS);
+          window.press("Back");
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          window.nanos.addAndGet(LATER_NANOS);
+          window.layOut();
+          window.press("Where to?");
+          window.nanos.addAndGet(LATER_NANOS);
+          window.pressRail("Help");
+          assertThat(window.words()).contains("What now?").doesNotContain("Try it");
+          return 0;
+        });
+  }
+
   /** The words that can be seen: of what is hidden none. */
   private static String seen(SampleWindow window) {
     StringBuilder all = new StringBuilder();

@@ -11,8 +11,10 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.Undone;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.decide.Settlement;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.measure.Instruments;
@@ -22,6 +24,7 @@ import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.PartNames;
 import wherefrom.ui.sample.SampleJob;
 
 class DecideModelTest {
@@ -97,6 +100,58 @@ class DecideModelTest {
                 true,
                 ""));
     assertThat(new DecidePartModel(measured.job, rod).question("measured good")).isEmpty();
+  }
+
+  private static void runout(SampleJob job, String read) {
+    new Measuring(job.job)
+        .take(
+            new Measuring.Entry(
+                Subject.ofPart(job.part("pushrod@3EX").item()),
+                "pushrod-runout",
+                "FEELER",
+                Map.of("middle", List.of(read)),
+                true,
+                ""));
+  }
+
+  /** What is answered already is not asked again: each step leads to the next that settles it. */
+  @Test
+  void whatWouldSettleAPartIsNeverWhatIsDoneAlready() {
+    Instruments tools = new Instruments(sample.job);
+    tools.list("FEELER", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+    DecidePartModel rod = part("pushrod@3EX");
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.INSPECT);
+    sample.job.record(
+        new LookRecorded(
+            sample.part("pushrod@3EX").item(), "pushrod-roll", Look.SUSPECT, "it hops"));
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.MEASURE);
+    assertThat(rod.lines().get(1).words()).endsWith("suspect. Measure it.");
+    runout(sample, "0.0019");
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.TYPE_LIMIT);
+    assertThat(rod.lines().get(1).words()).endsWith("It is measured: type its limit.");
+    tools.limit("pushrod-runout", "value", "", "0.0020", "manual, page 6-12");
+    assertThat(rod.settling().way()).isEqualTo(Settlement.Way.MEASURE_BETTER);
+    assertThat(rod.settling().plan().orElseThrow().key()).isEqualTo("pushrod-runout");
+    assertThat(rod.lines().get(1).words()).endsWith("Is it straight? suspect.");
+  }
+
+  /** Where no reading can tell, the person decides. */
+  @Test
+  void aDoubtThatNothingMeasuresIsDecided() {
+    sample.job.record(
+        new LookRecorded(sample.part("pushrod@3EX").item(), "pushrod-ends", Look.SUSPECT, ""));
+    assertThat(part("pushrod@3EX").settling().way()).isEqualTo(Settlement.Way.DECIDE);
+  }
+
+  /** The stop and the page have one word for a reading too near its limit. */
+  @Test
+  void aReadingThatIsOpenIsUndecidedAtTheStopToo() {
+    Instruments tools = new Instruments(sample.job);
+    tools.list("FEELER", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+    tools.limit("pushrod-runout", "value", "", "0.0020", "manual, page 6-12");
+    runout(sample, "0.0019");
+    assertThat(new JobPartNames(sample.job.state()).findFound(sample.part("pushrod@3EX")))
+        .contains(new PartNames.Found("undecided", "Pushrod runout: undecided"));
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -217,6 +218,41 @@ class EngineViewTest {
           var end = view.wireEnd(lower).orElseThrow();
           assertThat(end.getY()).isLessThan(view.frame().orElseThrow().getMaxY());
           assertThat(view.wireEnd(Place.find("rod-shell@R3L").orElseThrow())).isEmpty();
+          return true;
+        });
+  }
+
+  /** An upper shell lies beyond its number: the wire goes beside it, not through it. */
+  @Test
+  void aWireCrossesNoNumber() {
+    Toolkit.on(
+        () -> {
+          EngineView view = open(view("v8-odd-even", View.BELOW), 724, 440);
+          Place upper = Place.find("rod-shell@R4U").orElseThrow();
+          Point2D end = view.localToScene(view.wireEnd(upper).orElseThrow());
+          assertThat(styled(view, "drawn-number"))
+              .isNotEmpty()
+              .extracting(node -> node.localToScene(node.getBoundsInLocal()))
+              .filteredOn(number -> number.getMaxY() > end.getY())
+              .noneMatch(
+                  number -> number.getMinX() - 2 < end.getX() && end.getX() < number.getMaxX() + 2);
+          return true;
+        });
+  }
+
+  /** Told by its shape as well: where letters are light on dark, red and black are not told. */
+  @Test
+  void theRingOfTheWrongPlaceIsOfTwoLines() {
+    Toolkit.on(
+        () -> {
+          EngineView view = open(view("v8-odd-even", View.BELOW), 724, 440);
+          view.stop(
+              place -> PartState.IN,
+              Set.of(Place.find("rod-shell@R7L").orElseThrow()),
+              Set.of(Place.find("rod-shell@R8L").orElseThrow()));
+          assertThat(styled(view, "drawn-wrong-gap")).hasSize(1);
+          assertThat(styled(view, "drawn-wrong-ring")).hasSize(1);
+          assertThat(styled(view, "drawn-ring")).hasSize(1);
           return true;
         });
   }

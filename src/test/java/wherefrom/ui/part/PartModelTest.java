@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
@@ -42,6 +45,14 @@ class PartModelTest {
     int fresh = ((HandlingOutcome.Logged) done).part().part().item();
     assertThat(new PartModel(sample.job, SampleJob.CLOCK, fresh).title())
         .isEqualTo("3 EX new pushrod");
+  }
+
+  /** The answer stands first; what somebody wrote of it is said to be a note. */
+  @Test
+  void theNoteOfATestIsNotTakenForItsAnswer() {
+    new Inspecting(sample.job)
+        .answer(Subject.ofPart(item), "pushrod-roll", Look.SUSPECT, "light flickers under it");
+    assertThat(model.matter()).isEqualTo("Is it straight? suspect. Note: light flickers under it");
   }
 
   @Test
