@@ -119,7 +119,8 @@ final class AboveCastings {
     double top = Math.min(first.y(places.inner()), first.y(places.outer()));
     double high = (places.outer() - places.inner()) * pitch;
     head.slab(x1, top, x2 - x1, high, 0.07 * pitch, Role.BODY);
-    double middle = first.x() + (cylinders.size() / 2 - 0.5) * pitch;
+    int half = cylinders.size() / 2;
+    double middle = first.x() + (half - 0.5) * pitch;
     double across = first.y((places.inner() + places.outer()) / 2);
     carriers.add(figure(BigPartKind.HEAD, bank, solid, head, new Point(middle, across)));
     if (!shaft.isEmpty()) {

@@ -126,7 +126,8 @@ public final class PaperShape {
   private void take(Level level, Pose pose) {
     projection.set(pose);
     for (int at = 0; at < grey.length; at++) {
-      projection.project(at % SIDE / (double) FINE - REACH, at / SIDE / (double) FINE - REACH);
+      int row = at / SIDE;
+      projection.project(at % SIDE / (double) FINE - REACH, row / (double) FINE - REACH);
       grey[at] = level.at(projection.x(), projection.y());
     }
   }

@@ -33,12 +33,13 @@ public final class RodPoses {
     List<Pose> poses = new ArrayList<>();
     for (int side = 0; side < 2; side++) {
       double[] along = side(stuck, side);
-      double module = Math.hypot(along[0], along[1]) / (2 * Pose.HALF);
+      double length = Math.hypot(along[0], along[1]);
+      double module = length / (2 * Pose.HALF);
       for (double size : SIZES) {
         for (double bend : BENDS) {
           for (double aside : ASIDE) {
             for (int turn = -TURNS; turn <= TURNS; turn++) {
-              Rod rod = new Rod(along, module * size, bend, aside);
+              Rod rod = new Rod(along[0] / length, along[1] / length, module * size, bend, aside);
               Pose pose = pose(stuck, rod, MOST_TURN * turn / TURNS);
               if (pose.isSound()) {
                 poses.add(pose);
@@ -54,11 +55,12 @@ public final class RodPoses {
   /**
    * A rod.
    *
-   * @param along its direction on the picture
+   * @param cosine of its direction on the picture
+   * @param sine of it
    * @param module seen where it is nearest, in pixels
    * @param aside from the place that has stuck to its middle line, in modules
    */
-  private record Rod(double[] along, double module, double bend, double aside) {}
+  private record Rod(double cosine, double sine, double module, double bend, double aside) {}
 
   /** One side of the symbol: 0 that along v, 1 that along u. */
   private static double[] side(Pose pose, int which) {
@@ -72,9 +74,8 @@ public final class RodPoses {
 
   /** The tag on the rod, turned about it; lengths are in modules, the camera looks along z. */
   private Pose pose(Pose stuck, Rod rod, double turn) {
-    double length = Math.hypot(rod.along()[0], rod.along()[1]);
-    double cosine = rod.along()[0] / length;
-    double sine = rod.along()[1] / length;
+    double cosine = rod.cosine();
+    double sine = rod.sine();
     double radius = 1 / rod.bend();
     double near = camera.focal() / rod.module();
     double across = rod.aside() + radius * Math.sin(turn);
