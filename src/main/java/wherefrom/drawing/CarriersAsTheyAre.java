@@ -28,7 +28,7 @@ public record CarriersAsTheyAre(List<Shape> ground, List<Shape> outlines, List<S
   /** The heads and shafts that are off, each with its state: all that the drawing follows from. */
   public static Map<CarrierFigure, PartState> off(
       Drawing drawing, Function<Place, PartState> states) {
-    Map<CarrierFigure, PartState> off = new IdentityHashMap<>();
+    IdentityHashMap<CarrierFigure, PartState> off = new IdentityHashMap<>();
     for (CarrierFigure figure : drawing.carriers()) {
       EngineStates.findOff(states, figure).ifPresent(state -> off.put(figure, state));
     }
