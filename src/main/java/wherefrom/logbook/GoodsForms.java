@@ -20,7 +20,7 @@ final class GoodsForms {
   static void register(DomainModule module) {
     module.form(GoodsArrived.class, Arrived.class, Arrived::of, Arrived::entry);
     module.form(GoodsMeasured.class, Gauged.class, Gauged::of, Gauged::entry);
-    module.form(PartNumberTyped.class, Number.class, Number::of, Number::entry);
+    module.form(PartNumberTyped.class, Numbered.class, Numbered::of, Numbered::entry);
   }
 
   private static GoodsSize read(String id, String figure, String unit) {
@@ -84,10 +84,10 @@ final class GoodsForms {
     }
   }
 
-  record Number(Article what, String size, String figure, String unit, String number) {
-    static Number of(PartNumberTyped it) {
+  record Numbered(Article what, String size, String figure, String unit, String number) {
+    static Numbered of(PartNumberTyped it) {
       GoodsSize size = it.size();
-      return new Number(
+      return new Numbered(
           it.what(),
           size.id(),
           AmountFields.figure(size.findOff()),

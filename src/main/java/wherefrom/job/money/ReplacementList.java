@@ -4,7 +4,6 @@ import static wherefrom.rules.consequence.ChangeKind.FLAT_TO_ROLLER;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -86,18 +85,26 @@ public final class ReplacementList {
   /** Parts of one kind: a line for each size that fits. */
   private List<Replacement> lines(List<Part> parts, String reason) {
     SurfaceSizes sizes = new SurfaceSizes(job);
-    Map<Alike, List<Part>> bySize = new LinkedHashMap<>();
-    Map<Alike, Set<String>> said = new HashMap<>();
+    Map<Alike, OneSize> bySize = new LinkedHashMap<>();
     for (Part part : parts) {
       Optional<FittingSize> fits = sizes.findToBuy(part.home());
-      Alike alike = Alike.of(part.home(), fits);
-      bySize.computeIfAbsent(alike, size -> new ArrayList<>()).add(part);
-      Set<String> words = said.computeIfAbsent(alike, size -> new LinkedHashSet<>());
-      fits.ifPresent(size -> words.add(size.words()));
+      bySize.computeIfAbsent(Alike.of(part.home(), fits), size -> new OneSize()).add(part, fits);
     }
     return bySize.entrySet().stream()
-        .map(one -> line(one.getValue(), one.getKey().size(), said.get(one.getKey()), reason))
+        .map(one -> line(one.getValue(), one.getKey().size(), reason))
         .toList();
+  }
+
+  /** The parts that want one size, and what is said of it. */
+  private record OneSize(List<Part> parts, Set<String> said) {
+    OneSize() {
+      this(new ArrayList<>(), new LinkedHashSet<>());
+    }
+
+    void add(Part part, Optional<FittingSize> fits) {
+      parts.add(part);
+      fits.ifPresent(size -> said.add(size.words()));
+    }
   }
 
   /** {@code decided: dished}. */
@@ -111,7 +118,8 @@ public final class ReplacementList {
     return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 
-  private Replacement line(List<Part> parts, GoodsSize size, Set<String> said, String reason) {
+  private Replacement line(OneSize one, GoodsSize size, String reason) {
+    List<Part> parts = one.parts();
     PartKind kind = parts.get(0).kind();
     return new Replacement(
         kind,
@@ -119,7 +127,7 @@ public final class ReplacementList {
         parts.stream().map(Part::home).toList(),
         parts.stream().mapToInt(Part::pieces).sum(),
         size,
-        words(size, said).orElseGet(() -> likeTheOld(kind, parts)),
+        words(size, one.said()).orElseGet(() -> likeTheOld(kind, parts)),
         reason);
   }
 

@@ -27,6 +27,8 @@ final class RingRoom {
   }
 
   /**
+   * The room that a ring has without cutting letters.
+   *
    * @param about what the ring is round, in the scene
    * @param out how far outside it the ring begins, in pixels
    * @return the ring's outer edge, in the scene

@@ -1,12 +1,13 @@
 package wherefrom.ui.app;
 
-import java.util.Set;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.logging.Logger;
 
 /**
@@ -16,17 +17,19 @@ import java.util.logging.Logger;
 public final class Writings {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
-  private final Set<CompletableFuture<Boolean>> open = ConcurrentHashMap.newKeySet();
+  private final Map<Long, CompletableFuture<Boolean>> open = new ConcurrentHashMap<>();
+  private final AtomicLong begun = new AtomicLong();
 
   /** The same work, waited for from now on, until it has ended well or badly. */
   public <T> Callable<T> of(Callable<T> work) {
     CompletableFuture<Boolean> end = new CompletableFuture<>();
-    open.add(end);
+    long number = begun.incrementAndGet();
+    open.put(number, end);
     return () -> {
       try {
         return work.call();
       } finally {
-        open.remove(end);
+        open.remove(number);
         end.complete(true);
       }
     };
@@ -40,7 +43,7 @@ public final class Writings {
    */
   public boolean finish(long seconds) {
     try {
-      CompletableFuture.allOf(open.toArray(CompletableFuture<?>[]::new))
+      CompletableFuture.allOf(open.values().toArray(CompletableFuture<?>[]::new))
           .get(seconds, TimeUnit.SECONDS);
       return true;
     } catch (InterruptedException e) {
