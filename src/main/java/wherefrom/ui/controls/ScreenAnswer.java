@@ -29,6 +29,11 @@ public record ScreenAnswer(
     lit = Set.copyOf(lit);
   }
 
+  /** Nothing is said. */
+  public static ScreenAnswer nothing() {
+    return said("", "");
+  }
+
   /** Words alone, with nothing to light up. */
   public static ScreenAnswer said(String headline, String small) {
     return new ScreenAnswer(

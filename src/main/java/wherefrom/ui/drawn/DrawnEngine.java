@@ -17,8 +17,6 @@ import javafx.scene.layout.Region;
 import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
-import wherefrom.drawing.CarrierFigure;
-import wherefrom.drawing.CarriersAsTheyAre;
 import wherefrom.drawing.Drawing;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.MarkPlan;
@@ -46,9 +44,7 @@ public final class DrawnEngine extends Region {
   private final Optional<Consumer<Target>> tapped;
   private final Group picture = new Group();
   private final Group here = new Group();
-  private final Group ground = new Group();
-  private final Group carrierMarks = new Group();
-  private Optional<Map<CarrierFigure, PartState>> off = Optional.empty();
+  private final CarrierNodes carriers = new CarrierNodes();
   private final Map<Place, PartNode> parts = new HashMap<>();
   private final IdentityHashMap<Anchor, Group> marks = new IdentityHashMap<>();
   private final IdentityHashMap<Anchor, List<Object>> marked = new IdentityHashMap<>();
@@ -186,8 +182,7 @@ public final class DrawnEngine extends Region {
 
   private void build(Drawing drawn) {
     drawing = Optional.of(drawn);
-    off = Optional.empty();
-    castings(drawn);
+    carriers.build(drawn, states);
     Group words = new Group(ShapeNodes.of(drawn.words()));
     Group figures = new Group();
     Group markGroup = new Group();
@@ -205,7 +200,9 @@ public final class DrawnEngine extends Region {
       marks.put(anchor, group);
       markGroup.getChildren().add(group);
     }
-    picture.getChildren().setAll(ground, figures, words, markGroup, carrierMarks, here);
+    picture
+        .getChildren()
+        .setAll(carriers.ground(), figures, words, markGroup, carriers.marks(), here);
     zones(drawn);
     drawn.anchors().forEach(this::mark);
     point(drawn);
@@ -215,23 +212,8 @@ public final class DrawnEngine extends Region {
     return pointed.contains(place) ? DrawnAs.HERE : asked.look(place, states);
   }
 
-  /** Heads and rocker shafts, drawn anew where one of them went or came. */
-  private void castings(Drawing drawn) {
-    Map<CarrierFigure, PartState> now = CarriersAsTheyAre.off(drawn, states);
-    if (off.equals(Optional.of(now))) {
-      return;
-    }
-    off = Optional.of(now);
-    CarriersAsTheyAre castings = CarriersAsTheyAre.of(drawn, now);
-    ground.getChildren().setAll(ShapeNodes.of(castings.ground()));
-    if (!castings.outlines().isEmpty()) {
-      ground.getChildren().add(new LookNode(castings.outlines(), DrawnAs.OUT));
-    }
-    carrierMarks.getChildren().setAll(ShapeNodes.of(castings.marks()));
-  }
-
   private void refresh(Drawing drawn, boolean moved) {
-    castings(drawn);
+    carriers.show(drawn, states);
     parts.forEach(
         (place, node) -> {
           DrawnAs look = look(place);

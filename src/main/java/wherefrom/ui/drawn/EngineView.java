@@ -193,19 +193,16 @@ public final class EngineView extends Region {
 
   /** The box that the drawing covers, in this view's coordinates; empty where it has left. */
   public Optional<Rectangle2D> frame() {
-    if (!isDrawn()) {
-      return Optional.empty();
-    }
-    DrawnEngine engine = drawn.orElseThrow();
+    return isDrawn() ? drawn.flatMap(EngineView::covered) : Optional.empty();
+  }
+
+  private static Optional<Rectangle2D> covered(DrawnEngine engine) {
+    double left = engine.getLayoutX();
+    double top = engine.getLayoutY();
     return engine
         .drawing()
-        .map(
-            made ->
-                new Rectangle2D(
-                    engine.getLayoutX() + made.frame().x(),
-                    engine.getLayoutY() + made.frame().y(),
-                    made.frame().width(),
-                    made.frame().height()));
+        .map(Drawing::frame)
+        .map(box -> new Rectangle2D(left + box.x(), top + box.y(), box.width(), box.height()));
   }
 
   private void tap(Target target) {

@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.quantity.UnitChoice;
-import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -27,7 +25,6 @@ import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.VerdictCard;
 import wherefrom.ui.subject.Tagged;
 
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
@@ -37,12 +34,10 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   private UnitChoice units;
   private final ReadingsResult result;
   private final ReadingsTool tools;
+  private final ReadingsWords words;
   private final UntakenFigures untaken;
   private Optional<UntakenFigures.At> at = Optional.empty();
   private final StackPane view = Panes.grow(new StackPane());
-
-  /** So many letters leave room for more to be said beside the pad. */
-  private static final int MOST_SAID = 75;
 
   public ReadingsScreen(ScreenContext context, Subject subject, String plan) {
     super(context, "");
@@ -51,6 +46,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     pad = padFor(units);
     result = new ReadingsResult(context, model);
     tools = new ReadingsTool(context, model);
+    words = new ReadingsWords(context, model);
     untaken = context.kept().keepOfJob(UntakenFigures.class, UntakenFigures::new);
     lay(view);
   }
@@ -229,17 +225,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     acts.add(act("Keep it", () -> context.attempt(() -> came(model.confirm()))));
     return Panes.column(
         context.scale(),
-        asked(String.join(" ", said)),
+        words.asked(String.join(" ", said)),
         new Foot(context, tag, KeyRow.of(context, 1, acts)));
-  }
-
-  private Region asked(String sentence) {
-    if (touch().isLarge()) {
-      return Panes.grow(touch().small(sentence));
-    }
-    VerdictCard card = new VerdictCard(touch());
-    card.show(Cue.ASK, "Is that right?", List.of(), sentence);
-    return card;
   }
 
   private boolean again() {
@@ -262,24 +249,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
-    return pad.with(told(station), tag, KeyRow.of(context, 1, acts));
-  }
-
-  private Region told(Station station) {
-    VBox told = new VBox(context.scale().px(1));
-    told.getChildren().add(touch().heading(station.words()));
-    if (!touch().isLarge() && !model.plan().how().isEmpty()) {
-      told.getChildren().add(touch().small(model.plan().how()));
-    }
-    String before = model.read(station);
-    if (!before.isEmpty()) {
-      told.getChildren().add(touch().small("So far here: " + before));
-    }
-    boolean brief = station.words().length() + model.plan().how().length() <= MOST_SAID;
-    if (model.zero().isEmpty() && !touch().isLarge() && brief) {
-      told.getChildren().add(touch().small("Zero not checked: check it first."));
-    }
-    return told;
+    return pad.with(words.told(station), tag, KeyRow.of(context, 1, acts));
   }
 
   /** What else can be done than taking the next reading. */

@@ -143,6 +143,11 @@ final class Answers {
         Set.of(place.spot()));
   }
 
+  /** The part that was in the hand at this place is no more. */
+  static String letGo(EngineJob job, Place place) {
+    return "Let go: " + PartName.of(job.layout(), place).inLine() + ".";
+  }
+
   /** Which part is wanted at a place, and where it lies. */
   private static String wanted(EngineJob job, Place place) {
     return job.bench()

@@ -19,12 +19,9 @@ import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.ScreenAnswer;
-import wherefrom.ui.takeapart.PartName;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
-  private static final ScreenAnswer PLAIN = ScreenAnswer.said("", "");
-
   private final OpenJob job;
   private final PutTogether together;
   private final ScreenAnswer start;
@@ -97,7 +94,7 @@ final class PutTogetherModel {
 
   Optional<Cue> choose(FitMode mode) {
     if (stop().isEmpty()) {
-      told = ToldFit.words(PLAIN);
+      told = ToldFit.words(ScreenAnswer.nothing());
     }
     return take(() -> together.choose(mode));
   }
@@ -239,8 +236,8 @@ final class PutTogetherModel {
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
     ScreenAnswer answer = standing().answer();
-    boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
-    return plain ? Optional.of(dueHalves()) : Optional.empty();
+    boolean idle = answer.equals(due()) || answer.equals(ScreenAnswer.nothing());
+    return idle && answer.cue().isEmpty() ? Optional.of(dueHalves()) : Optional.empty();
   }
 
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
@@ -265,9 +262,7 @@ final class PutTogetherModel {
   /** Another part is in the hand now: the screen stays as it is, and says which was let go. */
   private Optional<Cue> letGo(Optional<Place> held) {
     told = ToldFit.words(due());
-    trouble =
-        held.map(place -> "Let go: " + PartName.of(state().layout(), place).inLine() + ".")
-            .orElse("");
+    trouble = held.map(place -> Answers.letGo(state(), place)).orElse("");
     return Optional.of(Cue.ASK);
   }
 
