@@ -280,7 +280,7 @@ final class PutTogetherModel {
     ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
       told = ToldFit.words(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
-      trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
+      trouble = next.small().isEmpty() ? next.headline() : next.small();
       return next.cue();
     }
     boolean beside = Answers.leavesDue(step, mode());

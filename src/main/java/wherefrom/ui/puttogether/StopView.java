@@ -155,10 +155,14 @@ final class StopView extends Region {
     if (width <= 0) {
       return 0;
     }
-    double wide = Math.max(1, width - corner.get().getWidth() - apart());
+    double words = panel.map(shown -> shown.minHeight(width)).orElse(0.0);
+    if (upright) {
+      return words + belowUpright(width);
+    }
+    double wide = Math.max(1, rowWidth(width));
     double row = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
     double least = Math.max(tagLeast(wide) + row, 2 * corner.get().getHeight() + apart());
-    return panel.map(words -> words.minHeight(width)).orElse(0.0) + gap() + least;
+    return words + gap() + least;
   }
 
   @Override
@@ -174,7 +178,7 @@ final class StopView extends Region {
     double least = panel.get().minHeight(getWidth());
     double share = upright ? UPRIGHT_PANEL : PANEL;
     double high = Math.max(least, (picture.isPresent() ? share : ALONE) * getHeight());
-    double below = upright ? belowUpright() : belowBeside();
+    double below = upright ? belowUpright(getWidth()) : belowBeside();
     high = Math.max(least, Math.min(high, getHeight() - below));
     put(panel.get(), 0, 0, getWidth(), high);
     double top = Math.floor(high) + gap();
@@ -247,24 +251,22 @@ final class StopView extends Region {
         Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
   }
 
-  private double belowUpright() {
-    double wide = getWidth();
-    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth()));
+  private double belowUpright(double wide) {
+    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
     return gap() + tagLeast(wide) + gap() + corner.get().getHeight() + apart() + row;
   }
 
-  private double rowWidth() {
-    return getWidth() - corner.get().getWidth() - apart();
+  private double rowWidth(double width) {
+    return width - corner.get().getWidth() - apart();
   }
 
   private void layUpright(double top) {
     double wide = getWidth();
-    double keysHigh = keysHigh(rowWidth());
-    double row = Math.max(corner.get().getHeight(), keysHigh);
-    double room = getHeight() - top - row - apart();
+    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
+    double room = getHeight() - top - gap() - corner.get().getHeight() - apart() - row;
     double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
     tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
-    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth()), row));
+    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth(wide)), row));
     double under = top + tagHigh + gap();
     double aside = wide - corner.get().getWidth();
     putMore(aside, getHeight() - row - apart() - corner.get().getHeight());
