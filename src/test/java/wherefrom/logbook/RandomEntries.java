@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSide;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.JobEntry;
@@ -30,6 +31,7 @@ import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.GoodsSize;
 
 /** Entries of every kind, filled with anything that their types allow, from a seed. */
 final class RandomEntries {
@@ -106,6 +108,9 @@ final class RandomEntries {
     if (raw == Article.class) {
       return Article.read((String) value(String.class));
     }
+    if (raw == GoodsSize.class) {
+      return size();
+    }
     if (raw == Change.class) {
       return change();
     }
@@ -123,6 +128,18 @@ final class RandomEntries {
       return record(raw);
     }
     throw new IllegalStateException("no values for " + type);
+  }
+
+  private GoodsSize size() {
+    List<GoodsSize> sizes =
+        List.of(
+            GoodsSize.none(),
+            GoodsSize.standard(),
+            new GoodsSize.OfSide(ValveSide.EXHAUST),
+            new GoodsSize.Worded("for the one that was stuck"),
+            GoodsSize.of(GoodsSize.Sense.UNDER, (Amount) value(Amount.class)),
+            GoodsSize.of(GoodsSize.Sense.OVER, (Amount) value(Amount.class)));
+    return sizes.get(random.nextInt(sizes.size()));
   }
 
   private Object collection(ParameterizedType generic) {

@@ -66,6 +66,15 @@ enum Kind {
     };
   }
 
+  /** What a shell lies in; null of one in the block, and of all else. */
+  Kind heldBy(boolean upper) {
+    return switch (this) {
+      case ROD_SHELL -> upper ? ROD : ROD_CAP;
+      case MAIN_SHELL -> upper ? null : MAIN_CAP;
+      default -> null;
+    };
+  }
+
   boolean isCap() {
     return this == ROD_CAP || this == MAIN_CAP;
   }

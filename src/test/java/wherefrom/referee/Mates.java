@@ -80,4 +80,27 @@ final class Mates {
         .filter(it -> it.cylinder() > 0 || it.journal().equals(slot.journal()))
         .anyMatch(it -> scene.fitted[it.at()] >= 0);
   }
+
+  /** Whether what a shell lies in is away: a lower one's cap, the rod of an upper one. */
+  static boolean isHolderAway(Scene scene, int at) {
+    Slot slot = scene.motor.slot(at);
+    Kind holder = slot.kind().heldBy(slot.isUpper());
+    return scene.motor.slots.stream()
+        .filter(it -> it.kind() == holder)
+        .filter(it -> it.cylinder() == slot.cylinder())
+        .filter(it -> it.cylinder() > 0 || it.journal().equals(slot.journal()))
+        .map(it -> rightful(scene, it))
+        .anyMatch(it -> it.state == State.AWAY || it.state == State.LOST);
+  }
+
+  /** Who is to sit in a slot: the mate of what its own mate is by now, else whose slot it is. */
+  private static Piece rightful(Scene scene, Slot slot) {
+    int leads = scene.motor.leader[slot.at()];
+    int leader = leads < 0 ? NOBODY : scene.sitting(leads);
+    return scene.pieces.values().stream()
+        .filter(it -> leader != NOBODY && it.leader == leader)
+        .filter(it -> it.kind == slot.kind() && it.state != State.RETIRED)
+        .findFirst()
+        .orElse(scene.piece(scene.owner[slot.at()]));
+  }
 }

@@ -152,7 +152,7 @@ final class Referee {
     List<Objection> objections = objections(piece, slot);
     return !objections.isEmpty()
         ? objections.get(0).word()
-        : Mates.isUnderCap(scene, slot)
+        : Mates.isUnderCap(scene, slot) || Mates.isHolderAway(scene, slot)
             ? Word.NOT_CLEARED
             : turned && turns(number) ? Word.WRONG_END : Word.RIGHT;
   }

@@ -189,7 +189,8 @@ final class TogetherShots {
   private static void reason(SampleWindow window, SampleJob sample) {
     pair(window, sample, "lifter@3EX", "5EX");
     window.layOut();
-    window.press("Fit it here on purpose");
+    boolean large = window.shell.context().touch().isLarge();
+    window.press(large ? "On purpose" : "Fit it here on purpose");
     window.press("measured better here");
   }
 

@@ -51,7 +51,7 @@ public final class MainsPageScreen extends Page implements Scannable {
   }
 
   private Region suiting(Bounds free) {
-    if (!MainsPage.fits(free, glass)) {
+    if (!MainsPage.fits(beside(free), glass)) {
       more.setVisible(false);
       return list.view();
     }
@@ -62,6 +62,15 @@ public final class MainsPageScreen extends Page implements Scannable {
     }
     tell();
     return draw();
+  }
+
+  /** What is left of the room with the key to the other mains, where one is wanted. */
+  private Bounds beside(Bounds free) {
+    boolean turns = MainsPage.fitting(free.width(), glass) < mains();
+    double key = more.minHeight(free.width()) + view.getSpacing();
+    return turns && !more.isVisible()
+        ? new Bounds(free.x(), free.y(), free.width(), Math.max(0, free.height() - key))
+        : free;
   }
 
   private void turn() {

@@ -41,7 +41,8 @@ final class JobFace extends Region {
     this.gap = touch.scale().gap();
     engine = job.standing().map(this::drawing);
     name = touch.fit(job.name(), NAME_MM, Scale.SMALL_MM, true).within(1);
-    sofar = touch.small(job.sofar()).align(Pos.CENTER_LEFT).within(1);
+    String few = job.standing().isPresent() ? job.sofar() : "cannot be opened";
+    sofar = touch.small(touch.brief(job.sofar(), few)).align(Pos.CENTER_LEFT).within(1);
     when = touch.small(job.when()).align(Pos.CENTER_RIGHT);
     days = job.standing().map(standing -> new DayKnots(touch, standing.day()));
     engine.ifPresent(getChildren()::add);

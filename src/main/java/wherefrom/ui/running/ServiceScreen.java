@@ -45,7 +45,7 @@ public final class ServiceScreen extends ListPage {
         List.of(
             closed
                 ? act("Reopen", () -> asking().reopen())
-                : act("Put in service", () -> asking().putInService()),
+                : act(touch().brief("Put in service", "In service"), () -> asking().putInService()),
             act("Run-in", () -> context.navigator().show(ScreenId.RUN_IN))));
   }
 
