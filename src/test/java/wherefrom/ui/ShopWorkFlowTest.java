@@ -82,7 +82,7 @@ class ShopWorkFlowTest {
           window.layOut();
           window.press("More");
           window.pressOnSomePage("A new part instead");
-          window.press("must be new");
+          // What stands against the old one says why: it is not asked.
           assertThat(window.words())
               .contains("Size of the new part", "As the list says", "0.010 in under (ten under)");
           window.press("As the list says");
