@@ -71,8 +71,10 @@ public final class PartStates {
     return plain.with(
         place -> {
           PartState known = said.apply(place);
-          boolean out = known.look() == DrawnAs.IN && plain.apply(place).look() == DrawnAs.OUT;
-          return out ? known.drawn(DrawnAs.OUT) : known;
+          PartState stands = plain.apply(place);
+          boolean out = known.look() == DrawnAs.IN && stands.look() == DrawnAs.OUT;
+          boolean unsaid = known.equals(PartState.IN);
+          return !out ? known : unsaid ? stands : known.drawn(DrawnAs.OUT);
         });
   }
 
