@@ -120,7 +120,7 @@ class DeveloperNamesTest {
 
   /** A word in a sentence that is shown is no name. */
   private static String code(String text) {
-    return text.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*\"", "\"\"");
+    return text.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*+\"", "\"\"");
   }
 
   private static boolean isOfJava(String word) {

@@ -14,9 +14,11 @@ import java.util.stream.Stream;
 final class ShownTexts {
   static final Path SOURCES = Path.of("src", "main", "java", "wherefrom");
 
+  /** It never steps back into a text: on a long one that would take a stack as deep. */
   private static final Pattern TOKEN =
       Pattern.compile(
-          "//[^\\n]*|/\\*[\\s\\S]*?\\*/|'(?:\\\\.|[^'\\\\])+'|\"(?<text>(?:\\\\.|[^\"\\\\\\n])*)\"");
+          "//[^\\n]*|/\\*[\\s\\S]*?\\*/|'(?:\\\\.|[^'\\\\])++'|\"(?<text>(?:\\\\.|[^\"\\\\\\n])*+)\"");
+
   private static final Pattern JOIN = Pattern.compile("\\s*\\+\\s*");
 
   private ShownTexts() {}
