@@ -73,8 +73,7 @@ public record FinderFace(
     for (int v = -REACH; v <= REACH; v++) {
       for (int u = -REACH; u <= REACH; u++) {
         double grey =
-            level.at(
-                x + v * alongX + u * narrow * alongY, y + v * alongY - u * narrow * alongX);
+            level.at(x + v * alongX + u * narrow * alongY, y + v * alongY - u * narrow * alongX);
         int light = isLight(Math.max(Math.abs(u), Math.abs(v))) ? 1 : 0;
         sum += grey;
         squares += grey * grey;

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Poses of a label that is wrapped far round a thin rod: its sides are out of sight then, so that
- * neither the frame nor all three finder patterns say how it lies. They are taken round a pose that
- * has stuck, the middle alone being taken for a flat label, or round one finder pattern.
+ * neither the frame nor all three finder patterns say how it lies, and the middle alone is taken
+ * for a flat label. They are taken round a pose that has stuck, or round one finder pattern.
  */
 public final class RodPoses {
   /** 1 / radius, radius in modules: the symbol goes 110, 135 and 155 degrees round. */
@@ -36,7 +36,7 @@ public final class RodPoses {
 
   private static final double[] FACE_SIZES = {0.97, 1.05};
 
-  /** The symbol goes 135 and 155 degrees round: where it goes less far all patterns are seen. */
+  /** The symbol goes 135 and 155 degrees round; from less a start is pulled to a flatter label. */
   private static final double[] FACE_BENDS = {0.112, 0.13};
 
   private final CameraModel camera;
