@@ -158,7 +158,9 @@ public final class PatternFit {
         .toArray();
   }
 
-  /** What a small square of the tag covers on the picture; negative where it is seen from behind. */
+  /**
+   * What a small square of the tag covers on the picture; negative where it is seen from behind.
+   */
   private double facing(double u, double v) {
     projection.project(u - STEP, v);
     double x = projection.x();
