@@ -8,6 +8,7 @@ import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.CandidateSearch;
 import wherefrom.scan.find.Threshold;
 import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.grey.Pyramid;
@@ -32,6 +33,12 @@ final class PictureScan {
 
   /** Starts on a thin rod, of which each is followed to its text. */
   private static final int WRAPS = 6;
+
+  /** Starts round finder patterns on a thin rod, of which each is followed to its text. */
+  private static final int FACE_WRAPS = 10;
+
+  /** Fit of a finder pattern below which none lies there. */
+  private static final double FACED = 0.6;
 
   /** Fit that is worth reading at once. */
   private static final double SETTLED = 0.6;
@@ -159,6 +166,23 @@ final class PictureScan {
       }
     }
     return wrapped;
+  }
+
+  /**
+   * Finder patterns that look most like one, each as part of a label that goes far round a thin
+   * rod: often one is all of the label that faces the camera.
+   */
+  List<PoseReading> faced(Pyramid pyramid, List<Threshold> cuts, int most) {
+    List<FinderFace> faces = new ArrayList<>();
+    for (Threshold cut : cuts) {
+      for (FinderFace face : search.faces(pyramid, cut)) {
+        if (face.fit() > FACED && faces.stream().noneMatch(face::isSame)) {
+          faces.add(face);
+        }
+      }
+    }
+    faces.sort(Comparator.comparingDouble(face -> -face.fit()));
+    return poses.wrapped(pyramid, faces.subList(0, Math.min(most, faces.size())), FACE_WRAPS);
   }
 
   /** Whether two places are one for a search round them. */

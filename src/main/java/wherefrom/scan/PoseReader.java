@@ -3,11 +3,13 @@ package wherefrom.scan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import wherefrom.scan.decode.OpenSetDecoder;
 import wherefrom.scan.decode.SoftDecoder;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.CandidateSearch;
 import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Nudges;
 import wherefrom.scan.geometry.PatternFit;
@@ -110,8 +112,33 @@ final class PoseReader {
    * @param most starts that are followed to their text
    */
   List<PoseReading> wrapped(Pyramid pyramid, Pose stuck, int most) {
+    List<Candidate> starts = best(pyramid, rods.round(stuck), most);
+    return followed(
+        pyramid, starts, pose -> refiner.sharp(pyramid, refiner.coarse(pyramid, pose, 6), 10));
+  }
+
+  /**
+   * The same of finder patterns, each in any corner of such a label and with the rod either way:
+   * they say well enough how it lies to be fitted at once, by what of it faces the camera.
+   *
+   * @param most starts that are followed to their text, of all patterns together
+   */
+  List<PoseReading> wrapped(Pyramid pyramid, List<FinderFace> faces, int most) {
+    List<Pose> poses = new ArrayList<>();
+    for (FinderFace face : faces) {
+      poses.addAll(rods.round(face));
+      poses.addAll(rods.round(face.across()));
+    }
+    return followed(
+        pyramid,
+        best(pyramid, poses, most),
+        pose -> refiner.facing(pyramid, refiner.sharp(pyramid, pose, 10), 10));
+  }
+
+  /** Those poses on a thin rod that fit best, in each of the four turns of the tag. */
+  private List<Candidate> best(Pyramid pyramid, List<Pose> poses, int most) {
     List<Candidate> starts = new ArrayList<>();
-    for (Pose pose : rods.round(stuck)) {
+    for (Pose pose : poses) {
       double[] scores = fit.turnedScores(pyramid, pose);
       for (int quarters = 0; quarters < scores.length; quarters++) {
         if (scores[quarters] > WRAPPED) {
@@ -119,9 +146,14 @@ final class PoseReader {
         }
       }
     }
+    return CandidateSearch.distinct(starts, most);
+  }
+
+  private List<PoseReading> followed(
+      Pyramid pyramid, List<Candidate> starts, UnaryOperator<Pose> refined) {
     List<PoseReading> readings = new ArrayList<>();
-    for (Candidate start : CandidateSearch.distinct(starts, most)) {
-      Pose pose = refiner.sharp(pyramid, refiner.coarse(pyramid, start.pose(), 6), 10);
+    for (Candidate start : starts) {
+      Pose pose = refined.apply(start.pose());
       if (fit.score(pyramid, pose) >= AcceptanceBound.PATTERN) {
         readings.add(at(pyramid, pose, more + AcceptanceBound.WRAPPED));
       }

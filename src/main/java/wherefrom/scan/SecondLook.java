@@ -14,7 +14,8 @@ import wherefrom.scan.match.IssuedSymbols;
 /**
  * What is done with a still picture on which nothing was read: the likeliest places as crumpled
  * paper, then the picture with its contrast evened out, then a little blurred; at last the
- * likeliest places as labels that go far round a thin rod.
+ * likeliest places as labels that go far round a thin rod, then the likeliest finder patterns as
+ * parts of such labels.
  */
 final class SecondLook {
   private static final List<Threshold> CUTS =
@@ -22,6 +23,9 @@ final class SecondLook {
   private static final int FOLLOWED = 6;
   private static final int WARPED = 4;
   private static final int WRAPPED = 4;
+
+  /** Finder patterns round which labels on a thin rod are looked for. */
+  private static final int FACED = 3;
 
   /** Fit of the pattern of every label below which a second look believes nothing. */
   private static final double LEAST = 0.3;
@@ -47,6 +51,9 @@ final class SecondLook {
     }
     if (isNothing(readings)) {
       readings.addAll(scan.wrapped(pyramid, first, WRAPPED));
+    }
+    if (isNothing(readings)) {
+      readings.addAll(scan.faced(pyramid, CUTS, FACED));
     }
     return readings;
   }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
@@ -50,6 +51,17 @@ public final class CandidateSearch {
     FinderPoses.suggest(finders, taker);
     FinderRings.suggest(finders, patches, level.shrink(), taker);
     return distinct(found, most);
+  }
+
+  /** What one cut of the picture gives of finder patterns, those that look most like one first. */
+  public List<FinderFace> faces(Pyramid pyramid, Threshold cut) {
+    Level level = pyramid.level(cut.level());
+    Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
+    runs.cut(level, cut.firstRow(level.height()), cut.endRow(level.height()));
+    return finderScan.scan(runs, level.height(), level.shrink()).stream()
+        .map(found -> FinderFace.of(pyramid, found.x(), found.y(), found.module()))
+        .sorted(Comparator.comparingDouble(face -> -face.fit()))
+        .toList();
   }
 
   private void frames(

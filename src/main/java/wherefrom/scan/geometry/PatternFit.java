@@ -1,6 +1,7 @@
 package wherefrom.scan.geometry;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import wherefrom.scan.grey.Level;
 import wherefrom.scan.grey.Pyramid;
 
@@ -13,6 +14,11 @@ public final class PatternFit {
 
   /** Grey values of spread that are noise: keeps flat patches from fitting by chance. */
   private static final double NOISE = 4;
+
+  /** Of what the middle covers: what covers less is as good as hidden. */
+  private static final double FACING = 0.15;
+
+  private static final double STEP = 0.25;
 
   private final LabelPattern pattern;
   private final Projection projection;
@@ -141,6 +147,32 @@ public final class PatternFit {
     expectedSum[zone] += wanted;
     expectedSquares[zone] += wantedSquared;
     count[zone] += end - from;
+  }
+
+  /** Points of the pattern that do not face the camera, or hardly. */
+  int[] hidden(Pose pose) {
+    projection.set(pose.values());
+    double least = FACING * facing(0, 0);
+    return IntStream.range(0, pattern.size)
+        .filter(at -> facing(pattern.u[at], pattern.v[at]) < least)
+        .toArray();
+  }
+
+  /**
+   * What a small square of the tag covers on the picture; negative where it is seen from behind.
+   */
+  private double facing(double u, double v) {
+    projection.project(u - STEP, v);
+    double x = projection.x();
+    double y = projection.y();
+    projection.project(u + STEP, v);
+    double rightX = projection.x() - x;
+    double rightY = projection.y() - y;
+    projection.project(u, v - STEP);
+    x = projection.x();
+    y = projection.y();
+    projection.project(u, v + STEP);
+    return rightX * (projection.y() - y) - rightY * (projection.x() - x);
   }
 
   int size() {

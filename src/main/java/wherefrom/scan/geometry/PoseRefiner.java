@@ -9,6 +9,7 @@ import wherefrom.scan.grey.Pyramid;
  */
 public final class PoseRefiner {
   private static final double OUTLIER = 1.2;
+  private static final int[] NONE = {};
   private final PatternFit fit;
   private final float[] residual;
   private final float[] trial;
@@ -19,6 +20,9 @@ public final class PoseRefiner {
   private final double[] gradient = new double[Pose.PARAMETERS];
   private final double[] steps = new double[Pose.PARAMETERS];
   private final LinearSolver solver = new LinearSolver(Pose.PARAMETERS);
+
+  /** Points that are left out. */
+  private int[] hidden = NONE;
 
   public PoseRefiner(PatternFit fit) {
     this.fit = fit;
@@ -38,6 +42,14 @@ public final class PoseRefiner {
   public Pose sharp(Pyramid pyramid, Pose pose, int rounds) {
     Level level = pyramid.withAtLeast(1.8, pose.narrowModule());
     return improve(level, pose, fit.expected(false), rounds);
+  }
+
+  /** The same by those points of a bent tag alone that face the camera where it lies now. */
+  public Pose facing(Pyramid pyramid, Pose pose, int rounds) {
+    hidden = fit.hidden(pose);
+    Pose improved = sharp(pyramid, pose, rounds);
+    hidden = NONE;
+    return improved;
   }
 
   private Pose improve(Level level, Pose pose, float[] expected, int rounds) {
@@ -72,7 +84,10 @@ public final class PoseRefiner {
     return new Pose(values);
   }
 
-  private static double cost(float[] residuals) {
+  private double cost(float[] residuals) {
+    for (int at : hidden) {
+      residuals[at] = 0;
+    }
     double sum = 0;
     for (float one : residuals) {
       double square = one * one;
@@ -92,6 +107,9 @@ public final class PoseRefiner {
     for (int at = 0; at < residual.length; at++) {
       float share = 1 / (1 + residual[at] * residual[at] / (float) (OUTLIER * OUTLIER));
       weight[at] = share * share;
+    }
+    for (int at : hidden) {
+      weight[at] = 0;
     }
     for (int p = 0; p < free; p++) {
       float[] own = slope[p];

@@ -34,6 +34,23 @@ class ThinRodTest {
   }
 
   @Test
+  void oneFinderPatternThatFacesTheCameraIsEnough() {
+    show(150, 48, 6_002, 720);
+    show(150, 48, 6_014, 720);
+    assertThat(wrong).isZero();
+    assertThat(enough).isEqualTo(2);
+    assertThat(read).isEqualTo(2);
+  }
+
+  @Test
+  void whatIsOutOfSightDoesNotPullAtWhatFacesTheCamera() {
+    show(150, 48, 6_013, 720);
+    assertThat(wrong).isZero();
+    assertThat(enough).isEqualTo(1);
+    assertThat(read).isEqualTo(1);
+  }
+
+  @Test
   @Tag("bench")
   void nearlyAllOfManyThatShowSixtyPercentAreRead() {
     int first = Integer.getInteger("rod.first", 6_200);
