@@ -108,8 +108,9 @@ final class DebrisCommands {
 
     @Override
     public String text() {
-      String noted = Row.lines(notes.stream().map(note -> "noted\t" + note).toList());
-      return Row.lines(Row.lines(suspects), noted, openings.text(), question.text());
+      List<String> found = new ArrayList<>(suspects);
+      notes.forEach(note -> found.add("noted\t" + note));
+      return Row.lines(Row.lines(found), openings.text(), question.text());
     }
   }
 
