@@ -101,8 +101,25 @@ class StandingJudgementTest {
     assertThat(fittedBut()).containsExactly("main-shell@M3L");
     missing.leave(place("main-shell@M3L"), "measured, serves for the test run");
     assertThat(fittedBut()).isEmpty();
-    assertThat(job.state().findKept(bench.item("main-shell@M3L"))).isPresent();
+    assertThat(job.state().bench().reasonGiven(bench.item("main-shell@M3L"))).isPositive();
     assertThat(new FirstStart(job).points()).anyMatch(point -> point.words().contains("test run"));
+  }
+
+  /** Two reasons in the same words are two reasons. */
+  @Test
+  void whatWasLeftInIsToldBeforeTheFirstStartWhateverWasSaidAsItWasFitted() {
+    fitAll();
+    bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
+    onPurpose("main-shell@M3L", "M3L");
+    assertThat(leftIn()).isZero();
+    bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
+    missing.leave(place("main-shell@M3L"), "matched pair");
+    assertThat(leftIn()).isEqualTo(1);
+  }
+
+  private long leftIn() {
+    return new FirstStart(job)
+        .points().stream().filter(point -> point.heading().equals("Left in")).count();
   }
 
   @Test

@@ -30,6 +30,17 @@ final class DecidePartModel {
     }
   }
 
+  /**
+   * A reason on a key.
+   *
+   * @param claimsReading whether it says that something was measured
+   */
+  record Reason(String words, boolean claimsReading) {
+    private static Reason of(DecideReason usual) {
+      return new Reason(usual.words(), usual.claimsReading());
+    }
+  }
+
   private final OpenJob job;
   private final Deciding deciding;
   private final int item;
@@ -124,15 +135,16 @@ final class DecidePartModel {
   }
 
   /** The usual reasons; what the rules say comes first where they propose the same. */
-  List<String> reasons(Decision decision) {
+  List<Reason> reasons(Decision decision) {
     Proposal proposal = deciding.propose(item);
-    List<String> reasons = new ArrayList<>();
+    List<Reason> reasons = new ArrayList<>();
     if (proposal.decision().equals(Optional.of(decision))) {
-      reasons.add(Words.withoutStop(proposal.reasons().get(0).sentence()));
+      String sentence = proposal.reasons().get(0).sentence();
+      reasons.add(new Reason(Words.withoutStop(sentence), false));
     }
     DecideReason.of(decision).stream()
         .filter(reason -> isBorneOut(reason, proposal))
-        .map(DecideReason::words)
+        .map(Reason::of)
         .forEach(reasons::add);
     return reasons;
   }
@@ -151,9 +163,8 @@ final class DecidePartModel {
    * What to ask before a reason that speaks of readings is kept for a part without one; empty where
    * there is nothing to ask.
    */
-  Optional<String> question(String reason) {
-    return DecideReason.find(reason).filter(DecideReason::claimsReading).isPresent()
-            && !deciding.isMeasured(item)
+  Optional<String> question(Reason reason) {
+    return reason.claimsReading() && !deciding.isMeasured(item)
         ? Optional.of("Nothing was measured: " + title() + doubts() + ".")
         : Optional.empty();
   }
