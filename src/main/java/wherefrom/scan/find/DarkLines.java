@@ -136,7 +136,8 @@ final class DarkLines {
     double y = 0;
     for (int next = 0; next < count; next++) {
       x += queue[next] % width;
-      y += queue[next] / width;
+      int row = queue[next] / width;
+      y += row;
     }
     x /= count;
     y /= count;
@@ -145,7 +146,8 @@ final class DarkLines {
     double yy = 0;
     for (int next = 0; next < count; next++) {
       double right = queue[next] % width - x;
-      double down = queue[next] / width - y;
+      int row = queue[next] / width;
+      double down = row - y;
       xx += right * right / count;
       xy += right * down / count;
       yy += down * down / count;
