@@ -46,6 +46,16 @@ final class Runs {
     return rows[row];
   }
 
+  /** The first column of each run; not a copy. */
+  int[] starts() {
+    return start;
+  }
+
+  /** The column after the last of each run; not a copy. */
+  int[] ends() {
+    return end;
+  }
+
   int start(int run) {
     return start[run];
   }
@@ -59,7 +69,10 @@ final class Runs {
     return dark[run];
   }
 
-  /** Cuts a part of a level, in its pixels; rows above and below stay empty. */
+  /**
+   * Cuts a part of a level, in its pixels; rows above and below stay empty. Along a row dark and
+   * light runs take turns.
+   */
   void cut(Level level, Window part) {
     int width = level.width();
     int height = level.height();
