@@ -138,6 +138,9 @@ public final class BigPartScreen extends Page implements Scannable {
     List<Supplier<Region>> lines = new ArrayList<>();
     String first = parts().findFirst(part).orElse("");
     told(lines, Words.capital(part.where().words()), first);
+    if (!part.note().isEmpty()) {
+      told(lines, "Noted", part.note());
+    }
     if (!part.marks().isEmpty()) {
       told(lines, "Marks", part.marks());
     }
