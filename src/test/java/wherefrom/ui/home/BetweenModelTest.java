@@ -43,7 +43,7 @@ class BetweenModelTest {
     SampleJob sample = SampleJob.apart();
     assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("all are here");
     sample.job.record(new OffForWashing(1, 2));
-    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("1 away");
+    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("1 washing");
     assertThat(area(sample, BetweenModel.Kind.AWAY).done()).isBetween(0.98, 0.99);
   }
 
