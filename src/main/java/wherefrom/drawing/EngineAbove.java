@@ -82,7 +82,7 @@ public final class EngineAbove {
     double outside = places.stub() + SideLetters.row(at.glass()) / 2 / pitch;
     Point word = at.row(valve).at(outside, 0);
     String letters = SideLetters.of(valve.side());
-    numbers.words(word.x(), word.y(), letters, at.glass().letter(), Role.NAME);
+    numbers.words(word.x(), word.y(), letters, SideLetters.size(at.glass()), Role.NAME);
   }
 
   private void number(int cylinder) {

@@ -11,7 +11,7 @@ final class SideLetters {
   private static final double ROW = 1.05;
 
   /** So much of the pitch that the room gives stays at least. */
-  private static final double KEPT = 0.94;
+  private static final double KEPT = 0.86;
 
   /** From a word to the next, in the size of its letters. */
   private static final double BETWEEN = 0.2;
@@ -22,9 +22,14 @@ final class SideLetters {
     return side == ValveSide.EXHAUST ? "EX" : "IN";
   }
 
+  /** Their size: as the person set it. */
+  static double size(Glass glass) {
+    return glass.letter() * glass.factor();
+  }
+
   /** The height of a row of them, in the drawing's unit. */
   static double row(Glass glass) {
-    return ROW * glass.letter();
+    return ROW * size(glass);
   }
 
   /**
@@ -34,7 +39,7 @@ final class SideLetters {
    * @param pitch the pitch with them
    */
   static boolean fit(double free, double pitch, Glass glass) {
-    double word = Letters.width("EX", glass.letter(), false) + BETWEEN * glass.letter();
+    double word = Letters.width("EX", size(glass), true) + BETWEEN * size(glass);
     boolean zones = free - glass.gap() < glass.finger() || pitch - glass.gap() >= glass.finger();
     return pitch >= KEPT * free && word <= pitch / 2 && zones;
   }
