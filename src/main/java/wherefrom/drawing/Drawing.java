@@ -68,13 +68,12 @@ public record Drawing(
     List<PartFigure> near =
         parts.stream()
             .filter(figure -> target.holds(figure.place()) && kinds.test(figure.place().kind()))
-            .sorted(Comparator.comparingDouble(figure -> figure.pointer().at().distance(at)))
+            .sorted(Comparator.comparingDouble(figure -> figure.distance(at)))
             .toList();
     boolean clear =
         near.size() == 1
             || (near.size() > 1
-                && near.get(1).pointer().at().distance(at) - near.get(0).pointer().at().distance(at)
-                    > glass.px(DOUBTFUL));
+                && near.get(1).distance(at) - near.get(0).distance(at) > glass.px(DOUBTFUL));
     return clear ? Optional.of(near.get(0).place()) : Optional.empty();
   }
 

@@ -90,9 +90,10 @@ final class PagerKeys extends Region {
     double key = Math.ceil(Math.max(back.minWidth(-1), more.minWidth(-1)));
     back.resizeRelocate(0, 0, key, getHeight());
     more.resizeRelocate(getWidth() - key, 0, key, getHeight());
-    double free = getWidth() - 2 * (key + gap);
+    double left = back.isVisible() ? key + gap : 0;
+    double free = getWidth() - left - gap - key;
     range.setVisible(range.leastLineWidth() <= free);
-    range.resizeRelocate(key + gap, 0, Math.max(0, free), getHeight());
+    range.resizeRelocate(left, 0, Math.max(0, free), getHeight());
   }
 
   private void column() {

@@ -24,14 +24,17 @@ record WaysOn(OpenJob job, PartRecord record, boolean goesBack) {
       case AT_SHOP -> way(Deed.BACK_FROM_SHOP, "It is back", "from the machine shop");
       case LOST -> way(Deed.FOUND, "It is found", "I have it in my hand");
       case FITTED -> clears().or(() -> way(Deed.TOOK_OUT, "Taken out again", "it is in"));
-      case OUT -> clears().filter(on -> goesBack || !isFirstDecision(on));
+      case OUT -> clears().filter(on -> goesBack || !isForDecision(on));
       case IN_ENGINE, RETIRED -> Optional.empty();
     };
   }
 
-  /** What is proposed stands on the page as long as nobody has decided and it does not go back. */
-  private boolean isFirstDecision(WayOn on) {
-    return on.deed() == Deed.DECIDE && record.decision().isEmpty();
+  /**
+   * Before a used part goes back its decision comes first, with what is proposed; an open check
+   * comes before that.
+   */
+  private boolean isForDecision(WayOn on) {
+    return on.deed() != Deed.CHECK && record.decision().isEmpty() && !record.part().fresh();
   }
 
   private static Optional<WayOn> way(Deed deed, String words, String more) {
