@@ -146,6 +146,12 @@ public sealed interface Subject {
                     any -> Optional.empty()));
   }
 
+  /** The bag or the big part with this key; empty of all else. */
+  static Optional<Beside> findBeside(String key) {
+    return find(key)
+        .flatMap(one -> one.match(part -> Optional.empty(), at -> Optional.empty(), Optional::of));
+  }
+
   /** The subject with this key; empty when the text is no such key. */
   static Optional<Subject> find(String key) {
     if (PART.matcher(key).matches()) {

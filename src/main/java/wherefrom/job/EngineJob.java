@@ -188,9 +188,9 @@ public final class EngineJob {
     return Optional.ofNullable(folds.assembly().excused().get(place));
   }
 
-  /** Why a part sits where it sits although something stood against it. */
-  public Optional<String> findKept(int item) {
-    return folds.assembly().findKept(item).map(Assembly.Kept::reason);
+  /** Why a part was left where it sits; empty as well where that was said only as it was fitted. */
+  public Optional<String> findLeftIn(int item) {
+    return folds.assembly().findLeftIn(item);
   }
 
   /** The sections that somebody closed, and where everything is right to this day. */

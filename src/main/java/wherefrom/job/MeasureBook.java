@@ -45,7 +45,7 @@ public final class MeasureBook {
   private final Map<String, String> zeros = new LinkedHashMap<>();
   private final Map<String, Limit> limits = new LinkedHashMap<>();
   private final Map<String, Long> limited = new LinkedHashMap<>();
-  private final Map<String, Amount> sizes = new LinkedHashMap<>();
+  private final Map<String, SizeTyped> sizes = new LinkedHashMap<>();
   private final Map<String, Taken> taken = new LinkedHashMap<>();
 
   private final SurfaceCuts cuts;
@@ -69,7 +69,7 @@ public final class MeasureBook {
   }
 
   private void take(SizeTyped size) {
-    sizes.put(size.plan(), size.size());
+    sizes.put(size.plan(), size);
   }
 
   private void take(ReadingsTaken readings, LoggedEntry logged) {
@@ -117,7 +117,12 @@ public final class MeasureBook {
 
   /** The size when new. */
   public Optional<Amount> findSize(String plan) {
-    return Optional.ofNullable(sizes.get(plan));
+    return Optional.ofNullable(sizes.get(plan)).map(SizeTyped::size);
+  }
+
+  /** Where the size when new is printed. */
+  public Optional<String> findSizeSource(String plan) {
+    return Optional.ofNullable(sizes.get(plan)).map(SizeTyped::source);
   }
 
   /** The latest result of a plan on a subject. */

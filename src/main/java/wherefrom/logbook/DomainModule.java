@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.function.Function;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.inspection.Subject;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
 import wherefrom.rules.VerdictName;
@@ -35,6 +36,11 @@ final class DomainModule extends SimpleModule {
     addDeserializer(Spot.class, new KeyForm.Reader<Spot>(Spot.class, Spots::find));
     addSerializer(Amount.class, new KeyForm.Writer<>(Amount.class, Amount::text));
     addDeserializer(Amount.class, new KeyForm.Reader<Amount>(Amount.class, AmountFields::find));
+    addSerializer(
+        Subject.Beside.class, new KeyForm.Writer<>(Subject.Beside.class, Subject.Beside::key));
+    addDeserializer(
+        Subject.Beside.class,
+        new KeyForm.Reader<Subject.Beside>(Subject.Beside.class, Subject::findBeside));
     addSerializer(Article.class, new KeyForm.Writer<>(Article.class, Article::id));
     addDeserializer(
         Article.class,

@@ -26,7 +26,8 @@ final class LaterFields {
           "goods-measured", Map.of("figure", NOT_SAID, "unit", NOT_SAID),
           "part-number-typed", Map.of("figure", NOT_SAID, "unit", NOT_SAID),
           "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
-          "shop-line-added", Map.of("work", OTHER_WORK, "where", NODES.arrayNode()),
+          "shop-line-added",
+              Map.of("work", OTHER_WORK, "where", NODES.arrayNode(), "beside", NOT_SAID),
           "sent-to-shop", Map.of("work", OTHER_WORK),
           "job-opened", Map.of("items", NODES.arrayNode(), "cards", NODES.arrayNode()),
           "kinds-tracked", Map.of("first", NODES.numberNode(0), "items", NODES.arrayNode()));

@@ -23,6 +23,12 @@ final class OptionalForm {
       super(Optional.class);
     }
 
+    /** For fields that are left out where they say nothing. */
+    @Override
+    public boolean isEmpty(SerializerProvider provider, Optional value) {
+      return value.isEmpty();
+    }
+
     @Override
     public void serialize(Optional value, JsonGenerator out, SerializerProvider provider)
         throws IOException {

@@ -2,7 +2,10 @@ package wherefrom.logbook;
 
 import static wherefrom.logbook.AmountFields.find;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
 import wherefrom.job.entry.ShopLineAdded;
@@ -46,7 +49,8 @@ final class ShopForms {
       String unit,
       boolean keep,
       ShopWork work,
-      List<String> where) {
+      List<String> where,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Subject.Beside> beside) {
     static Line of(ShopLineAdded line) {
       return new Line(
           line.visit(),
@@ -59,7 +63,8 @@ final class ShopForms {
           AmountFields.unit(line.target()),
           line.keep(),
           line.work(),
-          line.where());
+          line.where(),
+          line.beside());
     }
 
     ShopLineAdded entry() {
@@ -73,7 +78,8 @@ final class ShopForms {
           find(tolerance, unit),
           keep,
           work,
-          where);
+          where,
+          beside);
     }
   }
 

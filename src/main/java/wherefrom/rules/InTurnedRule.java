@@ -14,7 +14,7 @@ final class InTurnedRule implements ObjectionRule {
     if (since == 0 || !bench.findFittedAt(part.item()).equals(Optional.of(place))) {
       return List.of();
     }
-    Verdict turned =
+    Misplaced.WrongEnd turned =
         new Misplaced.WrongEnd(part, place, Places.orientation(bench.layout(), part.kind()));
     return List.of(new Objection(turned, since));
   }

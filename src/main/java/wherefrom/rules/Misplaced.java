@@ -17,7 +17,7 @@ public sealed interface Misplaced extends Verdict {
    * @param rightPart the part that belongs here
    */
   record WrongPlace(Part part, Place place, Belonging belongs, Optional<Part> rightPart)
-      implements Misplaced {
+      implements Misplaced, StandsAgainst {
     @Override
     public VerdictName name() {
       return VerdictName.WRONG_PLACE;
@@ -26,6 +26,11 @@ public sealed interface Misplaced extends Verdict {
     @Override
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.wrongPlace(this);
+    }
+
+    @Override
+    public boolean canBeSettled() {
+      return true;
     }
   }
 
@@ -38,7 +43,7 @@ public sealed interface Misplaced extends Verdict {
    */
   record WrongMate(
       Part part, Place place, Part own, Optional<Part> seated, Optional<Part> rightPart)
-      implements Misplaced {
+      implements Misplaced, StandsAgainst {
     @Override
     public VerdictName name() {
       return VerdictName.WRONG_MATE;
@@ -47,6 +52,11 @@ public sealed interface Misplaced extends Verdict {
     @Override
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.wrongMate(this);
+    }
+
+    @Override
+    public boolean canBeSettled() {
+      return true;
     }
   }
 
@@ -87,7 +97,8 @@ public sealed interface Misplaced extends Verdict {
   }
 
   /** The right part, but end for end or the other way round. */
-  record WrongEnd(Part part, Place place, Orientation orientation) implements Misplaced {
+  record WrongEnd(Part part, Place place, Orientation orientation)
+      implements Misplaced, StandsAgainst {
     @Override
     public VerdictName name() {
       return VerdictName.WRONG_END;
@@ -96,6 +107,11 @@ public sealed interface Misplaced extends Verdict {
     @Override
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.wrongEnd(this);
+    }
+
+    @Override
+    public boolean canBeSettled() {
+      return true;
     }
   }
 }

@@ -20,7 +20,7 @@ final class MustBeNewRule implements ObjectionRule {
         .toList();
   }
 
-  private static Verdict verdict(Part part, Place place, Ban ban) {
+  private static StandsAgainst verdict(Part part, Place place, Ban ban) {
     if (ban.check().isEmpty()) {
       return new Verdict.MustBeNew(part, place, ban);
     }

@@ -7,11 +7,11 @@ package wherefrom.rules;
  * @param since the entry that it follows from; 0 where it has been so from the beginning. A reason
  *     that was given later settles it
  */
-public record Objection(Verdict verdict, long since) {
+public record Objection(StandsAgainst verdict, long since) {
 
-  /** Whether a reason can settle it: what must be new is not used again for any. */
+  /** Whether a reason can settle it. */
   public boolean canBeSettled() {
-    return !(verdict instanceof Verdict.MustBeNew);
+    return verdict.canBeSettled();
   }
 
   boolean isSettledBy(long reason) {

@@ -14,9 +14,8 @@ public sealed interface Verdict
         Verdict.PlaceTaken,
         Verdict.AlreadyFitted,
         Verdict.FittedBut,
-        Verdict.NotCleared,
-        Verdict.MustBeNew,
         Verdict.Retired,
+        StandsAgainst,
         LeftStanding,
         CodeVerdict {
 
@@ -144,7 +143,8 @@ public sealed interface Verdict
    * @param against the most serious of it
    * @param canStay whether a reason can settle all of it
    */
-  record FittedBut(Part part, Place place, Verdict against, boolean canStay) implements Verdict {
+  record FittedBut(Part part, Place place, StandsAgainst against, boolean canStay)
+      implements Verdict {
     @Override
     public VerdictName name() {
       return VerdictName.FITTED_BUT;
@@ -174,7 +174,7 @@ public sealed interface Verdict
    * @param check the key of the check that is open; empty where none is
    */
   record NotCleared(Part part, Place place, Hold hold, String why, String check)
-      implements Verdict {
+      implements StandsAgainst {
     @Override
     public VerdictName name() {
       return VerdictName.NOT_CLEARED;
@@ -186,13 +186,18 @@ public sealed interface Verdict
     }
 
     @Override
+    public boolean canBeSettled() {
+      return true;
+    }
+
+    @Override
     public String openCheck() {
       return check;
     }
   }
 
   /** A rule forbids the part. */
-  record MustBeNew(Part part, Place place, Ban ban) implements Verdict {
+  record MustBeNew(Part part, Place place, Ban ban) implements StandsAgainst {
     @Override
     public VerdictName name() {
       return VerdictName.MUST_BE_NEW;
@@ -201,6 +206,11 @@ public sealed interface Verdict
     @Override
     public <R> R accept(VerdictVisitor<R> visitor) {
       return visitor.mustBeNew(this);
+    }
+
+    @Override
+    public boolean canBeSettled() {
+      return false;
     }
   }
 

@@ -19,6 +19,7 @@ import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.AtAssembly;
 import wherefrom.job.entry.BackFromShop;
@@ -125,9 +126,29 @@ final class EveryEntry {
 
   static List<JobEntry> all() {
     return Stream.of(
-            build(), AfterStartEntries.all(), BuyingEntries.all(), AfterStartEntries.again())
+            build(),
+            AfterStartEntries.all(),
+            BuyingEntries.all(),
+            AfterStartEntries.again(),
+            List.of(besideAtShop()))
         .flatMap(List::stream)
         .toList();
+  }
+
+  /** A line of the slip that is of a big part. */
+  private static JobEntry besideAtShop() {
+    return new ShopLineAdded(
+        2,
+        1,
+        "left head",
+        1,
+        "valve work",
+        Optional.empty(),
+        Optional.empty(),
+        true,
+        ShopWork.VALVES,
+        List.of("left"),
+        Optional.of(new Subject.Beside(TagType.BIG_PART, 10)));
   }
 
   private static List<JobEntry> build() {
@@ -194,7 +215,8 @@ final class EveryEntry {
             Optional.of(Amount.of("0.0005", Unit.INCH)),
             true,
             ShopWork.BORE,
-            List.of("B1")),
+            List.of("B1"),
+            Optional.empty()),
         new ShopLineAdded(
             1,
             2,
@@ -205,7 +227,8 @@ final class EveryEntry {
             Optional.empty(),
             false,
             ShopWork.OTHER,
-            List.of()),
+            List.of(),
+            Optional.empty()),
         new ShopLineBack(1, 1, 1, Optional.of(Amount.of("3.9005", Unit.INCH)), "bored"),
         new ShopLineBack(1, 2, 1, Optional.empty(), "washed"),
         new CostNoted(

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BoltHole;
 import wherefrom.job.entry.JobEntry;
@@ -26,6 +27,7 @@ import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.parts.TagType;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Article;
@@ -113,6 +115,10 @@ final class RandomEntries {
     }
     if (raw == Change.class) {
       return change();
+    }
+    if (raw == Subject.Beside.class) {
+      TagType of = random.nextBoolean() ? TagType.BAG : TagType.BIG_PART;
+      return new Subject.Beside(of, 1 + random.nextInt(999));
     }
     if (raw == Spot.class) {
       return PLACES.get(random.nextInt(PLACES.size())).spot();

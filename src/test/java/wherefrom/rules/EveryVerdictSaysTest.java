@@ -69,11 +69,11 @@ class EveryVerdictSaysTest {
     return new Belonging(part.home(), 0, Optional.empty());
   }
 
-  private Verdict wrongPlace() {
+  private StandsAgainst wrongPlace() {
     return new Misplaced.WrongPlace(shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
   }
 
-  private Verdict mustBeNew() {
+  private StandsAgainst mustBeNew() {
     return new Verdict.MustBeNew(pushrod, pushrod.home(), ban);
   }
 
@@ -134,6 +134,19 @@ class EveryVerdictSaysTest {
   private static Stream<Class<?>> kinds(Class<?> sealed) {
     return Arrays.stream(sealed.getPermittedSubclasses())
         .flatMap(kind -> kind.isSealed() ? kinds(kind) : Stream.of(kind));
+  }
+
+  @Test
+  void aReasonSettlesAllThatStandsAgainstAPartButThatItMustBeNew() {
+    List<StandsAgainst> against =
+        stops().stream()
+            .filter(StandsAgainst.class::isInstance)
+            .map(StandsAgainst.class::cast)
+            .toList();
+    assertThat(against).hasSizeGreaterThan(4);
+    assertThat(against)
+        .allSatisfy(
+            one -> assertThat(one.canBeSettled()).isEqualTo(one.name() != VerdictName.MUST_BE_NEW));
   }
 
   @Test

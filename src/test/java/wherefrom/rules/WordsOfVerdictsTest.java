@@ -111,7 +111,7 @@ class WordsOfVerdictsTest {
     assertThat(end.sentence()).endsWith("It is turned: " + Orientation.TOP_END.mark() + ".");
     assertThat(end.wayOut()).isEqualTo("Turn it round, then scan it again.");
     Ban ban = new Ban("R25", "Fit a new pushrod.", "common practice, no source", 7, "");
-    Verdict must = new Verdict.MustBeNew(pushrod, place("pushrod@3EX"), ban);
+    StandsAgainst must = new Verdict.MustBeNew(pushrod, place("pushrod@3EX"), ban);
     assertThat(must.wayOut()).isEqualTo("Replace it with a new pushrod and print its tag.");
     Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must, true);
     assertThat(but.sentence()).isEqualTo("It is fitted, but: " + must.sentence());

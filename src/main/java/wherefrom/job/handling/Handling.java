@@ -1,7 +1,6 @@
 package wherefrom.job.handling;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -18,16 +17,17 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.UsualWords;
 
 /** What is done to a part between the two days: washed, mislaid, found, replaced, tagged anew. */
 public final class Handling {
-  /** Why a part is replaced; the last one wants words of the person's own. */
-  public static final List<String> REPLACE_REASONS =
-      List.of("worn out", "broken", "lost", "must be new", "other");
+  /** Why a part is replaced. */
+  public static final UsualWords REPLACE_REASONS =
+      UsualWords.orOther("worn out", "broken", "lost", "must be new");
 
-  /** Why a tag is printed anew; the last one wants words of the person's own. */
-  public static final List<String> REISSUE_REASONS =
-      List.of("tag lost", "tag cannot be read", "tag torn", "other");
+  /** Why a tag is printed anew. */
+  public static final UsualWords REISSUE_REASONS =
+      UsualWords.orOther("tag lost", "tag cannot be read", "tag torn");
 
   private final OpenJob job;
 

@@ -15,7 +15,7 @@ import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FittingSize;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.LastDecision;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.SurfaceSizes;
@@ -109,12 +109,7 @@ public final class ReplacementList {
 
   /** {@code decided: dished}. */
   private String decided(Part part) {
-    String reason = "";
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof DecisionEntry made && made.items().contains(part.item())) {
-        reason = made.reason();
-      }
-    }
+    String reason = LastDecision.find(job, part.item()).map(DecisionEntry::reason).orElse("");
     return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 

@@ -114,15 +114,15 @@ final class PhoneTogether {
       return due();
     }
     List<PhoneKey> reasons = new ArrayList<>();
-    OnPurpose.REASONS.forEach(reason -> reasons.add(reasonKey(reason)));
+    OnPurpose.REASONS.usual().forEach(reason -> reasons.add(reasonKey(reason, reason)));
+    reasons.add(reasonKey("", OnPurpose.REASONS.own()));
     reasons.add(PhoneKey.of(PhoneDeed.DUE, "Back"));
     return PhoneView.choice("Why does it go here?", reasons);
   }
 
-  /** Where none fits, the phone asks for words. */
-  private static PhoneKey reasonKey(String reason) {
-    String with = reason.equals(OnPurpose.OTHER) ? "" : reason;
-    return new PhoneKey(PhoneDeed.REASON, with, Words.capital(reason), "");
+  /** Where it comes with no reason, the phone asks for words. */
+  private static PhoneKey reasonKey(String reason, String words) {
+    return new PhoneKey(PhoneDeed.REASON, reason, Words.capital(words), "");
   }
 
   /** The reason is chosen: what is no longer mated then, and the key that fits it. */

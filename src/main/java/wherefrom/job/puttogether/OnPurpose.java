@@ -1,15 +1,11 @@
 package wherefrom.job.puttogether;
 
-import java.util.List;
+import wherefrom.text.UsualWords;
 
 /** The reasons for fitting a part against a stop. */
 public final class OnPurpose {
-  /** The reason that wants words of the person's own. */
-  public static final String OTHER = "other";
-
-  /** The reasons to choose from; the last one wants words of the person's own. */
-  public static final List<String> REASONS =
-      List.of("measured better here", "matched pair", "machined to suit", OTHER);
+  public static final UsualWords REASONS =
+      UsualWords.orOther("measured better here", "matched pair", "machined to suit");
 
   private OnPurpose() {}
 }

@@ -88,7 +88,7 @@ public final class ToFit {
             part ->
                 Objections.of(bench, part, place).stream()
                     .findFirst()
-                    .map(Objection::verdict)
+                    .<Verdict>map(Objection::verdict)
                     .or(() -> CapInRule.find(bench, part, place))
                     .or(() -> CarrierRule.find(bench, part, place))
                     .or(() -> HolderRule.find(bench, part, place))

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.bags.Bag;
@@ -20,10 +19,7 @@ import wherefrom.parts.Whereabouts;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
 
-/**
- * Bags and big parts at the machine shop: each is a line of the slip and away with it. What a line
- * is of is told by its words, which name the bag or the big part.
- */
+/** Bags and big parts at the machine shop: each is a line of the slip and away with it. */
 public final class BesideAtShop {
   private final OpenJob job;
   private final MachineShop shop;
@@ -88,8 +84,8 @@ public final class BesideAtShop {
     String words = wanted.wanted().strip();
     boolean same =
         there.lines().stream()
+            .filter(line -> line.isOf(what))
             .map(ShopVisit.Line::line)
-            .filter(line -> line.what().equals(words(what)))
             .anyMatch(line -> line.work() == work && line.wanted().equals(words));
     return same
         ? new Answer.Refused(Words.sentence(words(what) + " is on the slip for that already"))
@@ -145,7 +141,8 @@ public final class BesideAtShop {
             wanted.wanted(),
             wanted.target(),
             wanted.tolerance(),
-            keep));
+            keep,
+            Optional.of(what)));
   }
 
   /** The bank of a head is where the work is done. */
@@ -197,9 +194,7 @@ public final class BesideAtShop {
   }
 
   private List<ShopVisit.Line> lines(ShopVisit visit, Subject.Beside what) {
-    return visit.lines().stream()
-        .filter(line -> line.missing() > 0 && line.line().what().equals(words(what)))
-        .toList();
+    return visit.lines().stream().filter(line -> line.missing() > 0 && line.isOf(what)).toList();
   }
 
   /**
@@ -216,21 +211,12 @@ public final class BesideAtShop {
     if (answer instanceof Answer.Done came) {
       came.visit().lines().stream()
           .filter(one -> one.line().line() == line && one.missing() == 0)
-          .flatMap(one -> findAway(one.line().what()).stream())
+          .flatMap(one -> one.beside().stream())
+          .filter(what -> where(what) == Whereabouts.AT_SHOP)
           .filter(what -> lines(came.visit(), what).isEmpty())
           .forEach(what -> job.record(moved(what, Whereabouts.OUT)));
     }
     return answer;
-  }
-
-  /** What is away and called so. */
-  private Optional<Subject.Beside> findAway(String words) {
-    return Stream.concat(
-            book().bigParts().stream()
-                .map(part -> new Subject.Beside(TagType.BIG_PART, part.number())),
-            book().bags().stream().map(bag -> new Subject.Beside(TagType.BAG, bag.number())))
-        .filter(what -> where(what) == Whereabouts.AT_SHOP && words(what).equals(words))
-        .findFirst();
   }
 
   private Optional<BigPartRecord> bigPart(Subject.Beside what) {

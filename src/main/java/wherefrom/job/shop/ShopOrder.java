@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FigureParser;
 import wherefrom.job.entry.ShopLineAdded;
@@ -14,7 +15,7 @@ import wherefrom.rules.size.CutSurface;
 import wherefrom.rules.size.SizeText;
 
 /**
- * What is ordered of the machine shop for something that carries no tag.
+ * What is ordered of the machine shop for something that is no tagged part.
  *
  * @param work the kind of work
  * @param where the cylinders or banks; empty for all
@@ -23,6 +24,7 @@ import wherefrom.rules.size.SizeText;
  * @param target the size wanted back, or a step from the standard size; may be blank
  * @param tolerance how far from it is good; may be blank
  * @param keep true of what must not get lost
+ * @param beside the bag or the big part that goes; empty where what goes has no tag
  */
 public record ShopOrder(
     ShopWork work,
@@ -32,10 +34,24 @@ public record ShopOrder(
     String wanted,
     String target,
     String tolerance,
-    boolean keep) {
+    boolean keep,
+    Optional<Subject.Beside> beside) {
   public ShopOrder {
     where = List.copyOf(where);
     wanted = wanted.isBlank() && work != ShopWork.OTHER ? work.words() : wanted;
+  }
+
+  /** Of what has no tag. */
+  public ShopOrder(
+      ShopWork work,
+      List<String> where,
+      String what,
+      int count,
+      String wanted,
+      String target,
+      String tolerance,
+      boolean keep) {
+    this(work, where, what, count, wanted, target, tolerance, keep, Optional.empty());
   }
 
   /** The line of the slip that it makes, or a sentence that says what is wrong. */
@@ -81,7 +97,7 @@ public record ShopOrder(
 
   private ShopLineAdded line(int visit, int line, Optional<Amount> size, Optional<Amount> within) {
     return new ShopLineAdded(
-        visit, line, what.strip(), count, wanted.strip(), size, within, keep, work, where);
+        visit, line, what.strip(), count, wanted.strip(), size, within, keep, work, where, beside);
   }
 
   /** What is cut to a diameter comes back as one, so a step is turned into it at once. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.parts.Part;
 
@@ -27,11 +28,16 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
    *
    * @param back how many pieces came back
    * @param returned the sizes measured on return, with what was found
-   * @param beside whether it is of a bag or a big part, which goes once for all its work
+   * @param beside the bag or the big part that it is of, which goes once for all its work
    */
-  public record Line(ShopLineAdded line, int back, List<String> returned, boolean beside) {
+  public record Line(
+      ShopLineAdded line, int back, List<String> returned, Optional<Subject.Beside> beside) {
     public Line {
       returned = List.copyOf(returned);
+    }
+
+    boolean isOf(Subject.Beside what) {
+      return beside.equals(Optional.of(what));
     }
 
     public int missing() {
@@ -64,11 +70,11 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
 
   /** Of a bag or a big part, the most that one of its lines says. */
   private int count(ToIntFunction<Line> pieces) {
-    int plain = lines.stream().filter(line -> !line.beside()).mapToInt(pieces).sum();
-    Map<String, Integer> beside = new HashMap<>();
-    lines.stream()
-        .filter(Line::beside)
-        .forEach(line -> beside.merge(line.line().what(), pieces.applyAsInt(line), Math::max));
+    int plain = lines.stream().filter(line -> line.beside().isEmpty()).mapToInt(pieces).sum();
+    Map<Subject.Beside, Integer> beside = new HashMap<>();
+    for (Line line : lines) {
+      line.beside().ifPresent(what -> beside.merge(what, pieces.applyAsInt(line), Math::max));
+    }
     return plain + beside.values().stream().mapToInt(Integer::intValue).sum();
   }
 

@@ -5,10 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
@@ -19,6 +18,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
+import wherefrom.parts.TagType;
 import wherefrom.quantity.Amount;
 
 /** The visits to the machine shop that the standing entries give. */
@@ -46,16 +46,17 @@ final class ShopVisits {
 
   private final EngineJob job;
   private final Map<Integer, Visit> visits = new TreeMap<>();
-  private final Set<String> beside;
+  private final Map<String, Subject.Beside> byWords = new LinkedHashMap<>();
 
   private ShopVisits(EngineJob job) {
     this.job = job;
     BagBook book = BagBook.of(job);
-    this.beside =
-        Stream.concat(
-                book.bags().stream().map(Bag::words),
-                book.bigParts().stream().map(BigPartRecord::words))
-            .collect(Collectors.toSet());
+    for (BigPartRecord part : book.bigParts()) {
+      byWords.putIfAbsent(part.words(), new Subject.Beside(TagType.BIG_PART, part.number()));
+    }
+    for (Bag bag : book.bags()) {
+      byWords.putIfAbsent(bag.words(), new Subject.Beside(TagType.BAG, bag.number()));
+    }
   }
 
   /** Every visit, the first first. */
@@ -86,10 +87,14 @@ final class ShopVisits {
   }
 
   private void added(ShopLineAdded line, LoggedEntry logged) {
-    boolean one = beside.contains(line.what());
     visit(line.visit(), logged)
         .lines()
-        .put(line.line(), new ShopVisit.Line(line, 0, List.of(), one));
+        .put(line.line(), new ShopVisit.Line(line, 0, List.of(), beside(line)));
+  }
+
+  /** Lines of before it was kept name the bag or the big part, and no more. */
+  private Optional<Subject.Beside> beside(ShopLineAdded line) {
+    return line.beside().or(() -> Optional.ofNullable(byWords.get(line.what())));
   }
 
   private void back(ShopLineBack back, LoggedEntry logged) {

@@ -10,6 +10,7 @@ import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
+import wherefrom.scan.geometry.RodSpan;
 import wherefrom.scan.grey.Level;
 import wherefrom.scan.grey.Pyramid;
 
@@ -31,11 +32,13 @@ public final class CandidateSearch {
   private final Components components = new Components();
   private final FinderScan finderScan = new FinderScan();
   private final FramePoses framePoses;
+  private final RodSpans rodSpans;
 
   public CandidateSearch(LabelPattern pattern, PatternFit fit) {
     this.pattern = pattern;
     this.fit = fit;
     framePoses = new FramePoses(pattern);
+    rodSpans = new RodSpans(pattern);
   }
 
   /** The candidates one cut of the picture gives, best first. */
@@ -62,6 +65,11 @@ public final class CandidateSearch {
         .map(found -> FinderFace.of(pyramid, found.x(), found.y(), found.module()))
         .sorted(Comparator.comparingDouble(face -> -face.fit()))
         .toList();
+  }
+
+  /** Where the frame of a label may cross a thin rod twice, on a level of the picture. */
+  public List<RodSpan> spans(Level level) {
+    return rodSpans.list(level);
   }
 
   private void frames(

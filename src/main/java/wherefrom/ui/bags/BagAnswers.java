@@ -1,17 +1,16 @@
 package wherefrom.ui.bags;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Function;
 import wherefrom.job.bags.BagOutcome;
 import wherefrom.rules.Cue;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.ScreenContext;
 
 /** What came of a deed with a bag or a big part, as it is told; what is asked leads to a page. */
 final class BagAnswers {
-  /** Why something is done all the same; the last one wants words of the person's own. */
-  private static final List<String> REASONS =
-      List.of("it is so on this engine", "looked at, and it is right", "other");
+  /** Why something is done all the same. */
+  private static final UsualWords REASONS =
+      UsualWords.orOther("it is so on this engine", "looked at, and it is right");
 
   private final ScreenContext context;
 
@@ -39,9 +38,7 @@ final class BagAnswers {
   }
 
   private void ask(String sentence, Function<String, BagOutcome> deed) {
-    context
-        .navigator()
-        .open(() -> new BagAskScreen(context, sentence, new ArrayList<>(REASONS), deed, this));
+    context.navigator().open(() -> new BagAskScreen(context, sentence, REASONS, deed, this));
   }
 
   /** Done for a reason: what came of it is told. */

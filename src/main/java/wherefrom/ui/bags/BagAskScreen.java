@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
 import wherefrom.job.bags.BagOutcome;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
@@ -13,22 +14,19 @@ import wherefrom.ui.controls.TagKey;
 /** Something speaks against a deed: it is left, or done all the same for a reason. */
 public final class BagAskScreen extends ListPage {
   private final String sentence;
-  private final List<String> reasons;
+  private final UsualWords reasons;
   private final Function<String, BagOutcome> deed;
   private final BagAnswers answers;
 
-  /**
-   * @param reasons the last one, whatever it says, opens the letter board
-   */
   BagAskScreen(
       ScreenContext context,
       String sentence,
-      List<String> reasons,
+      UsualWords reasons,
       Function<String, BagOutcome> deed,
       BagAnswers answers) {
     super(context, "What comes first");
     this.sentence = sentence;
-    this.reasons = List.copyOf(reasons);
+    this.reasons = reasons;
     this.deed = deed;
     this.answers = answers;
     TagKey leave = tag(context.navigator()::back);
@@ -39,11 +37,10 @@ public final class BagAskScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>(said(sentence, ""));
-    int last = reasons.size() - 1;
-    for (String reason : reasons.subList(0, last)) {
+    for (String reason : reasons.usual()) {
       rows.add(key("Log it: " + reason, List.of(), () -> log(reason)));
     }
-    rows.add(key("Log it: " + reasons.get(last) + "…", List.of(), this::words));
+    rows.add(key("Log it: " + reasons.own() + "…", List.of(), this::words));
     return rows;
   }
 

@@ -11,6 +11,7 @@ import wherefrom.job.bags.Bags;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.entry.AtAssembly;
 import wherefrom.job.entry.BagFilled;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -21,8 +22,8 @@ import wherefrom.ui.app.TextEntryScreen;
 /** Asks what is in a bag: what, for what, how many; and mends what was said. */
 final class BagFilling {
   /** What usually comes off in a bunch; the last one wants words of the person's own. */
-  private static final List<String> USUAL =
-      List.of(
+  private static final UsualWords USUAL =
+      UsualWords.orOther(
           "head bolts, long",
           "head bolts, short",
           "rocker nuts",
@@ -31,8 +32,7 @@ final class BagFilling {
           "intake bolts",
           "exhaust bolts",
           "cover bolts",
-          "pan bolts",
-          "other");
+          "pan bolts");
 
   private final ScreenContext context;
 

@@ -120,6 +120,7 @@ public final class BagScreen extends Page implements Scannable {
                 List.of(
                     (whose.isEmpty() ? pieces : pieces + ", for the " + whose) + ".",
                     Words.sentence(bag.where().words()))));
+    told(lines, "Noted", bag.note());
     told(lines, "Washer order", filled.order());
     told(
         lines, "On the threads", filled.with() == AtAssembly.NOT_SAID ? "" : filled.with().words());

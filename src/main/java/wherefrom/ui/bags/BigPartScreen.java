@@ -21,6 +21,7 @@ import wherefrom.job.torque.BigPartTorque;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
 import wherefrom.ui.app.BackAsking;
 import wherefrom.ui.app.CautionScreen;
@@ -53,8 +54,8 @@ import wherefrom.ui.print.PrintTagsScreen;
  * and torque cards, and what becomes of it.
  */
 public final class BigPartScreen extends Page implements Scannable {
-  private static final List<String> REASONS =
-      List.of("it is good", "it is worn", "it is cheap to be sure", "other");
+  private static final UsualWords REASONS =
+      UsualWords.orOther("it is good", "it is worn", "it is cheap to be sure");
 
   private static final double OUTLINE_MM = 70;
 
@@ -138,6 +139,9 @@ public final class BigPartScreen extends Page implements Scannable {
     List<Supplier<Region>> lines = new ArrayList<>();
     String first = parts().findFirst(part).orElse("");
     told(lines, Words.capital(part.where().words()), first);
+    if (!part.note().isEmpty()) {
+      told(lines, "Noted", part.note());
+    }
     if (!part.marks().isEmpty()) {
       told(lines, "Marks", part.marks());
     }

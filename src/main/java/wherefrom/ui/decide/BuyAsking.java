@@ -8,6 +8,7 @@ import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PartNumbers;
 import wherefrom.quantity.HomeCountry;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -36,9 +37,7 @@ final class BuyAsking {
           .navigator()
           .open(() -> new TextEntryScreen(context, "Who offers it?", "", this::askHolds));
     } else {
-      List<String> names = new java.util.ArrayList<>(known);
-      names.add("other");
-      ReasonAsking.ask(context, "Who offers it?", names, this::askHolds);
+      ReasonAsking.ask(context, "Who offers it?", UsualWords.orOther(known), this::askHolds);
     }
   }
 

@@ -18,6 +18,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.UsualWords;
 
 /** What is decided and what is not, kind by kind, and the list of what must be bought. */
 final class DecideModel {
@@ -166,15 +167,16 @@ final class DecideModel {
   }
 
   /** The usual reasons for a set; one that speaks of readings only where each part has one. */
-  List<String> reasons(PartKind kind, Decision decision) {
+  UsualWords reasons(PartKind kind, Decision decision) {
     boolean measured =
         used(kind).stream()
             .filter(part -> decision != Decision.REUSE || isProposed(part))
             .allMatch(part -> deciding.isMeasured(part.part().item()));
-    return DecideReason.of(decision).stream()
-        .filter(reason -> measured || !reason.claimsReading())
-        .map(DecideReason::words)
-        .toList();
+    return UsualWords.orOther(
+        DecideReason.of(decision).stream()
+            .filter(reason -> measured || !reason.claimsReading())
+            .map(DecideReason::words)
+            .toList());
   }
 
   private boolean isProposed(PartRecord part) {

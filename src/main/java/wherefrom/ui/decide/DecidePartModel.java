@@ -8,7 +8,7 @@ import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.LastDecision;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
@@ -27,6 +27,17 @@ final class DecidePartModel {
   record Line(String heading, String words, String source) {
     Line(String heading, String words) {
       this(heading, words, "");
+    }
+  }
+
+  /**
+   * A reason on a key.
+   *
+   * @param claimsReading whether it says that something was measured
+   */
+  record Reason(String words, boolean claimsReading) {
+    private static Reason of(DecideReason usual) {
+      return new Reason(usual.words(), usual.claimsReading());
     }
   }
 
@@ -94,7 +105,7 @@ final class DecidePartModel {
     if (record().where() == Whereabouts.RETIRED) {
       return new Line("Replaced already", "A new part has its place.");
     }
-    Optional<DecisionEntry> last = findDecision();
+    Optional<DecisionEntry> last = LastDecision.find(job.state(), item);
     if (last.isPresent()) {
       String reason = last.get().reason();
       return new Line(
@@ -109,30 +120,21 @@ final class DecidePartModel {
         : new Line("Not decided", "Nothing speaks against it: it needs no decision.");
   }
 
-  private Optional<DecisionEntry> findDecision() {
-    Optional<DecisionEntry> last = Optional.empty();
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof DecisionEntry made && made.items().contains(item)) {
-        last = Optional.of(made);
-      }
-    }
-    return last;
-  }
-
   Optional<Decision> decision() {
     return record().decision();
   }
 
   /** The usual reasons; what the rules say comes first where they propose the same. */
-  List<String> reasons(Decision decision) {
+  List<Reason> reasons(Decision decision) {
     Proposal proposal = deciding.propose(item);
-    List<String> reasons = new ArrayList<>();
+    List<Reason> reasons = new ArrayList<>();
     if (proposal.decision().equals(Optional.of(decision))) {
-      reasons.add(Words.withoutStop(proposal.reasons().get(0).sentence()));
+      String sentence = proposal.reasons().get(0).sentence();
+      reasons.add(new Reason(Words.withoutStop(sentence), false));
     }
     DecideReason.of(decision).stream()
         .filter(reason -> isBorneOut(reason, proposal))
-        .map(DecideReason::words)
+        .map(Reason::of)
         .forEach(reasons::add);
     return reasons;
   }
@@ -151,9 +153,8 @@ final class DecidePartModel {
    * What to ask before a reason that speaks of readings is kept for a part without one; empty where
    * there is nothing to ask.
    */
-  Optional<String> question(String reason) {
-    return DecideReason.find(reason).filter(DecideReason::claimsReading).isPresent()
-            && !deciding.isMeasured(item)
+  Optional<String> question(Reason reason) {
+    return reason.claimsReading() && !deciding.isMeasured(item)
         ? Optional.of("Nothing was measured: " + title() + doubts() + ".")
         : Optional.empty();
   }

@@ -170,14 +170,18 @@ public final class DecidePartScreen extends ListPage implements Scannable {
       return;
     }
     String title = "Why " + decision.word() + " it?";
-    ReasonAsking.ask(context, title, model.reasons(decision), words -> keep(decision, words));
+    List<Choice<Runnable>> usual = new ArrayList<>();
+    for (DecidePartModel.Reason reason : model.reasons(decision)) {
+      usual.add(new Choice<>(() -> keep(decision, reason), reason.words(), ""));
+    }
+    ReasonAsking.ask(context, title, usual, "other", words -> decide(decision, words));
   }
 
-  private void keep(Decision decision, String reason) {
+  private void keep(Decision decision, DecidePartModel.Reason reason) {
     model
         .question(reason)
         .ifPresentOrElse(
-            question -> unmeasured(question, decision), () -> decide(decision, reason));
+            question -> unmeasured(question, decision), () -> decide(decision, reason.words()));
   }
 
   /** What was not measured is never written down as measured. */

@@ -1,8 +1,6 @@
 package wherefrom.ui.decide;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import wherefrom.inspection.Decision;
 
 /** The usual reasons for a decision. */
@@ -18,9 +16,7 @@ enum DecideReason {
   OUT_OF_LIMIT("out of limit"),
   A_RULE_FORBIDS_IT("a rule forbids it"),
   REPLACED_AS_A_SET("replaced as a set"),
-  CHEAPER("cheaper than machining"),
-  /** Wants words of the person's own. */
-  OTHER("other");
+  CHEAPER("cheaper than machining");
 
   private final String words;
 
@@ -33,11 +29,11 @@ enum DecideReason {
     return words;
   }
 
-  /** The reasons for a decision; the last one wants words of the person's own. */
+  /** The reasons for a decision. */
   static List<DecideReason> of(Decision decision) {
     return switch (decision) {
-      case REUSE -> List.of(EVERY_TEST_PASSED, MEASURED_GOOD, GOOD_ENOUGH, OTHER);
-      case MACHINE -> List.of(CAN_BE_MACHINED, ALIKE_AS_A_SET, OTHER);
+      case REUSE -> List.of(EVERY_TEST_PASSED, MEASURED_GOOD, GOOD_ENOUGH);
+      case MACHINE -> List.of(CAN_BE_MACHINED, ALIKE_AS_A_SET);
       case REPLACE ->
           List.of(
               A_TEST_FAILED,
@@ -46,14 +42,8 @@ enum DecideReason {
               WORN,
               CRACKED,
               REPLACED_AS_A_SET,
-              CHEAPER,
-              OTHER);
+              CHEAPER);
     };
-  }
-
-  /** The reason of this key; empty of a person's own words and of what rules say. */
-  static Optional<DecideReason> find(String words) {
-    return Arrays.stream(values()).filter(reason -> reason.words.equals(words)).findFirst();
   }
 
   /** Whether it says that something was measured. */

@@ -11,6 +11,7 @@ import wherefrom.job.decide.Deciding.SetProposal;
 import wherefrom.job.decide.Machining;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
+import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -129,7 +130,7 @@ public final class DecideSetScreen extends Page implements Scannable {
       context.say(objection.get());
       return;
     }
-    List<String> reasons = model.reasons(kind, decision);
+    UsualWords reasons = model.reasons(kind, decision);
     ReasonAsking.ask(context, title, reasons, words -> decide(decision, words));
   }
 

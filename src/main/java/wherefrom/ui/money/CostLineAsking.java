@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import wherefrom.job.change.PlannedChange;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.money.CostLine;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -151,7 +152,7 @@ final class CostLineAsking {
           ReasonAsking.ask(
               context,
               "Why struck out?",
-              List.of("noted twice", "not bought after all", "noted wrong", "other"),
+              UsualWords.orOther("noted twice", "not bought after all", "noted wrong"),
               reason -> said(() -> model.drop(line, reason)));
     }
   }

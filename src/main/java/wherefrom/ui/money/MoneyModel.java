@@ -25,6 +25,7 @@ import wherefrom.rules.consequence.Article;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.text.UsualWords;
 
 /** The money of the open job as the window shows it. */
 final class MoneyModel {
@@ -40,8 +41,7 @@ final class MoneyModel {
           "oil pump",
           "tools",
           "freight",
-          "oil, filter, consumables",
-          "other");
+          "oil, filter, consumables");
 
   /** So many things without a price are named. */
   private static final int NAMED = 3;
@@ -128,11 +128,11 @@ final class MoneyModel {
   }
 
   /** What can be noted: the tracked kinds, then services. */
-  List<String> subjects() {
+  UsualWords subjects() {
     List<String> subjects = new ArrayList<>();
     job.state().kinds().stream().sorted().map(PartKind::plural).forEach(subjects::add);
     subjects.addAll(SERVICES);
-    return subjects;
+    return UsualWords.orOther(subjects);
   }
 
   String note(String what, CostState state, String amount, int plan) {

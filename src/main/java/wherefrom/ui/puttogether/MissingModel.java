@@ -19,6 +19,7 @@ import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cycle;
+import wherefrom.text.UsualWords;
 
 /** What is still missing, section by section, and what sits in each other's places. */
 final class MissingModel {
@@ -34,9 +35,9 @@ final class MissingModel {
     }
   }
 
-  /** The reasons to leave a place empty; the last one wants words of the person's own. */
-  static final List<String> EXCUSES =
-      List.of("not in this engine", "fitted at the machine shop", "comes later", "other");
+  /** The reasons to leave a place empty. */
+  static final UsualWords EXCUSES =
+      UsualWords.orOther("not in this engine", "fitted at the machine shop", "comes later");
 
   private final OpenJob job;
   private final ToFit missing;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -13,25 +14,23 @@ import wherefrom.ui.app.ScreenContext;
 
 /** Asks for a line of the slip: what carries no tag, how many, and what is wanted. */
 final class SlipLineAsking {
-  private static final List<String> THINGS =
-      List.of(
+  private static final UsualWords THINGS =
+      UsualWords.orOther(
           "block",
           "crankshaft",
           "cylinder heads",
           "camshaft",
           "flywheel",
           "rods with their caps",
-          "main caps",
-          "other");
-  private static final List<String> SMALL =
-      List.of(
+          "main caps");
+  private static final UsualWords SMALL =
+      UsualWords.orOther(
           "dowels",
           "main cap bolts or studs",
           "rod bolts and nuts",
           "woodruff keys",
           "oil gallery plugs",
-          "keepers in a bag",
-          "other");
+          "keepers in a bag");
 
   private final ScreenContext context;
   private final ShopWork work;

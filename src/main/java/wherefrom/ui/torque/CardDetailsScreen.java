@@ -8,6 +8,7 @@ import wherefrom.job.Caution;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ReasonAsking;
@@ -20,8 +21,8 @@ import wherefrom.workings.torque.TorqueCard;
 
 /** What stands on a torque card: stages, threads, sources, the order to loosen in. */
 public final class CardDetailsScreen extends Page {
-  private static final List<String> REASONS =
-      List.of("bolts loosened again", "written wrong", "other");
+  private static final UsualWords REASONS =
+      UsualWords.orOther("bolts loosened again", "written wrong");
 
   private final int number;
   private final Pager<Region> rows;

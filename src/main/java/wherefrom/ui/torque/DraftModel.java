@@ -7,15 +7,16 @@ import wherefrom.engine.Layout;
 import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
 import wherefrom.workings.torque.BoltPattern;
 import wherefrom.workings.torque.StageReading;
 
 /** A torque card while it is being written. Nothing in it is taken for granted. */
 final class DraftModel {
-  /** As service information states them; "other" wants words of the person's own. */
-  static final List<String> THREADS =
-      List.of("dry", "oiled", "thread compound", "thread sealer", "assembly lubricant", "other");
+  /** As service information states them. */
+  static final UsualWords THREADS =
+      UsualWords.orOther("dry", "oiled", "thread compound", "thread sealer", "assembly lubricant");
 
   private String fastener = "";
   private int rows;
@@ -27,15 +28,15 @@ final class DraftModel {
   private SequenceModel sequence = new SequenceModel();
   private String source = "";
 
-  /** Sets of bolts that the layout has; the last one wants words of the person's own. */
-  static List<String> fasteners(Layout layout) {
+  /** Sets of bolts that the layout has. */
+  static UsualWords fasteners(Layout layout) {
     List<String> all = new ArrayList<>();
     for (Bank bank : layout.banks()) {
       all.add(layout.banks().size() == 1 ? "head bolts" : "head bolts, " + bank.name());
     }
     String mains = layout.mainCaps() ? "main caps" : "case bolts";
-    all.addAll(List.of(mains, "rod caps", "intake manifold", "other"));
-    return all;
+    all.addAll(List.of(mains, "rod caps", "intake manifold"));
+    return UsualWords.orOther(all);
   }
 
   String fastener() {

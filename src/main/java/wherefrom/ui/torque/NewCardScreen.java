@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.UsualWords;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -106,7 +107,7 @@ public final class NewCardScreen extends Page {
                     ReasonAsking.ask(
                         context,
                         "Where does this order come from?",
-                        List.of("this engine's service information", "other"),
+                        UsualWords.orOther("this engine's service information"),
                         then(from -> model.order(order, from)))));
   }
 

@@ -3,6 +3,7 @@ package wherefrom.job.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Subject;
@@ -14,6 +15,8 @@ import wherefrom.job.bags.Bags;
 import wherefrom.job.bags.BigParts;
 import wherefrom.job.entry.AtAssembly;
 import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.consequence.ChangeKind;
@@ -61,6 +64,47 @@ class BesideAtShopTest {
     job.undo();
     assertThat(head()).as("one step back").isEqualTo(Whereabouts.AT_SHOP);
     assertThat(new MachineShop(job).findVisit(1).orElseThrow().missing()).isEqualTo(1);
+  }
+
+  /** What a thing is called may change; the line goes on being of it. */
+  @Test
+  void aLineIsOfItsBigPartWhateverItIsCalledThere() {
+    away.send(1, HEAD, wanted(ShopWork.VALVES, ""));
+    job.record(line(2, "the head on the driver's side", Optional.of(HEAD)));
+    job.record(line(3, "left head, casting A", Optional.of(HEAD)));
+    assertThat(visit().pieces()).as("one head").isEqualTo(1);
+    assertThat(away.back(HEAD)).isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(visit().missing()).isZero();
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+  }
+
+  /** As it stands in logbooks of before the line kept what it is of. */
+  @Test
+  void aLineOfBeforeIsOfWhatItNames() {
+    job.record(new BigPartMoved(10, Whereabouts.AT_SHOP, ""));
+    job.record(line(1, "left head", Optional.empty()));
+    assertThat(away.isOnSlip(HEAD)).isTrue();
+    assertThat(away.back(HEAD)).isInstanceOf(MachineShop.Answer.Done.class);
+    assertThat(head()).isEqualTo(Whereabouts.OUT);
+  }
+
+  private ShopVisit visit() {
+    return new MachineShop(job).findVisit(1).orElseThrow();
+  }
+
+  private static ShopLineAdded line(int line, String what, Optional<Subject.Beside> beside) {
+    return new ShopLineAdded(
+        1,
+        line,
+        what,
+        1,
+        "valve work",
+        Optional.empty(),
+        Optional.empty(),
+        true,
+        ShopWork.VALVES,
+        List.of("left"),
+        beside);
   }
 
   private List<ShopVisit.Line> lines(int visit) {

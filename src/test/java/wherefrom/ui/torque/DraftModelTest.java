@@ -48,9 +48,9 @@ class DraftModelTest {
 
   @Test
   void theSetsOfBoltsComeFromTheLayout() {
-    assertThat(DraftModel.fasteners(sample.job.state().layout()))
+    assertThat(DraftModel.fasteners(sample.job.state().layout()).usual())
         .startsWith("head bolts, left", "head bolts, right")
-        .endsWith("other");
+        .endsWith("intake manifold");
   }
 
   @Test
