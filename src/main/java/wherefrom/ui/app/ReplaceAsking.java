@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.parts.Part;
+import wherefrom.text.UsualWords;
 
 /**
  * Asks why and what of a new part in place of an old one. One press alone retires no part: where
@@ -40,7 +41,10 @@ public final class ReplaceAsking {
     NewPartAsking.ask(context, old, fresh -> done.accept(reason, fresh));
   }
 
-  private static List<String> reasons(Optional<String> first) {
-    return Stream.concat(first.stream(), Handling.REPLACE_REASONS.stream()).distinct().toList();
+  /** What is known already comes first. */
+  private static UsualWords reasons(Optional<String> first) {
+    UsualWords usual = Handling.REPLACE_REASONS;
+    List<String> words = Stream.concat(first.stream(), usual.usual().stream()).distinct().toList();
+    return new UsualWords(words, usual.own());
   }
 }
