@@ -2,6 +2,8 @@ package wherefrom.job;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +49,10 @@ public final class MeasureBook {
   private final Map<String, Long> limited = new LinkedHashMap<>();
   private final Map<String, SizeTyped> sizes = new LinkedHashMap<>();
   private final Map<String, Taken> taken = new LinkedHashMap<>();
+
+  /** Nothing that a result follows from changes once the book is made. */
+  private final Map<Taken, Optional<MeasuredResult>> results =
+      Collections.synchronizedMap(new IdentityHashMap<>());
 
   private final SurfaceCuts cuts;
 
@@ -161,6 +167,10 @@ public final class MeasureBook {
   }
 
   private Optional<MeasuredResult> result(Taken one) {
+    return results.computeIfAbsent(one, this::workOut);
+  }
+
+  private Optional<MeasuredResult> workOut(Taken one) {
     Optional<ReadingPlan> plan = ReadingPlans.find(one.readings().plan());
     Optional<Subject> subject = Subject.find(one.readings().subject());
     Optional<Tool> tool = findTool(one.readings().tool());

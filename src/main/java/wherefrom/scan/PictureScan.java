@@ -236,13 +236,12 @@ final class PictureScan {
     return later;
   }
 
-  /** How well the best of some candidates fits after the rough refinement; 0 without any. */
-  double bestFit(Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
+  /** The best of some candidates after the rough refinement; empty without any. */
+  Optional<Candidate> best(
+      Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
     return CandidateSearch.distinct(candidates, most).stream()
         .map(one -> followed.refined(one.pose(), pose -> refined(pyramid, pose)))
-        .mapToDouble(Candidate::score)
-        .max()
-        .orElse(0);
+        .max(Comparator.comparingDouble(Candidate::score));
   }
 
   private Candidate refined(Pyramid pyramid, Pose candidate) {

@@ -57,9 +57,7 @@ public final class BagBook {
   private BagBook() {}
 
   public static BagBook of(EngineJob job) {
-    BagBook book = new BagBook();
-    job.standing().forEach(logged -> READS.take(book, logged));
-    return book;
+    return job.remember(BagBook.class, state -> READS.all(new BagBook(), state.standing()));
   }
 
   private void print(TagsPrinted printed) {

@@ -39,6 +39,12 @@ public final class ReplacementList {
 
   /** One line for each kind and size; parts that are replaced already are left out. */
   public List<Replacement> lines() {
+    return job.remember(Lines.class, state -> new Lines(workOut())).all();
+  }
+
+  private record Lines(List<Replacement> all) {}
+
+  private List<Replacement> workOut() {
     Map<PartKind, List<Part>> wanted = new EnumMap<>(PartKind.class);
     Map<PartKind, String> reasons = new EnumMap<>(PartKind.class);
     for (PartRecord record : job.parts()) {
