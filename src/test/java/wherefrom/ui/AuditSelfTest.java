@@ -12,6 +12,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import wherefrom.ui.audit.Audit;
@@ -195,6 +196,19 @@ class AuditSelfTest {
                   Node key = key(10, 10, 18, 18);
                   key.setStyle("-fx-background-color: #cccccc;");
                   root.getChildren().add(key);
+                }))
+        .containsOnly(Rule.OUTLINE);
+  }
+
+  @Test
+  void findsASignThatCannotBeSeenOnItsKey() {
+    assertThat(
+            rules(
+                root -> {
+                  Line sign = new Line(40, 40, 90, 90);
+                  sign.getStyleClass().add("icon-line");
+                  sign.setStroke(Color.web("#f4f2ea"));
+                  root.getChildren().add(sign);
                 }))
         .containsOnly(Rule.OUTLINE);
   }

@@ -24,7 +24,10 @@ final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
   private static final double BAR_HIGH_MM = 5;
 
-  private static final double BELOW_MM = 2.2;
+  private static final double BELOW_MM = 4.1;
+
+  /** Where contents lack room so much is left. */
+  private static final double LEAST_BELOW_MM = 2.2;
 
   /** From a message's bar to its words. */
   private static final double ASIDE_MM = 3;
@@ -106,6 +109,11 @@ final class TitleRow extends StackPane {
     // Lines of a title fill the row: something is left free below them.
     double high = several ? lines + touch.scale().px(BELOW_MM) : lines;
     return Math.max(Math.max(least(), messageHigh()), high);
+  }
+
+  /** How much of that may be given up for contents that lack room, in pixels. */
+  double spare(double width) {
+    return needsMore(width) ? touch.scale().px(BELOW_MM - LEAST_BELOW_MM) : 0;
   }
 
   /** What the most lines of a message need where letters are large, beside the margin above. */

@@ -27,6 +27,7 @@ import wherefrom.ui.drawn.EngineView;
 public final class EnginePageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final EngineView engine;
+  private final EngineToldView told;
   private final VBox view;
   private final KeyRow besides;
 
@@ -38,7 +39,8 @@ public final class EnginePageScreen extends Page implements Scannable {
     pages.index().kind().ifPresent(engine::choose);
     engine.foot(hasMains() ? BelowPanRail.KEYS : BelowPanRail.NONE);
     engine.look(side);
-    view = Panes.column(context.scale(), engine);
+    told = new EngineToldView(context.touch(), engine);
+    view = Panes.column(context.scale(), told);
     camBearings().ifPresent(view.getChildren()::add);
     besides = KeyRow.of(context);
     lay(view);
@@ -100,6 +102,11 @@ public final class EnginePageScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     pages.show(engine);
+    told.tell(
+        pages.index().places().stream()
+            .filter(place -> EngineView.sideOf(place.kind()) == engine.side())
+            .toList(),
+        pages.index().states());
     List<KeyRow.Act> acts = pages.index().besides();
     besides.setActs(acts);
     view.getChildren().remove(besides);

@@ -122,9 +122,7 @@ public final class CardScreen extends Page implements Scannable {
             touch().heading(check.title()),
             new SketchView(touch(), check),
             touch().small(check.how()));
-    model.hints().stream()
-        .findFirst()
-        .ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint).within(2)));
+    model.hint().ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint)));
     String note = model.card().note();
     if (!note.isEmpty()) {
       words.getChildren().add(touch().small("Note: " + note).within(1));
@@ -134,8 +132,7 @@ public final class CardScreen extends Page implements Scannable {
 
   private Region key(Cue cue, String word, String words, Look look) {
     boolean chosen = model.card().look() == look;
-    // A chosen key is dark, and so are the figures.
-    Optional<Region> mark = chosen ? Optional.empty() : Optional.of(mark(cue));
+    Optional<Region> mark = Optional.of(mark(cue));
     return PictureKey.of(touch(), mark, word, words, OptionalDouble.empty(), () -> offer(look))
         .select(chosen);
   }
@@ -156,7 +153,7 @@ public final class CardScreen extends Page implements Scannable {
   /** What is wanted seldom, or not on every card. */
   private List<KeyRow.Act> further() {
     List<KeyRow.Act> acts =
-        new ArrayList<>(List.of(act("Test before", this::before), act("Source", this::readOn)));
+        new ArrayList<>(List.of(act("Previous test", this::before), act("Source", this::readOn)));
     List<String> hints = model.hints();
     if (!hints.isEmpty()) {
       acts.add(act("Hints: " + hints.size(), () -> read(hints)));

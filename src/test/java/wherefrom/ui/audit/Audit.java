@@ -18,6 +18,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Control;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.FitText;
@@ -43,6 +44,8 @@ public final class Audit {
 
   /** A zone on a drawing: what is drawn there is its outline. */
   private static final String ON_A_DRAWING = "drawn-zone";
+
+  private static final String SIGN = "icon-line";
 
   private static final Set<String> AS_LARGE_AS_ITS_ROOM = Set.of("pad", "in-figure", "message");
 
@@ -71,6 +74,7 @@ public final class Audit {
     texts.forEach(audit::text);
     audit.textOnText(texts);
     audit.painted.all().forEach(audit::strays);
+    audit.painted.all().forEach(audit::sign);
     return List.copyOf(audit.faults);
   }
 
@@ -122,6 +126,18 @@ public final class Audit {
         region.getChildrenUnmodifiable().stream().anyMatch(node -> isPlate(node, around));
     if (Contrast.of(line, around) < 3 && !drawnWithin) {
       fault(Rule.OUTLINE, "%s: outline %.1f to 1", name(region), Contrast.of(line, around));
+    }
+  }
+
+  /** The lines of a sign on a key are to be seen as its outline is. */
+  private void sign(Node node) {
+    if (node instanceof Shape shape
+        && shape.getStyleClass().contains(SIGN)
+        && shape.getStroke() instanceof Color line) {
+      Color under = painted.under(shape, Painted.middle(shape)).orElse(Color.WHITE);
+      if (Contrast.of(line, under) < 3) {
+        fault(Rule.OUTLINE, "a sign's lines: %.1f to 1", Contrast.of(line, under));
+      }
     }
   }
 
