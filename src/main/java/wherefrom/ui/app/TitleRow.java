@@ -111,6 +111,11 @@ final class TitleRow extends StackPane {
     return Math.max(Math.max(least(), messageHigh()), high);
   }
 
+  /** What letters of a title in several lines leave free below them. */
+  private double under(double width) {
+    return needsMore(width) ? touch.scale().px(LEAST_BELOW_MM) : 0;
+  }
+
   /** How much of that may be given up for contents that lack room, in pixels. */
   double spare(double width) {
     return needsMore(width) ? touch.scale().px(BELOW_MM - LEAST_BELOW_MM) : 0;
@@ -129,7 +134,7 @@ final class TitleRow extends StackPane {
 
   /** Whether the whole title can stand in a row of this size. */
   boolean holdsTitle(double width, double height) {
-    return !needsMore(width) || title.leastLines(width) <= titleLines(height);
+    return !needsMore(width) || title.leastLines(width) <= titleLines(height - under(width));
   }
 
   /** How many lines of a title a row of this height has. */
@@ -172,7 +177,8 @@ final class TitleRow extends StackPane {
   protected void layoutChildren() {
     double reach = reach();
     double high = getHeight() - reach;
-    title.within(titleLines(high));
+    double titled = high - under(getWidth());
+    title.within(titleLines(titled));
     double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
@@ -184,7 +190,7 @@ final class TitleRow extends StackPane {
     small.setPrefWidth(beside);
     small.setMaxWidth(beside);
     super.layoutChildren();
-    told.resizeRelocate(0, reach, getWidth(), high);
+    told.resizeRelocate(0, reach, getWidth(), titled);
     double up = message.fits(messageWide(), high) ? reach : 0;
     said.resizeRelocate(0, up, getWidth(), getHeight() - up);
   }

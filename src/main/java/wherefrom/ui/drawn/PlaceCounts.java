@@ -50,7 +50,25 @@ public final class PlaceCounts extends Region {
 
   /** Stands them in one column, or in two. */
   public void columns(int number) {
-    columns = number;
+    if (number != columns) {
+      columns = number;
+      requestLayout();
+    }
+  }
+
+  /** How wide so many columns are, in pixels. */
+  public double widthOf(int number) {
+    double widest = 0;
+    for (Row row : rows) {
+      widest =
+          Math.max(
+              widest,
+              row.mark().prefWidth(-1)
+                  + row.figure().leastLineWidth()
+                  + row.words().leastLineWidth()
+                  + 2 * gap());
+    }
+    return number * widest + (number - 1) * touch.scale().gap();
   }
 
   private double row() {
@@ -75,17 +93,7 @@ public final class PlaceCounts extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double widest = 0;
-    for (Row row : rows) {
-      widest =
-          Math.max(
-              widest,
-              row.mark().prefWidth(-1)
-                  + row.figure().leastLineWidth()
-                  + row.words().leastLineWidth()
-                  + 2 * gap());
-    }
-    return columns * widest + (columns - 1) * touch.scale().gap();
+    return widthOf(columns);
   }
 
   @Override

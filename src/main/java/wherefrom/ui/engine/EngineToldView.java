@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.PartState;
@@ -22,6 +23,9 @@ import wherefrom.ui.drawn.PlaceCounts;
  * how many bear each.
  */
 final class EngineToldView extends Region {
+  /** A word or two; more, or a figure, is said of one part and not of its mark. */
+  private static final Pattern PLAIN = Pattern.compile("[a-z]+( [a-z]+){0,3}");
+
   private final EngineView engine;
   private final PlaceCounts counts;
   private final double gap;
@@ -58,17 +62,11 @@ final class EngineToldView extends Region {
     return bySign.keySet().equals(Set.of(Sign.IN)) ? List.of() : counts;
   }
 
-  /** What all of them have in common; where they differ what the mark means. */
+  /** Where they are, or what was said of all of them; else what the mark means. */
   private static String words(Sign sign, List<PartState> states) {
-    List<String> said = states.stream().map(EngineToldView::brief).distinct().toList();
-    return said.size() == 1 ? said.get(0) : meaning(sign);
-  }
-
-  /** What a mark adds is said last: {@code suspect} of {@code out, suspect}. */
-  private static String brief(PartState state) {
-    String[] sentences = state.words().split("\\. ", 2);
-    String[] parts = sentences[0].split(", ");
-    return parts[parts.length - 1];
+    List<String> said = states.stream().map(state -> state.words()).distinct().toList();
+    boolean common = said.size() == 1 && PLAIN.matcher(said.get(0)).matches();
+    return common ? said.get(0) : meaning(sign);
   }
 
   private static String meaning(Sign sign) {
@@ -82,7 +80,7 @@ final class EngineToldView extends Region {
       case OTHER -> "another part";
       case AGAINST -> "not cleared";
       case SUSPECT -> "suspect";
-      case FAILED -> "fail";
+      case FAILED -> "failed";
       case OPEN -> "not decided";
       case WAITING -> "to do";
       case EMPTY -> "left empty";
@@ -114,13 +112,10 @@ final class EngineToldView extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
-    counts.columns(2);
-    if (counts.minWidth(-1) > width) {
-      counts.columns(1);
-    }
+    counts.columns(counts.widthOf(2) <= width ? 2 : 1);
     double low = counts.minHeight(width);
     double drawn = Math.ceil(engine.heightFor(width));
-    boolean room = told && counts.minWidth(-1) <= width && drawn + 2 * gap + low <= height;
+    boolean room = told && counts.widthOf(1) <= width && drawn + 2 * gap + low <= height;
     counts.setVisible(room);
     if (!room) {
       engine.resizeRelocate(0, 0, width, height);

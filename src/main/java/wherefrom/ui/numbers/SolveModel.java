@@ -113,15 +113,14 @@ final class SolveModel {
     if (unknown.isEmpty()) {
       return List.of(
           ResultRows.Row.of(
-              "What do you want to know?", "Press the left key and choose the figure."));
+              "What do you want to know?", "Choose the figure to find, then what it has to give."));
     }
     if (result.isEmpty()) {
       return ResultRows.of(book.answer());
     }
     return answer()
         .map(SolveModel::rows)
-        .orElseGet(
-            () -> List.of(ResultRows.Row.of("Which value?", "Press the right key and type it.")));
+        .orElseGet(() -> List.of(ResultRows.Row.of("Which value?", "Type what it has to give.")));
   }
 
   private static List<ResultRows.Row> rows(BackwardAnswer answer) {
