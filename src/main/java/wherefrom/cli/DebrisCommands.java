@@ -2,6 +2,7 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import wherefrom.inspection.Look;
 import wherefrom.job.inspect.DebrisBook;
 import wherefrom.rules.debris.Clue;
@@ -82,29 +83,41 @@ final class DebrisCommands {
   }
 
   private record MapRow(
-      List<String> suspects, List<String> openNext, MainsRow question, Row.Beside openings)
+      List<String> suspects,
+      List<String> notes,
+      List<String> openNext,
+      MainsRow question,
+      Row.Beside openings)
       implements Row {
-    static MapRow of(DebrisMap map) {
+    static MapRow of(DebrisBook book, DebrisMap map) {
       List<String> lines =
           map.openings().stream()
               .map(opening -> Names.of(opening) + "\t" + opening.sentence())
               .toList();
       return new MapRow(
           map.suspects().stream().map(Clue::sentence).toList(),
+          book.finds().stream().flatMap(find -> notes(book, find)).toList(),
           map.openings().stream().map(Names::of).toList(),
           MainsRow.of(map.question()),
           new Row.Beside(Row.lines(lines)));
     }
 
+    private static Stream<String> notes(DebrisBook book, DebrisFind find) {
+      return book.notes(find).stream().map(note -> find.words() + ": " + note);
+    }
+
     @Override
     public String text() {
-      return Row.lines(Row.lines(suspects), openings.text(), question.text());
+      List<String> found = new ArrayList<>(suspects);
+      notes.forEach(note -> found.add("noted\t" + note));
+      return Row.lines(Row.lines(found), openings.text(), question.text());
     }
   }
 
   private static Status map(OpenedJob bench, Call call, Answer answer) {
-    DebrisMap map = new DebrisBook(bench.job()).map();
-    answer.only(MapRow.of(map));
+    DebrisBook book = new DebrisBook(bench.job());
+    DebrisMap map = book.map();
+    answer.only(MapRow.of(book, map));
     return Status.stoppedIf(!map.question().wanted().isEmpty());
   }
 }

@@ -72,10 +72,20 @@ public final class EngineAbove {
       findSmall().ifPresent(kinds::add);
       kinds.forEach(kind -> part(kind, valve));
       anchor(valve);
+      if (at.isLettered()) {
+        letter(valve);
+      }
     }
     if (NumberFit.isWritten(at)) {
       number(cylinder);
     }
+  }
+
+  private void letter(ValveSpot valve) {
+    double outside = places.stub() + SideLetters.row(at.glass()) / 2 / pitch;
+    Point word = at.row(valve).at(outside, 0);
+    String letters = SideLetters.of(valve.side());
+    numbers.words(word.x(), word.y(), letters, SideLetters.size(at.glass()), Role.NAME);
   }
 
   private void number(int cylinder) {

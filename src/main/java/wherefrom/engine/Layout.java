@@ -51,21 +51,7 @@ public record Layout(
 
   /** The same with other lifters. */
   public Layout with(LifterType other) {
-    return new Layout(
-        name,
-        title,
-        arrangement,
-        vee,
-        banks,
-        leadingBank,
-        firingOrder,
-        mains,
-        thrustMain,
-        mainCaps,
-        rodJournals,
-        camBearings,
-        other,
-        rockers);
+    return copy(name, title, other);
   }
 
   /**
@@ -111,6 +97,10 @@ public record Layout(
 
   /** This layout under another name, to be edited. */
   public Layout copyAs(String newName, String newTitle) {
+    return copy(newName, newTitle, lifters);
+  }
+
+  private Layout copy(String newName, String newTitle, LifterType other) {
     return new Layout(
         newName,
         newTitle,
@@ -124,7 +114,7 @@ public record Layout(
         mainCaps,
         rodJournals,
         camBearings,
-        lifters,
+        other,
         rockers);
   }
 }

@@ -58,12 +58,21 @@ final class Assembly {
     return Collections.unmodifiableMap(onPurpose);
   }
 
-  /** A reason for a part to sit where it sits, and the entry that gave it. */
-  record Kept(String reason, long since) {}
+  /**
+   * A reason for a part to sit where it sits, and the entry that gave it.
+   *
+   * @param later whether it was given while the part sat there, not with the fit itself
+   */
+  record Kept(String reason, long since, boolean later) {}
 
   /** Why a part sits where it sits although something stood against it. */
   Optional<Kept> findKept(int item) {
     return Optional.ofNullable(kept.get(item));
+  }
+
+  /** Why a part was left where it sits; empty as well where that was said only as it was fitted. */
+  Optional<String> findLeftIn(int item) {
+    return findKept(item).filter(Kept::later).map(Kept::reason);
   }
 
   /** The entry that fitted a part turned, knowing it; 0 where none did. */
@@ -73,7 +82,7 @@ final class Assembly {
 
   /** A reason was given for a part to stay where it sits. */
   void keep(int item, String reason, long sequence) {
-    kept.put(item, new Kept(reason, sequence));
+    kept.put(item, new Kept(reason, sequence, true));
   }
 
   /** A reason was given for a place to stay empty. */
@@ -105,7 +114,7 @@ final class Assembly {
     excused.remove(fit.place());
     if (fit.wasOnPurpose()) {
       onPurpose.put(fit.item(), fit);
-      keep(fit.item(), fit.onPurpose(), logged.sequence());
+      kept.put(fit.item(), new Kept(fit.onPurpose(), logged.sequence(), false));
       turn(fit, turnedSince == 0 ? logged.sequence() : turnedSince, turnedSince != 0);
     }
   }

@@ -48,7 +48,7 @@ final class BagWords {
   }
 
   private static String moved(BagMoved moved) {
-    return bag(moved.number()) + " " + moved.to().words() + why(moved.note());
+    return bag(moved.number()) + " " + moved.to().words() + EntryWords.behind(moved.note());
   }
 
   private static String named(BigPartsNamed named) {
@@ -58,11 +58,10 @@ final class BagWords {
   }
 
   private static String moved(EntryWords words, BigPartMoved moved) {
-    return bigPart(words, moved.number()) + " " + moved.to().words() + why(moved.note());
-  }
-
-  private static String why(String note) {
-    return note.isEmpty() ? "" : " (" + note + ")";
+    return bigPart(words, moved.number())
+        + " "
+        + moved.to().words()
+        + EntryWords.behind(moved.note());
   }
 
   private static String bag(int number) {

@@ -44,7 +44,7 @@ final class BenchWords {
           .on(FeatureLooked.class, BenchWords::looked)
           .on(FeatureDecided.class, BenchWords::decided)
           .on(ChangePlanned.class, (words, plan) -> planned(plan))
-          .on(PlanDropped.class, (words, dropped) -> "plan " + dropped.plan() + " dropped")
+          .on(PlanDropped.class, (words, dropped) -> dropped(dropped))
           .on(ChangeMade.class, (words, made) -> made(made))
           .on(SlotUnknown.class, (words, it) -> words.part(it.item()) + ": slot unknown")
           .on(DebrisFound.class, (words, found) -> debris(found))
@@ -64,7 +64,7 @@ final class BenchWords {
           .on(ShopLineAdded.class, (words, line) -> added(line))
           .on(ShopLineBack.class, (words, back) -> back(back))
           .on(CostNoted.class, (words, cost) -> cost(cost))
-          .on(CostDropped.class, (words, it) -> "cost line " + it.line() + " struck out")
+          .on(CostDropped.class, (words, it) -> dropped(it))
           .on(BudgetSet.class, (words, budget) -> budget(budget))
           .on(PriceNoted.class, (words, price) -> price(price))
           .on(OfferTyped.class, (words, offer) -> offer(offer))
@@ -95,12 +95,21 @@ final class BenchWords {
     return "plan " + plan.plan() + ": " + plan.change().words();
   }
 
+  private static String dropped(PlanDropped plan) {
+    return "plan " + plan.plan() + " dropped" + EntryWords.behind(plan.reason());
+  }
+
+  private static String dropped(CostDropped cost) {
+    return "cost line " + cost.line() + " struck out" + EntryWords.behind(cost.reason());
+  }
+
   private static String made(ChangeMade made) {
     return "done or found: " + made.change().words();
   }
 
   private static String debris(DebrisFound found) {
-    return "debris: " + new DebrisFind(found.place(), found.look()).words();
+    String find = new DebrisFind(found.place(), found.look()).words();
+    return "debris: " + find + EntryWords.behind(found.note());
   }
 
   private static String told(EntryWords words, Reidentified told) {
@@ -121,7 +130,7 @@ final class BenchWords {
   }
 
   private static String size(SizeTyped size) {
-    return "standard size of " + size.plan() + ": " + size.size().text();
+    return "standard size of " + size.plan() + ": " + size.size().text() + ", " + size.source();
   }
 
   private static String figures(FiguresKept kept) {

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.JobOpened;
-import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Part;
@@ -104,14 +104,10 @@ public final class EngineJob {
     LoggedEntry logged = ChangesOfBefore.read(read, units());
     standing.add(logged);
     places.forget();
-    if (!BesideParts.KINDS.have(logged.entry())) {
-      workedOut.forget();
-    }
-    if (logged.entry() instanceof KindsTracked) {
-      workedOut.forgetMeanings();
-    }
+    workedOut.forget(logged.entry());
     folds.take(logged);
     told.take(logged).forEach(folds.pairs()::made);
+    workedOut.remembered().forget();
   }
 
   public String name() {
@@ -143,7 +139,7 @@ public final class EngineJob {
 
   /** Every entry that stands, oldest first; what was taken back is not among them. */
   public List<LoggedEntry> standing() {
-    return List.copyOf(standing);
+    return remember(StandingList.class, job -> new StandingList(standing)).entries();
   }
 
   /** When the job was last worked on. */
@@ -188,9 +184,9 @@ public final class EngineJob {
     return Optional.ofNullable(folds.assembly().excused().get(place));
   }
 
-  /** Why a part sits where it sits although something stood against it. */
-  public Optional<String> findKept(int item) {
-    return folds.assembly().findKept(item).map(Assembly.Kept::reason);
+  /** Why a part was left where it sits; empty as well where that was said only as it was fitted. */
+  public Optional<String> findLeftIn(int item) {
+    return folds.assembly().findLeftIn(item);
   }
 
   /** The sections that somebody closed, and where everything is right to this day. */
@@ -283,6 +279,11 @@ public final class EngineJob {
 
   WorkedOut workedOut() {
     return workedOut;
+  }
+
+  /** What follows from this job alone, the same until the next entry; nobody may change it. */
+  public <T> T remember(Class<T> what, Function<? super EngineJob, ? extends T> maker) {
+    return workedOut.remembered().get(what, maker);
   }
 
   /** What was measured, and what follows from it. */

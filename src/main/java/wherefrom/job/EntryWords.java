@@ -57,11 +57,11 @@ public final class EntryWords {
       EntryRows.<EntryWords, String>none()
           .on(PartOut.class, (words, out) -> words.part(out.item()) + " came out")
           .on(PartFitted.class, EntryWords::fitted)
-          .on(PartUnfitted.class, (words, it) -> words.part(it.item()) + " taken out again")
+          .on(PartUnfitted.class, EntryWords::unfitted)
           .on(PartReplaced.class, EntryWords::replaced)
           .on(TagReissued.class, EntryWords::reissued)
           .on(PiecesCounted.class, EntryWords::counted)
-          .on(PartLost.class, (words, lost) -> words.part(lost.item()) + " lost")
+          .on(PartLost.class, EntryWords::lost)
           .on(PartFound.class, (words, found) -> words.part(found.item()) + " found")
           .on(OffForWashing.class, EntryWords::off)
           .on(
@@ -125,7 +125,7 @@ public final class EntryWords {
     return "before the first start, "
         + ticked.point()
         + (ticked.done() ? ": done" : ": open again")
-        + (ticked.words().isEmpty() ? "" : " (" + ticked.words() + ")");
+        + behind(ticked.words());
   }
 
   private static String asked(DecisionsAsked asked) {
@@ -149,7 +149,10 @@ public final class EntryWords {
   }
 
   private static String back(BackFromShop back) {
-    return items(back.items()) + " back from the machine shop, visit " + back.visit();
+    return items(back.items())
+        + " back from the machine shop, visit "
+        + back.visit()
+        + behind(back.done());
   }
 
   private String fitted(PartFitted fitted) {
@@ -157,6 +160,14 @@ public final class EntryWords {
         + " fitted at "
         + fitted.place().words()
         + (fitted.wasOnPurpose() ? " on purpose (" + fitted.onPurpose() + ")" : "");
+  }
+
+  private String unfitted(PartUnfitted out) {
+    return part(out.item()) + " taken out again" + behind(out.reason());
+  }
+
+  private String lost(PartLost lost) {
+    return part(lost.item()) + " lost" + behind(lost.note());
   }
 
   private String replaced(PartReplaced replaced) {
@@ -169,7 +180,11 @@ public final class EntryWords {
   }
 
   private String reissued(TagReissued reissued) {
-    return "tag of " + part(reissued.item()) + " printed again, issue " + reissued.issue();
+    return "tag of "
+        + part(reissued.item())
+        + " printed again, issue "
+        + reissued.issue()
+        + behind(reissued.reason());
   }
 
   private String counted(PiecesCounted counted) {
@@ -194,6 +209,11 @@ public final class EntryWords {
 
   private String subject(int item) {
     return item == 0 ? "the job" : part(item);
+  }
+
+  /** What a person said of it, behind what happened; empty where nothing was said. */
+  static String behind(String said) {
+    return said.isEmpty() ? "" : " (" + said + ")";
   }
 
   /** {@code 0012 cylinder 3, exhaust, pushrod}; the number alone when the part is gone again. */

@@ -99,6 +99,12 @@ public final class MadeChanges {
   }
 
   public static List<MadeChange> of(EngineJob job) {
+    return job.remember(All.class, state -> new All(List.copyOf(workOut(state)))).changes();
+  }
+
+  private record All(List<MadeChange> changes) {}
+
+  private static List<MadeChange> workOut(EngineJob job) {
     MadeChanges made = new MadeChanges(job);
     job.standing().forEach(made::take);
     job.measures().all().forEach(made::take);

@@ -2,6 +2,8 @@ package wherefrom.job;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,8 +47,12 @@ public final class MeasureBook {
   private final Map<String, String> zeros = new LinkedHashMap<>();
   private final Map<String, Limit> limits = new LinkedHashMap<>();
   private final Map<String, Long> limited = new LinkedHashMap<>();
-  private final Map<String, Amount> sizes = new LinkedHashMap<>();
+  private final Map<String, SizeTyped> sizes = new LinkedHashMap<>();
   private final Map<String, Taken> taken = new LinkedHashMap<>();
+
+  /** Nothing that a result follows from changes once the book is made. */
+  private final Map<Taken, Optional<MeasuredResult>> results =
+      Collections.synchronizedMap(new IdentityHashMap<>());
 
   private final SurfaceCuts cuts;
 
@@ -69,7 +75,7 @@ public final class MeasureBook {
   }
 
   private void take(SizeTyped size) {
-    sizes.put(size.plan(), size.size());
+    sizes.put(size.plan(), size);
   }
 
   private void take(ReadingsTaken readings, LoggedEntry logged) {
@@ -117,7 +123,12 @@ public final class MeasureBook {
 
   /** The size when new. */
   public Optional<Amount> findSize(String plan) {
-    return Optional.ofNullable(sizes.get(plan));
+    return Optional.ofNullable(sizes.get(plan)).map(SizeTyped::size);
+  }
+
+  /** Where the size when new is printed. */
+  public Optional<String> findSizeSource(String plan) {
+    return Optional.ofNullable(sizes.get(plan)).map(SizeTyped::source);
   }
 
   /** The latest result of a plan on a subject. */
@@ -156,6 +167,10 @@ public final class MeasureBook {
   }
 
   private Optional<MeasuredResult> result(Taken one) {
+    return results.computeIfAbsent(one, this::workOut);
+  }
+
+  private Optional<MeasuredResult> workOut(Taken one) {
     Optional<ReadingPlan> plan = ReadingPlans.find(one.readings().plan());
     Optional<Subject> subject = Subject.find(one.readings().subject());
     Optional<Tool> tool = findTool(one.readings().tool());

@@ -1,7 +1,9 @@
 package wherefrom.job;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
@@ -90,6 +92,18 @@ public final class PairClearances {
   public record Next(Subject subject, String plan) {}
 
   private PairClearance of(ClearancePair pair, String where) {
-    return new PairReadings(job, pair, where).workOut();
+    return job.remember(Known.class, Known::new).of(pair, where);
+  }
+
+  /** Those that were asked for. */
+  private record Known(EngineJob job, Map<String, PairClearance> all) {
+    Known(EngineJob job) {
+      this(job, new ConcurrentHashMap<>());
+    }
+
+    PairClearance of(ClearancePair pair, String where) {
+      return all.computeIfAbsent(
+          pair.key() + " " + where, key -> new PairReadings(job, pair, where).workOut());
+    }
   }
 }

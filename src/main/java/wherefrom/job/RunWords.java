@@ -18,13 +18,21 @@ final class RunWords {
           .on(RunInBegun.class, (words, begun) -> begun(begun))
           .on(RunInNoted.class, (words, note) -> noted(note))
           .on(RunInStopped.class, (words, stop) -> stopped(stop))
-          .on(RunInTakenUp.class, (words, again) -> "run-in resumed" + behind(again.words()))
-          .on(UsageNoted.class, (words, it) -> "run " + it.run().text() + behind(it.words()))
+          .on(
+              RunInTakenUp.class,
+              (words, again) -> "run-in resumed" + EntryWords.behind(again.words()))
+          .on(
+              UsageNoted.class,
+              (words, it) -> "run " + it.run().text() + EntryWords.behind(it.words()))
           .on(ServiceDueTyped.class, (words, due) -> due(due))
           .on(ServiceTicked.class, (words, tick) -> ticked(tick))
-          .on(PutInService.class, (words, it) -> "put in service" + behind(it.words()))
-          .on(RecordReopened.class, (words, it) -> "record opened again" + behind(it.why()))
-          .on(EngineReopened.class, (words, it) -> "comes apart again" + behind(it.why()));
+          .on(PutInService.class, (words, it) -> "put in service" + EntryWords.behind(it.words()))
+          .on(
+              RecordReopened.class,
+              (words, it) -> "record opened again" + EntryWords.behind(it.why()))
+          .on(
+              EngineReopened.class,
+              (words, it) -> "comes apart again" + EntryWords.behind(it.why()));
 
   private RunWords() {}
 
@@ -36,7 +44,7 @@ final class RunWords {
         + " to "
         + begun.highRpm()
         + " rpm"
-        + behind(begun.anyway());
+        + EntryWords.behind(begun.anyway());
   }
 
   private static String noted(RunInNoted note) {
@@ -50,21 +58,21 @@ final class RunWords {
         + stop.seconds() % 60
         + " s: "
         + stop.why().words()
-        + behind(stop.words());
+        + EntryWords.behind(stop.words());
   }
 
   private static String due(ServiceDueTyped due) {
-    return "service " + due.point() + " due after " + due.after().text() + behind(due.source());
+    return "service "
+        + due.point()
+        + " due after "
+        + due.after().text()
+        + EntryWords.behind(due.source());
   }
 
   private static String ticked(ServiceTicked tick) {
     return "service "
         + tick.point()
         + (tick.done() ? ": done" : ": open again")
-        + behind(tick.words());
-  }
-
-  private static String behind(String words) {
-    return words.isEmpty() ? "" : " (" + words + ")";
+        + EntryWords.behind(tick.words());
   }
 }

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.KindsTracked;
 
 /** What is worked out from a job's entries when it is first asked for, until the next entry. */
 final class WorkedOut {
@@ -14,13 +16,28 @@ final class WorkedOut {
   private Optional<Meanings> meanings = Optional.empty();
   private Optional<LookBook> looks = Optional.empty();
   private final Map<Subject.AFeature, BearingClearance> clearances = new HashMap<>();
+  private final Remembered remembered;
 
   WorkedOut(EngineJob job) {
     this.job = job;
+    this.remembered = new Remembered(job);
   }
 
-  /** To be told of every entry. */
+  /** To be told of every entry, before it is taken in. */
+  void forget(JobEntry entry) {
+    remembered.forget();
+    if (!BesideParts.KINDS.have(entry)) {
+      forget();
+    }
+    if (entry instanceof KindsTracked) {
+      // Nothing else changes what changes mean.
+      meanings = Optional.empty();
+    }
+  }
+
+  /** All but what changes mean. */
   void forget() {
+    remembered.forget();
     rules = Optional.empty();
     measures = Optional.empty();
     findings = Optional.empty();
@@ -28,14 +45,14 @@ final class WorkedOut {
     clearances.clear();
   }
 
-  /** To be told when other kinds are tracked; nothing else changes what changes mean. */
-  void forgetMeanings() {
-    meanings = Optional.empty();
-  }
-
   /** What changes mean for an engine does not hang on what was done to it. */
   void keepMeaningsOf(WorkedOut other) {
     meanings = other.meanings.filter(known -> known.isOf(job.layout(), job.places()));
+  }
+
+  /** What rooms work out for themselves; to be forgotten once an entry is taken in, too. */
+  Remembered remembered() {
+    return remembered;
   }
 
   StandingRules rules() {

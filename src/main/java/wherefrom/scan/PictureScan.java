@@ -11,6 +11,7 @@ import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
+import wherefrom.scan.geometry.RodSpan;
 import wherefrom.scan.grey.Pyramid;
 import wherefrom.scan.grid.SoftGrid;
 import wherefrom.scan.match.IssuedSymbols;
@@ -36,6 +37,9 @@ final class PictureScan {
 
   /** Starts round finder patterns on a thin rod, of which each is followed to its text. */
   private static final int FACE_WRAPS = 10;
+
+  /** Starts where the frame crosses a thin rod, of which each is followed to its text. */
+  private static final int SPAN_WRAPS = 6;
 
   /** Fit of a finder pattern below which none lies there. */
   private static final double FACED = 0.6;
@@ -185,6 +189,18 @@ final class PictureScan {
     return poses.wrapped(pyramid, faces.subList(0, Math.min(most, faces.size())), FACE_WRAPS);
   }
 
+  /**
+   * Where the frame may cross a thin rod twice, each as a label that goes far round it: seen
+   * straight on all of its finder patterns lie on the sides and none faces the camera.
+   *
+   * @param levels of the pyramid on which such lines are looked for
+   */
+  List<PoseReading> spanned(Pyramid pyramid, List<Integer> levels) {
+    List<RodSpan> spans = new ArrayList<>();
+    levels.forEach(level -> spans.addAll(search.spans(pyramid.level(level))));
+    return poses.spanned(pyramid, spans, SPAN_WRAPS);
+  }
+
   /** Whether two places are one for a search round them. */
   private static boolean isSpot(Pose pose, Pose other) {
     double x = pose.centreX() - other.centreX();
@@ -220,13 +236,12 @@ final class PictureScan {
     return later;
   }
 
-  /** How well the best of some candidates fits after the rough refinement; 0 without any. */
-  double bestFit(Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
+  /** The best of some candidates after the rough refinement; empty without any. */
+  Optional<Candidate> best(
+      Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
     return CandidateSearch.distinct(candidates, most).stream()
         .map(one -> followed.refined(one.pose(), pose -> refined(pyramid, pose)))
-        .mapToDouble(Candidate::score)
-        .max()
-        .orElse(0);
+        .max(Comparator.comparingDouble(Candidate::score));
   }
 
   private Candidate refined(Pyramid pyramid, Pose candidate) {

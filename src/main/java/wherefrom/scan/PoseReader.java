@@ -1,6 +1,8 @@
 package wherefrom.scan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -16,6 +18,7 @@ import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.PoseRefiner;
 import wherefrom.scan.geometry.RodPoses;
+import wherefrom.scan.geometry.RodSpan;
 import wherefrom.scan.geometry.Warp;
 import wherefrom.scan.geometry.WarpFit;
 import wherefrom.scan.grey.Pyramid;
@@ -33,6 +36,12 @@ final class PoseReader {
 
   /** Fit of a start on a thin rod below which it is not followed. */
   private static final double WRAPPED = 0.25;
+
+  /** Rough fit below which no label lies where the frame may cross a thin rod. */
+  private static final double SPANNED = 0.2;
+
+  /** Places at which the frame may cross a thin rod that are looked at closely. */
+  private static final int SPANS = 3;
 
   private final double windowHalf;
   private final PatternFit fit;
@@ -133,6 +142,42 @@ final class PoseReader {
         pyramid,
         best(pyramid, poses, most),
         pose -> refiner.facing(pyramid, refiner.sharp(pyramid, pose, 10), 10));
+  }
+
+  /**
+   * The same where the frame may cross a rod twice, of the likeliest places.
+   *
+   * @param most starts that are followed to their text, of all places together
+   */
+  List<PoseReading> spanned(Pyramid pyramid, List<RodSpan> spans, int most) {
+    List<Pose> poses =
+        spans.stream()
+            .map(span -> new Likely(span, roughFit(pyramid, rods.roughly(span))))
+            .filter(likely -> likely.fit() > SPANNED)
+            .sorted(Comparator.comparingDouble(likely -> -likely.fit()))
+            .limit(SPANS)
+            .flatMap(likely -> rods.round(likely.span()).stream())
+            .toList();
+    return followed(
+        pyramid,
+        best(pyramid, poses, most),
+        pose ->
+            refiner.facing(
+                pyramid, refiner.sharp(pyramid, refiner.coarseFacing(pyramid, pose, 6), 10), 10));
+  }
+
+  /**
+   * A place at which the frame may cross a thin rod.
+   *
+   * @param fit of the best of a few poses there, to 1
+   */
+  private record Likely(RodSpan span, double fit) {}
+
+  private double roughFit(Pyramid pyramid, List<Pose> poses) {
+    return poses.stream()
+        .flatMapToDouble(pose -> Arrays.stream(fit.turnedScores(pyramid, pose)))
+        .max()
+        .orElse(0);
   }
 
   /** Those poses on a thin rod that fit best, in each of the four turns of the tag. */

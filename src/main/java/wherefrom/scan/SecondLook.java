@@ -15,7 +15,7 @@ import wherefrom.scan.match.IssuedSymbols;
  * What is done with a still picture on which nothing was read: the likeliest places as crumpled
  * paper, then the picture with its contrast evened out, then a little blurred; at last the
  * likeliest places as labels that go far round a thin rod, then the likeliest finder patterns as
- * parts of such labels.
+ * parts of such labels, then what the frame bounds along a rod alone.
  */
 final class SecondLook {
   private static final List<Threshold> CUTS =
@@ -26,6 +26,9 @@ final class SecondLook {
 
   /** Finder patterns round which labels on a thin rod are looked for. */
   private static final int FACED = 3;
+
+  /** Levels of the pyramid on which the frame across a thin rod is a line of two to five pixels. */
+  private static final List<Integer> LINES = List.of(2);
 
   /** Fit of the pattern of every label below which a second look believes nothing. */
   private static final double LEAST = 0.3;
@@ -54,6 +57,9 @@ final class SecondLook {
     }
     if (isNothing(readings)) {
       readings.addAll(scan.faced(pyramid, CUTS, FACED));
+    }
+    if (isNothing(readings)) {
+      readings.addAll(scan.spanned(pyramid, LINES));
     }
     return readings;
   }

@@ -50,7 +50,17 @@ class RivalNumbersTest {
   private static ShopLineAdded line(int visit) {
     Optional<Amount> none = Optional.empty();
     return new ShopLineAdded(
-        visit, 1, "block", 1, "bore all", none, none, true, ShopWork.OTHER, List.of());
+        visit,
+        1,
+        "block",
+        1,
+        "bore all",
+        none,
+        none,
+        true,
+        ShopWork.OTHER,
+        List.of(),
+        Optional.empty());
   }
 
   private List<Integer> bags(int bench) {

@@ -48,7 +48,7 @@ class CutsAndCamsTest {
   }
 
   private String sort(Part part) {
-    return new Bought(bench.bench.job.state()).findSort(part).map(Article::words).orElse("");
+    return Bought.of(bench.bench.job.state()).findSort(part).map(Article::words).orElse("");
   }
 
   @Test
@@ -161,10 +161,10 @@ class CutsAndCamsTest {
 
   @Test
   void aLifterIsOfTheTypeItWasBoughtAs() {
-    Bought before = new Bought(bench.bench.job.state());
+    Bought before = Bought.of(bench.bench.job.state());
     assertThat(before.lifterType(bench.bench.part("lifter@3EX"))).isEqualTo(LifterType.FLAT);
     bought("lifter@3EX", "roller");
-    assertThat(new Bought(bench.bench.job.state()).lifterType(bench.bench.part("lifter@3EX")))
+    assertThat(Bought.of(bench.bench.job.state()).lifterType(bench.bench.part("lifter@3EX")))
         .isEqualTo(LifterType.ROLLER);
     assertThat(bench.sizes().findSortOf(bought("lifter@5EX", "").item())).isEmpty();
     assertThat(Bought.at(Place.find("lifter@3EX").orElseThrow())).isEqualTo("lifter@3EX");

@@ -38,7 +38,7 @@ class EntryReadersTest {
    * The file lists every kind with those that read it. Where a kind is new, go through all readers
    * that the file names, give each a row that has something to say of it, then add the kind's line.
    * Tables that are whole are not named: they cannot be made without a row for every kind. Who asks
-   * for a kind by {@code instanceof} is named beside those that have a table.
+   * for a kind by {@code instanceof} or {@code isInstance} is named beside those that have a table.
    */
   @Test
   void everyKindIsReadByThoseThatTheListNames() throws Exception {
@@ -81,6 +81,21 @@ class EntryReadersTest {
         }
       }
     }
+    if (asksClasses(type)) {
+      type.getReferencedClassObjects().stream()
+          .map(object -> object.getRawType().getSimpleName())
+          .filter(readers::containsKey)
+          .forEach(kind -> readers.get(kind).add(name));
+    }
+  }
+
+  /** {@code PartOut.class::isInstance} asks as well. */
+  private static boolean asksClasses(JavaClass type) {
+    return type.getMethodReferencesFromSelf().stream()
+        .anyMatch(
+            reference ->
+                reference.getTargetOwner().isEquivalentTo(Class.class)
+                    && reference.getTarget().getName().equals("isInstance"));
   }
 
   /** Whether it is a kind of entry, or an interface of some of them. */

@@ -109,7 +109,7 @@ class FitRecordTest {
     bench.record(new PartFitted(bench.item("pushrod@3IN"), place("pushrod@3IN")));
     assertThat(in("pushrod@3IN")).contains(bench.part("pushrod@3IN"));
     assertThat(job.state().findFittedAt(bench.item("pushrod@1IN"))).isEmpty();
-    assertThat(job.state().findKept(bench.item("pushrod@1IN"))).isEmpty();
+    assertThat(job.state().bench().reasonGiven(bench.item("pushrod@1IN"))).isZero();
     assertThat(job.state().onPurpose()).isEmpty();
   }
 

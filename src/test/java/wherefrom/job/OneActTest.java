@@ -94,7 +94,10 @@ class OneActTest {
     assertThat(job.state().findFitted(AT_3)).contains(part("pushrod@5EX"));
     assertThat(job.state().whereabouts(part("pushrod@3EX").item())).isEqualTo(Whereabouts.OUT);
     assertThat(EntryWords.of(job.state(), job.findLastStep().orElseThrow().entry()))
-        .contains("taken out again; ", "fitted at", "on purpose (no other left)");
+        .contains(
+            "taken out again (made room for another part); ",
+            "fitted at",
+            "on purpose (no other left)");
   }
 
   @Test

@@ -129,12 +129,12 @@ class SeatedLaterTest {
     onPurpose("main-shell@M3L", "M3L");
     new Handling(job).tookOut(bench.item("main-cap@M3L"), "");
     new Handling(job).tookOut(bench.item("main-shell@M3L"), "seen again");
-    assertThat(job.state().findKept(bench.item("main-shell@M3L"))).isEmpty();
+    assertThat(job.state().bench().reasonGiven(bench.item("main-shell@M3L"))).isZero();
     assertThat(job.state().onPurpose()).isEmpty();
     bench.decide("main-shell@M3L", Decision.REUSE);
     assertThat(fitting.fit(bench.part("main-shell@M3L"), Spots.find("M3L").orElseThrow(), false))
         .isInstanceOf(Verdict.RightPlace.class);
-    assertThat(job.state().findKept(bench.item("main-shell@M3L"))).isEmpty();
+    assertThat(job.state().bench().reasonGiven(bench.item("main-shell@M3L"))).isZero();
     assertThat(job.state().onPurpose()).isEmpty();
   }
 

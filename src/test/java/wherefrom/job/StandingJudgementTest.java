@@ -11,18 +11,22 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.puttogether.WhereTo;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Hold;
 import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -101,8 +105,35 @@ class StandingJudgementTest {
     assertThat(fittedBut()).containsExactly("main-shell@M3L");
     missing.leave(place("main-shell@M3L"), "measured, serves for the test run");
     assertThat(fittedBut()).isEmpty();
-    assertThat(job.state().findKept(bench.item("main-shell@M3L"))).isPresent();
+    assertThat(job.state().bench().reasonGiven(bench.item("main-shell@M3L"))).isPositive();
     assertThat(new FirstStart(job).points()).anyMatch(point -> point.words().contains("test run"));
+  }
+
+  @Test
+  void aNewPartComesForTheReasonThatWasDecidedLastOfThePartOrOfItsSet() {
+    Part shell = bench.part("main-shell@M3L");
+    bench.record(new DecisionMade(shell.item(), Decision.REPLACE, "scored"));
+    bench.record(new SetDecided(List.of(shell.item()), Decision.REPLACE, "replaced as a set"));
+    Verdict held =
+        new Verdict.NotCleared(shell, shell.home(), Hold.TO_REPLACE, "it is to be replaced", "");
+    assertThat(StopWords.newPart(job.state(), held)).contains("replaced as a set");
+  }
+
+  /** Two reasons in the same words are two reasons. */
+  @Test
+  void whatWasLeftInIsToldBeforeTheFirstStartWhateverWasSaidAsItWasFitted() {
+    fitAll();
+    bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
+    onPurpose("main-shell@M3L", "M3L");
+    assertThat(leftIn()).isZero();
+    bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
+    missing.leave(place("main-shell@M3L"), "matched pair");
+    assertThat(leftIn()).isEqualTo(1);
+  }
+
+  private long leftIn() {
+    return new FirstStart(job)
+        .points().stream().filter(point -> point.heading().equals("Left in")).count();
   }
 
   @Test

@@ -42,7 +42,7 @@ class UndoTest {
     assertThat(job.findLastStep()).isEmpty();
     assertThat(kept().sentence())
         .startsWith("Not undone: tag of ")
-        .contains("printed again, issue 2. A new tag may exist.")
+        .contains("printed again, issue 2 (tag torn). A new tag may exist.")
         .contains("UNDO again undoes the step before: note on ");
     assertThat(logbook.entries()).hasSize(entries);
     assertThat(job.state().getPart(part.item()).remarks()).hasSize(1);

@@ -170,7 +170,8 @@ class EntryCodecTest {
                 Optional.empty(),
                 false,
                 ShopWork.OTHER,
-                List.of()));
+                List.of(),
+                Optional.empty()));
     assertThat(read("sent-to-shop", "{'visit':1,'items':[3],'wanted':'measure'}"))
         .isEqualTo(new SentToShop(1, List.of(3), "measure", ShopWork.OTHER));
     assertThat(read("part-replaced", "{'oldItem':3,'newItem':75,'reason':'bent'}"))

@@ -215,7 +215,8 @@ final class EveryEntry {
             Optional.of(Amount.of("0.0005", Unit.INCH)),
             true,
             ShopWork.BORE,
-            List.of("B1")),
+            List.of("B1"),
+            Optional.empty()),
         new ShopLineAdded(
             1,
             2,
@@ -226,7 +227,8 @@ final class EveryEntry {
             Optional.empty(),
             false,
             ShopWork.OTHER,
-            List.of()),
+            List.of(),
+            Optional.empty()),
         new ShopLineBack(1, 1, 1, Optional.of(Amount.of("3.9005", Unit.INCH)), "bored"),
         new ShopLineBack(1, 2, 1, Optional.empty(), "washed"),
         new CostNoted(

@@ -59,7 +59,8 @@ class BenchPaperTest {
             sized ? Optional.of(Amount.of("0.0005", Unit.INCH)) : Optional.empty(),
             !sized,
             work,
-            List.of()));
+            List.of(),
+            Optional.empty()));
   }
 
   private ShopSlip slip() {

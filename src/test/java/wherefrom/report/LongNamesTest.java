@@ -81,7 +81,8 @@ class LongNamesTest {
             Optional.of(Amount.of("0.0005", Unit.INCH)),
             true,
             ShopWork.BORE,
-            List.of()));
+            List.of(),
+            Optional.empty()));
     ShopSlip slip = ShopSlip.of(bench.job, new MachineShop(bench.job).findVisit(1).orElseThrow());
     String name = NAME.substring(0, JobOpened.MOST_LETTERS);
     return new ShopSlip(name, slip.visit(), slip.day(), slip.engine(), slip.worked(), slip.rows());

@@ -12,13 +12,13 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
-import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import wherefrom.ui.audit.Audit;
 import wherefrom.ui.audit.Fault;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.Fonts;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -189,6 +189,28 @@ class AuditSelfTest {
   }
 
   @Test
+  void findsTailsOfLettersThatHangIntoAKey() {
+    Node below = key(5, 19, 60, 18);
+    assertThat(rules(root -> root.getChildren().addAll(text("gap", 6, Color.BLACK), below)))
+        .containsOnly(Rule.TEXT_ON_KEY);
+    assertThat(rules(root -> root.getChildren().addAll(text("no", 6, Color.BLACK), below)))
+        .isEmpty();
+  }
+
+  @Test
+  void findsASignThatCannotBeSeen() {
+    assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: #eeeeee;"))))
+        .containsOnly(Rule.SIGN);
+    assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: black;")))).isEmpty();
+  }
+
+  private static Node sign(String style) {
+    Region sign = Icon.CHOSEN.draw(40);
+    sign.lookup(".icon-line").setStyle(style);
+    return sign;
+  }
+
+  @Test
   void findsAKeyWhoseOutlineCannotBeSeen() {
     assertThat(
             rules(
@@ -196,19 +218,6 @@ class AuditSelfTest {
                   Node key = key(10, 10, 18, 18);
                   key.setStyle("-fx-background-color: #cccccc;");
                   root.getChildren().add(key);
-                }))
-        .containsOnly(Rule.OUTLINE);
-  }
-
-  @Test
-  void findsASignThatCannotBeSeenOnItsKey() {
-    assertThat(
-            rules(
-                root -> {
-                  Line sign = new Line(40, 40, 90, 90);
-                  sign.getStyleClass().add("icon-line");
-                  sign.setStroke(Color.web("#f4f2ea"));
-                  root.getChildren().add(sign);
                 }))
         .containsOnly(Rule.OUTLINE);
   }

@@ -8,8 +8,9 @@ import wherefrom.parts.Whereabouts;
  *
  * @param filled what it held when it was filled
  * @param where where it is now
+ * @param note what was said as it went there, as why it did all the same; may be empty
  */
-public record Bag(BagFilled filled, Whereabouts where) {
+public record Bag(BagFilled filled, Whereabouts where, String note) {
 
   public int number() {
     return filled.number();
@@ -20,11 +21,11 @@ public record Bag(BagFilled filled, Whereabouts where) {
     return "bag " + number() + ": " + filled.what();
   }
 
-  Bag at(Whereabouts now) {
-    return new Bag(filled, now);
+  Bag at(Whereabouts now, String note) {
+    return new Bag(filled, now, note);
   }
 
   Bag holding(BagFilled again) {
-    return new Bag(again, where);
+    return new Bag(again, where, note);
   }
 }

@@ -31,11 +31,14 @@ public final class BagBook {
       EntryFold.<BagBook>none()
           .on(TagsPrinted.class, BagBook::print)
           .on(BagFilled.class, BagBook::fill)
-          .on(BagMoved.class, (book, moved) -> book.bag(moved.number(), bag -> bag.at(moved.to())))
+          .on(
+              BagMoved.class,
+              (book, moved) -> book.bag(moved.number(), bag -> bag.at(moved.to(), moved.note())))
           .on(BigPartsNamed.class, BagBook::name)
           .on(
               BigPartMoved.class,
-              (book, moved) -> book.bigPart(moved.number(), part -> part.at(moved.to())))
+              (book, moved) ->
+                  book.bigPart(moved.number(), part -> part.at(moved.to(), moved.note())))
           .on(
               BigPartMarked.class,
               (book, marked) -> book.bigPart(marked.number(), part -> part.marked(marked.marks())))
@@ -54,9 +57,7 @@ public final class BagBook {
   private BagBook() {}
 
   public static BagBook of(EngineJob job) {
-    BagBook book = new BagBook();
-    job.standing().forEach(logged -> READS.take(book, logged));
-    return book;
+    return job.remember(BagBook.class, state -> READS.all(new BagBook(), state.standing()));
   }
 
   private void print(TagsPrinted printed) {
@@ -72,7 +73,7 @@ public final class BagBook {
     bags.put(
         filled.number(),
         before == null || before.where() == Whereabouts.FITTED
-            ? new Bag(filled, Whereabouts.OUT)
+            ? new Bag(filled, Whereabouts.OUT, "")
             : before.holding(filled));
   }
 

@@ -38,9 +38,12 @@ public final class Bought {
   private final Map<Integer, Taken> taken = new HashMap<>();
   private final Set<Integer> run = new HashSet<>();
 
-  public Bought(EngineJob job) {
+  private Bought(EngineJob job) {
     this.job = job;
-    job.standing().forEach(logged -> READS.take(this, logged));
+  }
+
+  public static Bought of(EngineJob job) {
+    return job.remember(Bought.class, state -> READS.all(new Bought(state), state.standing()));
   }
 
   private void take(PartReplaced replaced, LoggedEntry logged) {

@@ -3,8 +3,10 @@ package wherefrom.job.decide;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
@@ -42,6 +44,21 @@ final class Proposals {
   }
 
   Proposal of(Part part) {
+    return job.remember(Known.class, Known::new).of(part);
+  }
+
+  /** Those that were asked for. */
+  private record Known(EngineJob job, Map<Integer, Proposal> all) {
+    Known(EngineJob job) {
+      this(job, new ConcurrentHashMap<>());
+    }
+
+    Proposal of(Part part) {
+      return all.computeIfAbsent(part.item(), item -> new Proposals(job).workOut(part));
+    }
+  }
+
+  private Proposal workOut(Part part) {
     Optional<Ban> ban = job.rules().findBan(job.getPart(part.item()));
     if (ban.isPresent()) {
       boolean work = !ban.get().check().isEmpty() && MACHINABLE.contains(part.kind());

@@ -38,19 +38,4 @@ public record ShopLineAdded(
     Optional<Amount> size = target;
     tolerance = tolerance.flatMap(within -> size.map(good -> within.to(good.unit())));
   }
-
-  /** Of what has no tag. */
-  public ShopLineAdded(
-      int visit,
-      int line,
-      String what,
-      int count,
-      String wanted,
-      Optional<Amount> target,
-      Optional<Amount> tolerance,
-      boolean keep,
-      ShopWork work,
-      List<String> where) {
-    this(visit, line, what, count, wanted, target, tolerance, keep, work, where, Optional.empty());
-  }
 }

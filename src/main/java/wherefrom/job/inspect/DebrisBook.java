@@ -1,8 +1,10 @@
 package wherefrom.job.inspect;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.inspection.Look;
@@ -27,10 +29,15 @@ public final class DebrisBook {
           .on(DebrisFound.class, Seen::find)
           .on(CheckAnswered.class, Seen::answer);
 
-  /** Every find, oldest first, and what was opened. */
-  private record Seen(Set<DebrisFind> finds, Set<Opening> opened) {
+  /** Every find, oldest first, with what was said of it, and what was opened. */
+  private record Seen(Map<DebrisFind, List<String>> finds, Set<Opening> opened) {
     void find(DebrisFound found) {
-      finds.add(new DebrisFind(found.place(), found.look()));
+      List<String> notes =
+          finds.computeIfAbsent(
+              new DebrisFind(found.place(), found.look()), none -> new ArrayList<>());
+      if (!found.note().isEmpty()) {
+        notes.add(found.note());
+      }
     }
 
     void answer(CheckAnswered answered) {
@@ -67,7 +74,12 @@ public final class DebrisBook {
 
   /** Every find, oldest first. */
   public List<DebrisFind> finds() {
-    return List.copyOf(seen().finds());
+    return List.copyOf(seen().finds().keySet());
+  }
+
+  /** What was said of a find, oldest first. */
+  public List<String> notes(DebrisFind find) {
+    return List.copyOf(seen().finds().getOrDefault(find, List.of()));
   }
 
   /** Suspects, what to open next, and whether it reached the mains. */
@@ -93,6 +105,6 @@ public final class DebrisBook {
 
   private Seen seen() {
     return READS.all(
-        new Seen(new LinkedHashSet<>(), EnumSet.noneOf(Opening.class)), job.state().standing());
+        new Seen(new LinkedHashMap<>(), EnumSet.noneOf(Opening.class)), job.state().standing());
   }
 }

@@ -92,6 +92,12 @@ public final class Inspecting {
 
   /** What nobody has looked at yet: parts that are out, then features. */
   public List<Unlooked> listUnlooked() {
+    return job.state().remember(Left.class, state -> new Left(List.copyOf(unlooked()))).all();
+  }
+
+  private record Left(List<Unlooked> all) {}
+
+  private List<Unlooked> unlooked() {
     List<Unlooked> left = new ArrayList<>();
     for (PartRecord part : job.state().parts()) {
       if (part.where() == Whereabouts.OUT && !part.part().fresh()) {
@@ -154,7 +160,7 @@ public final class Inspecting {
         .map(
             part ->
                 part.kind() == PartKind.LIFTER
-                    ? Checks.ofLifter(new Bought(job.state()).lifterType(part))
+                    ? Checks.ofLifter(Bought.of(job.state()).lifterType(part))
                     : Checks.of(part.kind()))
         .orElse(List.of());
   }

@@ -53,6 +53,12 @@ public final class Buying {
 
   /** All that is wanted: parts with tags by size, then things without; ordered ones among them. */
   public List<BuyLine> lines() {
+    return job.remember(Lines.class, state -> new Lines(workOut())).all();
+  }
+
+  private record Lines(List<BuyLine> all) {}
+
+  private List<BuyLine> workOut() {
     List<BuyLine> lines = new ArrayList<>();
     new ReplacementList(job).lines().forEach(one -> lines.add(line(one)));
     PurchaseList besides = new PurchaseList(job);

@@ -53,10 +53,22 @@ public final class CostList {
   private CostList(EngineJob job, Map<Piece, CostAsk> beside) {
     this.beside = beside;
     this.job = job;
-    this.bought = new Bought(job);
+    this.bought = Bought.of(job);
     this.cams = new Cams(job);
     this.set = GasketSet.of(job);
     job.parts().stream().map(PartRecord::part).filter(Part::fresh).forEach(this::count);
+  }
+
+  /** As another is, to add to. */
+  private CostList(CostList other) {
+    beside = other.beside;
+    job = other.job;
+    bought = other.bought;
+    cams = other.cams;
+    set = other.set;
+    had.putAll(other.had);
+    asks.putAll(other.asks);
+    perhaps.putAll(other.perhaps);
   }
 
   /** A list of what changes alone would ask for. */
@@ -66,6 +78,12 @@ public final class CostList {
 
   /** The list of what was bought, what was decided, and what follows from changes and findings. */
   public static CostList standing(EngineJob job) {
+    return new CostList(job.remember(Standing.class, it -> new Standing(workOut(it))).list());
+  }
+
+  private record Standing(CostList list) {}
+
+  private static CostList workOut(EngineJob job) {
     CostList list = new CostList(job, Map.of());
     list.bought();
     new ReplacementList(job).lines().forEach(list::replace);

@@ -38,9 +38,11 @@ public final class GasketSet {
   }
 
   public static GasketSet of(EngineJob job) {
-    GasketSet set = new GasketSet(job);
-    job.standing().forEach(logged -> READS.take(set, logged));
-    return set;
+    return job.remember(GasketSet.class, GasketSet::read);
+  }
+
+  private static GasketSet read(EngineJob job) {
+    return READS.all(new GasketSet(job), job.standing());
   }
 
   private void take(GoodsArrived came) {

@@ -1,5 +1,6 @@
 package wherefrom.job.money;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,7 @@ public final class MoneyEntries {
   }
 
   private Taken taken() {
-    return READS.all(new Taken(), job.standing());
+    return job.remember(Taken.class, state -> READS.all(new Taken(), state.standing()));
   }
 
   /** The lines that stand; a line of a plan that was dropped is gone. */
@@ -75,7 +76,7 @@ public final class MoneyEntries {
 
   /** The prices typed, by what they are for. */
   public Map<Article, Money> prices() {
-    return taken().prices;
+    return Collections.unmodifiableMap(taken().prices);
   }
 
   Optional<BudgetSet> findBudget() {

@@ -24,9 +24,7 @@ public final class PartNumbers {
   private PartNumbers() {}
 
   public static PartNumbers of(EngineJob job) {
-    PartNumbers numbers = new PartNumbers();
-    job.standing().forEach(logged -> READS.take(numbers, logged));
-    return numbers;
+    return job.remember(PartNumbers.class, state -> READS.all(new PartNumbers(), state.standing()));
   }
 
   /** The numbers of a thing in a size, in the order typed. */

@@ -28,6 +28,12 @@ public final class PurchaseList {
 
   /** The same with what is committed or paid. */
   List<Purchase> all() {
+    return job.remember(Lines.class, state -> new Lines(workOut())).all();
+  }
+
+  private record Lines(List<Purchase> all) {}
+
+  private List<Purchase> workOut() {
     Map<Purchase.Key, Purchase> lines = new LinkedHashMap<>();
     CostList.standing(job).purchases().forEach(asked -> lines.put(asked.key(), asked));
     gaskets().forEach(gasket -> lines.merge(gasket.key(), gasket, PurchaseList::both));

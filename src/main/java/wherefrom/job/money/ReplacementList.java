@@ -15,7 +15,7 @@ import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FittingSize;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.LastDecision;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.SurfaceSizes;
@@ -39,6 +39,12 @@ public final class ReplacementList {
 
   /** One line for each kind and size; parts that are replaced already are left out. */
   public List<Replacement> lines() {
+    return job.remember(Lines.class, state -> new Lines(workOut())).all();
+  }
+
+  private record Lines(List<Replacement> all) {}
+
+  private List<Replacement> workOut() {
     Map<PartKind, List<Part>> wanted = new EnumMap<>(PartKind.class);
     Map<PartKind, String> reasons = new EnumMap<>(PartKind.class);
     for (PartRecord record : job.parts()) {
@@ -109,12 +115,7 @@ public final class ReplacementList {
 
   /** {@code decided: dished}. */
   private String decided(Part part) {
-    String reason = "";
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof DecisionEntry made && made.items().contains(part.item())) {
-        reason = made.reason();
-      }
-    }
+    String reason = LastDecision.find(job, part.item()).map(DecisionEntry::reason).orElse("");
     return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 

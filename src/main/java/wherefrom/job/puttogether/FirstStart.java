@@ -188,12 +188,7 @@ public final class FirstStart {
     EngineJob state = job.state();
     return state
         .findSeated(place)
-        .flatMap(part -> state.findKept(part.item()))
-        .filter(words -> state.onPurpose().stream().noneMatch(fit -> isSame(fit, place, words)))
+        .flatMap(part -> state.findLeftIn(part.item()))
         .map(words -> new Point("Left in", place.words() + ": " + words + ".", "", true));
-  }
-
-  private static boolean isSame(PartFitted fit, Place place, String words) {
-    return fit.place().equals(place) && fit.onPurpose().equals(words);
   }
 }

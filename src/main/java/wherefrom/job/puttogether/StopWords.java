@@ -3,7 +3,8 @@ package wherefrom.job.puttogether;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.LastDecision;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.rules.Hold;
 import wherefrom.rules.Verdict;
@@ -49,13 +50,8 @@ public final class StopWords {
   }
 
   private static String decided(EngineJob job, Part part) {
-    return job.standing().stream()
-        .map(logged -> logged.entry())
-        .filter(DecisionMade.class::isInstance)
-        .map(DecisionMade.class::cast)
-        .filter(made -> made.item() == part.item())
-        .reduce((earlier, later) -> later)
-        .map(DecisionMade::reason)
+    return LastDecision.find(job, part.item())
+        .map(DecisionEntry::reason)
         .filter(reason -> !reason.isBlank())
         .orElse("must be new");
   }

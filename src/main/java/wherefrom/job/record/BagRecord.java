@@ -53,7 +53,7 @@ final class BagRecord {
             part.words(),
             part.marks(),
             decided.isEmpty() ? again(part) : decided + why,
-            part.where().words(),
+            whereabouts(part.where(), part.note()),
             photographs(Subject.ofBigPart(part.number()))),
         !part.isOn());
   }
@@ -70,9 +70,13 @@ final class BagRecord {
             bag.words(),
             filled.pieces() + whose + lengths(filled.holes()),
             assembly(filled),
-            bag.where().words(),
+            whereabouts(bag.where(), bag.note()),
             photographs(Subject.ofBag(bag.number()))),
         bag.where() != Whereabouts.FITTED);
+  }
+
+  private static String whereabouts(Whereabouts where, String why) {
+    return where.words() + (why.isEmpty() ? "" : ": " + why);
   }
 
   private static String assembly(BagFilled filled) {

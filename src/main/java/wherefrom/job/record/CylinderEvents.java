@@ -21,6 +21,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.EngineReopened;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.LookEntry;
 import wherefrom.job.entry.LookRecorded;
@@ -48,7 +49,9 @@ final class CylinderEvents {
       EntryFold.<CylinderEvents>none()
           .on(PartOut.class, (events, out) -> events.count(out.item(), "out"))
           .on(PartFitted.class, CylinderEvents::fitted)
-          .on(PartUnfitted.class, (events, it) -> events.tell(it.item(), "taken out again"))
+          .on(
+              PartUnfitted.class,
+              (events, it) -> events.tell(it.item(), "taken out again" + why(it.reason())))
           .on(PartReplaced.class, CylinderEvents::replaced)
           .on(DecisionMade.class, CylinderEvents::decided)
           .on(SetDecided.class, CylinderEvents::decided)
@@ -56,12 +59,13 @@ final class CylinderEvents {
           .on(FeatureLooked.class, CylinderEvents::looked)
           .on(ReadingsTaken.class, CylinderEvents::measured)
           .on(NoteAdded.class, CylinderEvents::noted)
-          .on(PartLost.class, (events, lost) -> events.tell(lost.item(), "lost"))
+          .on(PartLost.class, (events, lost) -> events.tell(lost.item(), "lost" + why(lost.note())))
           .on(PartFound.class, (events, it) -> events.tell(it.item(), "found again"))
           .on(OffForWashing.class, (events, off) -> events.count(off.item(), "off for washing"))
           .on(BackFromWashing.class, (events, it) -> events.count(it.item(), "back from washing"))
           .on(SentToShop.class, CylinderEvents::sent)
-          .on(BackFromShop.class, CylinderEvents::back);
+          .on(BackFromShop.class, CylinderEvents::back)
+          .on(EngineReopened.class, CylinderEvents::reopened);
 
   /** One day: what is told by itself, and how many parts had what is counted. */
   private static final class Day {
@@ -115,14 +119,14 @@ final class CylinderEvents {
     if (made.decision() == Decision.REUSE) {
       count(item, "to reuse");
     } else if (made.items().size() > 1) {
-      count(item, "to " + made.decision().word() + reason(made));
+      count(item, "to " + made.decision().word() + why(made.reason()));
     } else {
-      tell(item, made.decision().word() + reason(made));
+      tell(item, made.decision().word() + why(made.reason()));
     }
   }
 
-  private static String reason(DecisionEntry made) {
-    return made.reason().isEmpty() ? "" : ": " + made.reason();
+  private static String why(String said) {
+    return said.isEmpty() ? "" : ": " + said;
   }
 
   private void looked(LookEntry look) {
@@ -155,11 +159,11 @@ final class CylinderEvents {
   }
 
   private void back(BackFromShop back) {
-    back.items().forEach(item -> tell(item, "back from the machine shop" + done(back)));
+    back.items().forEach(item -> tell(item, "back from the machine shop" + why(back.done())));
   }
 
-  private static String done(BackFromShop back) {
-    return back.done().isEmpty() ? "" : ": " + back.done();
+  private void reopened(EngineReopened again) {
+    day(0).told.add("the engine comes apart again" + why(again.why()));
   }
 
   private String tag(int item) {

@@ -165,13 +165,20 @@ public final class RecordTables {
     List<RecordSection.Row> rows = new ArrayList<>();
     DebrisBook book = new DebrisBook(job);
     for (DebrisFind find : book.finds()) {
-      rows.add(row(false, find.words(), "suspect " + find.look().suspect()));
+      rows.add(row(false, found(find, book.notes(find)), "suspect " + find.look().suspect()));
     }
     if (!rows.isEmpty()) {
       rows.add(mains(book.map().mains()));
     }
     return new RecordSection(
         RecordTable.DEBRIS, List.of("found", "what it says"), rows, "No debris was recorded.");
+  }
+
+  /** What a person said of it tells more than our long words: the short ones stand before it. */
+  private static String found(DebrisFind find, List<String> notes) {
+    return notes.isEmpty()
+        ? find.words()
+        : find.look().brief() + ", " + find.place().words() + ": " + String.join("; ", notes);
   }
 
   private static RecordSection.Row mains(ReachedMains answer) {

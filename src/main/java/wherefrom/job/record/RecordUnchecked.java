@@ -3,6 +3,7 @@ package wherefrom.job.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
@@ -10,6 +11,7 @@ import wherefrom.job.CheckWords;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
+import wherefrom.job.entry.PartFitted;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordTable;
 import wherefrom.job.puttogether.ToFit;
@@ -53,7 +55,7 @@ final class RecordUnchecked {
           .ifPresent(reason -> rows.add(row("Left empty: " + place.words(), reason, "")));
       state
           .findSeated(place)
-          .flatMap(part -> state.findKept(part.item()))
+          .flatMap(part -> whyIn(state, part.item()))
           .ifPresent(reason -> rows.add(row("Left in: " + place.words(), reason, "")));
     }
     return new RecordSection(
@@ -61,6 +63,18 @@ final class RecordUnchecked {
         List.of("what", "because", "source"),
         rows,
         "Nothing is left open.");
+  }
+
+  /** Why a part sits where it sits although something stood against it: what was said last. */
+  private static Optional<String> whyIn(EngineJob state, int item) {
+    return state
+        .findLeftIn(item)
+        .or(
+            () ->
+                state.onPurpose().stream()
+                    .filter(fit -> fit.item() == item)
+                    .map(PartFitted::onPurpose)
+                    .findFirst());
   }
 
   private static List<Place> unlooked(EngineJob state) {

@@ -5,7 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.Days;
+import wherefrom.job.EntryFold;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.PutInService;
+import wherefrom.job.entry.RecordReopened;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.entry.RunInNoted;
 import wherefrom.job.pages.RecordSection;
@@ -18,6 +22,11 @@ import wherefrom.text.Words;
 
 /** The run-in, what was run since, and service, in the build record. */
 final class RunRecord {
+  private static final EntryFold<RunRecord> CLOSING =
+      EntryFold.<RunRecord>none()
+          .at(PutInService.class, RunRecord::closed)
+          .at(RecordReopened.class, RunRecord::opened);
+
   private final Days days;
   private final List<RecordSection.Row> rows = new ArrayList<>();
 
@@ -34,16 +43,21 @@ final class RunRecord {
       service.lines().forEach(record::line);
       record.usage(service);
     }
-    job.state()
-        .service()
-        .since()
-        .ifPresent(
-            at -> record.row(false, "In service", record.days.time(at), "", "record closed"));
+    job.state().standing().forEach(logged -> CLOSING.take(record, logged));
     return new RecordSection(
         RecordTable.RUNNING,
         List.of("what", "when", "figures", "words"),
         record.rows,
         "The run-in: NOT CHECKED here.");
+  }
+
+  private void closed(PutInService put, LoggedEntry logged) {
+    String words = put.words().isEmpty() ? "record closed" : "record closed: " + put.words();
+    row(false, "Put in service", days.time(logged.time()), "", words);
+  }
+
+  private void opened(RecordReopened again, LoggedEntry logged) {
+    row(false, "Record opened again", days.time(logged.time()), "", again.why());
   }
 
   private void row(boolean open, String... cells) {

@@ -41,7 +41,7 @@ public final class RunInBook {
   /** Flat where any lifter of the engine is. */
   public LifterType lifters() {
     EngineJob state = job.state();
-    Bought bought = new Bought(state);
+    Bought bought = Bought.of(state);
     List<LifterType> types =
         state.places().stream()
             .filter(place -> place.kind() == PartKind.LIFTER)

@@ -10,6 +10,7 @@ import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
+import wherefrom.scan.geometry.RodSpan;
 import wherefrom.scan.grey.Level;
 import wherefrom.scan.grey.Pyramid;
 
@@ -31,18 +32,24 @@ public final class CandidateSearch {
   private final Components components = new Components();
   private final FinderScan finderScan = new FinderScan();
   private final FramePoses framePoses;
+  private final RodSpans rodSpans;
 
   public CandidateSearch(LabelPattern pattern, PatternFit fit) {
     this.pattern = pattern;
     this.fit = fit;
     framePoses = new FramePoses(pattern);
+    rodSpans = new RodSpans(pattern);
   }
 
   /** The candidates one cut of the picture gives, best first. */
   public List<Candidate> search(Pyramid pyramid, Threshold cut, int most) {
+    return search(pyramid, cut, Window.WHOLE, most);
+  }
+
+  /** The same of a part of the picture: what reaches beyond it is not seen there. */
+  public List<Candidate> search(Pyramid pyramid, Threshold cut, Window window, int most) {
     Level level = pyramid.level(cut.level());
-    Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
-    runs.cut(level, cut.firstRow(level.height()), cut.endRow(level.height()));
+    Runs runs = runs(level, cut, window);
     List<Component> patches = components.join(runs, level.height(), SMALLEST);
     List<Candidate> found = new ArrayList<>();
     frames(pyramid, patches, level.shrink(), most, found);
@@ -56,12 +63,29 @@ public final class CandidateSearch {
   /** What one cut of the picture gives of finder patterns, those that look most like one first. */
   public List<FinderFace> faces(Pyramid pyramid, Threshold cut) {
     Level level = pyramid.level(cut.level());
-    Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
-    runs.cut(level, cut.firstRow(level.height()), cut.endRow(level.height()));
+    Runs runs = runs(level, cut, Window.WHOLE);
     return finderScan.scan(runs, level.height(), level.shrink()).stream()
         .map(found -> FinderFace.of(pyramid, found.x(), found.y(), found.module()))
         .sorted(Comparator.comparingDouble(face -> -face.fit()))
         .toList();
+  }
+
+  private Runs runs(Level level, Threshold cut, Window window) {
+    Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
+    Window there = window.on(level.width(), level.height(), level.shrink());
+    runs.cut(
+        level,
+        new Window(
+            there.left(),
+            Math.max(there.top(), cut.firstRow(level.height())),
+            there.right(),
+            Math.min(there.bottom(), cut.endRow(level.height()))));
+    return runs;
+  }
+
+  /** Where the frame of a label may cross a thin rod twice, on a level of the picture. */
+  public List<RodSpan> spans(Level level) {
+    return rodSpans.list(level);
   }
 
   private void frames(

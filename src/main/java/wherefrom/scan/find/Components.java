@@ -19,19 +19,26 @@ final class Components {
   List<Component> join(Runs runs, int height, int smallest) {
     reserve(runs.count());
     for (int row = 0; row < height; row++) {
-      for (int run = runs.firstOf(row); run < runs.firstOf(row + 1); run++) {
-        parent[run] = run;
-        next[run] = -1;
-        rowOf[run] = row;
-        left[run] = runs.start(run);
-        right[run] = runs.end(run);
-        top[run] = row;
-      }
+      begin(runs, row);
       if (row > 0) {
         joinRow(runs, row);
       }
     }
     return collect(runs, smallest);
+  }
+
+  /** Each run of a row is a component by itself at first. */
+  private void begin(Runs runs, int row) {
+    int first = runs.firstOf(row);
+    int end = runs.firstOf(row + 1);
+    System.arraycopy(runs.starts(), first, left, first, end - first);
+    System.arraycopy(runs.ends(), first, right, first, end - first);
+    Arrays.fill(rowOf, first, end, row);
+    Arrays.fill(top, first, end, row);
+    Arrays.fill(bottom, first, end, row);
+    for (int run = first; run < end; run++) {
+      parent[run] = run;
+    }
   }
 
   private void reserve(int count) {
@@ -49,17 +56,27 @@ final class Components {
   }
 
   private void joinRow(Runs runs, int row) {
-    int above = runs.firstOf(row - 1);
+    int[] starts = runs.starts();
+    int[] ends = runs.ends();
+    int first = runs.firstOf(row - 1);
     int aboveEnd = runs.firstOf(row);
-    for (int run = aboveEnd; run < runs.firstOf(row + 1); run++) {
-      int slack = runs.dark(run) ? 1 : 0;
-      while (above < aboveEnd && runs.end(above) + 1 <= runs.start(run)) {
+    int end = runs.firstOf(row + 1);
+    int above = first;
+    for (int run = aboveEnd; run < end; run++) {
+      boolean isDark = runs.dark(run);
+      int slack = isDark ? 1 : 0;
+      int from = starts[run];
+      int to = ends[run] + slack;
+      while (above < aboveEnd && ends[above] + 1 <= from) {
         above++;
       }
-      for (int other = Math.max(runs.firstOf(row - 1), above - 1);
-          other < aboveEnd && runs.start(other) < runs.end(run) + slack;
-          other++) {
-        if (runs.dark(other) == runs.dark(run) && runs.end(other) + slack > runs.start(run)) {
+      int other = Math.max(first, above - 1);
+      if (other < aboveEnd && runs.dark(other) != isDark) {
+        other++;
+      }
+      // dark and light take turns along a row
+      for (; other < aboveEnd && starts[other] < to; other += 2) {
+        if (ends[other] + slack > from) {
           union(other, run);
         }
       }
@@ -87,26 +104,33 @@ final class Components {
     left[keep] = Math.min(left[keep], left[drop]);
     right[keep] = Math.max(right[keep], right[drop]);
     top[keep] = Math.min(top[keep], top[drop]);
+    bottom[keep] = Math.max(bottom[keep], bottom[drop]);
   }
 
   private List<Component> collect(Runs runs, int smallest) {
-    Arrays.fill(last, 0, runs.count(), -1);
-    for (int run = 0; run < runs.count(); run++) {
+    int count = runs.count();
+    Arrays.fill(last, 0, count, -1);
+    Arrays.fill(next, 0, count, -1);
+    for (int run = 0; run < count; run++) {
       int root = root(run);
-      if (last[root] >= 0) {
-        next[last[root]] = run;
+      if (isLarge(root, smallest)) {
+        if (last[root] >= 0) {
+          next[last[root]] = run;
+        }
+        last[root] = run;
       }
-      last[root] = run;
-      bottom[root] = rowOf[run];
     }
     List<Component> found = new ArrayList<>();
-    for (int run = 0; run < runs.count(); run++) {
-      boolean wide = right[run] - left[run] >= smallest;
-      if (parent[run] == run && wide && bottom[run] - top[run] + 1 >= smallest) {
+    for (int run = 0; run < count; run++) {
+      if (parent[run] == run && isLarge(run, smallest)) {
         found.add(component(runs, run));
       }
     }
     return found;
+  }
+
+  private boolean isLarge(int root, int smallest) {
+    return right[root] - left[root] >= smallest && bottom[root] - top[root] + 1 >= smallest;
   }
 
   private Component component(Runs runs, int root) {

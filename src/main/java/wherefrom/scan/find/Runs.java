@@ -27,6 +27,11 @@ final class Runs {
   private int begun;
   private boolean before;
 
+  /** Columns of which sums are taken: those that are cut and what is in reach of them. */
+  private int firstSum;
+
+  private int endSum;
+
   Runs(int reach, int below) {
     this.reach = reach;
     this.below = below;
@@ -39,6 +44,16 @@ final class Runs {
   /** The first run of a row; {@code firstOf(height)} is the count. */
   int firstOf(int row) {
     return rows[row];
+  }
+
+  /** The first column of each run; not a copy. */
+  int[] starts() {
+    return start;
+  }
+
+  /** The column after the last of each run; not a copy. */
+  int[] ends() {
+    return end;
   }
 
   int start(int run) {
@@ -54,24 +69,33 @@ final class Runs {
     return dark[run];
   }
 
-  /** Cuts the rows from first up to before end; the others stay empty. */
-  void cut(Level level, int first, int end) {
+  /**
+   * Cuts a part of a level, in its pixels; rows above and below stay empty. Along a row dark and
+   * light runs take turns.
+   */
+  void cut(Level level, Window part) {
     int width = level.width();
     int height = level.height();
+    int first = part.top();
+    int end = Math.max(first, part.bottom());
     columns = columns.length == width ? columns : new int[width];
     rows = rows.length == height + 1 ? rows : new int[height + 1];
+    firstSum = Math.max(0, part.left() - reach - 1);
+    endSum = Math.min(width, part.right() + reach);
     Arrays.fill(columns, 0);
     count = 0;
     byte[] pixels = level.pixels();
     for (int row = Math.max(0, first - reach); row < Math.min(first + reach, height); row++) {
-      addRow(pixels, row * width, width, 1);
+      addRow(pixels, row * width, 1);
     }
     Arrays.fill(rows, 0, first, 0);
     for (int row = first; row < end; row++) {
       move(pixels, row, first, width, height);
       int lines = Math.min(height - 1, row + reach) - Math.max(0, row - reach) + 1;
       rows[row] = count;
-      cutRow(pixels, row * width, width, lines);
+      if (part.left() < part.right()) {
+        cutRow(pixels, row * width, width, lines, part);
+      }
     }
     Arrays.fill(rows, end, height + 1, count);
   }
@@ -83,35 +107,43 @@ final class Runs {
     int in = (row + reach) * width;
     int out = (row - reach - 1) * width;
     if (comes && goes) {
-      for (int column = 0; column < width; column++) {
-        columns[column] += (pixels[in + column] & 0xFF) - (pixels[out + column] & 0xFF);
+      int[] sums = columns;
+      int last = endSum;
+      for (int column = firstSum; column < last; column++) {
+        sums[column] += (pixels[in + column] & 0xFF) - (pixels[out + column] & 0xFF);
       }
     } else if (comes) {
-      addRow(pixels, in, width, 1);
+      addRow(pixels, in, 1);
     } else if (goes) {
-      addRow(pixels, out, width, -1);
+      addRow(pixels, out, -1);
     }
   }
 
-  private void addRow(byte[] pixels, int from, int width, int sign) {
-    for (int column = 0; column < width; column++) {
-      columns[column] += sign * (pixels[from + column] & 0xFF);
+  private void addRow(byte[] pixels, int from, int sign) {
+    int[] sums = columns;
+    int last = endSum;
+    for (int column = firstSum; column < last; column++) {
+      sums[column] += sign * (pixels[from + column] & 0xFF);
     }
   }
 
-  private void cutRow(byte[] pixels, int from, int width, int lines) {
+  private void cutRow(byte[] pixels, int from, int width, int lines, Window part) {
+    int first = part.left();
+    int end = part.right();
     sum = 0;
-    for (int column = 0; column < Math.min(reach, width); column++) {
+    for (int column = Math.max(0, first - reach - 1);
+        column < Math.min(first + reach, width);
+        column++) {
       sum += columns[column];
     }
     before = false;
-    begun = 0;
-    int inner = Math.min(reach + 1, width);
-    int outer = Math.max(inner, width - reach);
-    edge(pixels, from, width, lines, 0, inner);
+    begun = first;
+    int inner = Math.min(Math.max(reach + 1, first), end);
+    int outer = Math.min(Math.max(inner, width - reach), end);
+    edge(pixels, from, width, lines, first, inner);
     inside(pixels, from, lines, inner, outer);
-    edge(pixels, from, width, lines, outer, width);
-    add(begun, width, before);
+    edge(pixels, from, width, lines, outer, end);
+    add(begun, end, before);
   }
 
   /** Columns whose square is cut off by the picture's edge. */
@@ -128,23 +160,26 @@ final class Runs {
   /** Columns whose square lies wholly between the picture's sides. */
   private void inside(byte[] pixels, int from, int lines, int first, int end) {
     int places = (2 * reach + 1) * lines;
+    int ahead = reach;
+    int behind = reach + 1;
+    int darker = below;
+    int[] sums = columns;
     int around = sum;
     boolean last = before;
     for (int column = first; column < end; column++) {
-      around += columns[column + reach] - columns[column - reach - 1];
-      boolean isDark = ((pixels[from + column] & 0xFF) + below) * places < around;
+      around += sums[column + ahead] - sums[column - behind];
+      boolean isDark = ((pixels[from + column] & 0xFF) + darker) * places < around;
       if (isDark != last) {
-        add(begun, column, last);
-        begun = column;
+        take(column, isDark);
         last = isDark;
       }
     }
     sum = around;
-    before = last;
   }
 
+  /** Ends the run where the color changes; a row's first run may be dark. */
   private void take(int column, boolean isDark) {
-    if (isDark != before && column > 0) {
+    if (isDark != before && column > begun) {
       add(begun, column, before);
       begun = column;
     }

@@ -26,9 +26,9 @@ public final class PatternFit {
   private final double[] sum = new double[ZONES];
   private final double[] squares = new double[ZONES];
   private final double[] product = new double[ZONES];
-  private final int[] count = new int[ZONES];
-  private final double[] expectedSum = new double[ZONES];
-  private final double[] expectedSquares = new double[ZONES];
+  private final Wanted sharp;
+  private final Wanted soft;
+  private final Wanted softFrame;
   private final double[] spread = new double[ZONES];
   private final PatternPoints points;
   private final PatternPoints everyTurn;
@@ -47,16 +47,19 @@ public final class PatternFit {
     everyTurn = new PatternPoints(pattern.turned.u, pattern.turned.v);
     everyGrey = new float[pattern.turned.u.length];
     slopes = new PatternSlopes(pattern, camera, points);
+    sharp = new Wanted(pattern, pattern.sharp, 0);
+    soft = new Wanted(pattern, pattern.soft, 0);
+    softFrame = new Wanted(pattern, pattern.soft, ZONES);
   }
 
   /** The fit of the sharp pattern on the level on which a module is about two pixels. */
   public double score(Pyramid pyramid, Pose pose) {
-    return score(pyramid.withAtLeast(1.6, pose.narrowModule()), pose, pattern.sharp, 0);
+    return score(pyramid.withAtLeast(1.6, pose.narrowModule()), pose, sharp);
   }
 
   /** The fit of the blurred pattern on a coarser level: forgives a pose that is a module off. */
   public double coarseScore(Pyramid pyramid, Pose pose) {
-    return score(pyramid.withAtLeast(0.8, pose.narrowModule()), pose, pattern.soft, 0);
+    return score(pyramid.withAtLeast(0.8, pose.narrowModule()), pose, soft);
   }
 
   /**
@@ -71,8 +74,8 @@ public final class PatternFit {
     double[] scores = new double[TurnedPlaces.TURNS];
     for (int quarters = 0; quarters < scores.length; quarters++) {
       pattern.turned.turn(quarters, everyGrey, grey);
-      weigh(pattern.soft, 0);
-      scores[quarters] = score();
+      weigh(soft);
+      scores[quarters] = score(soft);
     }
     return scores;
   }
@@ -80,73 +83,74 @@ public final class PatternFit {
   /** The coarse fit of what lies round the symbol: the same for all four turns. */
   public double frameScore(Pyramid pyramid, Pose pose) {
     Level level = pyramid.withAtLeast(0.8, pose.narrowModule());
-    return score(level, pose, pattern.soft, ZONES);
+    return score(level, pose, softFrame);
   }
 
-  private double score(Level level, Pose pose, float[] expected, int firstPart) {
-    sample(level, pose.values(), expected, firstPart);
-    return score();
+  private double score(Level level, Pose pose, Wanted wanted) {
+    sample(level, pose.values(), wanted);
+    return score(wanted);
   }
 
-  private double score() {
+  private double score(Wanted wanted) {
     double total = 0;
     for (int zone = 0; zone < ZONES; zone++) {
-      int points = count[zone];
-      double wanted = expectedSum[zone] / points;
-      double wantedSpread = expectedSquares[zone] / points - wanted * wanted;
-      double shared = product[zone] / points - wanted * sum[zone] / points;
-      total += shared / Math.sqrt((variance(zone) + NOISE * NOISE) * wantedSpread);
+      double shared = (product[zone] - wanted.mean[zone] * sum[zone]) / wanted.count[zone];
+      double spreads = (variance(zone, wanted) + NOISE * NOISE) * wanted.variance[zone];
+      total += shared / Math.sqrt(spreads);
     }
     return total / ZONES;
   }
 
-  private double variance(int zone) {
-    double middle = sum[zone] / count[zone];
-    return Math.max(0, squares[zone] / count[zone] - middle * middle);
+  private double variance(int zone, Wanted wanted) {
+    double middle = sum[zone] / wanted.count[zone];
+    return Math.max(0, squares[zone] / wanted.count[zone] - middle * middle);
   }
 
-  private void sample(Level level, double[] values, float[] expected, int firstPart) {
-    int from = pattern.parts[firstPart];
+  private void sample(Level level, double[] values, Wanted wanted) {
+    int from = pattern.parts[wanted.firstPart];
     projection.set(values);
     points.see(projection, from);
     level.at(points.x, points.y, from, grey);
-    weigh(expected, firstPart);
+    weigh(wanted);
   }
 
   /** Takes the sums of each zone anew from the grey values of its points. */
-  private void weigh(float[] expected, int firstPart) {
+  private void weigh(Wanted wanted) {
     Arrays.fill(sum, 0);
     Arrays.fill(squares, 0);
     Arrays.fill(product, 0);
-    Arrays.fill(count, 0);
-    Arrays.fill(expectedSum, 0);
-    Arrays.fill(expectedSquares, 0);
-    for (int part = firstPart; part < 2 * ZONES; part++) {
-      add(part % ZONES, pattern.parts[part], pattern.parts[part + 1], expected);
+    for (int part = wanted.firstPart; part < 2 * ZONES; part++) {
+      add(part % ZONES, pattern.parts[part], pattern.parts[part + 1], wanted.values);
     }
   }
 
+  /** In two sums each that need not wait for each other. */
   private void add(int zone, int from, int end, float[] expected) {
     double values = 0;
     double valuesSquared = 0;
     double shared = 0;
-    double wanted = 0;
-    double wantedSquared = 0;
-    for (int at = from; at < end; at++) {
+    double moreValues = 0;
+    double moreSquared = 0;
+    double moreShared = 0;
+    int at = from;
+    for (; at + 1 < end; at += 2) {
       float value = grey[at];
-      float want = expected[at];
+      float more = grey[at + 1];
       values += value;
       valuesSquared += value * value;
-      shared += value * want;
-      wanted += want;
-      wantedSquared += want * want;
+      shared += value * expected[at];
+      moreValues += more;
+      moreSquared += more * more;
+      moreShared += more * expected[at + 1];
     }
-    sum[zone] += values;
-    squares[zone] += valuesSquared;
-    product[zone] += shared;
-    expectedSum[zone] += wanted;
-    expectedSquares[zone] += wantedSquared;
-    count[zone] += end - from;
+    if (at < end) {
+      values += grey[at];
+      valuesSquared += grey[at] * grey[at];
+      shared += grey[at] * expected[at];
+    }
+    sum[zone] += values + moreValues;
+    squares[zone] += valuesSquared + moreSquared;
+    product[zone] += shared + moreShared;
   }
 
   /** Points of the pattern that do not face the camera, or hardly. */
@@ -179,22 +183,22 @@ public final class PatternFit {
     return pattern.size;
   }
 
-  float[] expected(boolean blurred) {
-    return blurred ? pattern.soft : pattern.sharp;
+  Wanted expected(boolean blurred) {
+    return blurred ? soft : sharp;
   }
 
   /** What is left at each point after the best light and contrast of each quarter is taken out. */
-  void residuals(Level level, double[] values, float[] expected, float[] out) {
-    sample(level, values, expected, 0);
+  void residuals(Level level, double[] values, Wanted expected, float[] out) {
+    sample(level, values, expected);
     for (int zone = 0; zone < ZONES; zone++) {
-      spread[zone] = Math.sqrt(variance(zone) + NOISE * NOISE);
+      spread[zone] = Math.sqrt(variance(zone, expected) + NOISE * NOISE);
     }
     for (int part = 0; part < 2 * ZONES; part++) {
-      float mean = (float) (sum[part % ZONES] / count[part % ZONES]);
+      float mean = (float) (sum[part % ZONES] / expected.count[part % ZONES]);
       float scale = (float) (1 / spread[part % ZONES]);
       for (int at = pattern.parts[part]; at < pattern.parts[part + 1]; at++) {
         relative[at] = (grey[at] - mean) * scale;
-        out[at] = relative[at] - expected[at];
+        out[at] = relative[at] - expected.values[at];
       }
     }
   }

@@ -52,7 +52,15 @@ public final class PoseRefiner {
     return improved;
   }
 
-  private Pose improve(Level level, Pose pose, float[] expected, int rounds) {
+  /** As {@link #coarse}, by those points alone. */
+  public Pose coarseFacing(Pyramid pyramid, Pose pose, int rounds) {
+    hidden = fit.hidden(pose);
+    Pose improved = coarse(pyramid, pose, rounds);
+    hidden = NONE;
+    return improved;
+  }
+
+  private Pose improve(Level level, Pose pose, Wanted expected, int rounds) {
     double[] values = pose.values().clone();
     int free = pose.isBent() ? Pose.PARAMETERS : Pose.BEND;
     double module = pose.module();

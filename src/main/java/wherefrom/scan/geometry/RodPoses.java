@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * Poses of a label that is wrapped far round a thin rod: its sides are out of sight then, so that
  * neither the frame nor all three finder patterns say how it lies, and the middle alone is taken
- * for a flat label. They are taken round a pose that has stuck, or round one finder pattern.
+ * for a flat label. They are taken round a pose that has stuck, round one finder pattern, or
+ * between two lines of the frame that cross the rod.
  */
 public final class RodPoses {
   /** 1 / radius, radius in modules: the symbol goes 110, 135 and 155 degrees round. */
@@ -39,6 +40,18 @@ public final class RodPoses {
   /** The symbol goes 135 and 155 degrees round; from less a start is pulled to a flatter label. */
   private static final double[] FACE_BENDS = {0.112, 0.13};
 
+  /** The frame is seen where it crosses the rod's outline, farther away than the rod's middle. */
+  private static final double[] SPAN_SIZES = {1, 1.05};
+
+  /** Nearer together than elsewhere: what is a module off sticks to the next row. */
+  private static final int SPAN_TURNS = 8;
+
+  private static final double ROUGH_SIZE = 1.02;
+  private static final double ROUGH_BEND = 0.12;
+
+  /** A line's end in the shade is not seen, so its middle may lie a little aside. */
+  private static final double[] SPAN_ASIDE = {-1.3, 0, 1.3};
+
   private final CameraModel camera;
 
   public RodPoses(CameraModel camera) {
@@ -56,16 +69,49 @@ public final class RodPoses {
         for (double bend : BENDS) {
           Rod rod = new Rod(along[0] / length, along[1] / length, module * size, bend);
           for (double aside : ASIDE) {
-            for (int turn = -TURNS; turn <= TURNS; turn++) {
-              double x = (stuck.centreX() - camera.centreX()) / rod.module();
-              double y = (stuck.centreY() - camera.centreY()) / rod.module();
-              add(poses, pose(rod.aside(x, y, aside), rod, MOST_TURN * turn / TURNS));
-            }
+            double x = (stuck.centreX() - camera.centreX()) / rod.module();
+            double y = (stuck.centreY() - camera.centreY()) / rod.module();
+            turned(rod.aside(x, y, aside), rod, TURNS, poses);
           }
         }
       }
     }
     return poses;
+  }
+
+  /** The same where the frame crosses a rod twice. */
+  public List<Pose> round(RodSpan span) {
+    List<Pose> poses = new ArrayList<>();
+    for (double size : SPAN_SIZES) {
+      for (double bend : FACE_BENDS) {
+        for (double aside : SPAN_ASIDE) {
+          turned(span, size, bend, aside, SPAN_TURNS, poses);
+        }
+      }
+    }
+    return poses;
+  }
+
+  /** A few of them, by which to tell whether a label may lie there. */
+  public List<Pose> roughly(RodSpan span) {
+    List<Pose> poses = new ArrayList<>();
+    turned(span, ROUGH_SIZE, ROUGH_BEND, 0, TURNS, poses);
+    return poses;
+  }
+
+  private void turned(
+      RodSpan span, double size, double bend, double aside, int turns, List<Pose> poses) {
+    double module = span.module() * size;
+    Rod rod = new Rod(Math.cos(span.direction()), Math.sin(span.direction()), module, bend);
+    double x = (span.x() - camera.centreX()) / module;
+    double y = (span.y() - camera.centreY()) / module;
+    turned(rod.aside(x, y, aside), rod, turns, poses);
+  }
+
+  private void turned(double[] middle, Rod rod, int turns, List<Pose> poses) {
+    for (int turn = -turns; turn <= turns; turn++) {
+      add(poses, pose(middle, rod, MOST_TURN * turn / turns));
+    }
   }
 
   /** The same round a finder pattern in any corner: each stands for all four turns of the tag. */

@@ -64,8 +64,23 @@ public final class Level {
 
   /** {@link #at} for many places, from the first on. */
   public void at(double[] xs, double[] ys, int first, float[] values) {
+    byte[] from = pixels;
+    double scale = perPixel;
+    int next = right;
+    int under = below;
     for (int place = first; place < xs.length; place++) {
-      values[place] = at(xs[place], ys[place]);
+      double left = inside(xs[place] * scale - 0.5, lastColumn);
+      double top = inside(ys[place] * scale - 0.5, lastRow);
+      int column = (int) left;
+      int row = (int) top;
+      float fx = (float) (left - column);
+      float fy = (float) (top - row);
+      int at = row * width + column;
+      float upper = from[at] & 0xFF;
+      upper += ((from[at + next] & 0xFF) - upper) * fx;
+      float lower = from[at + under] & 0xFF;
+      lower += ((from[at + under + next] & 0xFF) - lower) * fx;
+      values[place] = upper + (lower - upper) * fy;
     }
   }
 

@@ -38,9 +38,9 @@ package wherefrom.scan.match;
  *
  * <p><b>Far round a rod.</b> Four places at most are asked from six starts each as labels that go
  * far round a thin rod, only on a picture on which nothing else was read and only where the pattern
- * of every label fits to {@link #PATTERN}; then three finder patterns from ten starts together: 34
- * grids more at most, hardly more than the second look has. They want {@link #WRAPPED} more of the
- * lead.
+ * of every label fits to {@link #PATTERN}; then three finder patterns from ten starts together,
+ * then all places where the frame may cross a rod twice from six: 40 grids more at most, a third
+ * more than the second look has. They want {@link #WRAPPED} more of the lead.
  *
  * <p><b>Tags of other jobs.</b> Where still nothing was read, the grids whose pattern fits are
  * asked for the tags of all other jobs: {@link #marginAmong}.

@@ -104,13 +104,9 @@ final class Frame extends Region {
     if (whole || lacking <= 0) {
       return usual;
     }
-    if (lacking <= title.spare(wide)) {
-      return room(title.high(wide) - lacking, 0);
-    }
     double most = isUpright() ? 0 : margin() - Math.floor(scale.px(LEAST_MARGIN_MM));
-    double high = title.high(wide) - title.spare(wide);
-    if (title.needsMore(wide) && lacking - title.spare(wide) <= most) {
-      return room(high, lacking - title.spare(wide));
+    if (title.needsMore(wide) && lacking <= most) {
+      return room(title.high(wide), lacking);
     }
     double closer = lacking(room(title.least(), 0));
     return room(title.least(), Math.max(0, Math.min(most, closer)));

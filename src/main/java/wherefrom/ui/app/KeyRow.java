@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -24,6 +25,8 @@ public final class KeyRow extends Region {
   private final Tiles tiles;
   private List<Act> acts;
   private int shown = -1;
+  private List<TouchKey> measured = List.of();
+  private List<Object> measuredIn = List.of();
 
   private KeyRow(ScreenContext context, int mostRows, List<Act> acts) {
     this.context = context;
@@ -45,18 +48,32 @@ public final class KeyRow extends Region {
     return new KeyRow(context, mostRows, acts);
   }
 
-  /** Has other keys from now on. */
+  /** Has other keys from now on; those that say what they said do what is done now. */
   public void setActs(List<Act> changed) {
+    boolean same = words(changed).equals(words(acts));
     acts = List.copyOf(changed);
-    shown = -1;
-    requestLayout();
+    if (!same) {
+      shown = -1;
+      measured = List.of();
+      requestLayout();
+    }
+  }
+
+  private static List<String> words(List<Act> acts) {
+    return acts.stream().map(Act::words).toList();
   }
 
   private TouchKey key(Act act) {
     return context.touch().key(act.words(), act.run());
   }
 
-  private void showRest(List<Act> rest) {
+  /** What a key does may have changed since it was drawn. */
+  private TouchKey key(int at) {
+    return context.touch().key(acts.get(at).words(), () -> acts.get(at).run().run());
+  }
+
+  private void showRest() {
+    List<Act> rest = acts.subList(shown, acts.size());
     List<Choice<Act>> choices =
         rest.stream().map(act -> new Choice<>(act, act.words(), "")).toList();
     context
@@ -71,8 +88,18 @@ public final class KeyRow extends Region {
   }
 
   private double widest() {
-    double rest = key(new Act(REST, () -> {})).minWidth(-1);
-    return acts.stream().mapToDouble(act -> key(act).minWidth(-1)).reduce(rest, Math::max);
+    return measured().stream().mapToDouble(key -> key.minWidth(-1)).max().orElse(0);
+  }
+
+  /** A key for each act, and the one for the rest, of which only the size is asked. */
+  private List<TouchKey> measured() {
+    List<Object> letters = List.of(context.touch(), context.touch().scale().textFactor());
+    if (measured.isEmpty() || !letters.equals(measuredIn)) {
+      measuredIn = letters;
+      measured =
+          Stream.concat(acts.stream(), Stream.of(new Act(REST, () -> {}))).map(this::key).toList();
+    }
+    return measured;
   }
 
   /** How many keys it has. */
@@ -86,9 +113,9 @@ public final class KeyRow extends Region {
 
   /** The height that the first keys need where so many stand in a row, each so wide. */
   double highest(int keys, double width) {
-    return acts.stream()
-        .limit(keys < acts.size() ? keys - 1 : keys)
-        .mapToDouble(act -> key(act).minHeight(width))
+    return measured().stream()
+        .limit(keys < acts.size() ? keys - 1 : Math.min(keys, acts.size()))
+        .mapToDouble(key -> key.minHeight(width))
         .max()
         .orElse(0);
   }
@@ -106,10 +133,11 @@ public final class KeyRow extends Region {
     }
     shown = first;
     List<Node> keys = new ArrayList<>();
-    acts.subList(0, first).forEach(act -> keys.add(key(act)));
+    for (int at = 0; at < first; at++) {
+      keys.add(key(at));
+    }
     if (first < acts.size()) {
-      List<Act> rest = acts.subList(first, acts.size());
-      keys.add(context.touch().key(REST, () -> showRest(rest)));
+      keys.add(context.touch().key(REST, this::showRest));
     }
     int columns = (keys.size() + mostRows - 1) / mostRows;
     tiles.setCells(keys, Math.max(1, Math.max(columns, Math.min(keys.size(), room / mostRows))));

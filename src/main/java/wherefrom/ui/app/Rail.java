@@ -1,7 +1,9 @@
 package wherefrom.ui.app;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Dimension2D;
@@ -53,6 +55,11 @@ final class Rail extends Region {
   private double keyWide;
   private int rows = 1;
   private int room = -1;
+
+  /** Words in letters of a size. */
+  private record Asked(String words, double factor) {}
+
+  private final Map<Asked, Double> widths = new HashMap<>();
 
   /**
    * @param rest shows the keys that have no room here
@@ -169,10 +176,15 @@ final class Rail extends Region {
   }
 
   private double widest(List<String> words) {
+    double factor = touch.scale().textFactor();
     return words.stream()
-        .mapToDouble(each -> touch.key(each, () -> {}).tight().minWidth(-1))
+        .mapToDouble(each -> widths.computeIfAbsent(new Asked(each, factor), this::width))
         .max()
         .orElse(0);
+  }
+
+  private double width(Asked asked) {
+    return touch.key(asked.words(), () -> {}).tight().minWidth(-1);
   }
 
   /**

@@ -24,10 +24,7 @@ final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
   private static final double BAR_HIGH_MM = 5;
 
-  private static final double BELOW_MM = 4.1;
-
-  /** Where contents lack room so much is left. */
-  private static final double LEAST_BELOW_MM = 2.2;
+  private static final double BELOW_MM = 2.2;
 
   /** From a message's bar to its words. */
   private static final double ASIDE_MM = 3;
@@ -40,6 +37,9 @@ final class TitleRow extends StackPane {
 
   /** How far into the margin above it a message comes that large letters leave too little room. */
   private static final double REACH_MM = 3;
+
+  /** Below the tails of its letters, so that they never hang onto the first key. */
+  private static final double AIR_MM = 1.5;
 
   /** What B612's lines are high, as a part of the size of its letters. */
   private static final double LINE = 1.25;
@@ -111,20 +111,10 @@ final class TitleRow extends StackPane {
     return Math.max(Math.max(least(), messageHigh()), high);
   }
 
-  /** What letters of a title in several lines leave free below them. */
-  private double under(double width) {
-    return needsMore(width) ? touch.scale().px(LEAST_BELOW_MM) : 0;
-  }
-
-  /** How much of that may be given up for contents that lack room, in pixels. */
-  double spare(double width) {
-    return needsMore(width) ? touch.scale().px(BELOW_MM - LEAST_BELOW_MM) : 0;
-  }
-
   /** What the most lines of a message need where letters are large, beside the margin above. */
   private double messageHigh() {
     double line = touch.scale().fontPx(Scale.SMALL_MM) * LINE;
-    return touch.isLarge() ? Math.ceil(MOST_LINES * line) - reach() : 0;
+    return touch.isLarge() ? Math.ceil(MOST_LINES * line) + air() - reach() : 0;
   }
 
   /** Whether the title would be cut in one line of this width. */
@@ -134,7 +124,7 @@ final class TitleRow extends StackPane {
 
   /** Whether the whole title can stand in a row of this size. */
   boolean holdsTitle(double width, double height) {
-    return !needsMore(width) || title.leastLines(width) <= titleLines(height - under(width));
+    return !needsMore(width) || title.leastLines(width) <= titleLines(height - air());
   }
 
   /** How many lines of a title a row of this height has. */
@@ -176,9 +166,8 @@ final class TitleRow extends StackPane {
   @Override
   protected void layoutChildren() {
     double reach = reach();
-    double high = getHeight() - reach;
-    double titled = high - under(getWidth());
-    title.within(titleLines(titled));
+    double high = getHeight() - reach - air();
+    title.within(titleLines(high));
     double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
     aside.setVisible(room);
@@ -190,14 +179,18 @@ final class TitleRow extends StackPane {
     small.setPrefWidth(beside);
     small.setMaxWidth(beside);
     super.layoutChildren();
-    told.resizeRelocate(0, reach, getWidth(), titled);
+    told.resizeRelocate(0, reach, getWidth(), high);
     double up = message.fits(messageWide(), high) ? reach : 0;
-    said.resizeRelocate(0, up, getWidth(), getHeight() - up);
+    said.resizeRelocate(0, up, getWidth(), getHeight() - air() - up);
   }
 
   /** How far it lies in the margin above, in pixels: a long message of large letters wants it. */
   double reach() {
     return touch.isLarge() ? Math.floor(touch.scale().px(REACH_MM)) : 0;
+  }
+
+  private double air() {
+    return Math.floor(touch.scale().px(AIR_MM));
   }
 
   private double messageWide() {
@@ -227,6 +220,6 @@ final class TitleRow extends StackPane {
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    return !said().isEmpty() && getWidth() > 0 && !message.fits(messageWide(), getHeight());
+    return !said().isEmpty() && getWidth() > 0 && !message.fits(messageWide(), getHeight() - air());
   }
 }

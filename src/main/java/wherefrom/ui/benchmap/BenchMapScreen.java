@@ -53,11 +53,17 @@ public final class BenchMapScreen extends Page implements Scannable {
   /** Two places beside each other. */
   private static final double HOLDERS_MM = 55.5;
 
+  /** The kinds, the engine, the keys: what has no room among them stands behind the last. */
+  private static final int ROWS = 3;
+
   private final BenchMapModel model;
   private final VBox view;
   private EnginePages pages;
   private EngineView engine;
   private PartKind drawnKind;
+  private List<PartKind> offered = List.of();
+  private Tiles kinds;
+  private final KeyRow keys;
 
   public BenchMapScreen(ScreenContext context) {
     super(context, "");
@@ -66,6 +72,8 @@ public final class BenchMapScreen extends Page implements Scannable {
     pages = pages();
     engine = pages.view();
     drawnKind = model.kind();
+    kinds = kinds();
+    keys = KeyRow.of(context);
     lay(view);
   }
 
@@ -118,7 +126,21 @@ public final class BenchMapScreen extends Page implements Scannable {
     if (context.touch().isLarge()) {
       view.getChildren().setAll(keysWhereLarge(), middle);
     } else {
-      view.getChildren().setAll(kinds(), middle, keys());
+      showBetween(middle);
+    }
+  }
+
+  /** The keys stay where they are: one of them may be under a finger. */
+  private void showBetween(EngineBeside middle) {
+    keys.setActs(ways().stream().map(way -> act(way.words(), way.act())).toList());
+    boolean same = view.getChildren().size() == ROWS && offered.equals(model.kinds());
+    if (same) {
+      KindKey.choose(kinds, model.kind());
+      view.getChildren().set(1, middle);
+    } else {
+      offered = model.kinds();
+      kinds = kinds();
+      view.getChildren().setAll(kinds, middle, keys);
     }
   }
 
@@ -168,11 +190,6 @@ public final class BenchMapScreen extends Page implements Scannable {
     EngineIndex index = new BenchIndex(context, model, this::answer);
     String capital = Words.capital(title);
     context.navigator().open(() -> new PlaceListScreen(context, index, capital, none, places));
-  }
-
-  /** One row: what has no room in it stands behind its last key. */
-  private KeyRow keys() {
-    return KeyRow.of(context, 1, ways().stream().map(way -> act(way.words(), way.act())).toList());
   }
 
   private List<Way> ways() {

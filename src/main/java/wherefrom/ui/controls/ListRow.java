@@ -22,13 +22,12 @@ public final class ListRow extends VBox {
     least = Math.ceil(touch.scale().px(Scale.KEY_MM));
     lead = touch.scale().px(1.4);
     aside = touch.scale().px(4);
-    chosen = new ChosenMark(touch.scale());
+    chosen = new ChosenMark(touch.scale(), getChildren());
     setPadding(new Insets(lead, aside, lead, aside));
     if (!heading.isEmpty()) {
       getChildren().add(touch.heading(heading));
     }
     getChildren().addAll(lines);
-    getChildren().add(chosen.node());
   }
 
   /** A row that is pressed to open what it tells of. */

@@ -34,7 +34,7 @@ public final class PictureKey extends Region {
   private PictureKey(
       Touch touch, Optional<Region> picture, String word, String line, OptionalDouble done) {
     this.word = touch.fit(word, Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.CENTER_LEFT);
-    this.chosen = new ChosenMark(touch.scale());
+    this.chosen = new ChosenMark(touch.scale(), getChildren());
     this.line = touch.small(line).align(Pos.CENTER_LEFT);
     this.line.getStyleClass().add("second");
     this.picture = touch.isLarge() ? Optional.empty() : picture;
@@ -46,7 +46,7 @@ public final class PictureKey extends Region {
     track.getStyleClass().add("done-bar");
     bar.getStyleClass().add("done-bar-done");
     getStyleClass().addAll("key", "plain");
-    getChildren().addAll(this.word, this.line, chosen.node());
+    getChildren().addAll(this.word, this.line);
     this.picture.ifPresent(getChildren()::add);
     if (done.isPresent()) {
       getChildren().addAll(track, bar);

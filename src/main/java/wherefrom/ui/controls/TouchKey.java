@@ -25,7 +25,7 @@ public final class TouchKey extends Region {
 
   TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
     this.words = words.centred();
-    this.chosen = new ChosenMark(scale);
+    this.chosen = new ChosenMark(scale, getChildren());
     setAccessibleText(words.words());
     this.padding = scale.px(2.2);
     this.inset = scale.px(4);
@@ -33,7 +33,7 @@ public final class TouchKey extends Region {
     this.drawingGap = scale.px(1);
     this.drawing = new Region();
     getStyleClass().addAll("key", styleClass);
-    getChildren().addAll(words, chosen.node());
+    getChildren().add(words);
     this.least = scale.px(leastMm);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
@@ -75,7 +75,8 @@ public final class TouchKey extends Region {
 
   /** Puts a drawing of a fixed size above the words. */
   public TouchKey draw(Node picture) {
-    getChildren().setAll(words, picture, chosen.node());
+    getChildren().setAll(words, picture);
+    chosen.stay();
     picture.setMouseTransparent(true);
     drawing = picture;
     hasDrawing = true;

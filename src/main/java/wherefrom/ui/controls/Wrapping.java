@@ -2,6 +2,7 @@ package wherefrom.ui.controls;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -27,15 +28,32 @@ final class Wrapping {
               + "(?!(?<=\\b\\d{4} )\\d\\d(?!\\d))(?!(?<=\\b(?:[Rr]od|[Mm]ain|[Bb]olt) )\\d)"
               + "|(?<=[a-z]-)(?=[a-z0-9])");
 
+  /** Where words may be broken is looked for once; so many of the latest are kept. */
+  private static final int KEPT = 2_000;
+
+  private static final Map<String, List<List<String>>> BROKEN =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, List<List<String>>> eldest) {
+          return size() > KEPT;
+        }
+      };
+
   private final boolean bold;
-  private final List<List<String>> paragraphs = new ArrayList<>();
+  private final List<List<String>> paragraphs;
 
   /** A line may end after a space, and within paths and codes after a slash or a hyphen. */
   Wrapping(String words, boolean bold) {
     this.bold = bold;
+    this.paragraphs = BROKEN.computeIfAbsent(words, Wrapping::paragraphs);
+  }
+
+  private static List<List<String>> paragraphs(String words) {
+    List<List<String>> paragraphs = new ArrayList<>();
     for (String paragraph : words.split("\n", -1)) {
       paragraphs.add(List.of(BREAK.split(paragraph, -1)));
     }
+    return List.copyOf(paragraphs);
   }
 
   private double width(String piece, double size) {

@@ -31,6 +31,15 @@ final class DebrisModel {
     return book.map();
   }
 
+  List<DebrisFind> finds() {
+    return book.finds();
+  }
+
+  /** What was said of a find, oldest first. */
+  List<String> notes(DebrisFind find) {
+    return book.notes(find);
+  }
+
   /** The looks found at a place. */
   List<DebrisLook> at(DebrisPlace place) {
     return book.finds().stream()

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.rules.debris.Clue;
+import wherefrom.rules.debris.DebrisFind;
 import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
@@ -49,7 +50,16 @@ public final class NextScreen extends ListPage {
             List.of(),
             () -> open(() -> new MainsScreen(context))));
     map.suspects().forEach(clue -> rows.addAll(row(clue)));
+    model.finds().forEach(find -> rows.addAll(notes(find)));
     return rows;
+  }
+
+  /** What was said of a find as it was marked. */
+  private List<Region> notes(DebrisFind find) {
+    List<String> notes = model.notes(find);
+    return notes.isEmpty()
+        ? List.of()
+        : said("Noted: " + find.words(), Words.sentence(String.join("; ", notes)));
   }
 
   private List<Region> row(Clue clue) {

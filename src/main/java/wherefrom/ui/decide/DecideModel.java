@@ -50,6 +50,23 @@ final class DecideModel {
     return deciding.listUndecided().size();
   }
 
+  /**
+   * What is undecided, in words that never say less than the rows do: {@code 27 to decide, 40 may
+   * wait}.
+   *
+   * @param whole with what may wait beside what is held up
+   */
+  String open(boolean whole) {
+    int waiting = waiting();
+    int rest = groups().stream().mapToInt(Group::undecided).sum() - waiting;
+    String later = rest + " may wait";
+    if (waiting == 0) {
+      return rest <= 0 ? "all decided" : later;
+    }
+    String held = waiting + " to decide";
+    return whole && rest > 0 ? held + ", " + later : held;
+  }
+
   /** {@code 3 EX pushrod}. */
   String title(Part part) {
     return PlaceWords.named(state().layout(), part);

@@ -8,7 +8,7 @@ import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.LastDecision;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
@@ -105,7 +105,7 @@ final class DecidePartModel {
     if (record().where() == Whereabouts.RETIRED) {
       return new Line("Replaced already", "A new part has its place.");
     }
-    Optional<DecisionEntry> last = findDecision();
+    Optional<DecisionEntry> last = LastDecision.find(job.state(), item);
     if (last.isPresent()) {
       String reason = last.get().reason();
       return new Line(
@@ -118,16 +118,6 @@ final class DecidePartModel {
     return deciding.isWanted(item)
         ? new Line("Not decided: not cleared to fit", "")
         : new Line("Not decided", "Nothing speaks against it: it needs no decision.");
-  }
-
-  private Optional<DecisionEntry> findDecision() {
-    Optional<DecisionEntry> last = Optional.empty();
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof DecisionEntry made && made.items().contains(item)) {
-        last = Optional.of(made);
-      }
-    }
-    return last;
   }
 
   Optional<Decision> decision() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
@@ -23,11 +24,13 @@ public final class KindKey extends Region {
 
   private static final int MOST_IN_ROW = 8;
 
+  private final PartKind kind;
   private final KindShape shape;
   private final double side;
   private final String words;
 
   private KindKey(Scale scale, Layout layout, PartKind kind) {
+    this.kind = kind;
     double least = scale.px(Scale.KEY_MM);
     side = SHAPE * least;
     shape = new KindShape(scale, layout, kind, side, DrawnAs.IN);
@@ -65,6 +68,15 @@ public final class KindKey extends Region {
                         .select(chosen.filter(kind::equals).isPresent()))
             .toList();
     return new Tiles(touch.scale(), MOST_IN_ROW, Scale.GAP_MM, keys);
+  }
+
+  /** Shows another kind of a row as the one that is shown now. */
+  public static void choose(Tiles row, PartKind chosen) {
+    for (Node key : row.getChildrenUnmodifiable()) {
+      if (key instanceof KindKey one) {
+        one.select(one.kind == chosen);
+      }
+    }
   }
 
   /** Shows it as chosen. */

@@ -1,6 +1,5 @@
 package wherefrom.ui.drawn;
 
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -18,16 +17,6 @@ import wherefrom.parts.Place;
  */
 record ShownPlaces(
     Function<Place, PartState> states, Set<Place> here, Set<Place> wrong, Set<Place> right) {
-  /** Drawn only where they are what is asked about. */
-  private static final Set<PartKind> ONLY_CHOSEN =
-      EnumSet.of(
-          PartKind.PIVOT,
-          PartKind.VALVE,
-          PartKind.RETAINER,
-          PartKind.KEEPERS,
-          PartKind.CAM_BEARING,
-          PartKind.PISTON);
-
   ShownPlaces {
     here = Set.copyOf(here);
     wrong = Set.copyOf(wrong);
@@ -49,7 +38,7 @@ record ShownPlaces(
 
   /** The kind that is meant where it would not be drawn otherwise. */
   Optional<PartKind> meant() {
-    return here.stream().map(Place::kind).filter(ONLY_CHOSEN::contains).findFirst();
+    return here.stream().map(Place::kind).filter(OnlyChosen::has).findFirst();
   }
 
   /** Says it on a drawing. */

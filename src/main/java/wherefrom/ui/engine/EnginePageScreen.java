@@ -22,6 +22,7 @@ import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.Tap;
 
 /** The engine from above or below at full width: a cylinder opens large, a main with all mains. */
 public final class EnginePageScreen extends Page implements Scannable {
@@ -86,11 +87,11 @@ public final class EnginePageScreen extends Page implements Scannable {
     return keys;
   }
 
-  private void tapped(Target target) {
-    if (target instanceof Target.Whole) {
+  private void tapped(Tap tap) {
+    if (tap.target() instanceof Target.Whole) {
       pages.list(engine.side());
     } else {
-      pages.tapped(target);
+      pages.tapped(tap);
     }
   }
 

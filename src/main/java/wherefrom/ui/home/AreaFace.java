@@ -25,7 +25,12 @@ final class AreaFace extends Region {
   AreaFace(Touch touch, BetweenModel.Area area) {
     this.touch = touch;
     sign = area.kind().sign().of(touch.scale().px(SIGN_MM));
-    name = touch.fit(area.kind().word(), Scale.WORKING_MM, Scale.SMALL_MM, true);
+    name =
+        touch.fit(
+            touch.brief(area.kind().word(), area.kind().brief()),
+            Scale.WORKING_MM,
+            Scale.SMALL_MM,
+            true);
     name.align(Pos.CENTER_LEFT).within(1);
     line = touch.small(area.line()).align(Pos.CENTER_LEFT).within(1);
     done = area.done();

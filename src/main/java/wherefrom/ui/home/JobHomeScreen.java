@@ -47,6 +47,7 @@ public final class JobHomeScreen extends Page implements Scannable {
     super(context, "");
     Touch touch = context.touch();
     engine = PartIndex.pages(context).view();
+    engine.unlettered();
     counts = new PlaceCounts(touch);
     tag = touch.tag("Go on", "", this::goOn);
     days = new DaysRow(touch, this::to);

@@ -3,7 +3,6 @@ package wherefrom.ui.inspect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -12,7 +11,6 @@ import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.StandingRule;
-import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -25,9 +23,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.changes.FollowsScreen;
-import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.measure.ReadingsScreen;
@@ -38,11 +34,10 @@ import wherefrom.ui.subject.Tagged;
 
 /** One quick test: where to look, what is good and what is bad, and the three answers. */
 public final class CardScreen extends Page implements Scannable {
-  private static final double ANSWERS_MM = 106;
-  private static final double MARK_MM = 10;
-
   private final LookCardModel model;
   private final StackPane view = Panes.grow(new StackPane());
+  private final KeyRow keys;
+  private final VBox card;
 
   /**
    * @param round what is looked at one after the other; empty where one alone is
@@ -50,6 +45,8 @@ public final class CardScreen extends Page implements Scannable {
   public CardScreen(ScreenContext context, Subject subject, List<Subject> round) {
     super(context, "");
     model = new LookCardModel(context.getJob(), subject, round);
+    keys = KeyRow.of(context);
+    card = Panes.column(context.scale());
     lay(view);
   }
 
@@ -73,7 +70,25 @@ public final class CardScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     Check check = model.card().check();
-    view.getChildren().setAll(touch().isLarge() ? brief(check) : atOnce(check));
+    if (touch().isLarge()) {
+      view.getChildren().setAll(brief(check));
+    } else {
+      showAtOnce(check);
+    }
+  }
+
+  /** The keys below stay where they are: one of them may be under a finger. */
+  private void showAtOnce(Check check) {
+    List<KeyRow.Act> acts = new ArrayList<>(ways());
+    acts.add(act("More", this::more));
+    keys.setActs(acts);
+    Split both = atOnce(check);
+    if (view.getChildren().contains(card)) {
+      card.getChildren().set(0, both);
+    } else {
+      card.getChildren().setAll(both, keys);
+      view.getChildren().setAll(card);
+    }
   }
 
   /** Large letters: the drawing, and the answers behind the tag. */
@@ -100,18 +115,9 @@ public final class CardScreen extends Page implements Scannable {
     open(() -> new ChoiceScreen<>(context, check.title(), choices, this::offer));
   }
 
-  private Region atOnce(Check check) {
-    VBox answers =
-        Panes.column(
-            context.scale(),
-            Panes.grow(key(Cue.RIGHT, "Pass", check.pass(), Look.PASS)),
-            Panes.grow(key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT)),
-            Panes.grow(key(Cue.STOP, "Fail", check.fail(), Look.FAIL)));
-    answers.setMinWidth(context.scale().px(ANSWERS_MM));
-    List<KeyRow.Act> acts = new ArrayList<>(ways());
-    acts.add(act("More", this::more));
-    Split both = new Split(context.scale(), words(check), answers);
-    return Panes.column(context.scale(), both, KeyRow.of(context, 1, acts));
+  private Split atOnce(Check check) {
+    VBox answers = new AnswerKeys(touch(), model.card().look(), this::offer).of(check);
+    return new Split(context.scale(), words(check), answers);
   }
 
   private Region words(Check check) {
@@ -128,17 +134,6 @@ public final class CardScreen extends Page implements Scannable {
       words.getChildren().add(touch().small("Note: " + note).within(1));
     }
     return words;
-  }
-
-  private Region key(Cue cue, String word, String words, Look look) {
-    boolean chosen = model.card().look() == look;
-    Optional<Region> mark = Optional.of(mark(cue));
-    return PictureKey.of(touch(), mark, word, words, OptionalDouble.empty(), () -> offer(look))
-        .select(chosen);
-  }
-
-  private Region mark(Cue cue) {
-    return new StackPane(CueMark.of(cue, context.scale().px(MARK_MM)));
   }
 
   /** The same keys on every card, so that none moves from test to test. */

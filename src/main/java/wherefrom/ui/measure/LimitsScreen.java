@@ -60,10 +60,14 @@ public final class LimitsScreen extends ListPage {
                                   ? ", wanted: "
                                   : ", size when new: ")
                               + size.text(),
-                          touch().brief("press to type it again", ""),
+                          touch().brief(Words.source(sizeSource(plan)), ""),
                           () -> LimitFlow.standard(context, plan))));
     }
     return rows;
+  }
+
+  private String sizeSource(ReadingPlan plan) {
+    return context.state().measures().findSizeSource(plan.key()).orElse("");
   }
 
   private Region row(LimitTarget target, Limit limit) {

@@ -30,6 +30,12 @@ final class MeasureModel {
 
   /** The plans that this engine has something for. */
   List<ReadingPlan> plans() {
+    return job.state().remember(Plans.class, state -> new Plans(workOut())).all();
+  }
+
+  private record Plans(List<ReadingPlan> all) {}
+
+  private List<ReadingPlan> workOut() {
     return ReadingPlans.all().stream()
         .filter(plan -> ReadingPlans.existsIn(job.state().layout(), plan))
         .filter(plan -> !subjects(plan).isEmpty())

@@ -30,6 +30,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.OnlyChosen;
 import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
 
@@ -38,15 +39,6 @@ import wherefrom.ui.drawn.PartStates;
  * lie in one cylinder or bearing that alone, large; two parts where the part itself is wrong.
  */
 final class StopPicture implements VerdictVisitor<Optional<Region>> {
-  private static final Set<PartKind> ONLY_CHOSEN =
-      EnumSet.of(
-          PartKind.PIVOT,
-          PartKind.VALVE,
-          PartKind.RETAINER,
-          PartKind.KEEPERS,
-          PartKind.CAM_BEARING,
-          PartKind.PISTON);
-
   private final Touch touch;
   private final EngineJob job;
   private final Layout layout;
@@ -86,7 +78,7 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   private Optional<Region> engine(PartKind kind, Set<Place> wrong, Set<Place> right) {
     EngineView view = EngineView.shown(touch, layout, job.kinds());
     view.foot(BelowPanRail.NONE);
-    if (ONLY_CHOSEN.contains(kind)) {
+    if (OnlyChosen.has(kind)) {
       view.choose(kind);
     } else {
       view.look(EngineView.sideOf(kind));

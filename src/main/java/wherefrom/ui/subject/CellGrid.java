@@ -18,8 +18,8 @@ import wherefrom.ui.controls.Touch;
 public final class CellGrid extends Region {
   private final Touch touch;
   private final int columns;
-  private final Pager<List<Cell>> rows;
-  private List<Cell> cells = List.of();
+  private final Pager<List<PictureKey>> rows;
+  private List<PictureKey> keys = List.of();
   private double widest;
   private int across;
 
@@ -37,27 +37,26 @@ public final class CellGrid extends Region {
 
   /** Shows these keys where the list stood. */
   public void show(List<Cell> shown) {
-    cells = List.copyOf(shown);
-    widest = Math.ceil(cells.stream().mapToDouble(cell -> key(cell).minWidth(-1)).max().orElse(0));
+    keys = shown.stream().map(this::key).toList();
+    widest = Math.ceil(keys.stream().mapToDouble(key -> key.minWidth(-1)).max().orElse(0));
     refill();
   }
 
   private void refill() {
-    List<List<Cell>> lines = new ArrayList<>();
-    for (int at = 0; at < cells.size(); at += across) {
-      lines.add(cells.subList(at, Math.min(cells.size(), at + across)));
+    List<List<PictureKey>> lines = new ArrayList<>();
+    for (int at = 0; at < keys.size(); at += across) {
+      lines.add(keys.subList(at, Math.min(keys.size(), at + across)));
     }
     rows.refill(lines);
     requestLayout();
   }
 
-  private Tiles row(List<Cell> line) {
-    List<Node> keys = new ArrayList<>();
-    line.forEach(cell -> keys.add(key(cell)));
-    while (keys.size() < across) {
-      keys.add(new Region());
+  private Tiles row(List<PictureKey> line) {
+    List<Node> cells = new ArrayList<>(line);
+    while (cells.size() < across) {
+      cells.add(new Region());
     }
-    return Tiles.row(touch.scale(), keys.toArray(Node[]::new));
+    return Tiles.row(touch.scale(), cells.toArray(Node[]::new));
   }
 
   private PictureKey key(Cell cell) {

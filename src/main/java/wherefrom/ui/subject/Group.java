@@ -34,6 +34,17 @@ public record Group(String key, String words, List<Subject> subjects) {
 
   /** The kinds that the job tracks, in the order of taking apart, then the features that it has. */
   public static List<Group> of(EngineJob job) {
+    return job.remember(All.class, All::of).groups();
+  }
+
+  /** Those of a job, by their order. */
+  private record All(List<Group> groups) {
+    static All of(EngineJob job) {
+      return new All(List.copyOf(made(job)));
+    }
+  }
+
+  private static List<Group> made(EngineJob job) {
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : PartKind.values()) {
       List<Subject> parts =

@@ -9,10 +9,17 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.BenchJob;
 import wherefrom.job.change.Planning;
+import wherefrom.job.entry.AtAssembly;
+import wherefrom.job.entry.BagFilled;
+import wherefrom.job.entry.BagMoved;
+import wherefrom.job.entry.BigPartMoved;
+import wherefrom.job.entry.BigPartsNamed;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.inspect.DebrisBook;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
@@ -20,7 +27,9 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordTable;
 import wherefrom.job.shop.MachineShop;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
 import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -191,6 +200,40 @@ class BuildRecordTest {
 
   private List<String> unchecked() {
     return section("NOT CHECKED").rows().stream().map(row -> row.cells().get(0)).toList();
+  }
+
+  @Test
+  void theDaysOfACylinderSayWhatWasSaidOfItsParts() {
+    bench.record(new PartLost(bench.item("pushrod@3EX"), "rolled under the bench"));
+    bench.record(new PartUnfitted(bench.item("rocker@3EX"), "it would not seat"));
+    assertThat(
+            BuildRecord.of(bench.job).sheets().orElseThrow().cylinders().stream()
+                .flatMap(sheet -> sheet.events().stream())
+                .flatMap(event -> event.told().stream()))
+        .contains(
+            "3 EX pushrod: lost: rolled under the bench",
+            "3 EX rocker: taken out again: it would not seat");
+  }
+
+  @Test
+  void whatWasSaidOfAFindStandsBesideIt() {
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.PLASTIC, "three crumbs");
+    book.found(DebrisPlace.PAN, DebrisLook.PLASTIC, "");
+    book.found(DebrisPlace.PAN, DebrisLook.PLASTIC, "a fourth");
+    assertThat(section("Debris").rows().get(0).cells().get(0))
+        .endsWith(", oil pan: three crumbs; a fourth");
+  }
+
+  @Test
+  void whyABigPartCameOffAllTheSameStandsBesideWhereItIs() {
+    bench.record(new BigPartsNamed(1, List.of(BigPartName.own("spring tower"))));
+    bench.record(new BigPartMoved(1, Whereabouts.OUT, "looked at, and it is right"));
+    bench.record(new BagFilled(1, "tower bolts", 1, "", 4, List.of(), "", AtAssembly.NOT_SAID));
+    bench.record(new BagMoved(1, Whereabouts.LOST, 0, "fell behind the bench"));
+    assertThat(section("Bags and big parts").rows())
+        .extracting(row -> row.cells().get(3))
+        .contains("out, on the bench: looked at, and it is right", "lost: fell behind the bench");
   }
 
   @Test

@@ -11,6 +11,8 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.MemoryLogbook;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.PutInService;
+import wherefrom.job.entry.RecordReopened;
 import wherefrom.job.entry.RunInEnd;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.pages.RecordSection;
@@ -106,6 +108,20 @@ class RunRecordTest {
     assertThat(rows())
         .filteredOn(row -> row.cells().get(0).equals("Oil pressure"))
         .allMatch(row -> !row.open() && row.cells().get(3).contains("1 past what is usual"));
+  }
+
+  @Test
+  void whatWasSaidAsTheRecordWasClosedAndOpenedAgainStandsThere() {
+    begin();
+    stopAfter(20, RunInEnd.TIME_UP);
+    job.record(new PutInService("in the truck"));
+    job.record(new RecordReopened("a wrong torque"));
+    job.record(new PutInService(""));
+    assertThat(rows().stream().map(row -> row.cells().get(0) + ", " + row.cells().get(3)))
+        .containsSubsequence(
+            "Put in service, record closed: in the truck",
+            "Record opened again, a wrong torque",
+            "Put in service, record closed");
   }
 
   private List<String> inShort() {

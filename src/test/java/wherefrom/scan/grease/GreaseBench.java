@@ -45,6 +45,7 @@ class GreaseBench {
   private final List<TagCode> issued = GreaseFrames.issued(1_234_567);
   private final List<TagCode> others = GreaseFrames.issued(7_050_301);
   private final Map<String, GreaseTally> tallies = new LinkedHashMap<>();
+  private final Map<Integer, GreasePace> paces = new LinkedHashMap<>();
   private final GreaseLosses losses = new GreaseLosses();
 
   @Test
@@ -58,6 +59,7 @@ class GreaseBench {
     Optional<ZxingCpp> cpp = OTHERS ? ZxingCpp.find() : Optional.empty();
     cpp.ifPresent(reader -> readers.put("zxing-cpp", reader::read));
     for (int height : HEIGHTS) {
+      warmUp(readers, height);
       for (Family family : Family.values()) {
         for (int grade = 1; grade <= Family.GRADES; grade++) {
           for (int seed = FIRST; seed < FIRST + SEEDS; seed++) {
@@ -85,6 +87,15 @@ class GreaseBench {
     return reader.read(image, issued).sightings().stream().map(Sighting::text).toList();
   }
 
+  /** Shows every reader frames that are not counted: the first of all cost compiling it. */
+  private void warmUp(Map<String, Function<GreyImage, List<String>>> readers, int height) {
+    for (Family family : Family.values()) {
+      TagCode code = GreaseFrames.pick(issued, GreaseFrames.seed(family, 4, FIRST - 1, height));
+      GreyImage image = GreaseFrames.frame(family, 4, FIRST - 1, height, code).image();
+      readers.values().forEach(reader -> reader.apply(image));
+    }
+  }
+
   private void show(
       Map<String, Function<GreyImage, List<String>>> readers,
       Family family,
@@ -96,11 +107,17 @@ class GreaseBench {
     Set<String> together = new LinkedHashSet<>();
     readers.forEach(
         (name, reader) -> {
-          boolean timed = height == HEIGHTS[0] && !name.equals("zxing-cpp");
+          boolean timed = !name.equals("zxing-cpp");
           long begun = processorTime();
           List<String> texts = reader.apply(frame.image());
-          double took = timed ? (processorTime() - begun) / 1e6 : -1;
-          tally(name).add(family, grade, code.digits(), texts, took);
+          double took = (processorTime() - begun) / 1e6;
+          boolean told = timed && height == HEIGHTS[0];
+          tally(name).add(family, grade, code.digits(), texts, told ? took : -1);
+          if (timed) {
+            paces
+                .computeIfAbsent(height, made -> new GreasePace())
+                .add(name, took, texts.contains(code.digits()));
+          }
           if (name.equals(OURS) && !texts.contains(code.digits())) {
             losses.add(family, grade, seed, frame, issued);
           }
@@ -140,6 +157,11 @@ class GreaseBench {
       }
       table.append('\n');
     }
+    paces.forEach(
+        (height, pace) -> {
+          table.append("\n").append(height).append(" lines\n\n").append(pace.ownTable());
+          table.append('\n').append(pace.bothTable(OURS));
+        });
     table.append('\n').append(losses.table());
     Path file = Path.of(System.getProperty("wherefrom.target", "target"), "grease.md");
     Files.writeString(file, table);

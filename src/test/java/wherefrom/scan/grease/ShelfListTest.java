@@ -54,7 +54,7 @@ class ShelfListTest {
   /** Few scenes, each as if other tags lay there: what the build has time for. */
   @Test
   void chanceScoresStayFarFromBeingAccepted() {
-    expectLessThanOneWrongReading(8_300_000, 60);
+    expectLessThanOneWrongReading(8_300_000, 30);
   }
 
   @Test

@@ -51,6 +51,16 @@ class ThinRodTest {
   }
 
   @Test
+  void whereNoFinderPatternFacesTheCameraTheFrameAcrossTheRodIsEnough() {
+    show(150, 0, 6_018, 720);
+    show(160, 0, 6_003, 720);
+    show(160, 0, 6_300, 720);
+    assertThat(wrong).isZero();
+    assertThat(enough).isEqualTo(3);
+    assertThat(read).isEqualTo(3);
+  }
+
+  @Test
   @Tag("bench")
   void nearlyAllOfManyThatShowSixtyPercentAreRead() {
     int first = Integer.getInteger("rod.first", 6_200);

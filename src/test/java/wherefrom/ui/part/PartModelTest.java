@@ -10,7 +10,6 @@ import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
 
 class PartModelTest {

@@ -1,0 +1,59 @@
+package wherefrom.ui.inspect;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Look;
+import wherefrom.rules.Cue;
+import wherefrom.ui.controls.CueMark;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.PictureKey;
+import wherefrom.ui.controls.Touch;
+
+/** The three answers of a quick test, one below the other, the one that was given marked. */
+final class AnswerKeys {
+  private static final double WIDE_MM = 106;
+  private static final double MARK_MM = 10;
+
+  private final Touch touch;
+  private final Look given;
+  private final Consumer<Look> answer;
+
+  /**
+   * @param given what was answered
+   * @param answer is given what is pressed
+   */
+  AnswerKeys(Touch touch, Look given, Consumer<Look> answer) {
+    this.touch = touch;
+    this.given = given;
+    this.answer = answer;
+  }
+
+  VBox of(Check check) {
+    VBox answers =
+        Panes.column(
+            touch.scale(),
+            Panes.grow(key(Cue.RIGHT, "Pass", check.pass(), Look.PASS)),
+            Panes.grow(key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT)),
+            Panes.grow(key(Cue.STOP, "Fail", check.fail(), Look.FAIL)));
+    answers.setMinWidth(touch.scale().px(WIDE_MM));
+    return answers;
+  }
+
+  private Region key(Cue cue, String word, String words, Look look) {
+    boolean chosen = given == look;
+    // A chosen key is dark, and so are the figures.
+    Optional<Region> mark = chosen ? Optional.empty() : Optional.of(mark(cue));
+    return PictureKey.of(
+            touch, mark, word, words, OptionalDouble.empty(), () -> answer.accept(look))
+        .select(chosen);
+  }
+
+  private Region mark(Cue cue) {
+    return new StackPane(CueMark.of(cue, touch.scale().px(MARK_MM)));
+  }
+}
