@@ -104,16 +104,19 @@ public final class EnginePageScreen extends Page implements Scannable {
   protected void refresh() {
     pages.show(engine);
     told.tell(
-        pages.index().places().stream()
-            .filter(place -> EngineView.sideOf(place.kind()) == engine.side())
-            .toList(),
-        pages.index().states());
+        pages.index().places().stream().filter(this::isMeant).toList(), pages.index().states());
     List<KeyRow.Act> acts = pages.index().besides();
     besides.setActs(acts);
     view.getChildren().remove(besides);
     if (!acts.isEmpty()) {
       view.getChildren().add(besides);
     }
+  }
+
+  /** Whether it can be seen from this side, and is of the kind that is meant. */
+  private boolean isMeant(Place place) {
+    boolean ofKind = pages.index().kind().map(kind -> kind == place.kind()).orElse(true);
+    return ofKind && EngineView.sideOf(place.kind()) == engine.side();
   }
 
   @Override
