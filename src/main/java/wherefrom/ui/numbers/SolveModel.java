@@ -112,15 +112,15 @@ final class SolveModel {
   List<ResultRows.Row> rows() {
     if (unknown.isEmpty()) {
       return List.of(
-          ResultRows.Row.of(
-              "What do you want to know?", "Choose the figure to find, then what it has to give."));
+          ResultRows.Row.of("What do you want to know?", "Choose the figure that is to be found."));
     }
     if (result.isEmpty()) {
       return ResultRows.of(book.answer());
     }
     return answer()
         .map(SolveModel::rows)
-        .orElseGet(() -> List.of(ResultRows.Row.of("Which value?", "Type what it has to give.")));
+        .orElseGet(
+            () -> List.of(ResultRows.Row.of("Which value?", "Type the value that is wanted.")));
   }
 
   private static List<ResultRows.Row> rows(BackwardAnswer answer) {

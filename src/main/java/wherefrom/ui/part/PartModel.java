@@ -136,8 +136,8 @@ final class PartModel {
             () ->
                 record()
                     .decision()
-                    .map(made -> "decided: " + made.word())
-                    .orElse("nothing found against it"));
+                    .map(made -> "Decided: " + made.word())
+                    .orElse("Nothing was found against it."));
   }
 
   /** Where it is, in few words; where it belongs is said by the title. */

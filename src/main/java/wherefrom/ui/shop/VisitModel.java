@@ -128,7 +128,7 @@ final class VisitModel implements PartReceiver {
 
   /** It is on the slip, but may not go alone. */
   private ScanOutcome came(MachineShop.Answer answer, Part part) {
-    String done = part.words() + " is on the slip.";
+    String done = Words.capital(part.words()) + " is on the slip.";
     return missing(part)
         .map(words -> ScanOutcome.ask(done + " " + words))
         .orElseGet(() -> came(answer, done));
