@@ -74,8 +74,10 @@ class ArchitectureTest {
                   "rules",
                   "files")),
           Map.entry("demo", Set.of("files")),
-          // Entries hold amounts, a verdict's name and the machine shop's work.
-          Map.entry("logbook", Set.of("engine", "quantity", "parts", "rules", "files", "job")),
+          // Entries hold amounts, subjects, a verdict's name and the machine shop's work.
+          Map.entry(
+              "logbook",
+              Set.of("engine", "quantity", "parts", "inspection", "rules", "files", "job")),
           Map.entry("server", Set.of("files", "job", "logbook", "engine", "parts")),
           Map.entry("settings", Set.of("quantity", "files", "job")),
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),

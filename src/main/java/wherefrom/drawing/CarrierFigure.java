@@ -25,4 +25,9 @@ public record CarrierFigure(
     solid = List.copyOf(solid);
     outline = List.copyOf(outline);
   }
+
+  /** The same where there is no room for marks. */
+  public CarrierFigure unmarked() {
+    return new CarrierFigure(kind, cylinder, solid, outline, Optional.empty(), side);
+  }
 }

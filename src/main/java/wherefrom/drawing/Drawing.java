@@ -1,8 +1,11 @@
 package wherefrom.drawing;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
 /**
@@ -26,6 +29,9 @@ public record Drawing(
     List<Anchor> anchors,
     List<Zone> zones,
     List<CarrierFigure> carriers) {
+  /** A finger so much nearer to one part than to the next may mean either: 2 mm. */
+  private static final double DOUBTFUL = 12;
+
   public Drawing {
     ground = List.copyOf(ground);
     parts = List.copyOf(parts);
@@ -51,6 +57,24 @@ public record Drawing(
   public Drawing with(List<Shape> over) {
     List<Shape> all = Stream.concat(words.stream(), over.stream()).toList();
     return new Drawing(frame, glass, ground, parts, all, anchors, zones, carriers);
+  }
+
+  /**
+   * The place in a target whose part lies nearest to a point; empty where another is about as near.
+   *
+   * @param kinds those that are meant
+   */
+  public Optional<Place> findNearest(Target target, Predicate<PartKind> kinds, Point at) {
+    List<PartFigure> near =
+        parts.stream()
+            .filter(figure -> target.holds(figure.place()) && kinds.test(figure.place().kind()))
+            .sorted(Comparator.comparingDouble(figure -> figure.distance(at)))
+            .toList();
+    boolean clear =
+        near.size() == 1
+            || (near.size() > 1
+                && near.get(1).distance(at) - near.get(0).distance(at) > glass.px(DOUBTFUL));
+    return clear ? Optional.of(near.get(0).place()) : Optional.empty();
   }
 
   /** The figure of a place; empty where this drawing does not show it. */

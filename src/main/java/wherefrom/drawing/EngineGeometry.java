@@ -37,18 +37,23 @@ public final class EngineGeometry {
   private final BelowPanRail foot;
   private final double pitch;
   private final boolean numbersOutside;
+  private final boolean lettered;
   private final double left;
   private final double top;
   private final MainRow mains;
 
-  private EngineGeometry(Layout layout, View view, Bounds room, Glass glass, BelowPanRail foot) {
+  private EngineGeometry(
+      Layout layout, View view, Bounds room, Glass glass, BelowPanRail foot, boolean letters) {
     this.layout = layout;
     this.view = view;
     this.glass = glass;
     this.foot = view == View.BELOW ? foot : BelowPanRail.NONE;
     double free = pitchFor(room, 0);
     this.numbersOutside = NumberFit.isTight(layout, view, free, glass);
-    this.pitch = numbersOutside ? pitchFor(room, 2 * numberRow()) : free;
+    double smaller = pitchFor(room, 2 * SideLetters.row(glass));
+    this.lettered =
+        letters && view == View.ABOVE && !numbersOutside && SideLetters.fit(free, smaller, glass);
+    this.pitch = numbersOutside ? pitchFor(room, 2 * numberRow()) : lettered ? smaller : free;
     this.left = room.x() + (room.width() - width()) / 2;
     this.top = room.y() + (room.height() - height()) / 2;
     double behindFirst = front() + (end() + (isTwo() ? STAGGER / 2 : 0) - 0.5) * pitch;
@@ -63,7 +68,13 @@ public final class EngineGeometry {
    */
   public static EngineGeometry of(
       Layout layout, View view, Bounds room, Glass glass, BelowPanRail foot) {
-    return new EngineGeometry(layout, view, room, glass, foot);
+    return new EngineGeometry(layout, view, room, glass, foot, false);
+  }
+
+  /** The same with IN and EX outside the heads, seen from above, where there is room for them. */
+  public static EngineGeometry lettered(
+      Layout layout, View view, Bounds room, Glass glass, BelowPanRail foot) {
+    return new EngineGeometry(layout, view, room, glass, foot, true);
   }
 
   private double pitchFor(Bounds room, double rows) {
@@ -129,7 +140,12 @@ public final class EngineGeometry {
   }
 
   private double outerRow() {
-    return numbersOutside ? numberRow() : 0;
+    return numbersOutside ? numberRow() : lettered ? SideLetters.row(glass) : 0;
+  }
+
+  /** Whether IN and EX stand outside the heads. */
+  public boolean isLettered() {
+    return lettered;
   }
 
   /** Whether the cylinders' numbers stand outside the engine, as they find no room inside. */

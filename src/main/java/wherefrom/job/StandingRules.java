@@ -107,6 +107,13 @@ public final class StandingRules {
     return once(StandingRule::isOpenCheck);
   }
 
+  /** The open check with this name; empty where none is open. */
+  public Optional<StandingRule> findOpenCheck(String key) {
+    return all.stream()
+        .filter(rule -> rule.isOpenCheck() && rule.consequence().key().equals(key))
+        .findFirst();
+  }
+
   /** All checks, passed or not; what one answer settles is listed once. */
   public List<StandingRule> checks() {
     return once(rule -> rule.consequence().effect().isCheck());

@@ -8,10 +8,16 @@ import java.util.Map;
 import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.job.PlaceState;
+import wherefrom.job.bags.CarriersAt;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.Standing;
+import wherefrom.parts.BigPart;
+import wherefrom.parts.BigPartAt;
+import wherefrom.parts.BigPartKind;
+import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
 
 /** How a job stands, as a line of JSON in the index that stands beside its logbook. */
 final class StandingLine {
@@ -24,10 +30,22 @@ final class StandingLine {
       Set<PartKind> kinds,
       List<Place> places,
       List<PlaceState> states,
+      List<Carrier> carriers,
       JobDay day,
       List<Integer> open,
       boolean inService,
       int due) {}
+
+  private record Carrier(int number, BigPartKind kind, String bank, Whereabouts where) {
+    static Carrier of(BigPartAt big) {
+      BigPartName name = big.part().name();
+      return new Carrier(big.part().number(), name.kind(), name.bank(), big.where());
+    }
+
+    BigPartAt read() {
+      return new BigPartAt(new BigPart(number, new BigPartName(kind, bank, "")), where);
+    }
+  }
 
   static String of(Standing standing) {
     List<Place> places = List.copyOf(standing.states().keySet());
@@ -38,6 +56,7 @@ final class StandingLine {
             standing.kinds(),
             places,
             places.stream().map(standing.states()::get).toList(),
+            standing.carriers().all().stream().map(Carrier::of).toList(),
             standing.day(),
             List.of(JobDay.values()).stream().map(standing::open).toList(),
             standing.inService(),
@@ -67,6 +86,7 @@ final class StandingLine {
           form.layout(),
           form.kinds(),
           states,
+          new CarriersAt(form.carriers().stream().map(Carrier::read).toList()),
           form.day(),
           open,
           form.inService(),

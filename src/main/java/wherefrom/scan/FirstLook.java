@@ -2,31 +2,22 @@ package wherefrom.scan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.Threshold;
-import wherefrom.scan.find.Window;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.grey.Pyramid;
 
 /**
  * What is done with a still picture at first: a quick search at half its size, of which only what
- * fits clearly is followed up, then the same at its whole size, and where neither settles the
- * picture, the whole search. Where one tag was read and a part of the picture is in doubt, only
- * that part is searched further.
+ * fits clearly is followed up, and where that does not settle the picture, the whole search.
  */
 final class FirstLook {
-  /**
-   * Doubtful candidates that the whole search follows up, and as many in a part that is in doubt:
-   * with four of them one tag of 389 was lost on 180 pictures of two and three.
-   */
+  /** Doubtful candidates that the whole search follows up. */
   static final int FOLLOWED = 12;
 
   private static final Threshold QUICK = new Threshold(1, 14, 3);
-  private static final Threshold FULL = new Threshold(0, 14, 4);
-  private static final List<Threshold> REST =
-      List.of(new Threshold(2, 12, 2), new Threshold(1, 30, 5));
-  private static final List<Threshold> FULL_AND_REST = List.of(FULL, REST.get(0), REST.get(1));
+  private static final List<Threshold> WHOLE =
+      List.of(new Threshold(0, 14, 4), QUICK, new Threshold(2, 12, 2), new Threshold(1, 30, 5));
 
   /** A sheet holds up to thirty labels, each found once or twice. */
   private static final int SHEETFUL = 80;
@@ -37,23 +28,11 @@ final class FirstLook {
   /** Fit of the pattern of every label above which another tag may lie there. */
   private static final double PERHAPS = 0.3;
 
-  /** Fit above which what lies there is so likely a tag that the whole picture is searched. */
-  private static final double LIKELY = 0.45;
-
   /** The best places beside a tag that are fitted to see whether another may lie there. */
   private static final int DOUBTED = 6;
 
-  /** Parts in doubt that are searched by themselves: more take about as long as the whole. */
-  private static final int PARTS = 3;
-
-  /**
-   * What has its centre within so many modules of a tag's centre is of that tag: it lies on its
-   * label, which is twice as wide.
-   */
-  private static final double NEAR = 16.5;
-
-  /** From a place in doubt to as far as a label reaches of which it may be a part, in modules. */
-  private static final double REACH = 32;
+  /** What lies within so many modules of a tag's centre is of that tag. */
+  private static final double NEAR = 14;
 
   private final PictureScan scan;
 
@@ -64,82 +43,39 @@ final class FirstLook {
   /** Every reading, with and without a text. */
   List<PoseReading> readings(Pyramid pyramid) {
     Followed followed = new Followed();
-    List<Candidate> all = new ArrayList<>(scan.candidates(pyramid, List.of(QUICK), SHEETFUL));
-    List<PoseReading> readings = scan.read(pyramid, all, 0, followed);
-    Optional<Pose> large = onlyTag(readings).filter(tag -> tag.narrowModule() >= SMALL);
-    if (large.filter(tag -> isSettled(pyramid, tag, all, FULL_AND_REST, followed)).isPresent()) {
+    List<Candidate> quick = scan.candidates(pyramid, List.of(QUICK), SHEETFUL);
+    List<PoseReading> readings = scan.read(pyramid, quick, 0, followed);
+    if (isSettled(pyramid, readings, quick, followed)) {
       return readings;
     }
-    all.addAll(scan.candidates(pyramid, List.of(FULL), SHEETFUL));
-    readings = scan.read(pyramid, all, 0, followed);
-    Optional<Pose> any = onlyTag(readings);
-    if (any.filter(tag -> isSettled(pyramid, tag, all, REST, followed)).isPresent()) {
-      return readings;
+    List<Candidate> all = new ArrayList<>();
+    for (Threshold cut : WHOLE) {
+      all.addAll(cut.equals(QUICK) ? quick : scan.candidates(pyramid, List.of(cut), SHEETFUL));
     }
-    all.addAll(scan.candidates(pyramid, REST, SHEETFUL));
     return scan.read(pyramid, all, FOLLOWED, followed);
   }
 
-  /** Where the one tag lies that was read; empty where none was, or where more may lie there. */
-  private static Optional<Pose> onlyTag(List<PoseReading> readings) {
-    List<PoseReading> read = readings.stream().filter(one -> one.text().isPresent()).toList();
-    long texts = read.stream().map(one -> one.text().orElseThrow().digits()).distinct().count();
-    return read.stream()
-        .findFirst()
-        .filter(one -> texts == 1)
-        .map(PoseReading::pose)
-        .filter(
-            tag ->
-                readings.stream()
-                    .noneMatch(one -> one.pattern() > PERHAPS && !isOf(tag, one.pose())));
-  }
-
   /**
-   * Whether nothing speaks for another tag beside the one that was read: one that was not read
-   * leaves something that fits a little, and where something does, the other cuts decide.
-   *
-   * @param others cuts that were not searched yet
+   * Whether one tag was read and nothing speaks for another: tags that lie together are about as
+   * large, and one that the quick search does not read leaves something that fits a little.
    */
   private boolean isSettled(
-      Pyramid pyramid,
-      Pose tag,
-      List<Candidate> candidates,
-      List<Threshold> others,
-      Followed followed) {
-    List<Candidate> beside = new ArrayList<>(candidates);
-    beside.removeIf(one -> one.score() <= PERHAPS || isOf(tag, one.pose()));
-    for (int part = 0; part < PARTS; part++) {
-      Optional<Candidate> doubt =
-          scan.best(pyramid, beside, DOUBTED, followed).filter(one -> one.score() >= PERHAPS);
-      if (doubt.isEmpty()) {
-        return true;
-      }
-      Pose place = doubt.get().pose();
-      Window there = Window.round(place, REACH * Math.max(place.module(), tag.module()));
-      if (doubt.get().score() > LIKELY
-          || isAnother(pyramid, tag, beside, others, there, followed)) {
-        return false;
-      }
-      beside.removeIf(one -> there.holds(one.pose()));
+      Pyramid pyramid, List<PoseReading> readings, List<Candidate> candidates, Followed followed) {
+    List<PoseReading> read = readings.stream().filter(one -> one.text().isPresent()).toList();
+    long texts = read.stream().map(one -> one.text().orElseThrow().digits()).distinct().count();
+    if (texts != 1) {
+      return false;
     }
-    return scan.best(pyramid, beside, DOUBTED, followed)
-        .filter(one -> one.score() >= PERHAPS)
-        .isEmpty();
+    Pose pose = read.get(0).pose();
+    return pose.narrowModule() >= SMALL
+        && readings.stream().noneMatch(one -> one.pattern() > PERHAPS && !isOf(pose, one.pose()))
+        && scan.bestFit(pyramid, beside(pose, candidates), DOUBTED, followed) < PERHAPS;
   }
 
-  /** Whether another tag is read, or fits as one does, in a part of the picture. */
-  private boolean isAnother(
-      Pyramid pyramid,
-      Pose tag,
-      List<Candidate> beside,
-      List<Threshold> others,
-      Window there,
-      Followed followed) {
-    List<Candidate> candidates = new ArrayList<>(scan.candidates(pyramid, others, there, SHEETFUL));
-    beside.stream().filter(one -> there.holds(one.pose())).forEach(candidates::add);
-    candidates.removeIf(one -> isOf(tag, one.pose()));
-    return scan.read(pyramid, candidates, FOLLOWED, followed).stream()
-        .anyMatch(one -> one.text().isPresent() || one.pattern() > LIKELY);
+  private static List<Candidate> beside(Pose tag, List<Candidate> candidates) {
+    return candidates.stream()
+        .filter(one -> one.score() > PERHAPS && !isOf(tag, one.pose()))
+        .toList();
   }
 
   private static boolean isOf(Pose tag, Pose place) {

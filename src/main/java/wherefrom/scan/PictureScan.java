@@ -7,7 +7,6 @@ import java.util.Optional;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.CandidateSearch;
 import wherefrom.scan.find.Threshold;
-import wherefrom.scan.find.Window;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.FinderFace;
 import wherefrom.scan.geometry.LabelPattern;
@@ -81,15 +80,6 @@ final class PictureScan {
     List<Candidate> candidates = new ArrayList<>();
     for (Threshold cut : cuts) {
       candidates.addAll(search.search(pyramid, cut, tags));
-    }
-    return candidates;
-  }
-
-  /** The same of a part of the picture. */
-  List<Candidate> candidates(Pyramid pyramid, List<Threshold> cuts, Window part, int tags) {
-    List<Candidate> candidates = new ArrayList<>();
-    for (Threshold cut : cuts) {
-      candidates.addAll(search.search(pyramid, cut, part, tags));
     }
     return candidates;
   }
@@ -246,12 +236,13 @@ final class PictureScan {
     return later;
   }
 
-  /** The best of some candidates after the rough refinement; empty without any. */
-  Optional<Candidate> best(
-      Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
+  /** How well the best of some candidates fits after the rough refinement; 0 without any. */
+  double bestFit(Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
     return CandidateSearch.distinct(candidates, most).stream()
         .map(one -> followed.refined(one.pose(), pose -> refined(pyramid, pose)))
-        .max(Comparator.comparingDouble(Candidate::score));
+        .mapToDouble(Candidate::score)
+        .max()
+        .orElse(0);
   }
 
   private Candidate refined(Pyramid pyramid, Pose candidate) {

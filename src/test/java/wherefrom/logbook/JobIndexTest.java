@@ -17,8 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.OpenJob;
+import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.BigParts;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.shelf.Shelf;
+import wherefrom.parts.BigPartKind;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 
@@ -70,6 +73,23 @@ class JobIndexTest {
       assertThat(listed.get(0).resume().orElseThrow().sequence()).isEqualTo(2 + step);
       assertThat(listed).isEqualTo(anew()).isEqualTo(shelf.list());
     }
+  }
+
+  /** The small drawings of the list know them, however the list was read. */
+  @Test
+  void theIndexSaysWhichHeadsAreOff() throws IOException {
+    try (OpenJob open = shelf.open(job)) {
+      BigParts parts = new BigParts(open);
+      parts.nameUsual();
+      BagBook.of(open.state()).bigParts().stream()
+          .filter(part -> part.part().name().kind() == BigPartKind.HEAD)
+          .forEach(part -> parts.off(part.number(), "for the test"));
+    }
+    List<Shelf.Entry> read = anew();
+    assertThat(read.get(0).resume().orElseThrow().standing().carriers().all())
+        .isNotEmpty()
+        .noneMatch(head -> head.part().name().kind() == BigPartKind.HEAD && head.isOn());
+    assertThat(shelf.list()).as("from the index").isEqualTo(read);
   }
 
   /** Whatever is done to the logbook, what is listed is what is read. */

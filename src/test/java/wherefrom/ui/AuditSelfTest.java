@@ -18,6 +18,7 @@ import wherefrom.ui.audit.Audit;
 import wherefrom.ui.audit.Fault;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.Fonts;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -185,6 +186,28 @@ class AuditSelfTest {
                   root.getChildren().addAll(text("first", 6, Color.BLACK), second);
                 }))
         .containsOnly(Rule.TEXT_ON_TEXT);
+  }
+
+  @Test
+  void findsTailsOfLettersThatHangIntoAKey() {
+    Node below = key(5, 19, 60, 18);
+    assertThat(rules(root -> root.getChildren().addAll(text("gap", 6, Color.BLACK), below)))
+        .containsOnly(Rule.TEXT_ON_KEY);
+    assertThat(rules(root -> root.getChildren().addAll(text("no", 6, Color.BLACK), below)))
+        .isEmpty();
+  }
+
+  @Test
+  void findsASignThatCannotBeSeen() {
+    assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: #eeeeee;"))))
+        .containsOnly(Rule.SIGN);
+    assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: black;")))).isEmpty();
+  }
+
+  private static Node sign(String style) {
+    Region sign = Icon.CHOSEN.draw(40);
+    sign.lookup(".icon-line").setStyle(style);
+    return sign;
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.job.inspect.DebrisBook;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.ReachedMains;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -46,6 +48,20 @@ class DebrisFlowTest {
           window.press("UNDO");
           assertThat(window.words()).contains("Nothing found yet");
           assertThat(new DebrisBook(sample.job).finds()).isEmpty();
+          return window;
+        });
+  }
+
+  @Test
+  void whatWasSaidOfAFindStandsBehindWhatToOpen() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = map();
+          new DebrisBook(sample.job)
+              .found(DebrisPlace.MAGNETIC_PLUG, DebrisLook.GREY_PASTE, "thin");
+          window.shell.context().navigator().changed();
+          window.press("What to open next");
+          assertThat(window.words()).contains("Noted: fine gray paste on the magnet", "Thin.");
           return window;
         });
   }

@@ -164,14 +164,14 @@ class DemoFlowTest {
   }
 
   private void backFromTheShop() {
-    between("Away");
+    between("Machine shop");
     press("Visit 1");
-    shows("6 still away", "2 × cylinder head: AWAY");
+    shows("6 still at the shop", "2 × cylinder head: AT THE SHOP");
     scan("rod-cap@R4L");
     scan("rod-cap@R5L");
     press("2 × cylinder head", "2", "Done");
-    press("20 × head bolts: 2 of 20 AWAY", "2", "Done");
-    assertThat(window.words()).contains("back").doesNotContain("AWAY");
+    press("20 × head bolts: 2 of 20 AT THE SHOP", "2", "Done");
+    assertThat(window.words()).contains("back").doesNotContain("AT THE SHOP");
   }
 
   private void backFromWashing() {

@@ -134,7 +134,7 @@ final class MeasureShots {
   private static void tools(SampleWindow window, SampleJob sample) {
     mic(sample);
     Instruments tools = new Instruments(sample.job);
-    tools.list("Calliper 150", Dimension.LENGTH, "0.01 mm", "0.02 mm", "0.01 mm");
+    tools.list("Caliper 150", Dimension.LENGTH, "0.01 mm", "0.02 mm", "0.01 mm");
     tools.zero("MIC 2-3", "0.0000");
     ScreenContext context = window.shell.context();
     context.navigator().open(() -> new ToolsScreen(context));

@@ -1,19 +1,17 @@
 package wherefrom.job.pages;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
-import wherefrom.job.bags.BagBook;
+import wherefrom.job.bags.CarriersAt;
 import wherefrom.parts.BigPartAt;
 import wherefrom.parts.BigPartKind;
 import wherefrom.parts.Part;
@@ -36,9 +34,6 @@ public record RecordEngine(
     Set<Place> renewed,
     Set<Place> failed,
     List<BigPartAt> carriers) {
-  private static final Set<BigPartKind> CARRIERS =
-      EnumSet.of(BigPartKind.HEAD, BigPartKind.ROCKER_SHAFT);
-
   public RecordEngine {
     kinds = Set.copyOf(kinds);
     states = Map.copyOf(states);
@@ -57,23 +52,12 @@ public record RecordEngine(
             .filter(place -> job.findSeated(place).filter(Part::fresh).isPresent())
             .collect(Collectors.toSet()),
         job.places().stream().filter(place -> isFailed(job, place)).collect(Collectors.toSet()),
-        carriers(job));
-  }
-
-  private static List<BigPartAt> carriers(EngineJob job) {
-    return BagBook.of(job).bigParts().stream()
-        .filter(big -> CARRIERS.contains(big.part().name().kind()))
-        .map(big -> new BigPartAt(big.part(), big.where()))
-        .toList();
+        CarriersAt.of(job).all());
   }
 
   /** The head or rocker shaft that belongs to a spot; empty where the job keeps none. */
   public Optional<BigPartAt> findCarrier(BigPartKind kind, Spot spot) {
-    Optional<Bank> bank = spot.findCylinder().flatMap(layout::findBank);
-    return carriers.stream()
-        .filter(one -> one.part().name().kind() == kind)
-        .filter(one -> bank.filter(of -> !one.part().name().isOver(of)).isEmpty())
-        .findFirst();
+    return new CarriersAt(carriers).find(layout, kind, spot);
   }
 
   private static boolean isFailed(EngineJob job, Place place) {

@@ -13,6 +13,7 @@ import wherefrom.job.EntryTable;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
+import wherefrom.job.bags.CarriersAt;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
@@ -32,6 +33,7 @@ import wherefrom.parts.Place;
  * @param engine the number that its tags bear
  * @param kinds what is tracked
  * @param states what is so at each place
+ * @param carriers the heads and rocker shafts, and where they are
  * @param day the day that the work is on
  * @param open by day: tags to print, parts in the engine, parts without a decision that they want,
  *     places to fit, lines that the record has as not checked
@@ -43,6 +45,7 @@ public record Standing(
     Layout layout,
     Set<PartKind> kinds,
     Map<Place, PlaceState> states,
+    CarriersAt carriers,
     JobDay day,
     Map<JobDay, Integer> open,
     boolean inService,
@@ -70,6 +73,7 @@ public record Standing(
         state.layout(),
         state.kinds(),
         states,
+        CarriersAt.of(state),
         day(job, open),
         open,
         state.service().since().isPresent(),

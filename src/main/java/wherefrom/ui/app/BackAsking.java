@@ -4,11 +4,25 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Part;
+import wherefrom.parts.Whereabouts;
 import wherefrom.rules.WayOut;
 
 /** A part that is back is not done by that: what it was sent for is asked for. */
 public final class BackAsking {
   private BackAsking() {}
+
+  /**
+   * Asks the same of what has no such tag, as a bag or a big part.
+   *
+   * @param from where it was; what was neither washed nor at the machine shop is asked nothing
+   */
+  public static void ask(ScreenContext context, Whereabouts from, Runnable done) {
+    switch (from) {
+      case WASHING -> ask(context, Optional.empty(), WayOut.BACK_FROM_WASHING, done);
+      case AT_SHOP -> ask(context, Optional.empty(), WayOut.BACK_FROM_SHOP, done);
+      default -> done.run();
+    }
+  }
 
   /**
    * Asks whether the part is washed, or the work on it done.
@@ -29,7 +43,7 @@ public final class BackAsking {
             new Choice<>(
                 () -> context.say("Then it waits. Put it aside, with its tag on."),
                 "No",
-                "it stays recorded as away"));
+                washed ? "it stays off for washing" : "it stays at the machine shop"));
     context.navigator().open(() -> new ChoiceScreen<>(context, question, ways, Runnable::run));
   }
 }

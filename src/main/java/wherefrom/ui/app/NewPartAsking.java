@@ -25,6 +25,12 @@ public final class NewPartAsking {
     this.done = done;
   }
 
+  /** Whether anything must be known of the new part that takes the place of an old one. */
+  static boolean asks(ScreenContext context, Part old) {
+    return CutSurface.find(old.kind()).isPresent()
+        || NewPart.findSortWanted(context.state(), old).isPresent();
+  }
+
   /** Asks what must be known of the new part that takes the place of an old one. */
   public static void ask(ScreenContext context, Part old, Consumer<NewPart> done) {
     NewPartAsking asking = new NewPartAsking(context, done);

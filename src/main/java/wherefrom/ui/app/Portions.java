@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * Words to be read in portions of which each has room on a page. They part between sentences, else
- * after a comma or the like, else between two words; what goes on says so.
+ * after a comma or the like, else between two words. What goes on says so, by that mark or by dots.
+ * A mark and dots together look as if words were left out.
  */
 public final class Portions {
   /** After a portion that ends within a sentence. */
@@ -39,12 +40,15 @@ public final class Portions {
 
   /** Whether more follows a portion within its sentence. */
   static boolean goesOn(String portion) {
-    return portion.endsWith(GOES_ON);
+    return portion.endsWith(GOES_ON) || endsWith(CLAUSE, portion);
   }
 
   private static String signed(String portion) {
-    boolean whole = SENTENCE.indexOf(portion.charAt(portion.length() - 1)) >= 0;
-    return whole ? portion : portion + GOES_ON;
+    return endsWith(SENTENCE + CLAUSE, portion) ? portion : portion + GOES_ON;
+  }
+
+  private static boolean endsWith(String marks, String portion) {
+    return !portion.isEmpty() && marks.indexOf(portion.charAt(portion.length() - 1)) >= 0;
   }
 
   /** Where the first portion ends; 0 where all the words are one. */

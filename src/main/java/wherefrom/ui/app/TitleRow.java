@@ -38,6 +38,9 @@ final class TitleRow extends StackPane {
   /** How far into the margin above it a message comes that large letters leave too little room. */
   private static final double REACH_MM = 3;
 
+  /** Below the tails of its letters, so that they never hang onto the first key. */
+  private static final double AIR_MM = 1.5;
+
   /** What B612's lines are high, as a part of the size of its letters. */
   private static final double LINE = 1.25;
 
@@ -111,7 +114,7 @@ final class TitleRow extends StackPane {
   /** What the most lines of a message need where letters are large, beside the margin above. */
   private double messageHigh() {
     double line = touch.scale().fontPx(Scale.SMALL_MM) * LINE;
-    return touch.isLarge() ? Math.ceil(MOST_LINES * line) - reach() : 0;
+    return touch.isLarge() ? Math.ceil(MOST_LINES * line) + air() - reach() : 0;
   }
 
   /** Whether the title would be cut in one line of this width. */
@@ -121,7 +124,7 @@ final class TitleRow extends StackPane {
 
   /** Whether the whole title can stand in a row of this size. */
   boolean holdsTitle(double width, double height) {
-    return !needsMore(width) || title.leastLines(width) <= titleLines(height);
+    return !needsMore(width) || title.leastLines(width) <= titleLines(height - air());
   }
 
   /** How many lines of a title a row of this height has. */
@@ -163,7 +166,7 @@ final class TitleRow extends StackPane {
   @Override
   protected void layoutChildren() {
     double reach = reach();
-    double high = getHeight() - reach;
+    double high = getHeight() - reach - air();
     title.within(titleLines(high));
     double needed = title.leastLineWidth() + 2 * touch.scale().gap() + aside.leastLineWidth();
     boolean room = aside.isManaged() && needed <= getWidth();
@@ -178,12 +181,18 @@ final class TitleRow extends StackPane {
     super.layoutChildren();
     told.resizeRelocate(0, reach, getWidth(), high);
     double up = message.fits(messageWide(), high) ? reach : 0;
-    said.resizeRelocate(0, up, getWidth(), getHeight() - up);
+    // A row that contents have made low holds a title of two lines without the air below it.
+    boolean aired = touch.isLarge() || small.fits(beside, getHeight() - air());
+    said.resizeRelocate(0, up, getWidth(), getHeight() - (aired ? air() : 0) - up);
   }
 
   /** How far it lies in the margin above, in pixels: a long message of large letters wants it. */
   double reach() {
     return touch.isLarge() ? Math.floor(touch.scale().px(REACH_MM)) : 0;
+  }
+
+  private double air() {
+    return Math.floor(touch.scale().px(AIR_MM));
   }
 
   private double messageWide() {
@@ -213,6 +222,6 @@ final class TitleRow extends StackPane {
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    return !said().isEmpty() && getWidth() > 0 && !message.fits(messageWide(), getHeight());
+    return !said().isEmpty() && getWidth() > 0 && !message.fits(messageWide(), getHeight() - air());
   }
 }

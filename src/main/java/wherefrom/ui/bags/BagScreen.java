@@ -18,6 +18,7 @@ import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
+import wherefrom.ui.app.BackAsking;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -157,7 +158,7 @@ public final class BagScreen extends Page implements Scannable {
     } else if (bag.get().where() == Whereabouts.OUT) {
       move(Whereabouts.FITTED, bag.get().filled().pieces());
     } else {
-      back(bag.get());
+      BackAsking.ask(context, bag.get().where(), () -> back(bag.get()));
     }
   }
 

@@ -23,6 +23,7 @@ import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
+import wherefrom.ui.app.BackAsking;
 import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -191,8 +192,9 @@ public final class BigPartScreen extends Page implements Scannable {
     switch (where) {
       case IN_ENGINE -> answers.take(note -> parts().off(number, note));
       case OUT -> answers.take(note -> parts().on(number, note));
-      case WASHING, LOST -> move(Whereabouts.OUT);
-      case AT_SHOP -> backFromShop();
+      case LOST -> move(Whereabouts.OUT);
+      case WASHING -> BackAsking.ask(context, where, () -> move(Whereabouts.OUT));
+      case AT_SHOP -> BackAsking.ask(context, where, this::backFromShop);
       case FITTED, RETIRED -> context.navigator().back();
     }
   }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.inspection.Subject;
 import wherefrom.job.Caution;
+import wherefrom.text.Words;
 import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -60,9 +61,9 @@ public final class BeforeScreen extends Page {
     Optional<Subject> next = model.next(DRY);
     tag.setWords(
         signs > 0
-            ? "What it points to: " + signs
+            ? Words.count(signs, "sign") + " found"
             : next.isPresent() ? "Next: compression, dry" : "Nothing stands out",
-        "");
+        signs > 0 ? touch().brief("see what it points to", "what it means") : "");
     List<Cell> cells = new ArrayList<>();
     for (String plan : List.of(DRY, "compression-wet", "leak-down", "leak-percent")) {
       cells.add(

@@ -31,7 +31,7 @@ public final class HeardScreen extends ListPage {
         context,
         subject.equals(BeforeModel.RUNNING)
             ? "What the needle does"
-            : Named.title(context.state(), subject));
+            : "Where cylinder " + Named.place(context.state(), subject) + " leaks");
     this.subject = subject;
     inspecting = new Inspecting(context.getJob());
     TagKey tag = tag(this::nothingElse);
@@ -71,7 +71,7 @@ public final class HeardScreen extends ListPage {
       rows.add(
           key(
               card.check().title(),
-              touch().brief(answer(card) + "  " + card.check().where(), answer(card)),
+              List.of(answer(card), touch().brief(card.check().where(), "")),
               () -> ask(card)));
     }
     return rows;

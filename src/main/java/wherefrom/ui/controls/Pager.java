@@ -3,11 +3,10 @@ package wherefrom.ui.controls;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 
 /** A list of any length in pages of whole rows, with large keys to turn them. */
 public final class Pager<T> extends Region {
@@ -20,10 +19,7 @@ public final class Pager<T> extends Region {
   private final Function<T, ? extends Region> maker;
   private final boolean stretched;
   private final double gap;
-  private final TouchKey back;
-  private final TouchKey more;
-  private final FitText range;
-  private final VBox turning;
+  private final PagerKeys turning;
   private final List<Integer> starts = new ArrayList<>(List.of(0));
   private int shownRows;
   private boolean roomy;
@@ -35,13 +31,7 @@ public final class Pager<T> extends Region {
     this.maker = maker;
     this.stretched = stretched;
     this.gap = touch.scale().gap();
-    back = touch.key("Up", this::turnBack);
-    more = touch.key("Down", this::turnOn);
-    range = touch.small("").centred();
-    Region space = Panes.space();
-    // It stands in the gap above it, so that both keys alone need one gap.
-    VBox.setMargin(space, new Insets(-gap, 0, 0, 0));
-    turning = Panes.column(touch.scale(), back, range, space, more);
+    turning = new PagerKeys(touch, this::turnBack, this::turnOn);
   }
 
   /** A list whose rows are as high as their words need. */
@@ -73,7 +63,7 @@ public final class Pager<T> extends Region {
 
   /** What the keys that turn a list take of its width, with the gap before them, in pixels. */
   public double turningWidth() {
-    return Math.ceil(turning.minWidth(-1)) + gap;
+    return turning.columnWide() + gap;
   }
 
   private int start() {
@@ -138,7 +128,8 @@ public final class Pager<T> extends Region {
       widest = Math.max(widest, row(at).minWidth(-1));
     }
     boolean turned = items.size() > FEW;
-    return turned ? widest + gap + Math.ceil(turning.minWidth(-1)) : widest;
+    double below = Math.max(widest, turning.rowWide());
+    return !turned ? widest : touch.isLarge() ? below : widest + turningWidth();
   }
 
   @Override
@@ -147,7 +138,11 @@ public final class Pager<T> extends Region {
       return 0;
     }
     double keys = touch.scale().px(2 * Scale.KEY_MM) + gap;
-    return Math.max(keys, tallest(width));
+    double beside = width <= 0 ? -1 : width - turningWidth();
+    double least = Math.max(keys, tallest(beside));
+    boolean narrow = width > 0 && isNarrow(width);
+    double below = tallest(width) + gap + turning.rowHigh();
+    return narrow ? below : touch.isLarge() ? Math.min(least, below) : least;
   }
 
   @Override
@@ -161,12 +156,47 @@ public final class Pager<T> extends Region {
 
   /** What the rows that come first need; a list may be far too long to make them all. */
   private double tallest(double width) {
-    double beside = width <= 0 ? -1 : width - Math.ceil(turning.minWidth(-1)) - gap;
     double tallest = 0;
     for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
-      tallest = Math.max(tallest, row(at).minHeight(beside));
+      tallest = Math.max(tallest, row(at).minHeight(width));
     }
     return tallest;
+  }
+
+  /** Whether large letters leave the rows no room beside the keys. */
+  private boolean isNarrow(double width) {
+    double widest = 0;
+    for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
+      widest = Math.max(widest, row(at).minWidth(-1));
+    }
+    return touch.isLarge() && width < widest + turningWidth();
+  }
+
+  /**
+   * Whether the keys stand below the rows, which then have the whole width: large words beside them
+   * take a quarter of it. They stay beside the rows where more of those are seen so.
+   */
+  private boolean isBelow(double width, double height) {
+    double high = height - turning.rowHigh() - gap;
+    if (!touch.isLarge() || turning.rowWide() > width || tallest(width) > high) {
+      return false;
+    }
+    double beside = width - turningWidth();
+    return isNarrow(width)
+        || pages(width, high) < pages(beside, height)
+        || (pages(width, high) == pages(beside, height)
+            && fitting(0, width, high) >= fitting(0, beside, height));
+  }
+
+  /** How many pages the rows that come first need. */
+  private int pages(double width, double height) {
+    int pages = 0;
+    int at = 0;
+    while (at < Math.min(items.size(), MEASURED)) {
+      at += fitting(at, width, height);
+      pages++;
+    }
+    return pages;
   }
 
   private Region row(int at) {
@@ -200,57 +230,67 @@ public final class Pager<T> extends Region {
   protected void layoutChildren() {
     roomy = !stretched && prefHeight(getWidth()) <= getHeight();
     boolean whole = starts.size() == 1 && fitting(0, getWidth(), getHeight()) >= items.size();
-    double side = Math.ceil(turning.minWidth(-1));
-    double width = whole ? getWidth() : getWidth() - side - gap;
-    shownRows = fitting(start(), width, getHeight());
+    boolean below = !whole && isBelow(getWidth(), getHeight());
+    double width = whole || below ? getWidth() : getWidth() - turningWidth();
+    double height = below ? getHeight() - turning.rowHigh() - gap : getHeight();
+    shownRows = fitting(start(), width, height);
     List<Node> shown = new ArrayList<>();
     for (int at = start(); at < start() + shownRows; at++) {
       shown.add(row(at));
     }
     List<Node> placed = new ArrayList<>(shown);
     if (!whole) {
-      offerTurning();
+      offerTurning(below);
       placed.add(turning);
     }
     if (!getChildren().equals(placed)) {
       getChildren().setAll(placed);
       placed.forEach(Node::applyCss);
     }
-    place(shown, width);
-    if (!whole) {
-      turning.resizeRelocate(getWidth() - side, 0, side, getHeight());
+    place(shown, width, height);
+    if (below) {
+      turning.resizeRelocate(0, height + gap, getWidth(), turning.rowHigh());
+    } else if (!whole) {
+      turning.resizeRelocate(width + gap, 0, turning.columnWide(), getHeight());
     }
   }
 
-  private void offerTurning() {
-    back.offer(starts.size() > 1);
-    more.offer(start() + shownRows < items.size());
-    double keys = back.minHeight(-1) + more.minHeight(-1) + 3 * gap;
-    boolean room = getHeight() >= keys + range.minHeight(turning.minWidth(-1));
-    range.setVisible(room);
-    range.setManaged(room);
-    range.setWords(
-        (count(start()) + 1) + "–" + count(start() + shownRows) + "\nof " + count(items.size()));
+  private void offerTurning(boolean below) {
+    turning.across(below);
+    turning.offer(
+        starts.size() > 1,
+        start() + shownRows < items.size(),
+        (count(start()) + 1) + "–" + count(start() + shownRows),
+        "of " + count(items.size()));
   }
 
-  /** A row that is a list has several things to count. */
+  /** A row that is a list, or has several keys beside each other, has several things to count. */
   private int count(int rowsEnd) {
-    return items.subList(0, rowsEnd).stream()
-        .mapToInt(item -> item instanceof List<?> several ? several.size() : 1)
-        .sum();
+    return items.subList(0, rowsEnd).stream().mapToInt(Pager::things).sum();
   }
 
-  private void place(List<Node> shown, double width) {
+  private static int things(Object item) {
+    if (item instanceof List<?> several) {
+      return several.size();
+    }
+    long keys =
+        item instanceof Parent row
+            ? row.getChildrenUnmodifiable().stream().filter(Touch::isTarget).count()
+            : 0;
+    return (int) Math.max(1, keys);
+  }
+
+  private void place(List<Node> shown, double width, double height) {
     double used = (shown.size() - 1) * gap;
     for (Node row : shown) {
       used += height(row, width);
     }
-    double extra = stretched && !shown.isEmpty() ? (getHeight() - used) / shown.size() : 0;
+    double extra = stretched && !shown.isEmpty() ? (height - used) / shown.size() : 0;
     double down = 0;
     for (Node row : shown) {
-      double height = Math.floor(height(row, width) + Math.max(0, extra));
-      row.resizeRelocate(0, down, width, height);
-      down += height + gap;
+      double high = Math.floor(height(row, width) + Math.max(0, extra));
+      row.resizeRelocate(0, down, width, high);
+      down += high + gap;
     }
   }
 }

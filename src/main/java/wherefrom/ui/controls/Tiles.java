@@ -1,12 +1,14 @@
 package wherefrom.ui.controls;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
 /**
  * Equal cells, row by row, that fill the room: as many columns as asked for, fewer where the words
- * in the cells need more width.
+ * in the cells need more width. What is meant as one row stays one where it can, with cells as wide
+ * as their words need: a second row would take the room of what stands above.
  */
 public final class Tiles extends Region {
   private final double gap;
@@ -75,6 +77,27 @@ public final class Tiles extends Region {
     return Math.floor((width - (columns - 1) * gap) / columns);
   }
 
+  /** Whether the cells fit one row, though not as equals. */
+  private boolean isUneven(double width) {
+    int many = cells().size();
+    return many > 1
+        && many <= mostColumns
+        && width > 0
+        && cellWidth(width, many) < widest()
+        && spare(width) >= 0;
+  }
+
+  /** What a row of all the cells has left of a width. */
+  private double spare(double width) {
+    double used = cells().stream().mapToDouble(cell -> Math.ceil(cell.minWidth(-1))).sum();
+    return width - used - (cells().size() - 1) * gap;
+  }
+
+  /** How wide a cell is in an uneven row: as its words need, and a share of what is left. */
+  private double unevenWidth(Node cell, double width) {
+    return Math.ceil(cell.minWidth(-1)) + Math.floor(spare(width) / cells().size());
+  }
+
   private int rows(int columns) {
     return (cells().size() + columns - 1) / columns;
   }
@@ -93,6 +116,12 @@ public final class Tiles extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
+    if (isUneven(width)) {
+      return cells().stream()
+          .mapToDouble(cell -> Math.ceil(cell.minHeight(unevenWidth(cell, width))))
+          .max()
+          .orElse(0);
+    }
     int columns = columns(width);
     double cell = width <= 0 ? -1 : cellWidth(width, columns);
     double tallest = cells().stream().mapToDouble(node -> node.minHeight(cell)).max().orElse(0);
@@ -110,25 +139,45 @@ public final class Tiles extends Region {
     return Double.MAX_VALUE;
   }
 
-  private void level(double width, double height) {
-    List<TouchKey> keys =
-        cells().stream().filter(TouchKey.class::isInstance).map(TouchKey.class::cast).toList();
-    level(keys, width, height);
+  private List<TouchKey> keys() {
+    return cells().stream().filter(TouchKey.class::isInstance).map(TouchKey.class::cast).toList();
   }
 
   /** The words of all keys of a size have one size: that of the key that has least room. */
   public static void level(List<TouchKey> keys, double width, double height) {
-    double size = keys.stream().mapToDouble(key -> key.fitted(width, height)).min().orElse(0);
+    level(keys, key -> width, height);
+  }
+
+  private static void level(List<TouchKey> keys, ToDoubleFunction<TouchKey> width, double height) {
+    double size =
+        keys.stream()
+            .mapToDouble(key -> key.fitted(width.applyAsDouble(key), height))
+            .min()
+            .orElse(0);
     keys.forEach(key -> key.cap(size));
+  }
+
+  private void layOutUneven(double width) {
+    level(keys(), key -> unevenWidth(key, width), getHeight());
+    double x = 0;
+    for (Node cell : cells()) {
+      double wide = unevenWidth(cell, width);
+      cell.resizeRelocate(x, 0, wide, getHeight());
+      x += wide + gap;
+    }
   }
 
   @Override
   protected void layoutChildren() {
+    if (isUneven(getWidth())) {
+      layOutUneven(getWidth());
+      return;
+    }
     int columns = columns(getWidth());
     double width = cellWidth(getWidth(), columns);
     int rows = Math.max(1, rows(columns));
     double height = Math.floor((getHeight() - (rows - 1) * gap) / rows);
-    level(width, height);
+    level(keys(), width, height);
     int at = 0;
     for (Node cell : cells()) {
       int column = at % columns;

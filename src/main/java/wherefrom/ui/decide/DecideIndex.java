@@ -60,7 +60,7 @@ final class DecideIndex implements EngineIndex {
   public Function<Place, PartState> states() {
     Map<Place, PartState> states = new LinkedHashMap<>();
     lines().forEach((place, line) -> states.put(place, state(line)));
-    return place -> states.getOrDefault(place, PartState.IN);
+    return PartStates.asTheyAre(context.state(), place -> states.getOrDefault(place, PartState.IN));
   }
 
   private static PartState state(DecideModel.Line line) {

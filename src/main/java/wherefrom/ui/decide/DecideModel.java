@@ -50,6 +50,23 @@ final class DecideModel {
     return deciding.listUndecided().size();
   }
 
+  /**
+   * What is undecided, in words that never say less than the rows do: {@code 27 to decide, 40 may
+   * wait}.
+   *
+   * @param whole with what may wait beside what is held up
+   */
+  String open(boolean whole) {
+    int waiting = waiting();
+    int rest = groups().stream().mapToInt(Group::undecided).sum() - waiting;
+    String later = rest + " may wait";
+    if (waiting == 0) {
+      return rest <= 0 ? "all decided" : later;
+    }
+    String held = waiting + " to decide";
+    return whole && rest > 0 ? held + ", " + later : held;
+  }
+
   /** {@code 3 EX pushrod}. */
   String title(Part part) {
     return PlaceWords.named(state().layout(), part);
@@ -237,11 +254,15 @@ final class DecideModel {
     return NewPart.asListed(state(), old);
   }
 
-  /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */
+  /**
+   * {@code 3 EX, 5 EX, 7 IN} or {@code rod 1, upper; rod 1, lower}; from eight on, the first of
+   * them and how many more.
+   */
   static String places(List<Place> places) {
     List<String> figures = places.stream().map(Place::brief).toList();
+    String between = figures.stream().anyMatch(one -> one.contains(",")) ? "; " : ", ";
     return figures.size() <= 8
-        ? String.join(", ", figures)
-        : String.join(", ", figures.subList(0, 6)) + " and " + (figures.size() - 6) + " more";
+        ? String.join(between, figures)
+        : String.join(between, figures.subList(0, 6)) + " and " + (figures.size() - 6) + " more";
   }
 }

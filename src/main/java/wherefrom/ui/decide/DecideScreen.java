@@ -41,10 +41,7 @@ public final class DecideScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    int all = model.groups().stream().mapToInt(DecideModel.Group::undecided).sum();
-    String open = model.waiting() + " to decide";
-    int rest = all - model.waiting();
-    return rest <= 0 ? open : touch().brief(open + ", " + rest + " may wait", open);
+    return touch().brief(model.open(true), model.open(false));
   }
 
   @Override

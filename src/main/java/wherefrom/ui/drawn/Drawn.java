@@ -49,6 +49,13 @@ public final class Drawn {
             EngineGeometry.of(layout, View.ABOVE, room, glass, BelowPanRail.NONE), asked);
   }
 
+  /** The same with IN and EX outside the heads, where there is room for them. */
+  Function<Bounds, Drawing> lettered() {
+    return room ->
+        EngineAbove.of(
+            EngineGeometry.lettered(layout, View.ABOVE, room, glass, BelowPanRail.NONE), asked);
+  }
+
   public Function<Bounds, Drawing> below(BelowPanRail foot) {
     return room -> EngineBelow.of(EngineGeometry.of(layout, View.BELOW, room, glass, foot), asked);
   }

@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.geometry.Point2D;
-import javafx.scene.AccessibleRole;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Group;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Anchor;
@@ -25,8 +25,6 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.PlacedMark;
 import wherefrom.drawing.StopRings;
 import wherefrom.drawing.Target;
-import wherefrom.drawing.Zone;
-import wherefrom.drawing.ZoneWords;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.Touch;
@@ -37,18 +35,15 @@ import wherefrom.ui.controls.Touch;
  * changed are. The picture itself takes no touch; its zones do.
  */
 public final class DrawnEngine extends Region {
-  private final Touch touch;
-  private final Layout layout;
   private final Asked asked;
   private final Function<Bounds, Drawing> maker;
-  private final Optional<Consumer<Target>> tapped;
+  private final Optional<DrawnZones> zones;
   private final Group picture = new Group();
   private final Group here = new Group();
   private final CarrierNodes carriers = new CarrierNodes();
   private final Map<Place, PartNode> parts = new HashMap<>();
   private final IdentityHashMap<Anchor, Group> marks = new IdentityHashMap<>();
   private final IdentityHashMap<Anchor, List<Object>> marked = new IdentityHashMap<>();
-  private final IdentityHashMap<Zone, Region> zones = new IdentityHashMap<>();
   private Optional<Drawing> drawing = Optional.empty();
   private Function<Place, PartState> states = place -> PartState.IN;
   private Set<Place> pointed = Set.of();
@@ -69,12 +64,10 @@ public final class DrawnEngine extends Region {
       Layout layout,
       Asked asked,
       Function<Bounds, Drawing> maker,
-      Optional<Consumer<Target>> tapped) {
-    this.touch = touch;
-    this.layout = layout;
+      Optional<Consumer<Tap>> tapped) {
     this.asked = asked;
     this.maker = maker;
-    this.tapped = tapped;
+    this.zones = tapped.map(listener -> new DrawnZones(touch, layout, asked, listener));
     getStyleClass().add("drawn");
     picture.setMouseTransparent(true);
     picture.setManaged(false);
@@ -87,7 +80,7 @@ public final class DrawnEngine extends Region {
       Layout layout,
       Asked asked,
       Function<Bounds, Drawing> maker,
-      Consumer<Target> tapped) {
+      Consumer<Tap> tapped) {
     return new DrawnEngine(touch, layout, asked, maker, Optional.of(tapped));
   }
 
@@ -158,6 +151,15 @@ public final class DrawnEngine extends Region {
     return drawing;
   }
 
+  /** The box that the drawing covers, in the coordinates of what holds it. */
+  Optional<Rectangle2D> covered() {
+    double left = getLayoutX();
+    double top = getLayoutY();
+    return drawing
+        .map(Drawing::frame)
+        .map(box -> new Rectangle2D(left + box.x(), top + box.y(), box.width(), box.height()));
+  }
+
   /** How many places' groups were drawn or changed so far. */
   int redrawn() {
     return redrawn;
@@ -173,11 +175,7 @@ public final class DrawnEngine extends Region {
       drawnHeight = getHeight();
       build(maker.apply(new Bounds(0, 0, drawnWidth, drawnHeight)));
     }
-    zones.forEach((zone, region) -> place(region, zone.bounds()));
-  }
-
-  private static void place(Region region, Bounds box) {
-    region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+    zones.ifPresent(DrawnZones::lay);
   }
 
   private void build(Drawing drawn) {
@@ -264,37 +262,13 @@ public final class DrawnEngine extends Region {
   }
 
   private void zones(Drawing drawn) {
-    zones.clear();
     List<javafx.scene.Node> children = new ArrayList<>(List.of(picture));
-    tapped.ifPresent(
-        listener -> {
-          for (Zone zone : drawn.zones().stream().filter(it -> live.test(it.target())).toList()) {
-            Region region = target(zone, () -> listener.accept(zone.target()));
-            region.setAccessibleRole(AccessibleRole.BUTTON);
-            region.setManaged(false);
-            zones.put(zone, region);
-            children.add(region);
-          }
-        });
+    zones.ifPresent(made -> children.addAll(made.of(drawn, live)));
     getChildren().setAll(children);
     words(drawn);
   }
 
-  /** The mains are keys below the drawing; all other zones lie on it and are not seen. */
-  private Region target(Zone zone, Runnable act) {
-    if (zone.target() instanceof Target.Main) {
-      return touch.padKey(zone.name(), act);
-    }
-    if (zone.target() instanceof Target.Mains) {
-      return touch.key("Mains", act);
-    }
-    Region region = touch.target(new Region(), act);
-    region.getStyleClass().add(Touch.ZONE);
-    return region;
-  }
-
   private void words(Drawing drawn) {
-    ZoneWords words = new ZoneWords(layout, drawn, asked, states);
-    zones.forEach((zone, region) -> region.setAccessibleText(words.of(zone)));
+    zones.ifPresent(made -> made.tell(drawn, states));
   }
 }

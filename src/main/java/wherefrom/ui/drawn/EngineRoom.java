@@ -27,12 +27,22 @@ final class EngineRoom {
   private final Layout layout;
   private final Captions captions;
   private final Glass glass;
+  private boolean lettered = true;
 
   EngineRoom(Scale scale, Layout layout, Captions captions) {
     this.scale = scale;
     this.layout = layout;
     this.captions = captions;
     this.glass = Glass.screen(scale.pixelsPerMm(), scale.textFactor());
+  }
+
+  /** Whether IN and EX stand at the valves, where there is room for them. */
+  void letter(boolean letters) {
+    lettered = letters;
+  }
+
+  boolean isLettered() {
+    return lettered;
   }
 
   /**
@@ -143,7 +153,9 @@ final class EngineRoom {
 
   private EngineGeometry geometry(View side, BelowPanRail foot, double width, double height) {
     Bounds room = new Bounds(0, 0, Math.max(1, width), Math.max(1, height));
-    return EngineGeometry.of(layout, side, room, glass, foot);
+    return lettered
+        ? EngineGeometry.lettered(layout, side, room, glass, foot)
+        : EngineGeometry.of(layout, side, room, glass, foot);
   }
 
   private boolean isLargeEnough(EngineGeometry at) {

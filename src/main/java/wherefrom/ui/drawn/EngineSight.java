@@ -18,8 +18,10 @@ import wherefrom.ui.controls.Scale;
  * @param side from where it is seen
  * @param foot what stands below an engine seen from below
  * @param ringed the big part whose place has a ring
+ * @param lettered whether IN and EX stand at the valves, where there is room for them
  */
-record EngineSight(Asked asked, View side, BelowPanRail foot, Optional<BigPartName> ringed) {
+record EngineSight(
+    Asked asked, View side, BelowPanRail foot, Optional<BigPartName> ringed, boolean lettered) {
 
   /** Makes the drawing in a room. */
   Function<Bounds, Drawing> making(Layout layout, Scale scale) {
@@ -27,6 +29,10 @@ record EngineSight(Asked asked, View side, BelowPanRail foot, Optional<BigPartNa
     boolean above = side == View.ABOVE;
     return ringed
         .map(name -> maker.ringed(side, above ? BelowPanRail.NONE : foot, name))
-        .orElseGet(() -> above ? maker.above() : maker.below(foot));
+        .orElseGet(() -> above ? above(maker) : maker.below(foot));
+  }
+
+  private Function<Bounds, Drawing> above(Drawn maker) {
+    return lettered ? maker.lettered() : maker.above();
   }
 }

@@ -32,7 +32,7 @@ import wherefrom.ui.controls.TouchKey;
  * leave, then the drawing; of one that can be tapped the key <i>Engine</i> stays.
  *
  * <pre>
- *   EngineView view = EngineView.keyed(touch, layout, job.kinds(), target -&gt; …);
+ *   EngineView view = EngineView.keyed(touch, layout, job.kinds(), tap -&gt; …);
  *   view.look(View.BELOW);
  *   view.show(PartStates.of(job), Set.of(place));
  * </pre>
@@ -44,7 +44,7 @@ public final class EngineView extends Region {
   private final Touch touch;
   private final Layout layout;
   private final Set<PartKind> tracked;
-  private final Optional<Consumer<Target>> tapped;
+  private final Optional<Consumer<Tap>> tapped;
   private final Captions captions;
   private final TouchKey key;
   private final EngineRoom room;
@@ -59,14 +59,14 @@ public final class EngineView extends Region {
   private Predicate<Target> live = target -> true;
 
   private EngineView(
-      Touch touch, Layout layout, Set<PartKind> tracked, Optional<Consumer<Target>> tapped) {
+      Touch touch, Layout layout, Set<PartKind> tracked, Optional<Consumer<Tap>> tapped) {
     this.touch = touch;
     this.layout = layout;
     this.tracked = Set.copyOf(tracked);
     this.tapped = tapped;
     captions = new Captions(touch);
     room = new EngineRoom(touch.scale(), layout, captions);
-    key = touch.key("Engine", () -> tap(new Target.Whole()));
+    key = touch.key("Engine", () -> tap(Tap.of(new Target.Whole())));
     key.setManaged(false);
     getStyleClass().add("engine-view");
     Panes.grow(this);
@@ -74,7 +74,7 @@ public final class EngineView extends Region {
 
   /** A drawing whose zones can be tapped. */
   public static EngineView keyed(
-      Touch touch, Layout layout, Set<PartKind> tracked, Consumer<Target> tapped) {
+      Touch touch, Layout layout, Set<PartKind> tracked, Consumer<Tap> tapped) {
     return new EngineView(touch, layout, tracked, Optional.of(tapped));
   }
 
@@ -113,6 +113,11 @@ public final class EngineView extends Region {
     redraw();
   }
 
+  /** Leaves IN and EX out, as a wire from below would strike them. */
+  public void unlettered() {
+    room.letter(false);
+  }
+
   /** Leaves zones out that lead to nothing; to be told before anything is shown. */
   public void live(Predicate<Target> leadsOn) {
     live = leadsOn;
@@ -121,6 +126,7 @@ public final class EngineView extends Region {
   /** Rings the place of a big part, seen from its side; or rings none. */
   public void ring(Optional<BigPartName> name) {
     ringed = name;
+    room.letter(name.isEmpty());
     look(name.map(one -> BigPartRing.sideOf(one.kind())).orElse(side));
   }
 
@@ -193,25 +199,16 @@ public final class EngineView extends Region {
 
   /** The box that the drawing covers, in this view's coordinates; empty where it has left. */
   public Optional<Rectangle2D> frame() {
-    return isDrawn() ? drawn.flatMap(EngineView::covered) : Optional.empty();
+    return isDrawn() ? drawn.flatMap(DrawnEngine::covered) : Optional.empty();
   }
 
-  private static Optional<Rectangle2D> covered(DrawnEngine engine) {
-    double left = engine.getLayoutX();
-    double top = engine.getLayoutY();
-    return engine
-        .drawing()
-        .map(Drawing::frame)
-        .map(box -> new Rectangle2D(left + box.x(), top + box.y(), box.width(), box.height()));
-  }
-
-  private void tap(Target target) {
-    tapped.ifPresent(listener -> listener.accept(target));
+  private void tap(Tap tap) {
+    tapped.ifPresent(listener -> listener.accept(tap));
   }
 
   private void redraw() {
     Asked asked = new Asked(tracked, kind.or(places::meant));
-    EngineSight wanted = new EngineSight(asked, side, foot, ringed);
+    EngineSight wanted = new EngineSight(asked, side, foot, ringed, room.isLettered());
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);
       build(wanted);

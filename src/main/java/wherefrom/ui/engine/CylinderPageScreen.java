@@ -1,6 +1,7 @@
 package wherefrom.ui.engine;
 
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.CylinderZoom;
@@ -8,6 +9,7 @@ import wherefrom.drawing.Glass;
 import wherefrom.drawing.Target;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
@@ -23,13 +25,18 @@ import wherefrom.ui.drawn.DrawnEngine;
 public final class CylinderPageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final int cylinder;
+  private final Set<Place> marked;
   private final Glass glass;
   private final DrawnEngine drawing;
   private final PlaceRows list;
   private final Either view;
 
-  CylinderPageScreen(ScreenContext context, EnginePages pages, int cylinder) {
+  /**
+   * @param marked the parts to be ringed: those that a tap on a smaller drawing came nearest to
+   */
+  CylinderPageScreen(ScreenContext context, EnginePages pages, int cylinder, Set<Place> marked) {
     super(context, "");
+    this.marked = Set.copyOf(marked);
     this.pages = pages;
     this.cylinder = cylinder;
     glass = Glass.screen(context.scale().pixelsPerMm(), context.scale().textFactor());
@@ -70,6 +77,8 @@ public final class CylinderPageScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     drawing.show(pages.index().states(), pages.index().here());
+    drawing.rings(Set.of(), marked);
+    list.mark(marked);
     list.show(pages.places(new Target.Cylinder(cylinder)));
   }
 

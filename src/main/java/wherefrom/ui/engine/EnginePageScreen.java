@@ -22,11 +22,13 @@ import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.Tap;
 
 /** The engine from above or below at full width: a cylinder opens large, a main with all mains. */
 public final class EnginePageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final EngineView engine;
+  private final EngineToldView told;
   private final VBox view;
   private final KeyRow besides;
 
@@ -38,7 +40,8 @@ public final class EnginePageScreen extends Page implements Scannable {
     pages.index().kind().ifPresent(engine::choose);
     engine.foot(hasMains() ? BelowPanRail.KEYS : BelowPanRail.NONE);
     engine.look(side);
-    view = Panes.column(context.scale(), engine);
+    told = new EngineToldView(context.touch(), engine);
+    view = Panes.column(context.scale(), told);
     camBearings().ifPresent(view.getChildren()::add);
     besides = KeyRow.of(context);
     lay(view);
@@ -84,11 +87,11 @@ public final class EnginePageScreen extends Page implements Scannable {
     return keys;
   }
 
-  private void tapped(Target target) {
-    if (target instanceof Target.Whole) {
+  private void tapped(Tap tap) {
+    if (tap.target() instanceof Target.Whole) {
       pages.list(engine.side());
     } else {
-      pages.tapped(target);
+      pages.tapped(tap);
     }
   }
 
@@ -100,12 +103,20 @@ public final class EnginePageScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     pages.show(engine);
+    told.tell(
+        pages.index().places().stream().filter(this::isMeant).toList(), pages.index().states());
     List<KeyRow.Act> acts = pages.index().besides();
     besides.setActs(acts);
     view.getChildren().remove(besides);
     if (!acts.isEmpty()) {
       view.getChildren().add(besides);
     }
+  }
+
+  /** Whether it can be seen from this side, and is of the kind that is meant. */
+  private boolean isMeant(Place place) {
+    boolean ofKind = pages.index().kind().map(kind -> kind == place.kind()).orElse(true);
+    return ofKind && EngineView.sideOf(place.kind()) == engine.side();
   }
 
   @Override

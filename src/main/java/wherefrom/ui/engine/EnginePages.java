@@ -22,6 +22,7 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.Tap;
 
 /**
  * The engine as an index: from the drawing to a cylinder or the mains at full size, from there to a
@@ -66,8 +67,7 @@ public final class EnginePages {
   public EngineView view() {
     EngineView[] made = new EngineView[1];
     made[0] =
-        EngineView.keyed(
-            context.touch(), layout(), kinds(), target -> tapped(made[0].side(), target));
+        EngineView.keyed(context.touch(), layout(), kinds(), tap -> tapped(made[0].side(), tap));
     made[0].live(this::leadsOn);
     index.kind().ifPresent(made[0]::choose);
     return made[0];
@@ -89,24 +89,32 @@ public final class EnginePages {
   }
 
   /** A small drawing was tapped. */
-  void tapped(View side, Target target) {
-    if (target instanceof Target.Whole) {
+  void tapped(View side, Tap tap) {
+    if (tap.target() instanceof Target.Whole) {
       open(side);
     } else {
-      tapped(target);
+      tapped(tap);
     }
   }
 
   /** Opens what was tapped on a page. */
-  void tapped(Target target) {
-    List<Place> places = places(target);
+  void tapped(Tap tap) {
+    List<Place> places = places(tap.target());
     if (places.size() == 1) {
       index.open(places.get(0));
     } else if (index.isOfParts()) {
-      page(target).ifPresentOrElse(context.navigator()::open, () -> chooseAny(places));
+      page(tap).ifPresentOrElse(context.navigator()::open, () -> chooseAny(places));
     } else {
       chooseAny(places);
     }
+  }
+
+  /** What the finger came nearest to, so that it is found again; nothing where a place is meant. */
+  private Set<Place> marked(Tap tap) {
+    List<Place> places = places(tap.target());
+    return index.here().isEmpty()
+        ? tap.nearest().filter(places::contains).map(Set::of).orElseGet(Set::of)
+        : Set.of();
   }
 
   private void chooseAny(List<Place> places) {
@@ -116,13 +124,16 @@ public final class EnginePages {
   }
 
   /** The page of a part of the engine; empty for what has none. */
-  private Optional<Supplier<Screen>> page(Target target) {
-    return target.match(
-        whole -> Optional.empty(),
-        cylinder -> Optional.of(() -> new CylinderPageScreen(context, this, cylinder.number())),
-        main -> Optional.of(() -> new MainsPageScreen(context, this, main.number())),
-        mains -> Optional.of(() -> new MainsPageScreen(context, this, 1)),
-        parts -> Optional.empty());
+  private Optional<Supplier<Screen>> page(Tap tap) {
+    return tap.target()
+        .match(
+            whole -> Optional.empty(),
+            cylinder ->
+                Optional.of(
+                    () -> new CylinderPageScreen(context, this, cylinder.number(), marked(tap))),
+            main -> Optional.of(() -> new MainsPageScreen(context, this, main.number())),
+            mains -> Optional.of(() -> new MainsPageScreen(context, this, 1)),
+            parts -> Optional.empty());
   }
 
   /** Asks which of several places is meant. */
@@ -161,7 +172,10 @@ public final class EnginePages {
             .toList();
     context
         .navigator()
-        .open(() -> new ChoiceScreen<>(context, index.title(), choices, this::tapped));
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    context, index.title(), choices, target -> tapped(Tap.of(target))));
   }
 
   private static String words(Target target) {

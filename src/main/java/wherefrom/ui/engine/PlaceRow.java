@@ -3,6 +3,7 @@ package wherefrom.ui.engine;
 import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.Circle;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
@@ -16,15 +17,19 @@ import wherefrom.ui.drawn.SignMark;
 /** A row of a list: the part's shape, its place, how it stands, its mark. */
 final class PlaceRow extends Region {
   private static final double SHAPE_MM = 11.5;
+  private static final double RING_MM = 6.6;
+  private static final double RING_LINE_MM = 1;
 
   private final KindShape shape;
+  private final Circle ring;
   private final FitText name;
   private final FitText more;
   private final SignMark mark;
   private final double pad;
   private final double least;
 
-  private PlaceRow(Touch touch, Layout layout, Place place, String words, PartState state) {
+  private PlaceRow(
+      Touch touch, Layout layout, Place place, String words, PartState state, boolean ringed) {
     Scale scale = touch.scale();
     pad = scale.px(2.2);
     least = scale.px(Scale.KEY_MM);
@@ -35,14 +40,32 @@ final class PlaceRow extends Region {
     mark = new SignMark(scale, state.sign());
     getStyleClass().addAll("key", "plain");
     getChildren().addAll(shape, name, more, mark);
+    ring = new Circle(scale.px(RING_MM));
+    ring.setStrokeWidth(scale.px(RING_LINE_MM));
+    ring.getStyleClass().add("drawn-ring");
+    ring.setManaged(false);
+    if (ringed) {
+      getChildren().add(ring);
+    }
     setAccessibleRole(AccessibleRole.BUTTON);
-    setAccessibleText(words + ", " + state.words());
+    setAccessibleText(words + ", " + state.words() + (ringed ? ", tapped" : ""));
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
 
+  /**
+   * A row.
+   *
+   * @param ringed whether it is the one that was meant, as on the drawing
+   */
   static PlaceRow of(
-      Touch touch, Layout layout, Place place, String words, PartState state, Runnable act) {
-    return touch.target(new PlaceRow(touch, layout, place, words, state), act);
+      Touch touch,
+      Layout layout,
+      Place place,
+      String words,
+      PartState state,
+      boolean ringed,
+      Runnable act) {
+    return touch.target(new PlaceRow(touch, layout, place, words, state, ringed), act);
   }
 
   @Override
@@ -88,6 +111,8 @@ final class PlaceRow extends Region {
     double y = (getHeight() - first - second) / 2;
     shape.autosize();
     shape.relocate(pad, (getHeight() - shape.prefHeight(-1)) / 2);
+    ring.setCenterX(pad + shape.prefWidth(-1) / 2);
+    ring.setCenterY(getHeight() / 2);
     name.resizeRelocate(left(), y, inner, first);
     more.resizeRelocate(left(), y + first, inner, second);
     mark.autosize();

@@ -2,6 +2,7 @@ package wherefrom.ui.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.parts.Place;
@@ -14,6 +15,7 @@ final class PlaceRows {
   private final ScreenContext context;
   private final EngineIndex index;
   private final Pager<List<Place>> rows;
+  private Set<Place> marked = Set.of();
 
   PlaceRows(ScreenContext context, EngineIndex index) {
     this.context = context;
@@ -32,6 +34,11 @@ final class PlaceRows {
       lines.add(places.subList(at, Math.min(places.size(), at + across())));
     }
     rows.refill(lines);
+  }
+
+  /** Rings the shapes of these places wherever they are shown. */
+  void mark(Set<Place> places) {
+    marked = Set.copyOf(places);
   }
 
   private int across() {
@@ -54,6 +61,7 @@ final class PlaceRows {
         place,
         EnginePages.name(context.state().layout(), place),
         index.states().apply(place),
+        marked.contains(place),
         () -> index.open(place));
   }
 }

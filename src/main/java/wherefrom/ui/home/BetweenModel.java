@@ -31,7 +31,7 @@ final class BetweenModel {
     MEASURE("Measure", Signs.MEASURE, ScreenId.MEASURE),
     PLAN("Changes", Signs.PLAN, ScreenId.CHANGES),
     DECIDE("Decide", Signs.DECIDE, ScreenId.DECIDE),
-    AWAY("Away", Signs.AWAY, ScreenId.MACHINE_SHOP),
+    AWAY("Machine shop", "Shop", Signs.AWAY, ScreenId.MACHINE_SHOP),
     MONEY("Money", Signs.MONEY, ScreenId.MONEY),
     NUMBERS("Numbers", Signs.NUMBERS, ScreenId.NUMBERS),
     TORQUE("Torque", Signs.TORQUE, ScreenId.TORQUE),
@@ -39,17 +39,28 @@ final class BetweenModel {
     RECORD("Build record", Signs.RECORD, ScreenId.BUILD_RECORD);
 
     private final String word;
+    private final String brief;
     private final Signs sign;
     private final ScreenId screen;
 
     Kind(String word, Signs sign, ScreenId screen) {
+      this(word, word, sign, screen);
+    }
+
+    Kind(String word, String brief, Signs sign, ScreenId screen) {
       this.word = word;
+      this.brief = brief;
       this.sign = sign;
       this.screen = screen;
     }
 
     String word() {
       return word;
+    }
+
+    /** For where the person's text is large. */
+    String brief() {
+      return brief;
     }
 
     Signs sign() {
@@ -97,10 +108,10 @@ final class BetweenModel {
   private Area area(Kind kind) {
     return switch (kind) {
       case LOOK -> look();
-      case MEASURE -> counted(kind, undecided(), "readings undecided", "no reading undecided", -1);
+      case MEASURE -> counted(kind, undecided(), "undecided", "none undecided", -1);
       case PLAN -> counted(kind, checks(), "checks to do", "no check to do", -1);
       case DECIDE -> decide();
-      case AWAY -> counted(kind, away(), "away", "all are here", here());
+      case AWAY -> new Area(kind, awayWords(), away(), here());
       case MONEY -> money();
       case NUMBERS -> new Area(kind, Workings.all().size() + " calculations", 0, -1);
       case TORQUE -> torque();
@@ -121,7 +132,7 @@ final class BetweenModel {
             .filter(one -> one.subject() instanceof wherefrom.inspection.Subject.APart)
             .count();
     double done = out == 0 ? 0 : 1 - (double) parts / out;
-    return counted(Kind.LOOK, (int) parts, "parts to look at", "all looked at", done);
+    return counted(Kind.LOOK, (int) parts, "to look at", "all looked at", done);
   }
 
   private long count(Whereabouts where) {
@@ -145,6 +156,20 @@ final class BetweenModel {
 
   private static boolean isDecided(PartRecord part) {
     return part.decision().isPresent();
+  }
+
+  /** {@code 4 shop, 2 washing}: where those are that are not here. */
+  private String awayWords() {
+    List<String> words = new ArrayList<>();
+    long shop = count(Whereabouts.AT_SHOP);
+    long washing = count(Whereabouts.WASHING);
+    if (shop > 0) {
+      words.add(shop + (washing > 0 ? " shop" : " at the shop"));
+    }
+    if (washing > 0) {
+      words.add(washing + " washing");
+    }
+    return words.isEmpty() ? "all are here" : String.join(", ", words);
   }
 
   private int away() {

@@ -21,18 +21,12 @@ import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
+import wherefrom.ui.drawn.PlaceCounts.Count;
 import wherefrom.ui.running.ServiceWords;
 import wherefrom.ui.takeapart.PartName;
 
 /** What a job's first screen says: the one thing to do, where the parts are, the five days. */
 final class JobHomeModel {
-
-  /**
-   * Parts at one place.
-   *
-   * @param words {@code bench}, {@code washing}
-   */
-  record Count(Sign sign, int parts, String words) {}
 
   /**
    * The one thing to do.
@@ -86,7 +80,8 @@ final class JobHomeModel {
 
   private String words(NextDeed next) {
     return switch (next.kind()) {
-      case SOLVE_STOP -> next.count() > 1 ? next.count() + " stops" : "A stop is waiting";
+      case SOLVE_STOP ->
+          next.count() > 1 || brief ? Words.count(next.count(), "stop") : "A stop is waiting";
       case PRINT_TAGS -> "Print the tags first";
       case TAKE_OUT, FIT -> goOn(next, next.kind() == NextDeed.Kind.FIT ? "put together" : "apart");
       case HELD -> named(next).map(Words::capital).orElse("Held") + ": " + next.words();
@@ -141,8 +136,13 @@ final class JobHomeModel {
     return state()
         .findPart(stop.item())
         .map(part -> PartName.of(standing.layout(), part.part()))
-        .map(name -> stop.word().word() + ": " + (brief ? name.brief() : name.inLine() + at(stop)))
+        .map(name -> stop.word().word() + ": " + (brief ? whole(name) : name.inLine() + at(stop)))
         .orElse(stop.word().word());
+  }
+
+  /** In one line: large letters have few, and the drawing wants room above them. */
+  private static String whole(PartName name) {
+    return name.brief().replace(' ', '\u00a0');
   }
 
   private static String at(StopGiven stop) {

@@ -25,6 +25,7 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.drawn.PlaceCounts;
 import wherefrom.ui.drawn.SignMark;
 import wherefrom.ui.engine.PartIndex;
 import wherefrom.ui.puttogether.HeldScreen;
@@ -46,6 +47,7 @@ public final class JobHomeScreen extends Page implements Scannable {
     super(context, "");
     Touch touch = context.touch();
     engine = PartIndex.pages(context).view();
+    engine.unlettered();
     counts = new PlaceCounts(touch);
     tag = touch.tag("Go on", "", this::goOn);
     days = new DaysRow(touch, this::to);

@@ -9,7 +9,9 @@ import javafx.scene.layout.Region;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.CarrierFigure;
 import wherefrom.drawing.Drawing;
+import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.shelf.JobDay;
@@ -58,17 +60,23 @@ final class JobFace extends Region {
         side(standing) == View.BELOW ? maker.below(BelowPanRail.NONE) : maker.above();
     DrawnEngine drawn =
         DrawnEngine.shown(touch, standing.layout(), asked, making.andThen(JobFace::bare));
-    drawn.show(
+    drawn.show(states(standing), Set.of());
+    return drawn;
+  }
+
+  /** A head that is off is off on the small drawing, too, and what went with it. */
+  static EngineStates states(Standing standing) {
+    return new EngineStates(
+        standing.layout(),
         place ->
             Optional.ofNullable(standing.states().get(place))
                 .map(PartStates::of)
                 .orElse(PartState.IN),
-        Set.of());
-    return drawn;
+        (kind, spot) -> standing.carriers().find(standing.layout(), kind, spot));
   }
 
   /** So small it has no numbers, no marks and nothing to touch. */
-  private static Drawing bare(Drawing drawn) {
+  static Drawing bare(Drawing drawn) {
     return new Drawing(
         drawn.frame(),
         drawn.glass(),
@@ -76,7 +84,8 @@ final class JobFace extends Region {
         drawn.parts(),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        drawn.carriers().stream().map(CarrierFigure::unmarked).toList());
   }
 
   private static View side(Standing standing) {

@@ -112,8 +112,7 @@ final class SolveModel {
   List<ResultRows.Row> rows() {
     if (unknown.isEmpty()) {
       return List.of(
-          ResultRows.Row.of(
-              "What do you want to know?", "Press the left key and choose the figure."));
+          ResultRows.Row.of("What do you want to know?", "Choose the figure that is to be found."));
     }
     if (result.isEmpty()) {
       return ResultRows.of(book.answer());
@@ -121,7 +120,7 @@ final class SolveModel {
     return answer()
         .map(SolveModel::rows)
         .orElseGet(
-            () -> List.of(ResultRows.Row.of("Which value?", "Press the right key and type it.")));
+            () -> List.of(ResultRows.Row.of("Which value?", "Type the value that is wanted.")));
   }
 
   private static List<ResultRows.Row> rows(BackwardAnswer answer) {

@@ -36,42 +36,6 @@ import wherefrom.ui.app.UndoWords;
 /** What is known of one part, and what can be done with it. */
 final class PartModel {
 
-  /** What can be done with a part as it is. */
-  enum Deed {
-    INSPECT("Look", "Look"),
-    MEASURE("Measure", "Measure"),
-    NOTE("Note", "Note"),
-    PHOTO("Photo", "Photo"),
-    DECIDE("Decide", "Decide"),
-    REPRINT("Print its tag again", "Print"),
-    PIECES("Pieces on one wire", "Pieces"),
-    WASH("Off for washing", "Wash"),
-    BACK("Back from washing", "Is back"),
-    OUT("It is out", "Is out"),
-    BACK_FROM_SHOP("Back from the machine shop", "Is back"),
-    TOOK_OUT("Taken out again", "Is out"),
-    LOST("It is lost", "Lost"),
-    FOUND("It is found", "Found"),
-    REPLACE("A new part instead", "New part");
-
-    private final String words;
-    private final String brief;
-
-    Deed(String words, String brief) {
-      this.words = words;
-      this.brief = brief;
-    }
-
-    /** For where the person's text is large. */
-    String brief() {
-      return brief;
-    }
-
-    String words() {
-      return words;
-    }
-  }
-
   /** A line about the part: a heading, and what is so. */
   record Line(String heading, String words) {}
 
@@ -158,7 +122,7 @@ final class PartModel {
       if (EntryItems.of(logged.entry()).contains(item)) {
         String words = UndoWords.of(state(), Optional.of(logged));
         String rest = words.replace(" of " + name, "").replaceFirst("^" + name + "[,: ]*", "");
-        events.add(new LifeEvent(Dates.day(logged.time(), clock), rest));
+        new LifeEvent(Dates.day(logged.time(), clock), rest, 1).addTo(events);
       }
     }
     return events;
@@ -172,8 +136,8 @@ final class PartModel {
             () ->
                 record()
                     .decision()
-                    .map(made -> "decided: " + made.word())
-                    .orElse("nothing found against it"));
+                    .map(made -> "Decided: " + made.word())
+                    .orElse("Nothing was found against it."));
   }
 
   /** Where it is, in few words; where it belongs is said by the title. */
@@ -235,6 +199,9 @@ final class PartModel {
     }
     if (where != Whereabouts.IN_ENGINE) {
       deeds.addAll(0, List.of(Deed.INSPECT, Deed.MEASURE));
+    }
+    if (!waysOn().openChecks().isEmpty()) {
+      deeds.add(0, Deed.CHECK);
     }
     deeds.addAll(List.of(Deed.DECIDE, Deed.REPRINT, Deed.PIECES));
     switch (where) {

@@ -3,30 +3,19 @@ package wherefrom.ui.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.engine.Spot;
 import wherefrom.job.decide.Proposal;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.handling.HandlingOutcome;
-import wherefrom.job.shop.MachineShop;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.rules.WayOut;
-import wherefrom.ui.app.BackAsking;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.NewPartAsking;
-import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
-import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
@@ -34,7 +23,6 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.photos.PhotoLoader;
 import wherefrom.ui.photos.PhotoStrip;
-import wherefrom.ui.photos.PhotoTaking;
 
 /**
  * One part: large, with what was found on it; its life on the wire; its readings against their
@@ -46,16 +34,18 @@ public final class PartScreen extends Page implements Scannable {
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
+  private static final double MOST_HEAD = 0.5;
+
   private static final double KEYS_MM = 95;
   private static final int PHOTOS = 2;
   private static final int READINGS = 2;
-  private static final List<PartModel.Deed> LOOK = List.of(PartModel.Deed.INSPECT);
-  private static final List<PartModel.Deed> LOOK_AND_MEASURE =
-      List.of(PartModel.Deed.INSPECT, PartModel.Deed.MEASURE);
+  private static final List<Deed> LOOK = List.of(Deed.INSPECT);
+  private static final List<Deed> LOOK_AND_MEASURE = List.of(Deed.INSPECT, Deed.MEASURE);
 
   private final PartModel model;
   private final PhotoLoader loader;
   private final VBox view;
+  private final PartDeeds deeds;
 
   /**
    * @param item the part's number, which must be one of the open job's
@@ -63,6 +53,7 @@ public final class PartScreen extends Page implements Scannable {
   public PartScreen(ScreenContext context, int item) {
     super(context, "");
     model = new PartModel(context.getJob(), context.services().clock(), item);
+    deeds = new PartDeeds(context, model);
     loader = new PhotoLoader(context);
     view = Panes.column(context.scale());
     lay(view);
@@ -88,11 +79,11 @@ public final class PartScreen extends Page implements Scannable {
     view.getChildren().setAll(context.touch().isLarge() ? brief() : told(), keys());
   }
 
-  /** With its place card it goes back; the tag of another part opens that one's page. */
+  /** The tag of another part opens that one's page. */
   @Override
   public void scan(Scanned scanned) {
-    if (scanned.getFound() instanceof CodeLookup.ASpot && model.isJudgedHere()) {
-      PuttingBack.go(context, model.part(), Optional.of(scanned));
+    if (scanned.getFound() instanceof CodeLookup.ASpot card) {
+      card(scanned, card.spot());
       return;
     }
     if (scanned.getFound() instanceof CodeLookup.APart) {
@@ -101,12 +92,31 @@ public final class PartScreen extends Page implements Scannable {
     ScannedPart.open(context, scanned);
   }
 
-  /** Part, life, readings, photographs; the part as large as high glass lets it be. */
-  private Region told() {
-    return new Either(room -> told(HEAD * room.height()));
+  /** With its place card it goes back; while nothing goes in the card is only compared. */
+  private void card(Scanned scanned, Spot spot) {
+    if (model.isJudgedHere()) {
+      PuttingBack.go(context, model.part(), Optional.of(scanned));
+      return;
+    }
+    CardAnswer answer = CardAnswer.of(context.state(), model.part(), spot);
+    if (answer.matches()) {
+      context.say(answer.sentence());
+    } else {
+      context.refuse(answer.headline(), answer.sentence());
+    }
   }
 
-  private Region told(double side) {
+  /** Part, life, readings, photographs; the part as large as high glass lets it be. */
+  private Region told() {
+    LifeLine life = new LifeLine(context.touch(), model.life());
+    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
+    return new Either(room -> told(both, room.width(), room.height()));
+  }
+
+  /** The part has its share, and more where the rest does not need the height. */
+  private Region told(Sideways both, double width, double height) {
+    double spare = height - context.scale().gap() - both.likedHeight(width);
+    double side = Math.max(HEAD * height, Math.min(spare, MOST_HEAD * height));
     PartHead head =
         new PartHead(
             context.touch(),
@@ -115,8 +125,6 @@ public final class PartScreen extends Page implements Scannable {
             model.matter(),
             model.where(),
             side);
-    LifeLine life = new LifeLine(context.touch(), model.life());
-    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
     return Panes.grow(Panes.column(context.scale(), head, both));
   }
 
@@ -134,17 +142,17 @@ public final class PartScreen extends Page implements Scannable {
 
   /** The decision that is proposed, and the way to all else. */
   private Region keys() {
-    List<PartModel.Deed> deeds = model.deeds();
+    List<Deed> offered = model.deeds();
     List<Node> keys = new ArrayList<>();
-    for (PartModel.Deed deed : context.touch().isLarge() ? LOOK : LOOK_AND_MEASURE) {
-      if (deeds.contains(deed)) {
-        keys.add(context.touch().key(deed.brief(), () -> act(deed)));
+    for (Deed deed : context.touch().isLarge() ? LOOK : LOOK_AND_MEASURE) {
+      if (offered.contains(deed)) {
+        keys.add(context.touch().key(deed.brief(), () -> deeds.act(deed)));
       }
     }
     keys.add(context.touch().key("More", this::more));
     Tiles row = Tiles.row(context.scale(), keys.toArray(Node[]::new));
-    if (deeds.contains(PartModel.Deed.OUT)) {
-      TagKey out = context.touch().tag("It is out", "", () -> act(PartModel.Deed.OUT));
+    if (offered.contains(Deed.OUT)) {
+      TagKey out = context.touch().tag("It is out", "", () -> deeds.act(Deed.OUT));
       return new Sideways(context.scale(), out, row, KEYS_MM);
     }
     Optional<WayOn> on = model.waysOn().find();
@@ -168,20 +176,20 @@ public final class PartScreen extends Page implements Scannable {
   private TagKey tag(WayOn on) {
     return context
         .touch()
-        .tag(on.words(), context.touch().brief(on.more(), ""), () -> act(on.deed()));
+        .tag(on.words(), context.touch().brief(on.more(), ""), () -> deeds.act(on.deed()));
   }
 
   private TagKey tag(Proposal proposal) {
     String what = proposal.decision().map(made -> "Decide: " + made.word()).orElse("Decide");
     boolean told = proposal.decision().isPresent() && !context.touch().isLarge();
     String why = told ? "it is proposed" : "";
-    return context.touch().tag(what, why, () -> act(PartModel.Deed.DECIDE));
+    return context.touch().tag(what, why, () -> deeds.act(Deed.DECIDE));
   }
 
   private void more() {
     List<Choice<Runnable>> ways = new ArrayList<>();
     ways.add(new Choice<>(this::all, "All that is known", "tag, notes, looks, history"));
-    model.deeds().forEach(deed -> ways.add(new Choice<>(() -> act(deed), deed.words(), "")));
+    model.deeds().forEach(deed -> ways.add(new Choice<>(() -> deeds.act(deed), deed.words(), "")));
     context.navigator().open(() -> new ChoiceScreen<>(context, model.title(), ways, Runnable::run));
   }
 
@@ -196,99 +204,5 @@ public final class PartScreen extends Page implements Scannable {
             context.scale(),
             context.touch().small(model.where()),
             context.touch().fit(model.matter(), Scale.SMALL_MM, Scale.SMALL_MM, true)));
-  }
-
-  private void act(PartModel.Deed deed) {
-    switch (deed) {
-      case INSPECT -> context.navigator().show(ScreenId.INSPECT, model.part().item());
-      case MEASURE -> context.navigator().show(ScreenId.MEASURE, model.part().item());
-      case NOTE -> words("Note: " + model.title(), model::note);
-      case PHOTO -> PhotoTaking.ask(context, model.part());
-      case DECIDE -> context.navigator().show(ScreenId.DECIDE, model.part().item());
-      case REPRINT ->
-          ReasonAsking.ask(context, "Why again?", Handling.REISSUE_REASONS, this::reissue);
-      case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
-      case WASH -> number("The basket's number.", model::wash);
-      case BACK -> done(model::back);
-      case BACK_FROM_SHOP ->
-          BackAsking.ask(
-              context, Optional.of(model.part()), WayOut.BACK_FROM_SHOP, this::backFromShop);
-      case OUT -> context.perform(model::out);
-      case TOOK_OUT -> done(model::tookOut);
-      case LOST -> words("Where it was last seen", model::lost);
-      case FOUND -> done(model::found);
-      case REPLACE -> replace();
-    }
-  }
-
-  private void words(String title, Function<String, HandlingOutcome> deed) {
-    context
-        .navigator()
-        .open(
-            () -> new TextEntryScreen(context, title, "", typed -> done(() -> deed.apply(typed))));
-  }
-
-  private void number(String question, Function<String, HandlingOutcome> deed) {
-    context
-        .navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    context, model.title(), question, 3, typed -> done(() -> deed.apply(typed))));
-  }
-
-  private void reissue(String reason) {
-    print(() -> model.reissue(reason));
-  }
-
-  private void backFromShop() {
-    context.attempt(
-        () -> {
-          MachineShop shop = new MachineShop(context.getJob());
-          if (shop.backByScan(model.part().item(), "")
-              instanceof MachineShop.Answer.Refused refused) {
-            context.fail(refused.sentence());
-          }
-        });
-    context.navigator().changed();
-  }
-
-  /** What says already why a new part comes is not asked again. */
-  private void replace() {
-    model
-        .waysOn()
-        .whyNew()
-        .ifPresentOrElse(
-            this::replace,
-            () ->
-                ReasonAsking.ask(
-                    context, "Why a new part?", Handling.REPLACE_REASONS, this::replace));
-  }
-
-  private void replace(String reason) {
-    NewPartAsking.ask(context, model.part(), fresh -> print(() -> model.replace(reason, fresh)));
-  }
-
-  /** The tag that a deed calls for is printed at once. */
-  private void print(Supplier<HandlingOutcome> deed) {
-    context.attempt(
-        () -> {
-          HandlingOutcome came = deed.get();
-          if (came instanceof HandlingOutcome.Logged logged) {
-            context.navigator().show(ScreenId.PRINT_TAGS, logged.part().part().item());
-          } else {
-            context.say(((HandlingOutcome.Refused) came).sentence());
-          }
-        });
-  }
-
-  private void done(Supplier<HandlingOutcome> deed) {
-    context.attempt(
-        () -> {
-          if (deed.get() instanceof HandlingOutcome.Refused refused) {
-            context.fail(refused.sentence());
-          }
-        });
-    context.navigator().changed();
   }
 }

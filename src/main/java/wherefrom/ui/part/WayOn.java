@@ -6,4 +6,4 @@ package wherefrom.ui.part;
  * @param words what to do, in a few words
  * @param more how else, or why
  */
-record WayOn(PartModel.Deed deed, String words, String more) {}
+record WayOn(Deed deed, String words, String more) {}

@@ -38,6 +38,6 @@ public final class PreviewScreen extends Page {
   protected void refresh() {
     Optional<PrintOrder> order = model.order(false);
     sheet.show(order, model.page());
-    turn.setWords("Next page, after " + model.pageWords());
+    turn.setWords("Page " + model.pageWords() + ": next");
   }
 }

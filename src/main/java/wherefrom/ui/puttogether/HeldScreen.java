@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.JobPartNames;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.VerdictWords;
 import wherefrom.text.Words;
@@ -60,7 +61,8 @@ public final class HeldScreen extends Page {
     int item = held.part().item();
     switch (words.first()) {
       case NEW_PART ->
-          new PlaceWays(context, new MissingModel(context.getJob())).replace(held.part());
+          new PlaceWays(context, new MissingModel(context.getJob()))
+              .replace(held.part(), StopWords.newPart(context.state(), held.why()));
       case DECIDE -> open(() -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(() -> StandingScreen.of(context, item));
       case HEAD, SHAFT, CAP, ROD -> ToCarrier.open(context, held.place());

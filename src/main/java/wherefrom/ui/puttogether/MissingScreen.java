@@ -77,7 +77,7 @@ public final class MissingScreen extends Page {
           ListRow.key(
               context.touch(),
               "Held: " + held,
-              List.of("They would be stopped: what stands against each"),
+              List.of("A scan now gives STOP: see why"),
               () -> context.navigator().open(() -> new HeldScreen(context))));
     }
     model.sections().forEach(line -> lines.add(section(line)));

@@ -1,14 +1,14 @@
 package wherefrom.ui.puttogether;
 
 import java.util.List;
-import wherefrom.job.handling.Handling;
+import java.util.Optional;
 import wherefrom.job.handling.NewPart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.ReasonAsking;
+import wherefrom.ui.app.ReplaceAsking;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 
@@ -58,19 +58,17 @@ final class PlaceWays {
     told();
   }
 
-  /** Asks why and what of a new part in place of this one, and prints its tag. */
-  void replace(Part old) {
-    ReasonAsking.ask(
-        context, "Why a new part?", Handling.REPLACE_REASONS, words -> replace(old, words));
+  private void replace(Part old) {
+    replace(old, Optional.empty());
   }
 
   /**
-   * Asks what of a new part, and prints its tag.
+   * Asks why and what of a new part in place of this one, and prints its tag.
    *
-   * @param reason why, where that is known
+   * @param why what says already why it comes, if anything does
    */
-  void replace(Part old, String reason) {
-    NewPartAsking.ask(context, old, fresh -> replace(old, reason, fresh));
+  void replace(Part old, Optional<String> why) {
+    ReplaceAsking.ask(context, old, why, (reason, fresh) -> replace(old, reason, fresh));
   }
 
   private void replace(Part old, String reason, NewPart fresh) {

@@ -88,10 +88,10 @@ final class StopModel {
 
   /** The check that the stop waits for, where it stands in the job. */
   Optional<StandingRule> check() {
-    String key = together.stop().map(Verdict::openCheck).orElse("");
-    return job.state().rules().all().stream()
-        .filter(rule -> rule.isOpenCheck() && rule.consequence().key().equals(key))
-        .findFirst();
+    return together
+        .stop()
+        .map(Verdict::openCheck)
+        .flatMap(key -> job.state().rules().findOpenCheck(key));
   }
 
   /** Why a new part comes in place of the stopped one; empty where the stop says nothing of it. */

@@ -82,12 +82,7 @@ final class StopWays implements StopView.Ways {
   private void newPart() {
     PlaceWays ways = new PlaceWays(context, new MissingModel(context.getJob()), () -> away = true);
     Optional<String> why = model.stopped().whyNew();
-    model
-        .stopped()
-        .part()
-        .ifPresent(
-            part ->
-                why.ifPresentOrElse(words -> ways.replace(part, words), () -> ways.replace(part)));
+    model.stopped().part().ifPresent(part -> ways.replace(part, why));
   }
 
   private void open(IntFunction<Screen> screen) {

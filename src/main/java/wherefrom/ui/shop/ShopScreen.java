@@ -17,7 +17,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 
-/** What is away: the visits to the machine shop, the washing, and parts without their tags. */
+/** What is not here: the visits to the machine shop, the washing, and parts without their tags. */
 public final class ShopScreen extends Page {
   private final Pager<Region> rows;
 
@@ -55,7 +55,7 @@ public final class ShopScreen extends Page {
       lines.add(
           ListRow.told(
               context.touch(),
-              "Nothing is away",
+              "Nothing is at the machine shop",
               "A new visit gets a slip. It says what goes, what is wanted, what must not"
                   + " get lost."));
     }

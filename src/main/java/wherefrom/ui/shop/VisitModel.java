@@ -20,6 +20,8 @@ import wherefrom.text.Words;
 
 /** One visit to the machine shop: what is put on it, and what of it is back. */
 final class VisitModel implements PartReceiver {
+  /** What is not back yet. */
+  private static final String AT_SHOP = "AT THE SHOP";
 
   /**
    * A row of the visit.
@@ -78,7 +80,7 @@ final class VisitModel implements PartReceiver {
     return shop().findVisit(number);
   }
 
-  /** {@code 8 pieces, 6 still away}. */
+  /** {@code 8 pieces, 6 still at the shop}. */
   String count() {
     return visit().map(VisitModel::count).orElse("Nothing is on it yet.");
   }
@@ -87,7 +89,7 @@ final class VisitModel implements PartReceiver {
     String pieces = Words.count(visit.pieces(), "piece");
     return visit.missing() == 0
         ? pieces + ", all back."
-        : pieces + ", " + visit.missing() + " still away.";
+        : pieces + ", " + visit.missing() + " still at the shop.";
   }
 
   @Override
@@ -126,7 +128,7 @@ final class VisitModel implements PartReceiver {
 
   /** It is on the slip, but may not go alone. */
   private ScanOutcome came(MachineShop.Answer answer, Part part) {
-    String done = part.words() + " is on the slip.";
+    String done = Words.capital(part.words()) + " is on the slip.";
     return missing(part)
         .map(words -> ScanOutcome.ask(done + " " + words))
         .orElseGet(() -> came(answer, done));
@@ -203,7 +205,7 @@ final class VisitModel implements PartReceiver {
     return new Row(
         Words.capital(PlaceWords.named(job.state().layout(), part.home()))
             + ": "
-            + (away == 0 ? "back" : "AWAY"),
+            + (away == 0 ? "back" : AT_SHOP),
         Stream.concat(Stream.of(sent.wanted()), missing(part).stream()).toList(),
         part.item(),
         0,
@@ -215,7 +217,7 @@ final class VisitModel implements PartReceiver {
     String where =
         line.missing() == 0
             ? "back"
-            : line.missing() == count ? "AWAY" : line.missing() + " of " + count + " AWAY";
+            : line.missing() == count ? AT_SHOP : line.missing() + " of " + count + " " + AT_SHOP;
     String keep = line.line().keep() ? "DO NOT LOSE. " : "";
     List<String> lines = new ArrayList<>();
     lines.add(keep + line.line().wanted() + line.target().map(size -> " " + size).orElse(""));

@@ -77,13 +77,14 @@ final class WashModel implements PartReceiver {
     }
     twice.took(item);
     if (back) {
-      return ScanOutcome.right(part.part().words() + " is back: put its tag on again.");
+      return ScanOutcome.right(
+          Words.capital(part.part().words()) + " is back: put its tag on again.");
     }
     boolean unlooked =
         job.state().inspection().isBegun()
             && job.state().bench().worst(item).look() == Look.NOT_LOOKED;
     return ScanOutcome.right(
-        part.part().words()
+        Words.capital(part.part().words())
             + " is in basket "
             + basket
             + ": take its tag off."

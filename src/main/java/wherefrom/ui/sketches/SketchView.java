@@ -24,6 +24,9 @@ public final class SketchView extends Region {
   /** Words stand beside the drawing where it is larger by so much. */
   private static final double WORTH = 1.2;
 
+  /** From one ring's words to another's in the same line, so that they are not read as one. */
+  private static final double APART_MM = 8;
+
   /** Half of a ring's line. */
   private static final double RIM = 1.2;
 
@@ -78,7 +81,8 @@ public final class SketchView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return HIGH * gap * 0.3 + (isBeside ? 0 : 2 * line());
+    // Of large letters the drawing takes what room there is; where its words stand depends on it.
+    return HIGH * gap * 0.3 + (large ? 0 : 2 * line());
   }
 
   @Override
@@ -87,31 +91,62 @@ public final class SketchView extends Region {
   }
 
   /**
-   * The upper half's words stand in a line above the drawing, the lower half's below; large letters
-   * stand beside it, where it is larger so.
+   * The upper half's words stand in a line above the drawing, the lower half's below. Large letters
+   * stand in one line below, or beside the drawing where it is larger so.
    */
   @Override
   protected void layoutChildren() {
     double high = above() + HIGH + below();
-    double stacked = zoom(getWidth(), getHeight() - 2 * line(), high);
+    double over = high(true);
+    double lines = over + high(false);
+    double stacked = zoom(getWidth(), getHeight() - lines, high);
     double beside = zoom(getWidth() - sides() * side(), getHeight(), high);
     isBeside = large && beside > WORTH * stacked;
     double scale = Math.max(0.1, isBeside ? beside : stacked);
     zoom.setX(scale);
     zoom.setY(scale);
     double left = (getWidth() - WIDE * scale) / 2;
-    double over = isBeside ? 0 : line();
-    double room = getHeight() - 2 * over - 4 * gap;
-    double top = over + 2 * gap + (room - high * scale) / 2 + above() * scale;
+    double room = getHeight() - (isBeside ? 0 : lines) - 4 * gap;
+    double top = (isBeside ? 0 : over) + 2 * gap + (room - high * scale) / 2 + above() * scale;
     if (isBeside) {
       left = placeBeside(scale);
     }
     drawn.setLayoutX(left);
     drawn.setLayoutY(top);
-    if (!isBeside) {
+    if (large && !isBeside) {
+      placeInOneLine(left, scale, getHeight() - line() - gap);
+    } else if (!isBeside) {
       place(true, left, scale, gap);
       place(false, left, scale, getHeight() - line() - gap);
     }
+  }
+
+  /** What the words above the drawing take of its height, or those below. */
+  private double high(boolean upper) {
+    boolean any = IntStream.range(0, marks.size()).anyMatch(at -> isUpper(at) == upper);
+    return any ? line() : 0;
+  }
+
+  /** The marks whose words fit one line, the first of them before the others, from the left. */
+  private List<Integer> told() {
+    double left = getWidth() - 2 * gap;
+    List<Integer> told = new ArrayList<>();
+    for (int at = 0; at < marks.size(); at++) {
+      double wide = words.get(at).prefWidth(-1);
+      if (wide <= left) {
+        told.add(at);
+        left -= wide + APART_MM * gap;
+      }
+    }
+    return fromLeft().stream().filter(told::contains).toList();
+  }
+
+  /** The marks from left to right. */
+  private List<Integer> fromLeft() {
+    return IntStream.range(0, marks.size())
+        .boxed()
+        .sorted(Comparator.comparingDouble(at -> marks.get(at).x()))
+        .toList();
   }
 
   /** How large the drawing is in a room. */
@@ -138,11 +173,7 @@ public final class SketchView extends Region {
   private double placeBeside(double scale) {
     double wide = WIDE * scale;
     double spare = getWidth() - wide;
-    List<Integer> order =
-        IntStream.range(0, marks.size())
-            .boxed()
-            .sorted(Comparator.comparingDouble(at -> marks.get(at).x()))
-            .toList();
+    List<Integer> order = fromLeft();
     words.forEach(said -> said.setVisible(false));
     boolean both = order.size() > 1;
     boolean onRight = !both && marks.get(0).x() >= WIDE / 2;
@@ -192,8 +223,30 @@ public final class SketchView extends Region {
     }
   }
 
+  /** Each below its ring, as far as the others leave it room. */
+  private void placeInOneLine(double left, double scale, double y) {
+    double from = gap;
+    double to = getWidth() - gap;
+    List<Integer> told = told();
+    double others =
+        told.stream().mapToDouble(at -> words.get(at).prefWidth(-1) + APART_MM * gap).sum();
+    words.forEach(said -> said.setVisible(false));
+    for (int at : told) {
+      double wide = words.get(at).prefWidth(-1);
+      others -= wide + APART_MM * gap;
+      double wanted = left + marks.get(at).x() * scale - wide / 2;
+      double x = Math.max(from, Math.min(wanted, to - others - wide));
+      words.get(at).resizeRelocate(x, y, wide, line());
+      words.get(at).setVisible(true);
+      from = x + wide + APART_MM * gap;
+    }
+  }
+
   /** The first mark's words stand above where it lies in the upper half; the second opposite. */
   private boolean isUpper(int at) {
+    if (large) {
+      return false;
+    }
     boolean same = at > 0 && at == marks.size() - 1 && marks.size() > 2;
     return same ? !isUpper(0) : marks.get(at).y() < HIGH / 2 || isLevel(at);
   }

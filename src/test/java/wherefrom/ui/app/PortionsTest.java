@@ -16,7 +16,15 @@ class PortionsTest {
   @Test
   void partsAfterAClauseElseAndSaysThatItGoesOn() {
     assertThat(Portions.of("Usually off first: right exhaust manifold; right valve cover.", 48))
-        .containsExactly("Usually off first: right exhaust manifold; …", "right valve cover.");
+        .containsExactly("Usually off first: right exhaust manifold;", "right valve cover.");
+  }
+
+  @Test
+  void aPortionGoesOnAfterAClauseOrDotsAndNotAfterASentence() {
+    assertThat(Portions.goesOn("standard, if never ground before:")).isTrue();
+    assertThat(Portions.goesOn("the bearings that …")).isTrue();
+    assertThat(Portions.goesOn("Kept.")).isFalse();
+    assertThat(Portions.goesOn("")).isFalse();
   }
 
   @Test

@@ -18,6 +18,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Control;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Path;
 import javafx.scene.text.Text;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.FitText;
@@ -39,6 +40,10 @@ public final class Audit {
   private static final double TEXT_MM = 4.5;
   private static final double DISPLAY_MM = 10;
   private static final double CAPITAL = 0.75;
+
+  /** From the ends of letters to a key above or below them. */
+  private static final double AIR_MM = 1;
+
   private static final double SLACK_PX = 1.5;
 
   /** A zone on a drawing: what is drawn there is its outline. */
@@ -70,6 +75,8 @@ public final class Audit {
     List<Text> texts = audit.painted.texts();
     texts.forEach(audit::text);
     audit.textOnText(texts);
+    texts.forEach(text -> audit.textOnKey(text, targets));
+    audit.painted.all().forEach(audit::sign);
     audit.painted.all().forEach(audit::strays);
     return List.copyOf(audit.faults);
   }
@@ -294,6 +301,39 @@ public final class Audit {
         if (core(texts.get(one)).intersects(core(texts.get(other)))) {
           fault(Rule.TEXT_ON_TEXT, "%s and %s", name(texts.get(one)), name(texts.get(other)));
         }
+      }
+    }
+  }
+
+  /** Words above a key whose tails hang into it; a zone of a drawing has words of its own below. */
+  private void textOnKey(Text text, List<Node> targets) {
+    if (isOnADrawing(text) || targets.stream().anyMatch(key -> isWithin(text, key))) {
+      return;
+    }
+    Bounds ink = near(Painted.ink(text));
+    targets.stream()
+        .filter(key -> !key.getStyleClass().contains(ON_A_DRAWING))
+        .filter(key -> Painted.inScene(key).intersects(ink))
+        .forEach(key -> fault(Rule.TEXT_ON_KEY, "%s reaches into %s", name(text), name(key)));
+  }
+
+  private Bounds near(Bounds ink) {
+    double air = scale.px(AIR_MM);
+    return new BoundingBox(
+        ink.getMinX(), ink.getMinY() - air, ink.getWidth(), ink.getHeight() + 2 * air);
+  }
+
+  private static boolean isWithin(Node node, Node outer) {
+    return Stream.iterate(node, Objects::nonNull, Node::getParent).anyMatch(outer::equals);
+  }
+
+  /** The line of a sign is held against the middle of the box that it is drawn in. */
+  private void sign(Node node) {
+    if (node instanceof Path line && line.getStyleClass().contains("icon-line")) {
+      Color under = painted.under(line, Painted.middle(line)).orElse(Color.WHITE);
+      Color ink = line.getStroke() instanceof Color color ? color : Color.WHITE;
+      if (Contrast.of(ink, under) < 3) {
+        fault(Rule.SIGN, "%s: %.1f to 1", name(line.getParent()), Contrast.of(ink, under));
       }
     }
   }

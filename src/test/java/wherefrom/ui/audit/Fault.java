@@ -21,8 +21,12 @@ public record Fault(Rule rule, String what) {
     CUT_TEXT,
     /** Text runs into other text. */
     TEXT_ON_TEXT,
+    /** Text reaches into a target that it does not belong to. */
+    TEXT_ON_KEY,
     /** Text does not stand out enough from what it stands on. */
     CONTRAST,
+    /** A sign does not stand out enough from what it stands on. */
+    SIGN,
     /** The outline of a target does not stand out from what is around it. */
     OUTLINE,
     /** A screen reader has nothing to say of a target. */

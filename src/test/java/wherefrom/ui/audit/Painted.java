@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.layout.BackgroundFill;
@@ -12,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextBoundsType;
 
 /** Everything that is painted, in the order in which it is painted. */
 final class Painted {
@@ -88,6 +90,22 @@ final class Painted {
 
   static Bounds inScene(Node node) {
     return node.localToScene(node.getLayoutBounds());
+  }
+
+  /** What the letters of a text cover, without the air of their lines. */
+  static Bounds ink(Text text) {
+    if (text.getBoundsType() == TextBoundsType.VISUAL) {
+      return inScene(text);
+    }
+    Text seen = new Text(text.getText());
+    seen.setFont(text.getFont());
+    seen.setWrappingWidth(text.getWrappingWidth());
+    seen.setBoundsType(TextBoundsType.VISUAL);
+    seen.setX(text.getX());
+    // Where it stands by its top, that is the top of its line and not of its letters.
+    double line = text.getTextOrigin() == VPos.TOP ? text.getBaselineOffset() : 0;
+    seen.setY(text.getY() + line);
+    return text.localToScene(seen.getLayoutBounds());
   }
 
   static Point2D middle(Node node) {

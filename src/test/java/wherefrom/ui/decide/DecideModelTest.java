@@ -50,6 +50,15 @@ class DecideModelTest {
   }
 
   @Test
+  void theWordsBesideTheTitleNeverSayThatNothingIsOpenWhereRowsAre() {
+    int all = sample.job.state().parts().size();
+    assertThat(model.open(false)).isEqualTo(all + " may wait");
+    look("pushrod@3EX", Look.SUSPECT);
+    assertThat(model.open(false)).isEqualTo("1 to decide");
+    assertThat(model.open(true)).isEqualTo("1 to decide, " + (all - 1) + " may wait");
+  }
+
+  @Test
   void onlyWhatSomethingSpeaksAgainstIsHeldUp() {
     assertThat(model.waiting()).isZero();
     look("pushrod@3EX", Look.PASS);

@@ -23,7 +23,6 @@ import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Role;
-import wherefrom.drawing.Target;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.parts.PartKind;
@@ -41,7 +40,7 @@ class DrawnEngineTest {
   private final Scale scale = new Scale(Glass.UNITS_PER_MM, 1);
   private final Touch touch = new Touch(scale, System::nanoTime);
   private final Map<String, PartState> states = new HashMap<>();
-  private final List<Target> tapped = new ArrayList<>();
+  private final List<Tap> tapped = new ArrayList<>();
 
   private PartState state(Place place) {
     return states.getOrDefault(place.key(), PartState.IN);

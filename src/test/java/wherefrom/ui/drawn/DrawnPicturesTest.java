@@ -140,7 +140,7 @@ class DrawnPicturesTest {
       throws IOException {
     for (boolean dark : new boolean[] {false, true}) {
       DrawnEngine engine =
-          Toolkit.on(() -> DrawnEngine.keyed(touch, layout, asked, maker, target -> {}));
+          Toolkit.on(() -> DrawnEngine.keyed(touch, layout, asked, maker, tap -> {}));
       engine.show(states, here.map(Set::of).orElse(Set.of()));
       picture(layout.name() + "-" + name, engine, 1280, high, dark);
     }

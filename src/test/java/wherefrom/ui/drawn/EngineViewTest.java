@@ -21,7 +21,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.PartState;
-import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
@@ -36,7 +35,7 @@ import wherefrom.ui.controls.Touch;
 class EngineViewTest {
   private final Scale scale = new Scale(Glass.UNITS_PER_MM, 1);
   private final Touch touch = new Touch(scale, System::nanoTime);
-  private final List<Target> tapped = new ArrayList<>();
+  private final List<Tap> tapped = new ArrayList<>();
 
   private static Layout layout(String name) {
     return ReadyLayouts.find(name).orElseThrow();

@@ -6,9 +6,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Look;
+import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.SentToShop;
 import wherefrom.parts.PartKind;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.sample.SampleJob;
 
 /** What each area of the work in between has open. */
@@ -24,7 +27,7 @@ class BetweenModelTest {
     List<BetweenModel.Area> areas = new BetweenModel(sample.job).areas();
     assertThat(areas).hasSize(10);
     assertThat(BetweenModel.next(areas)).isEqualTo(BetweenModel.Kind.LOOK);
-    assertThat(areas.get(0).line()).isEqualTo("74 parts to look at");
+    assertThat(areas.get(0).line()).isEqualTo("74 to look at");
     assertThat(areas.get(0).done()).isZero();
   }
 
@@ -43,8 +46,12 @@ class BetweenModelTest {
     SampleJob sample = SampleJob.apart();
     assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("all are here");
     sample.job.record(new OffForWashing(1, 2));
-    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("1 away");
-    assertThat(area(sample, BetweenModel.Kind.AWAY).done()).isBetween(0.98, 0.99);
+    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("1 washing");
+    sample.job.record(new SentToShop(1, List.of(2, 3), "measure", ShopWork.OTHER));
+    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("2 shop, 1 washing");
+    sample.job.record(new BackFromWashing(1));
+    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("2 at the shop");
+    assertThat(area(sample, BetweenModel.Kind.AWAY).done()).isBetween(0.97, 0.98);
   }
 
   @Test

@@ -64,7 +64,7 @@ class JobHomeModelTest {
     assertThat(model.counts().get(0).words()).isEqualTo("stopped");
     assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().more())
         .as("in few words it still says which")
-        .isEqualTo("wrong place: 3 EX pushrod");
+        .isEqualTo("wrong place: 3\u00a0EX\u00a0pushrod");
   }
 
   @Test

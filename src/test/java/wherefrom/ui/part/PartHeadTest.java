@@ -18,7 +18,7 @@ class PartHeadTest {
             window.shell.context().touch(),
             SampleJob.apart().job.state().layout(),
             Place.find(home).orElseThrow(),
-            "nothing found against it",
+            "Nothing was found against it.",
             "It is fitted.",
             100);
     return head.getChildrenUnmodifiable().get(0).getClass();

@@ -10,7 +10,6 @@ import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
 
 class PartModelTest {
@@ -53,6 +52,15 @@ class PartModelTest {
     new Inspecting(sample.job)
         .answer(Subject.ofPart(item), "pushrod-roll", Look.SUSPECT, "light flickers under it");
     assertThat(model.matter()).isEqualTo("Is it straight? suspect. Note: light flickers under it");
+  }
+
+  @Test
+  void whatHappensTwiceInADayIsOneKnotOfItsLife() {
+    model.note("rust below the cup");
+    model.note("rust below the cup");
+    assertThat(model.life())
+        .extracting(LifeEvent::words)
+        .containsExactly("came out", "note on 3 EX pushrod: rust below the cup, 2 times");
   }
 
   @Test

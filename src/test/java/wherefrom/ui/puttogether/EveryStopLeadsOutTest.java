@@ -157,6 +157,7 @@ class EveryStopLeadsOutTest {
             true,
             EveryStopLeadsOutTest::headWashing,
             "It is back",
+            "Yes",
             "It is on",
             "Back"),
         pressed("check is open", "Do the check", true, EveryStopLeadsOutTest::gasket, "Pass"),
@@ -172,7 +173,7 @@ class EveryStopLeadsOutTest {
             "Get a new part",
             false,
             EveryStopLeadsOutTest::bent,
-            job -> List.of("Print 1 sheet", "Back"),
+            job -> List.of("must be new", "Print 1 sheet", "Back"),
             "Scan the new part"));
   }
 

@@ -159,12 +159,16 @@ class StopNobodyCausedTest {
   }
 
   @Test
-  void whatMustBeNewLeadsToANewPartAndIsNotAskedWhy() {
+  void whatMustBeNewLeadsToANewPartAndIsAskedBeforeTheOldOneIsRetired() {
     new Planning(sample.job).make(Change.at(ChangeKind.PUSHROD_BENT, "3EX"));
     goesTogether();
     page("pushrod@3EX");
+    int old = sample.part("pushrod@3EX").item();
     inWindow(() -> window.press("Get a new part"));
-    assertThat(window.words()).doesNotContain("Why a new part?");
+    assertThat(window.words()).startsWith("must be new ").contains("Why a new part?");
+    assertThat(sample.job.state().getPart(old).where()).isEqualTo(Whereabouts.OUT);
+    inWindow(() -> window.press("must be new"));
+    assertThat(sample.job.state().getPart(old).where()).isEqualTo(Whereabouts.RETIRED);
     assertThat(sample.job.state().getPart(sample.part("pushrod@3EX").item()).part().fresh())
         .isTrue();
   }

@@ -2,13 +2,21 @@ package wherefrom.ui.sketches;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
 
 class SketchesTest {
-  static java.util.List<Check> checks() {
+  static List<Check> checks() {
     return Checks.all();
   }
 
@@ -20,5 +28,33 @@ class SketchesTest {
         .isNotEmpty()
         .allMatch(mark -> mark.x() >= 0 && mark.x() <= 120 && mark.y() >= 0 && mark.y() <= 60)
         .allMatch(mark -> !mark.words().isBlank());
+  }
+
+  /** With large letters the words of a card's rings take no line that they can do without. */
+  @ParameterizedTest
+  @MethodSource("checks")
+  void largeWordsThatFitOneLineStandBelowTheDrawingAndNeverOnEachOther(Check check) {
+    Toolkit.on(
+        () -> {
+          Touch touch = new Touch(new Scale(4, 2), () -> 0);
+          SketchView view = new SketchView(touch, check);
+          new Scene(view);
+          view.applyCss();
+          view.resize(1200, 500);
+          view.layout();
+          List<Bounds> told =
+              view.getChildrenUnmodifiable().stream()
+                  .filter(FitText.class::isInstance)
+                  .filter(Node::isVisible)
+                  .map(Node::getBoundsInParent)
+                  .toList();
+          assertThat(told).hasSize(Sketches.marks(check).size());
+          assertThat(told.stream().map(Bounds::getMinY).distinct()).hasSize(1);
+          assertThat(told).allMatch(one -> one.getMinX() >= 0 && one.getMaxX() <= 1200);
+          for (Bounds one : told) {
+            assertThat(told.stream().filter(one::intersects)).hasSize(1);
+          }
+          return 0;
+        });
   }
 }
