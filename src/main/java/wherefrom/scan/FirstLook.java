@@ -2,7 +2,6 @@ package wherefrom.scan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.Threshold;
 import wherefrom.scan.geometry.Pose;
@@ -10,17 +9,15 @@ import wherefrom.scan.grey.Pyramid;
 
 /**
  * What is done with a still picture at first: a quick search at half its size, of which only what
- * fits clearly is followed up, then the same at its whole size, and where neither settles the
- * picture, the whole search.
+ * fits clearly is followed up, and where that does not settle the picture, the whole search.
  */
 final class FirstLook {
   /** Doubtful candidates that the whole search follows up. */
   static final int FOLLOWED = 12;
 
   private static final Threshold QUICK = new Threshold(1, 14, 3);
-  private static final Threshold FULL = new Threshold(0, 14, 4);
-  private static final List<Threshold> REST =
-      List.of(new Threshold(2, 12, 2), new Threshold(1, 30, 5));
+  private static final List<Threshold> WHOLE =
+      List.of(new Threshold(0, 14, 4), QUICK, new Threshold(2, 12, 2), new Threshold(1, 30, 5));
 
   /** A sheet holds up to thirty labels, each found once or twice. */
   private static final int SHEETFUL = 80;
@@ -34,11 +31,8 @@ final class FirstLook {
   /** The best places beside a tag that are fitted to see whether another may lie there. */
   private static final int DOUBTED = 6;
 
-  /**
-   * What has its centre within so many modules of a tag's centre is of that tag: it lies on its
-   * label, which is twice as wide.
-   */
-  private static final double NEAR = 16.5;
+  /** What lies within so many modules of a tag's centre is of that tag. */
+  private static final double NEAR = 14;
 
   private final PictureScan scan;
 
@@ -49,47 +43,39 @@ final class FirstLook {
   /** Every reading, with and without a text. */
   List<PoseReading> readings(Pyramid pyramid) {
     Followed followed = new Followed();
-    List<Candidate> all = new ArrayList<>(scan.candidates(pyramid, List.of(QUICK), SHEETFUL));
-    List<PoseReading> readings = scan.read(pyramid, all, 0, followed);
-    Optional<Pose> large = onlyTag(readings).filter(tag -> tag.narrowModule() >= SMALL);
-    if (large.filter(tag -> isSettled(pyramid, tag, all, followed)).isPresent()) {
+    List<Candidate> quick = scan.candidates(pyramid, List.of(QUICK), SHEETFUL);
+    List<PoseReading> readings = scan.read(pyramid, quick, 0, followed);
+    if (isSettled(pyramid, readings, quick, followed)) {
       return readings;
     }
-    all.addAll(scan.candidates(pyramid, List.of(FULL), SHEETFUL));
-    readings = scan.read(pyramid, all, 0, followed);
-    Optional<Pose> any = onlyTag(readings);
-    if (any.filter(tag -> isSettled(pyramid, tag, all, followed)).isPresent()) {
-      return readings;
+    List<Candidate> all = new ArrayList<>();
+    for (Threshold cut : WHOLE) {
+      all.addAll(cut.equals(QUICK) ? quick : scan.candidates(pyramid, List.of(cut), SHEETFUL));
     }
-    all.addAll(scan.candidates(pyramid, REST, SHEETFUL));
     return scan.read(pyramid, all, FOLLOWED, followed);
   }
 
-  /** Where the one tag lies that was read; empty where none was, or where more may lie there. */
-  private static Optional<Pose> onlyTag(List<PoseReading> readings) {
-    List<PoseReading> read = readings.stream().filter(one -> one.text().isPresent()).toList();
-    long texts = read.stream().map(one -> one.text().orElseThrow().digits()).distinct().count();
-    return read.stream()
-        .findFirst()
-        .filter(one -> texts == 1)
-        .map(PoseReading::pose)
-        .filter(
-            tag ->
-                readings.stream()
-                    .noneMatch(one -> one.pattern() > PERHAPS && !isOf(tag, one.pose())));
-  }
-
   /**
-   * Whether nothing speaks for another tag beside the one that was read: tags that lie together are
-   * about as large, and one that was not read leaves something that fits a little.
+   * Whether one tag was read and nothing speaks for another: tags that lie together are about as
+   * large, and one that the quick search does not read leaves something that fits a little.
    */
   private boolean isSettled(
-      Pyramid pyramid, Pose tag, List<Candidate> candidates, Followed followed) {
-    List<Candidate> beside = new ArrayList<>(candidates);
-    beside.removeIf(one -> one.score() <= PERHAPS || isOf(tag, one.pose()));
-    return scan.best(pyramid, beside, DOUBTED, followed)
-        .filter(one -> one.score() >= PERHAPS)
-        .isEmpty();
+      Pyramid pyramid, List<PoseReading> readings, List<Candidate> candidates, Followed followed) {
+    List<PoseReading> read = readings.stream().filter(one -> one.text().isPresent()).toList();
+    long texts = read.stream().map(one -> one.text().orElseThrow().digits()).distinct().count();
+    if (texts != 1) {
+      return false;
+    }
+    Pose pose = read.get(0).pose();
+    return pose.narrowModule() >= SMALL
+        && readings.stream().noneMatch(one -> one.pattern() > PERHAPS && !isOf(pose, one.pose()))
+        && scan.bestFit(pyramid, beside(pose, candidates), DOUBTED, followed) < PERHAPS;
+  }
+
+  private static List<Candidate> beside(Pose tag, List<Candidate> candidates) {
+    return candidates.stream()
+        .filter(one -> one.score() > PERHAPS && !isOf(tag, one.pose()))
+        .toList();
   }
 
   private static boolean isOf(Pose tag, Pose place) {

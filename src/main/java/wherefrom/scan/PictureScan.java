@@ -236,12 +236,13 @@ final class PictureScan {
     return later;
   }
 
-  /** The best of some candidates after the rough refinement; empty without any. */
-  Optional<Candidate> best(
-      Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
+  /** How well the best of some candidates fits after the rough refinement; 0 without any. */
+  double bestFit(Pyramid pyramid, List<Candidate> candidates, int most, Followed followed) {
     return CandidateSearch.distinct(candidates, most).stream()
         .map(one -> followed.refined(one.pose(), pose -> refined(pyramid, pose)))
-        .max(Comparator.comparingDouble(Candidate::score));
+        .mapToDouble(Candidate::score)
+        .max()
+        .orElse(0);
   }
 
   private Candidate refined(Pyramid pyramid, Pose candidate) {

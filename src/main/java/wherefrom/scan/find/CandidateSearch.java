@@ -43,13 +43,8 @@ public final class CandidateSearch {
 
   /** The candidates one cut of the picture gives, best first. */
   public List<Candidate> search(Pyramid pyramid, Threshold cut, int most) {
-    return search(pyramid, cut, Window.WHOLE, most);
-  }
-
-  /** The same of a part of the picture: what reaches beyond it is not seen there. */
-  public List<Candidate> search(Pyramid pyramid, Threshold cut, Window window, int most) {
     Level level = pyramid.level(cut.level());
-    Runs runs = runs(level, cut, window);
+    Runs runs = runs(level, cut);
     List<Component> patches = components.join(runs, level.height(), SMALLEST);
     List<Candidate> found = new ArrayList<>();
     frames(pyramid, patches, level.shrink(), most, found);
@@ -63,23 +58,16 @@ public final class CandidateSearch {
   /** What one cut of the picture gives of finder patterns, those that look most like one first. */
   public List<FinderFace> faces(Pyramid pyramid, Threshold cut) {
     Level level = pyramid.level(cut.level());
-    Runs runs = runs(level, cut, Window.WHOLE);
+    Runs runs = runs(level, cut);
     return finderScan.scan(runs, level.height(), level.shrink()).stream()
         .map(found -> FinderFace.of(pyramid, found.x(), found.y(), found.module()))
         .sorted(Comparator.comparingDouble(face -> -face.fit()))
         .toList();
   }
 
-  private Runs runs(Level level, Threshold cut, Window window) {
+  private Runs runs(Level level, Threshold cut) {
     Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
-    Window there = window.on(level.width(), level.height(), level.shrink());
-    runs.cut(
-        level,
-        new Window(
-            there.left(),
-            Math.max(there.top(), cut.firstRow(level.height())),
-            there.right(),
-            Math.min(there.bottom(), cut.endRow(level.height()))));
+    runs.cut(level, cut.firstRow(level.height()), cut.endRow(level.height()));
     return runs;
   }
 

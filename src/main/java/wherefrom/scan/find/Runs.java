@@ -27,11 +27,6 @@ final class Runs {
   private int begun;
   private boolean before;
 
-  /** Columns of which sums are taken: those that are cut and what is in reach of them. */
-  private int firstSum;
-
-  private int endSum;
-
   Runs(int reach, int below) {
     this.reach = reach;
     this.below = below;
@@ -70,32 +65,26 @@ final class Runs {
   }
 
   /**
-   * Cuts a part of a level, in its pixels; rows above and below stay empty. Along a row dark and
-   * light runs take turns.
+   * Cuts the rows from first up to before end; the others stay empty. Along a row dark and light
+   * runs take turns.
    */
-  void cut(Level level, Window part) {
+  void cut(Level level, int first, int end) {
     int width = level.width();
     int height = level.height();
-    int first = part.top();
-    int end = Math.max(first, part.bottom());
     columns = columns.length == width ? columns : new int[width];
     rows = rows.length == height + 1 ? rows : new int[height + 1];
-    firstSum = Math.max(0, part.left() - reach - 1);
-    endSum = Math.min(width, part.right() + reach);
     Arrays.fill(columns, 0);
     count = 0;
     byte[] pixels = level.pixels();
     for (int row = Math.max(0, first - reach); row < Math.min(first + reach, height); row++) {
-      addRow(pixels, row * width, 1);
+      addRow(pixels, row * width, width, 1);
     }
     Arrays.fill(rows, 0, first, 0);
     for (int row = first; row < end; row++) {
       move(pixels, row, first, width, height);
       int lines = Math.min(height - 1, row + reach) - Math.max(0, row - reach) + 1;
       rows[row] = count;
-      if (part.left() < part.right()) {
-        cutRow(pixels, row * width, width, lines, part);
-      }
+      cutRow(pixels, row * width, width, lines);
     }
     Arrays.fill(rows, end, height + 1, count);
   }
@@ -107,43 +96,35 @@ final class Runs {
     int in = (row + reach) * width;
     int out = (row - reach - 1) * width;
     if (comes && goes) {
-      int[] sums = columns;
-      int last = endSum;
-      for (int column = firstSum; column < last; column++) {
-        sums[column] += (pixels[in + column] & 0xFF) - (pixels[out + column] & 0xFF);
+      for (int column = 0; column < width; column++) {
+        columns[column] += (pixels[in + column] & 0xFF) - (pixels[out + column] & 0xFF);
       }
     } else if (comes) {
-      addRow(pixels, in, 1);
+      addRow(pixels, in, width, 1);
     } else if (goes) {
-      addRow(pixels, out, -1);
+      addRow(pixels, out, width, -1);
     }
   }
 
-  private void addRow(byte[] pixels, int from, int sign) {
-    int[] sums = columns;
-    int last = endSum;
-    for (int column = firstSum; column < last; column++) {
-      sums[column] += sign * (pixels[from + column] & 0xFF);
+  private void addRow(byte[] pixels, int from, int width, int sign) {
+    for (int column = 0; column < width; column++) {
+      columns[column] += sign * (pixels[from + column] & 0xFF);
     }
   }
 
-  private void cutRow(byte[] pixels, int from, int width, int lines, Window part) {
-    int first = part.left();
-    int end = part.right();
+  private void cutRow(byte[] pixels, int from, int width, int lines) {
     sum = 0;
-    for (int column = Math.max(0, first - reach - 1);
-        column < Math.min(first + reach, width);
-        column++) {
+    for (int column = 0; column < Math.min(reach, width); column++) {
       sum += columns[column];
     }
     before = false;
-    begun = first;
-    int inner = Math.min(Math.max(reach + 1, first), end);
-    int outer = Math.min(Math.max(inner, width - reach), end);
-    edge(pixels, from, width, lines, first, inner);
+    begun = 0;
+    int inner = Math.min(reach + 1, width);
+    int outer = Math.max(inner, width - reach);
+    edge(pixels, from, width, lines, 0, inner);
     inside(pixels, from, lines, inner, outer);
-    edge(pixels, from, width, lines, outer, end);
-    add(begun, end, before);
+    edge(pixels, from, width, lines, outer, width);
+    add(begun, width, before);
   }
 
   /** Columns whose square is cut off by the picture's edge. */
@@ -160,26 +141,23 @@ final class Runs {
   /** Columns whose square lies wholly between the picture's sides. */
   private void inside(byte[] pixels, int from, int lines, int first, int end) {
     int places = (2 * reach + 1) * lines;
-    int ahead = reach;
-    int behind = reach + 1;
-    int darker = below;
-    int[] sums = columns;
     int around = sum;
     boolean last = before;
     for (int column = first; column < end; column++) {
-      around += sums[column + ahead] - sums[column - behind];
-      boolean isDark = ((pixels[from + column] & 0xFF) + darker) * places < around;
+      around += columns[column + reach] - columns[column - reach - 1];
+      boolean isDark = ((pixels[from + column] & 0xFF) + below) * places < around;
       if (isDark != last) {
-        take(column, isDark);
+        add(begun, column, last);
+        begun = column;
         last = isDark;
       }
     }
     sum = around;
+    before = last;
   }
 
-  /** Ends the run where the color changes; a row's first run may be dark. */
   private void take(int column, boolean isDark) {
-    if (isDark != before && column > begun) {
+    if (isDark != before && column > 0) {
       add(begun, column, before);
       begun = column;
     }

@@ -35,7 +35,7 @@ class FinderScanTest {
     Level level = new Level(stripes(), 1);
     for (int end = 4; end <= HEIGHT; end += 4) {
       Runs runs = new Runs(14, 3);
-      runs.cut(level, new Window(0, 0, level.width(), end));
+      runs.cut(level, 0, end);
       List<Finder> found = new FinderScan().scan(runs, HEIGHT, 1);
       int last = end;
       assertThat(found).allSatisfy(finder -> assertThat(finder.y()).isLessThan(last));
@@ -47,7 +47,7 @@ class FinderScanTest {
     Level level = new Level(stripes(), 1);
     for (int first = 4; first < HEIGHT - 4; first += 12) {
       Runs runs = new Runs(14, 3);
-      runs.cut(level, new Window(0, first, level.width(), HEIGHT));
+      runs.cut(level, first, HEIGHT);
       int begin = first;
       assertThat(new FinderScan().scan(runs, HEIGHT, 1))
           .allSatisfy(finder -> assertThat(finder.y()).isGreaterThanOrEqualTo(begin));
