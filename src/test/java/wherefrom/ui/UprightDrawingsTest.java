@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,6 +66,11 @@ class UprightDrawingsTest {
           assertThat(drawings(window)).hasSize(1);
           assertThat(window.words().replace('\n', ' ')).contains(why);
         });
+  }
+
+  @Test
+  void wordsThatHaveNoRoomInAnyCaseTakeNoneFromThePicture() {
+    at("together-resumed-settled", window -> assertThat(drawings(window)).hasSize(1));
   }
 
   @ParameterizedTest

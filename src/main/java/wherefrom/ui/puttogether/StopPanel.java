@@ -111,9 +111,9 @@ final class StopPanel extends Region {
     return upright ? Math.max(least, Math.ceil(markSide(width, 0) + 2.1 * pad() + words)) : least;
   }
 
-  /** Whether anything stands below the lines: the cause, or a message. */
-  boolean saysMore() {
-    return !small.words().isEmpty() || !said.words().isEmpty();
+  /** Whether it has something to say beside the stop. */
+  boolean hasMessage() {
+    return !said.words().isEmpty();
   }
 
   private double linesWidth(double width, double mark) {

@@ -180,16 +180,20 @@ final class StopView extends Region {
       if (pictureHigh(words) >= leastPictureHigh()) {
         return words;
       }
-      share = panel.filter(StopPanel::saysMore).isPresent() ? ALONE : share;
+      share = panel.filter(StopPanel::hasMessage).isPresent() || words <= alone() ? ALONE : share;
     }
     return (picture().isPresent() ? share : ALONE) * getHeight();
   }
 
+  /** How high the panel may be on upright glass without a picture. */
+  private double alone() {
+    return Math.min(ALONE * getHeight(), getHeight() - belowUpright(getWidth()));
+  }
+
   /** What is left for the picture on upright glass below a panel of this height. */
   private double pictureHigh(double panelHigh) {
-    double wide = getWidth();
-    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
-    double tagHigh = tag.map(key -> key.prefHeight(wide)).orElse(0.0);
+    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(getWidth())));
+    double tagHigh = tag.map(key -> key.prefHeight(getWidth())).orElse(0.0);
     return getHeight() - panelHigh - tagHigh - row - 3 * gap() - 1;
   }
 
@@ -290,12 +294,7 @@ final class StopView extends Region {
   private void putPicture(double x, double y, double wide, double high) {
     double least = touch.scale().px(LEAST_PICTURE_MM);
     boolean room = wide >= least && high >= leastPictureHigh();
-    picture.ifPresent(
-        shown -> {
-          shown.setVisible(room);
-          if (room) {
-            put(shown, x, y, wide, high);
-          }
-        });
+    picture.ifPresent(shown -> shown.setVisible(room));
+    picture.filter(shown -> room).ifPresent(shown -> put(shown, x, y, wide, high));
   }
 }
