@@ -27,6 +27,9 @@ public final class EngineAbove {
   private static final double ARROW = 62;
   private static final double ARROW_SHARE = 0.36;
 
+  /** It ends within the gap that is left free beside a drawing. */
+  private static final double BEYOND = 16;
+
   private final EngineGeometry at;
   private final Optional<PartKind> chosen;
   private final double pitch;
@@ -131,8 +134,10 @@ public final class EngineAbove {
       return Pointer.ring(middle, radius);
     }
     double from = row.outward() > 0 ? Math.PI / 2 : -Math.PI / 2;
-    double length = Math.min(at.glass().px(ARROW), ARROW_SHARE * pitch);
-    return Pointer.arrow(middle, radius, row.at(places.valve() + 0.17, 0), from, length);
+    double tip = places.valve() + 0.17;
+    double reach = (places.stub() - tip) * pitch + at.glass().px(BEYOND);
+    double length = Math.min(Math.min(at.glass().px(ARROW), ARROW_SHARE * pitch), reach);
+    return Pointer.arrow(middle, radius, row.at(tip, 0), from, length);
   }
 
   private void anchor(ValveSpot valve) {

@@ -68,8 +68,8 @@ class MoneyCommandsTest {
         .containsExactly("1\tplanned\thead milled, left bank\t161.00 EUR, 1 without a price");
     assertThat(money("list").lines())
         .containsExactly(
-            "-\t1 × head milled, 115.00 (R14)\t\tto buy",
-            "-\t1 × head gaskets, 46.00 (R14)\t\tto buy",
+            "-\t1 × head milled, 115.00 (rule 14)\t\tto buy",
+            "-\t1 × head gaskets, 46.00 (rule 14)\t\tto buy",
             "Total 193.20 EUR; 306.80 EUR left.");
   }
 

@@ -157,8 +157,8 @@ class NumberCommandsTest {
         });
     Shop.Outcome outcome = shop.right("plan", "numbers", "--job", job);
     assertThat(outcome.out())
-        .contains("2 × head gaskets, 40.00 (R14)")
-        .contains("2 × head milled, no price typed (R14)")
+        .contains("2 × head gaskets, 40.00 (rule 14)")
+        .contains("2 × head milled, no price typed (rule 14)")
         .contains("cost\t40.00");
     Path pdf = folder.resolve("record.pdf");
     shop.right("record", "--job", job, "--out", pdf.toString());

@@ -185,6 +185,18 @@ class MarkPlanTest {
   }
 
   @Test
+  void noArrowOfALargeDrawingReachesTheKeysBelowIt() {
+    EngineGeometry wide =
+        EngineGeometry.of(
+            ABOVE.layout(), View.ABOVE, new Bounds(0, 0, 1500, 900), GLASS, BelowPanRail.NONE);
+    Drawing drawing = EngineAbove.of(wide, Asked.of(TOP));
+    Bounds frame = drawing.frame().grown(GLASS.gap());
+    assertThat(drawing.parts())
+        .flatExtracting(figure -> figure.pointer().here(GLASS))
+        .allSatisfy(shape -> assertThat(frame.holds(shape.bounds())).isTrue());
+  }
+
+  @Test
   void rockersAndSpringsArePointedAtFromOutsideAndTheRestIsRinged() {
     Drawing drawing = EngineAbove.of(ABOVE, Asked.of(TOP));
     for (PartFigure figure : drawing.parts()) {

@@ -65,7 +65,7 @@ class BuyFlowTest {
               .contains("NOT ON THE LIST", "Wrong: no line has number 4006381333931.");
           window.press("OK");
           window.pressOnSomePage("16 lifters");
-          window.pressOnSomePage("buy 1 set of 16");
+          window.pressOnSomePage("Buy 1 set of 16");
           window.pressOnSomePage("Number on the box");
           "4006381333931".chars().forEach(each -> type(window, Character.toString(each)));
           window.press("Done");
@@ -114,7 +114,7 @@ class BuyFlowTest {
             () -> {
               SampleWindow buying = buying();
               buying.pressOnSomePage("16 lifters");
-              buying.pressOnSomePage("buy 1 set of 16");
+              buying.pressOnSomePage("Buy 1 set of 16");
               buying.press("Check in what came");
               number(buying, "16");
               buying.press("Only read off the box");
@@ -145,7 +145,7 @@ class BuyFlowTest {
         () -> {
           SampleWindow window = buying();
           window.pressOnSomePage("16 lifters");
-          window.pressOnSomePage("buy 1 set of 16");
+          window.pressOnSomePage("Buy 1 set of 16");
           window.press("Check in what came");
           window.press("Done");
           assertThat(window.shell.message()).isEqualTo("Type how many first: 1 or more.");

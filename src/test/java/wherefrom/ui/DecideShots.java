@@ -79,7 +79,7 @@ final class DecideShots {
   private static void goods(SampleWindow window, SampleJob sample) {
     offered(sample);
     line(window, sample);
-    window.pressOnSomePage("buy 1 set of 16");
+    window.pressOnSomePage("Buy 1 set of 16");
   }
 
   private static void gauge(SampleWindow window, SampleJob sample) {

@@ -93,7 +93,7 @@ class JudgingFlowTest {
     Toolkit.on(
         () -> {
           press(window, "Fail", "Go on");
-          window.pressBelow("Test before");
+          window.pressBelow("Previous test");
           press(window, "Pass");
           assertThat(window.words()).contains("Test 1 is FAIL. Change it to PASS?");
           press(window, "NO");

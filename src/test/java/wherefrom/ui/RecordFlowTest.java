@@ -45,7 +45,7 @@ class RecordFlowTest {
     assertThat(words()).contains("Page 1 of 3");
     press("Next", "Next");
     assertThat(words()).contains("Page 3 of 3");
-    press("Before");
+    press("Previous");
     assertThat(words()).contains("Page 2 of 3");
     press("Print");
     assertThat(window.services.printedFiles).hasSize(1);

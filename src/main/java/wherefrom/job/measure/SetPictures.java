@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.Spots;
 import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -121,7 +123,8 @@ public final class SetPictures {
         set.members().stream()
             .map(
                 member ->
-                    new SetDot(member.name(), member.distance(), 2 * u, member.odd() ? "odd" : ""))
+                    new SetDot(
+                        onPlot(member.name()), member.distance(), 2 * u, member.odd() ? "odd" : ""))
             .toList();
     return new SetPicture(
         plan.title() + ": each against the middle of " + all,
@@ -129,6 +132,19 @@ public final class SetPictures {
         odd(set, in),
         dots,
         in.symbol());
+  }
+
+  /** A cylinder is named by its number alone where the plot's title says what was read. */
+  private static String onPlot(String name) {
+    return bore(name).map(bore -> String.valueOf(bore.cylinder())).orElse(name);
+  }
+
+  private static String spoken(String name) {
+    return bore(name).map(BoreSpot::brief).orElse(name);
+  }
+
+  private static Optional<BoreSpot> bore(String name) {
+    return Spots.find(name).filter(BoreSpot.class::isInstance).map(BoreSpot.class::cast);
   }
 
   private double band() {
@@ -156,7 +172,7 @@ public final class SetPictures {
     List<String> said = new ArrayList<>();
     for (OddOneOut.Member member : set.odd()) {
       said.add(
-          member.name()
+          spoken(member.name())
               + ", "
               + number(Math.abs(member.distance()), in)
               + (member.distance() > 0 ? " above" : " below"));

@@ -1,7 +1,10 @@
 package wherefrom.job.money;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Article;
+import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Goods;
 
 /**
@@ -10,14 +13,36 @@ import wherefrom.rules.consequence.Goods;
  *
  * @param what what is bought; the sort, where it must be of one
  * @param thing what it is, whatever its sort
- * @param because the rules that ask for it, or why it is bought
+ * @param rules the ids of those that ask for it; none where something else does
+ * @param reason why it is bought where no rule asks for it
  */
 public record CostItem(
-    Article what, Goods thing, int pieces, boolean priced, Money amount, String because) {
+    Article what,
+    Goods thing,
+    int pieces,
+    boolean priced,
+    Money amount,
+    List<String> rules,
+    String reason) {
+  public CostItem {
+    rules = List.copyOf(rules);
+  }
 
-  /** {@code 2 × head gaskets, 40.00 (R14)}. */
+  /** {@code 2 × head gaskets, 40.00 (rule 14)}. */
   public String sentence() {
     String money = priced ? amount.text() : "no price typed";
-    return pieces + " × " + what.words() + ", " + money + " (" + because + ")";
+    return pieces + " × " + what.words() + ", " + money + " (" + why() + ")";
+  }
+
+  /** Why it is bought, as tables hold it: the ids of the rules, such as {@code R18, R32}. */
+  public String because() {
+    return rules.isEmpty() ? reason : String.join(", ", rules);
+  }
+
+  /** The same for people: {@code rule 18, rule 32}, as R18 would be a rod. */
+  public String why() {
+    return rules.isEmpty()
+        ? reason
+        : rules.stream().map(Consequence::ruleWords).collect(Collectors.joining(", "));
   }
 }

@@ -292,15 +292,15 @@ public final class CostList {
     int pieces = Math.max(0, asked - covered);
     Optional<Money> price = Optional.ofNullable(prices.get(first.what()));
     long cents = Math.multiplyExact(price.orElse(Money.ZERO).cents(), (long) pieces);
-    Set<String> because = new LinkedHashSet<>();
-    line.forEach(one -> because.addAll(one.getValue().rules()));
-    String why = because.isEmpty() ? first.why() : String.join(", ", because);
+    Set<String> rules = new LinkedHashSet<>();
+    line.forEach(one -> rules.addAll(one.getValue().rules()));
     return new CostItem(
         first.what(),
         line.get(0).getKey().thing(),
         pieces,
         price.isPresent(),
         Money.ofCents(cents),
-        why);
+        List.copyOf(rules),
+        first.why());
   }
 }

@@ -181,7 +181,9 @@ final class TitleRow extends StackPane {
     super.layoutChildren();
     told.resizeRelocate(0, reach, getWidth(), high);
     double up = message.fits(messageWide(), high) ? reach : 0;
-    said.resizeRelocate(0, up, getWidth(), getHeight() - air() - up);
+    // A row that contents have made low holds a title of two lines without the air below it.
+    boolean aired = touch.isLarge() || small.fits(beside, getHeight() - air());
+    said.resizeRelocate(0, up, getWidth(), getHeight() - (aired ? air() : 0) - up);
   }
 
   /** How far it lies in the margin above, in pixels: a long message of large letters wants it. */

@@ -3,6 +3,7 @@ package wherefrom.ui.bags;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -26,6 +27,7 @@ import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.print.PrintTagsScreen;
@@ -78,7 +80,22 @@ public final class BagsScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     list.refill(shown.bigParts ? bigParts() : bags());
-    view.getChildren().setAll(list, keys());
+    view.getChildren().setAll(list);
+    first().ifPresent(view.getChildren()::add);
+    view.getChildren().add(keys());
+  }
+
+  /** What there is to do where nothing is listed yet; large letters leave it to a row. */
+  private Optional<TagKey> first() {
+    boolean empty = shown.bigParts ? book().bigParts().isEmpty() : book().bags().isEmpty();
+    if (!empty || touch().isLarge()) {
+      return Optional.empty();
+    }
+    TagKey tag = tag(shown.bigParts ? this::addUsual : filling::fresh);
+    tag.setWords(
+        shown.bigParts ? "Add the usual ones" : "New bag",
+        shown.bigParts ? "big parts of this engine" : "say what is in it");
+    return Optional.of(tag);
   }
 
   private List<Region> bags() {
@@ -107,9 +124,12 @@ public final class BagsScreen extends Page implements Scannable {
     parts.sort(Comparator.comparing(BigPartRecord::isOn));
     if (parts.isEmpty()) {
       String words = "Heads, covers, pumps and manifolds: add the usual ones of this engine.";
-      return List.of(
-          ListRow.told(touch(), "No big part yet", words),
-          ListRow.key(touch(), "Add the usual ones", List.of(), this::addUsual));
+      List<Region> rows = new ArrayList<>();
+      rows.add(ListRow.told(touch(), "No big part yet", words));
+      if (touch().isLarge()) {
+        rows.add(ListRow.key(touch(), "Add the usual ones", List.of(), this::addUsual));
+      }
+      return rows;
     }
     int across = touch().isLarge() ? ACROSS_WHERE_LARGE : ACROSS;
     List<Region> rows = new ArrayList<>();
@@ -144,11 +164,14 @@ public final class BagsScreen extends Page implements Scannable {
     if (touch().isLarge()) {
       return Tiles.row(context.scale(), shown.bigParts ? bags : big, more);
     }
+    TouchKey gaskets = touch().key("Always new", this::gaskets);
+    if (!shown.bigParts && book().bags().isEmpty()) {
+      return Tiles.row(context.scale(), bags, big, gaskets, more);
+    }
     TouchKey fresh =
         shown.bigParts
             ? touch().key("Add one", this::addOne)
             : touch().key("New bag", filling::fresh);
-    TouchKey gaskets = touch().key("Always new", this::gaskets);
     return Tiles.row(context.scale(), bags, big, fresh, gaskets, more);
   }
 

@@ -71,7 +71,7 @@ public final class HeardScreen extends ListPage {
       rows.add(
           key(
               card.check().title(),
-              touch().brief(answer(card) + "  " + card.check().where(), answer(card)),
+              List.of(answer(card), touch().brief(card.check().where(), "")),
               () -> ask(card)));
     }
     return rows;

@@ -68,7 +68,7 @@ public final class ConsequenceScreen extends ListPage {
     String because = "Because";
     for (String reason : consequence.reasons()) {
       rows.addAll(said(because, Words.sentence(reason)));
-      because = "and so";
+      because = "And so";
     }
     rows.addAll(said("Source", Words.sentence(consequence.source())));
     return rows;

@@ -1,12 +1,15 @@
 package wherefrom.ui.controls;
 
 import java.util.List;
+import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.layout.VBox;
 
 /** A row of a list: a heading and lines of small text below it. */
 public final class ListRow extends VBox {
+  private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
+
   private final double least;
   private final double aside;
   private final double lead;
@@ -59,9 +62,10 @@ public final class ListRow extends VBox {
     return row;
   }
 
-  /** Shows it as the one that is chosen now: a ticked box at its end. */
+  /** Shows it as the one that is chosen now: a ticked box at its end, on a dark plate. */
   public ListRow select(boolean on) {
     chosen.show(this, on);
+    pseudoClassStateChanged(SELECTED, on);
     setPadding(new Insets(lead, aside + chosen.room(), lead, aside));
     return this;
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.layout.Region;
 
 /** A list of any length in pages of whole rows, with large keys to turn them. */
@@ -263,11 +264,20 @@ public final class Pager<T> extends Region {
         "of " + count(items.size()));
   }
 
-  /** A row that is a list has several things to count. */
+  /** A row that is a list, or has several keys beside each other, has several things to count. */
   private int count(int rowsEnd) {
-    return items.subList(0, rowsEnd).stream()
-        .mapToInt(item -> item instanceof List<?> several ? several.size() : 1)
-        .sum();
+    return items.subList(0, rowsEnd).stream().mapToInt(Pager::things).sum();
+  }
+
+  private static int things(Object item) {
+    if (item instanceof List<?> several) {
+      return several.size();
+    }
+    long keys =
+        item instanceof Parent row
+            ? row.getChildrenUnmodifiable().stream().filter(Touch::isTarget).count()
+            : 0;
+    return (int) Math.max(1, keys);
   }
 
   private void place(List<Node> shown, double width, double height) {

@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
  */
 public final class PictureKey extends Region {
   private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
+  private static final String ON_PAPER = "kind-key";
   private static final double PADDING_MM = 1.4;
   private static final double ASIDE_MM = 3;
   private static final double BAR_MM = 2;
@@ -72,9 +73,13 @@ public final class PictureKey extends Region {
     return touch.target(new PictureKey(touch, picture, word, line, done), act);
   }
 
-  /** Shows it as chosen. */
+  /** Shows it as chosen: on paper, in a heavy frame, so that its picture stays as it is. */
   public PictureKey select(boolean on) {
     chosen.show(this, on);
+    getStyleClass().remove(ON_PAPER);
+    if (on) {
+      getStyleClass().add(ON_PAPER);
+    }
     pseudoClassStateChanged(SELECTED, on);
     return this;
   }

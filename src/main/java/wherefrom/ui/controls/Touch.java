@@ -165,6 +165,11 @@ public final class Touch extends Lettering {
     }
   }
 
+  /** Whether a node is a target. */
+  static boolean isTarget(Node node) {
+    return node.getProperties().containsKey(MARK);
+  }
+
   /** Whether a target acts only after it was held down. */
   public static boolean isHeld(Node target) {
     return target.getProperties().get(MARK) instanceof HoldKey;

@@ -19,12 +19,13 @@ final class Wrapping {
 
   /**
    * Behind a space, a slash or the like, an underscore in a path, or a hyphen within a word; but a
-   * figure stays with its unit, a plus-minus with its figure, and the letter below a symbol with
-   * it.
+   * figure stays with its unit, a plus-minus with its figure, the letter below a symbol with it,
+   * and what names a place or a part stays whole: {@code 3 EX}, {@code rod 4}, {@code 0065 54}.
    */
   private static final Pattern BREAK =
       Pattern.compile(
-          "(?<=[ /\\\\]|[A-Za-z0-9]{2}_)(?<!± )(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%)(?![A-Za-z]))"
+          "(?<=[ /\\\\]|[A-Za-z0-9]{2}_)(?<!± )(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%|IN|EX)(?![A-Za-z]))"
+              + "(?!(?<=\\b\\d{4} )\\d\\d(?!\\d))(?!(?<=\\b(?:[Rr]od|[Mm]ain|[Bb]olt) )\\d)"
               + "|(?<=[a-z]-)(?=[a-z0-9])");
 
   /** Where words may be broken is looked for once; so many of the latest are kept. */

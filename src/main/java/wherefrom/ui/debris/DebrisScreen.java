@@ -73,7 +73,7 @@ public final class DebrisScreen extends Page {
   private String first(List<Opening> openings) {
     return openings.stream()
         .findFirst()
-        .map(opening -> touch().brief("first: " + opening.title(), ""))
+        .map(opening -> touch().brief("first: " + Words.small(opening.title()), ""))
         .orElse("");
   }
 }

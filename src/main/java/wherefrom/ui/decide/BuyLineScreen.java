@@ -50,7 +50,7 @@ public final class BuyLineScreen extends ListPage {
             goods ->
                 rows.add(
                     key(
-                        goods.orderWords(),
+                        Words.capital(goods.orderWords()),
                         goods.arrivedWords() + ": offers, and what came",
                         () -> open(() -> new GoodsScreen(context, goods)))));
     return rows;

@@ -254,11 +254,15 @@ final class DecideModel {
     return NewPart.asListed(state(), old);
   }
 
-  /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */
+  /**
+   * {@code 3 EX, 5 EX, 7 IN} or {@code rod 1, upper; rod 1, lower}; from eight on, the first of
+   * them and how many more.
+   */
   static String places(List<Place> places) {
     List<String> figures = places.stream().map(Place::brief).toList();
+    String between = figures.stream().anyMatch(one -> one.contains(",")) ? "; " : ", ";
     return figures.size() <= 8
-        ? String.join(", ", figures)
-        : String.join(", ", figures.subList(0, 6)) + " and " + (figures.size() - 6) + " more";
+        ? String.join(between, figures)
+        : String.join(between, figures.subList(0, 6)) + " and " + (figures.size() - 6) + " more";
   }
 }

@@ -28,6 +28,7 @@ import wherefrom.ui.drawn.Tap;
 public final class EnginePageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final EngineView engine;
+  private final EngineToldView told;
   private final VBox view;
   private final KeyRow besides;
 
@@ -39,7 +40,8 @@ public final class EnginePageScreen extends Page implements Scannable {
     pages.index().kind().ifPresent(engine::choose);
     engine.foot(hasMains() ? BelowPanRail.KEYS : BelowPanRail.NONE);
     engine.look(side);
-    view = Panes.column(context.scale(), engine);
+    told = new EngineToldView(context.touch(), engine);
+    view = Panes.column(context.scale(), told);
     camBearings().ifPresent(view.getChildren()::add);
     besides = KeyRow.of(context);
     lay(view);
@@ -101,12 +103,20 @@ public final class EnginePageScreen extends Page implements Scannable {
   @Override
   protected void refresh() {
     pages.show(engine);
+    told.tell(
+        pages.index().places().stream().filter(this::isMeant).toList(), pages.index().states());
     List<KeyRow.Act> acts = pages.index().besides();
     besides.setActs(acts);
     view.getChildren().remove(besides);
     if (!acts.isEmpty()) {
       view.getChildren().add(besides);
     }
+  }
+
+  /** Whether it can be seen from this side, and is of the kind that is meant. */
+  private boolean isMeant(Place place) {
+    boolean ofKind = pages.index().kind().map(kind -> kind == place.kind()).orElse(true);
+    return ofKind && EngineView.sideOf(place.kind()) == engine.side();
   }
 
   @Override

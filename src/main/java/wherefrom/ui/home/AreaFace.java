@@ -82,7 +82,7 @@ final class AreaFace extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
-    double low = line.minHeight(-1);
+    double low = lineHigh(width, height);
     boolean told = height >= name.minHeight(-1) + low;
     line.setVisible(told);
     double room = told ? height - low : height;
@@ -95,6 +95,15 @@ final class AreaFace extends Region {
     line.resizeRelocate(0, head, width, low);
     bar.resizeRelocate(0, height - thick, width, thick);
     filled.resizeRelocate(0, height - thick, Math.max(0, done) * width, thick);
+  }
+
+  /** Words too long for one line have two where the key is high enough. */
+  private double lineHigh(double width, double height) {
+    line.within(2);
+    double two = line.minHeight(-1);
+    boolean both = line.leastLines(width) > 1 && name.minHeight(-1) + two <= height;
+    line.within(both ? 2 : 1);
+    return both ? two : line.minHeight(-1);
   }
 
   /** The sign leaves where the name would not fit beside it. */

@@ -108,7 +108,7 @@ final class BetweenModel {
   private Area area(Kind kind) {
     return switch (kind) {
       case LOOK -> look();
-      case MEASURE -> counted(kind, undecided(), "readings undecided", "no reading undecided", -1);
+      case MEASURE -> counted(kind, undecided(), "undecided", "none undecided", -1);
       case PLAN -> counted(kind, checks(), "checks to do", "no check to do", -1);
       case DECIDE -> decide();
       case AWAY -> new Area(kind, awayWords(), away(), here());
@@ -132,7 +132,7 @@ final class BetweenModel {
             .filter(one -> one.subject() instanceof wherefrom.inspection.Subject.APart)
             .count();
     double done = out == 0 ? 0 : 1 - (double) parts / out;
-    return counted(Kind.LOOK, (int) parts, "parts to look at", "all looked at", done);
+    return counted(Kind.LOOK, (int) parts, "to look at", "all looked at", done);
   }
 
   private long count(Whereabouts where) {

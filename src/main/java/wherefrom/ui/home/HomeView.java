@@ -12,6 +12,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.controls.Wire;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PlaceCounts;
 
 /**
  * Where the pieces of a job's first screen stand: drawing, places, tag, days; the wire from the tag

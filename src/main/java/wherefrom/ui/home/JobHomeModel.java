@@ -21,18 +21,12 @@ import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
+import wherefrom.ui.drawn.PlaceCounts.Count;
 import wherefrom.ui.running.ServiceWords;
 import wherefrom.ui.takeapart.PartName;
 
 /** What a job's first screen says: the one thing to do, where the parts are, the five days. */
 final class JobHomeModel {
-
-  /**
-   * Parts at one place.
-   *
-   * @param words {@code bench}, {@code washing}
-   */
-  record Count(Sign sign, int parts, String words) {}
 
   /**
    * The one thing to do.

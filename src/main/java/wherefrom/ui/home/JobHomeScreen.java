@@ -25,6 +25,7 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.drawn.PlaceCounts;
 import wherefrom.ui.drawn.SignMark;
 import wherefrom.ui.engine.PartIndex;
 import wherefrom.ui.puttogether.HeldScreen;

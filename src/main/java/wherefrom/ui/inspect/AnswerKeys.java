@@ -45,12 +45,14 @@ final class AnswerKeys {
   }
 
   private Region key(Cue cue, String word, String words, Look look) {
-    boolean chosen = given == look;
-    // A chosen key is dark, and so are the figures.
-    Optional<Region> mark = chosen ? Optional.empty() : Optional.of(mark(cue));
     return PictureKey.of(
-            touch, mark, word, words, OptionalDouble.empty(), () -> answer.accept(look))
-        .select(chosen);
+            touch,
+            Optional.of(mark(cue)),
+            word,
+            words,
+            OptionalDouble.empty(),
+            () -> answer.accept(look))
+        .select(given == look);
   }
 
   private Region mark(Cue cue) {

@@ -128,9 +128,7 @@ public final class CardScreen extends Page implements Scannable {
             touch().heading(check.title()),
             new SketchView(touch(), check),
             touch().small(check.how()));
-    model.hints().stream()
-        .findFirst()
-        .ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint).within(2)));
+    model.hint().ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint)));
     String note = model.card().note();
     if (!note.isEmpty()) {
       words.getChildren().add(touch().small("Note: " + note).within(1));
@@ -150,7 +148,7 @@ public final class CardScreen extends Page implements Scannable {
   /** What is wanted seldom, or not on every card. */
   private List<KeyRow.Act> further() {
     List<KeyRow.Act> acts =
-        new ArrayList<>(List.of(act("Test before", this::before), act("Source", this::readOn)));
+        new ArrayList<>(List.of(act("Previous test", this::before), act("Source", this::readOn)));
     List<String> hints = model.hints();
     if (!hints.isEmpty()) {
       acts.add(act("Hints: " + hints.size(), () -> read(hints)));

@@ -201,6 +201,11 @@ final class LookCardModel {
         .toList();
   }
 
+  /** What the first of them points to; what was read stands behind <i>Hints</i>. */
+  Optional<String> hint() {
+    return new BeforeTeardown(job).hints(subject).stream().map(Symptom::pointsTo).findFirst();
+  }
+
   /** What the tests before teardown said of this place, in sentences. */
   List<String> hints() {
     return new BeforeTeardown(job).hints(subject).stream().map(Symptom::sentence).toList();

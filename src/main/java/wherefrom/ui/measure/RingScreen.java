@@ -23,6 +23,7 @@ public final class RingScreen extends ListPage {
   private final String where;
   private final Ring ring;
   private final TagKey tag;
+  private final KeyRow keys;
   private Optional<RingGapRow> row = Optional.empty();
   private Runnable first = () -> {};
 
@@ -31,14 +32,8 @@ public final class RingScreen extends ListPage {
     this.where = where;
     this.ring = ring;
     tag = tag(() -> first.run());
-    layOut(
-        new Foot(
-            context,
-            tag,
-            KeyRow.of(
-                context,
-                act("Measure again", () -> read(Feature.RINGS, ring.plan())),
-                act("Take the tick off", this::untick))));
+    keys = KeyRow.of(context);
+    layOut(new Foot(context, tag, keys));
   }
 
   @Override
@@ -70,6 +65,16 @@ public final class RingScreen extends ListPage {
     row = new RingFiling(context.getJob()).find(where, ring);
     super.refresh();
     row.ifPresent(this::offer);
+    keys.setActs(acts());
+  }
+
+  private List<KeyRow.Act> acts() {
+    List<KeyRow.Act> acts = new ArrayList<>();
+    acts.add(act("Measure again", () -> read(Feature.RINGS, ring.plan())));
+    if (row.filter(now -> now.state() == RingGapRow.State.DONE).isPresent()) {
+      acts.add(act("Take the tick off", this::untick));
+    }
+    return acts;
   }
 
   private void offer(RingGapRow row) {

@@ -15,6 +15,7 @@ import wherefrom.ui.controls.TagKey;
 /** The card of ring filing: every ring of every bore, what is to be filed off it, and its tick. */
 public final class RingsScreen extends ListPage {
   private final TagKey tag;
+  private final KeyRow keys;
   private final Foot foot;
   private List<RingGapRow> all = List.of();
   private Runnable first = () -> {};
@@ -22,11 +23,8 @@ public final class RingsScreen extends ListPage {
   public RingsScreen(ScreenContext context) {
     super(context, "Ring filing");
     tag = tag(() -> first.run());
-    foot =
-        new Foot(
-            context,
-            tag,
-            KeyRow.of(context, act("Wanted gap", () -> new WantedGapFlow(context).ask())));
+    keys = KeyRow.of(context);
+    foot = new Foot(context, tag, keys);
     layOut(foot);
   }
 
@@ -55,11 +53,16 @@ public final class RingsScreen extends ListPage {
     Optional<RingGapRow> next =
         all.stream().filter(row -> row.state() != RingGapRow.State.DONE).findFirst();
     foot.offerTag(all.isEmpty() || next.isPresent());
+    // Where no ring has one yet it is what the tag is for.
+    keys.setActs(all.isEmpty() ? List.of() : List.of(act("Wanted gap", this::want)));
     tag.setWords(
         next.map(row -> "Next: " + row.words()).orElse("Type the wanted gap"),
         next.map(row -> touch().brief(brief(row), "")).orElse(""));
-    first =
-        next.<Runnable>map(row -> () -> open(row)).orElse(() -> new WantedGapFlow(context).ask());
+    first = next.<Runnable>map(row -> () -> open(row)).orElse(this::want);
+  }
+
+  private void want() {
+    new WantedGapFlow(context).ask();
   }
 
   private Region row(RingGapRow row) {

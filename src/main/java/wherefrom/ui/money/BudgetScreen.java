@@ -44,9 +44,9 @@ public final class BudgetScreen extends Page implements OpensPad {
         context
             .touch()
             .brief(
-                "Many lay by 15 to 20 % (no published source). Is the total above"
+                "Many set aside 15 to 20 % (no published source). Is the total above"
                     + " a good used engine's price? Think again first.",
-                "Many lay by 15 to 20 % (no published source)."));
+                "Many set aside 15 to 20 % (no published source)."));
   }
 
   @Override

@@ -14,6 +14,7 @@ import wherefrom.files.TableFile;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyCsv;
 import wherefrom.quantity.HomeCountry;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -90,7 +91,7 @@ public final class MoneyScreen extends Page {
       lines.add(
           ListRow.key(
               context.touch(),
-              line.what().words() + ": " + model.text(line.amount()),
+              Words.capital(line.what().words()) + ": " + model.text(line.amount()),
               List.of(line.state().words() + plan + note),
               () -> asking.change(line)));
     }

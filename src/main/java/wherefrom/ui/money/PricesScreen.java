@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.rules.consequence.Article;
+import wherefrom.text.Words;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
@@ -36,7 +37,9 @@ public final class PricesScreen extends Page {
                 lines.add(
                     ListRow.key(
                         context.touch(),
-                        what.words() + ": " + price.map(model::text).orElse("no price yet"),
+                        Words.capital(what.words())
+                            + ": "
+                            + price.map(model::text).orElse("no price yet"),
                         List.of(),
                         () -> ask(what))));
     rows.refill(lines);
@@ -61,7 +64,7 @@ public final class PricesScreen extends Page {
         () ->
             NumberEntryScreen.size(
                 context,
-                what.words(),
+                Words.capital(what.words()),
                 "The price of one, in " + model.tender().letters() + ".",
                 MOST,
                 typed -> {

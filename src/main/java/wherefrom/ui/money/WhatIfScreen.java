@@ -84,7 +84,7 @@ public final class WhatIfScreen extends Page {
     return ListRow.plain(
         context.touch(),
         sign + item.pieces() + " " + item.what().words() + ": " + amount,
-        List.of(Words.capital(item.because()) + more));
+        List.of(Words.capital(item.why()) + more));
   }
 
   private void choose() {

@@ -89,7 +89,6 @@ public final class FigureScreen extends Page implements Typable {
     return Panes.grow(
         Panes.column(
             context.scale(),
-            touch.heading(input.words()),
             meaning,
             units,
             new Tiles(context.scale(), 2, Scale.GAP_MM, turns),
@@ -97,7 +96,7 @@ public final class FigureScreen extends Page implements Typable {
   }
 
   private void show() {
-    value.setWords(model.valueWords().isBlank() ? "…" : model.valueWords());
+    value.setWords(model.valueWords().isBlank() ? "not typed" : model.valueWords());
     value.select(!model.onSpread());
     spread.setWords(model.spreadWords());
     spread.select(model.onSpread());

@@ -76,7 +76,7 @@ public final class PlotsScreen extends Page {
   private List<KeyRow.Act> acts() {
     List<KeyRow.Act> acts = new ArrayList<>();
     if (at > 0) {
-      acts.add(act("Plot before", () -> turn(-1)));
+      acts.add(act("Previous plot", () -> turn(-1)));
     }
     if (!charts.isEmpty()) {
       acts.add(act("In words", this::tell));

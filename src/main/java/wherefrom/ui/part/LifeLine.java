@@ -19,7 +19,8 @@ final class LifeLine extends Region {
   private static final double WORDS_MM = 10;
   private static final double DAY_MM = 22;
   private static final double TAG_HIGH = 0.55;
-  private static final double TWO_LINES = 1.8;
+  private static final int MOST_LINES = 3;
+  private static final double FURTHER_LINE = 0.8;
   private static final double MOST_STRETCH = 1.4;
 
   private record Row(Circle knot, FitText day, FitText words) {}
@@ -54,7 +55,8 @@ final class LifeLine extends Region {
     knot.getStyleClass().add("wire-knot");
     FitText day = touch.small(event.day()).within(1);
     day.getStyleClass().add("second");
-    FitText words = touch.fit(event.words(), Scale.SMALL_MM, Scale.SMALL_MM, last).within(2);
+    FitText words = touch.fit(event.words(), Scale.SMALL_MM, Scale.SMALL_MM, last);
+    words.within(MOST_LINES);
     getChildren().addAll(knot, day, words);
     return new Row(knot, day, words);
   }
@@ -69,10 +71,10 @@ final class LifeLine extends Region {
     return events.size() * line;
   }
 
-  /** What is told of an event in two lines takes as much more of the wire. */
+  /** What is told of an event in several lines takes as much more of the wire. */
   private double high(Row row, double width) {
-    boolean one = row.words().leastLineWidth() <= wordsWide(row, width);
-    return one ? line : TWO_LINES * line;
+    int lines = Math.min(MOST_LINES, row.words().leastLines(wordsWide(row, width)));
+    return (1 + FURTHER_LINE * (lines - 1)) * line;
   }
 
   private double dayWide(Row row) {

@@ -14,7 +14,10 @@ import wherefrom.ui.drawn.PartShape;
 /** The part large, what was found on it, and where it is. */
 final class PartHead extends Region {
   private static final double LEAST_MM = 24;
-  private static final double MOST_MM = 52;
+  private static final double MOST_MM = 62;
+
+  /** Beside a part of this size three lines find room. */
+  private static final double THREE_LINES_MM = 40;
 
   private final Region shape;
   private final FitText found;
@@ -32,7 +35,8 @@ final class PartHead extends Region {
     double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));
     shape = shape(scale, layout, home, suiting);
     this.found = touch.heading(found).within(2);
-    this.where = touch.small(where).within(touch.isLarge() ? 1 : 2);
+    int lines = suiting < scale.px(THREE_LINES_MM) ? 2 : 3;
+    this.where = touch.small(where).within(touch.isLarge() ? 1 : lines);
     this.where.getStyleClass().add("second");
     getChildren().addAll(shape, this.found, this.where);
   }

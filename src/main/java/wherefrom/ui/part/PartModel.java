@@ -122,7 +122,7 @@ final class PartModel {
       if (EntryItems.of(logged.entry()).contains(item)) {
         String words = UndoWords.of(state(), Optional.of(logged));
         String rest = words.replace(" of " + name, "").replaceFirst("^" + name + "[,: ]*", "");
-        events.add(new LifeEvent(Dates.day(logged.time(), clock), rest));
+        new LifeEvent(Dates.day(logged.time(), clock), rest, 1).addTo(events);
       }
     }
     return events;

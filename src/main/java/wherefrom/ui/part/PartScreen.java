@@ -34,6 +34,8 @@ public final class PartScreen extends Page implements Scannable {
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
+  private static final double MOST_HEAD = 0.5;
+
   private static final double KEYS_MM = 95;
   private static final int PHOTOS = 2;
   private static final int READINGS = 2;
@@ -106,10 +108,15 @@ public final class PartScreen extends Page implements Scannable {
 
   /** Part, life, readings, photographs; the part as large as high glass lets it be. */
   private Region told() {
-    return new Either(room -> told(HEAD * room.height()));
+    LifeLine life = new LifeLine(context.touch(), model.life());
+    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
+    return new Either(room -> told(both, room.width(), room.height()));
   }
 
-  private Region told(double side) {
+  /** The part has its share, and more where the rest does not need the height. */
+  private Region told(Sideways both, double width, double height) {
+    double spare = height - context.scale().gap() - both.likedHeight(width);
+    double side = Math.max(HEAD * height, Math.min(spare, MOST_HEAD * height));
     PartHead head =
         new PartHead(
             context.touch(),
@@ -118,8 +125,6 @@ public final class PartScreen extends Page implements Scannable {
             model.matter(),
             model.where(),
             side);
-    LifeLine life = new LifeLine(context.touch(), model.life());
-    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
     return Panes.grow(Panes.column(context.scale(), head, both));
   }
 

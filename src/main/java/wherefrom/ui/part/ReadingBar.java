@@ -27,6 +27,9 @@ final class ReadingBar extends Region {
   /** Between the name and its value. */
   private static final double BETWEEN_MM = 3;
 
+  /** Half the height of the band, and how far it is seen beside the mark at least. */
+  private static final double BAND_MM = 0.8;
+
   private final Judgement judged;
   private final FitText name;
   private final FitText value;
@@ -117,7 +120,7 @@ final class ReadingBar extends Region {
     double high = wall(true).orElse(2 * Math.max(low, judged.value().value()));
     double span = Math.max(high - low, 1e-12);
     double share = 0.25 + 0.5 * (figure - low) / span;
-    double edge = mark.prefWidth(-1) / 2;
+    double edge = mark.prefWidth(-1) / 2 + scale.px(BAND_MM);
     return Math.max(edge, Math.min(getWidth() - edge, share * getWidth()));
   }
 
@@ -137,7 +140,7 @@ final class ReadingBar extends Region {
     walls(y);
     double reading = judged.value().value();
     double twice = 2 * judged.value().standardUncertainty();
-    double half = scale.px(0.8);
+    double half = scale.px(BAND_MM);
     band.setX(Math.min(x(reading - twice), x(reading) - mark.prefWidth(-1) / 2 - half));
     band.setWidth(
         Math.max(x(reading + twice), x(reading) + mark.prefWidth(-1) / 2 + half) - band.getX());

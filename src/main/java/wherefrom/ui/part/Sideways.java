@@ -43,6 +43,13 @@ final class Sideways extends Region {
         : left.minHeight(width) + gap + right.minHeight(width);
   }
 
+  /** The height at which both show all that they have. */
+  double likedHeight(double width) {
+    double other = right.prefHeight(isBeside(width) ? wide : width);
+    double first = left.prefHeight(isBeside(width) ? width - gap - wide : width);
+    return isBeside(width) ? Math.max(first, other) : first + gap + other;
+  }
+
   @Override
   protected double computePrefHeight(double width) {
     return computeMinHeight(width);

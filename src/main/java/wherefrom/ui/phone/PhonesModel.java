@@ -35,7 +35,7 @@ final class PhonesModel {
   /** What the code is for, or what stands where none is. */
   String headline() {
     return invitation()
-        .map(code -> "Photograph it with the phone.")
+        .map(code -> "Photograph it. The phone shows:")
         .orElse("No phone can join now. Press New code.");
   }
 

@@ -33,6 +33,7 @@ public final class PhonesScreen extends Page {
   private final Pager<PhonesModel.Row> list;
   private final KeyRow keys;
   private final Foot foot;
+  private final TagKey tag;
   private final StackPane view = Panes.grow(new StackPane());
   private boolean listAlone;
 
@@ -45,8 +46,7 @@ public final class PhonesScreen extends Page {
     number = touch().verdict("");
     list = Pager.list(touch(), this::row);
     keys = KeyRow.of(context);
-    TagKey tag = tag(this::letIn);
-    tag.setWords("Let phones in", "they photograph a code");
+    tag = tag(this::goOn);
     foot = new Foot(context, tag, keys);
     lay(view);
   }
@@ -76,7 +76,10 @@ public final class PhonesScreen extends Page {
     number.setWords(model.number());
     model.invitation().ifPresent(code -> symbol.show(code.symbol()));
     list.refill(open ? model.rows() : PhonesModel.about());
-    foot.offerTag(!open);
+    boolean invited = model.invitation().isPresent();
+    foot.offerTag(!invited);
+    tag.setWords(open ? "New code" : "Let phones in", open ? "" : "they photograph a code");
+    number.setManaged(invited);
     keys.setActs(open ? acts() : List.of());
     List<Node> all = new ArrayList<>();
     all.add(open ? opened() : list);
@@ -87,7 +90,9 @@ public final class PhonesScreen extends Page {
   private List<KeyRow.Act> acts() {
     List<KeyRow.Act> acts = new ArrayList<>();
     acts.add(act("Stop", this::stop));
-    acts.add(act("New code", () -> phones.door().ifPresent(PhoneDoor::invite)));
+    if (model.invitation().isPresent()) {
+      acts.add(act("New code", this::invite));
+    }
     if (touch().isLarge()) {
       acts.add(act(listAlone ? "Show code" : "Phones", this::turn));
     }
@@ -110,6 +115,18 @@ public final class PhonesScreen extends Page {
   private void turn() {
     listAlone = !listAlone;
     refresh();
+  }
+
+  private void goOn() {
+    if (model.isOpen()) {
+      invite();
+    } else {
+      letIn();
+    }
+  }
+
+  private void invite() {
+    phones.door().ifPresent(PhoneDoor::invite);
   }
 
   /** Where the computer is on several networks, the person knows which the phone is on. */

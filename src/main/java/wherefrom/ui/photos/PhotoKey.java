@@ -57,7 +57,7 @@ final class PhotoKey extends Region {
     if (shown instanceof Shown.APicture one) {
       picture.show(one.image());
     } else {
-      picture.say(touch.brief("not to be shown", "?"));
+      picture.say(touch.brief("cannot be shown", "?"));
     }
   }
 

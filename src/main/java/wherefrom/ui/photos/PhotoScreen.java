@@ -43,7 +43,7 @@ public final class PhotoScreen extends Page {
     loader = new PhotoLoader(context);
     picture = Panes.grow(new PictureView(context.touch().text("")));
     words = Panes.grow(context.touch().small(""));
-    before = context.touch().key("Before", () -> turn(-1));
+    before = context.touch().key("Previous", () -> turn(-1));
     next = context.touch().key("Next", () -> turn(1));
     List<Node> keys = photos.get().size() > 1 ? List.of(before, next) : List.of();
     lay(context.touch().isLarge() ? beside(keys) : over(keys));

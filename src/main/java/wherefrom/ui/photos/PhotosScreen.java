@@ -7,6 +7,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.job.photos.Photograph;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TakesPictures;
@@ -14,7 +16,7 @@ import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TagKey;
 
 /** The photographs of a part, of a place that carries no tag, or of the whole engine. */
 public final class PhotosScreen extends Page implements TakesPictures {
@@ -33,22 +35,16 @@ public final class PhotosScreen extends Page implements TakesPictures {
     rows = Pager.list(context.touch(), row -> row);
     across = PhotoStrip.across(context);
     Region strips = touch().isLarge() ? rows : new Either(room -> spread(room.width()));
-    Region view =
-        Panes.column(
-            context.scale(),
-            none,
-            strips,
-            Tiles.row(
-                context.scale(),
-                context
-                    .touch()
-                    .key(context.touch().brief("Add a photograph", "Add photo"), this::add),
-                context
-                    .touch()
-                    .key(
-                        context.touch().brief("Read a folder…", "Read folder…"),
-                        () -> FolderReading.ask(context, subject))));
+    Region view = Panes.column(context.scale(), none, strips, foot());
     lay(view);
+  }
+
+  private Foot foot() {
+    TagKey add = tag(this::add);
+    add.setWords(touch().brief("Add a photograph", "Add photo"), "");
+    String folder = touch().brief("Read a folder…", "Read folder…");
+    return new Foot(
+        context, add, KeyRow.of(context, act(folder, () -> FolderReading.ask(context, subject))));
   }
 
   /** Those of one part or place. */

@@ -157,7 +157,7 @@ public final class PrintTagsScreen extends Page {
     stock.say(model.briefStock());
     places.select(model.choice() instanceof TagChoice.PlaceCards);
     actions.select(model.choice() instanceof TagChoice.ActionCards);
-    start.setWords(model.start() == 1 ? "First label" : "Label " + model.start());
+    start.setWords(model.start() == 1 ? "First label" : "From label " + model.start());
     nudge.setWords(model.nudge().equals(Nudge.NONE) ? "Move print" : "Print moved");
     page.setWords(model.pageWords().isEmpty() ? "" : "Page " + model.pageWords());
     warning.setWords(model.warning());

@@ -3,6 +3,7 @@ package wherefrom.ui.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.job.print.Stock;
@@ -14,30 +15,28 @@ import wherefrom.ui.controls.Tiles;
 
 /** A drawn sheet of labels: the first one to use is tapped. */
 public final class SheetScreen extends Page {
-  private final Stock stock;
   private final int start;
   private final IntConsumer done;
 
   SheetScreen(ScreenContext context, Stock stock, int start, IntConsumer done) {
     super(context, "Start at which label?", false);
-    this.stock = stock;
     this.start = start;
     this.done = done;
-    Pager<Integer> rows = Pager.stretched(context.touch(), this::row);
-    List<Integer> numbers = new ArrayList<>();
+    Pager<List<Integer>> rows = Pager.stretched(context.touch(), this::row);
+    List<List<Integer>> labels = new ArrayList<>();
     for (int row = 0; row < stock.rows(); row++) {
-      numbers.add(row);
+      int before = row * stock.columns();
+      labels.add(IntStream.rangeClosed(before + 1, before + stock.columns()).boxed().toList());
     }
-    rows.setItems(numbers);
+    rows.setItems(labels);
     Region view =
         Panes.column(context.scale(), context.touch().text("Tap the first label to use."), rows);
     lay(view);
   }
 
-  private Region row(int row) {
+  private Region row(List<Integer> numbers) {
     List<Node> labels = new ArrayList<>();
-    for (int column = 0; column < stock.columns(); column++) {
-      int label = row * stock.columns() + column + 1;
+    for (int label : numbers) {
       labels.add(
           context
               .touch()

@@ -18,6 +18,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.changes.StandingScreen;
+import wherefrom.ui.controls.TagKey;
 
 /** Cautions of the first start, what the job shows as open, and the list that is ticked. */
 public final class FirstStartScreen extends ListPage {
@@ -25,14 +26,16 @@ public final class FirstStartScreen extends ListPage {
   private static final int FEW = 3;
 
   private final StartList list;
+  private final TagKey runIn;
 
   public FirstStartScreen(ScreenContext context) {
     super(context, "Before the first start");
     list = new StartList(context.getJob());
+    runIn = tag(() -> context.navigator().show(ScreenId.RUN_IN));
     layOut(
         new Foot(
             context,
-            touch().tag("Run-in", "", () -> context.navigator().show(ScreenId.RUN_IN)),
+            runIn,
             KeyRow.of(
                 context,
                 act(
@@ -43,6 +46,13 @@ public final class FirstStartScreen extends ListPage {
   @Override
   public String aside() {
     return list.countOpen() + " to tick";
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    int open = list.countOpen();
+    runIn.setWords("Run-in", touch().brief(open == 0 ? "" : open + " to tick first", ""));
   }
 
   @Override

@@ -169,13 +169,13 @@ final class MissingModel {
         : count(line.open().size(), line.fittedBut());
   }
 
-  /** {@code 3 missing, 1 fitted, but}: what is left out does not occur. */
-  static String count(int missing, int fittedBut) {
+  /** {@code 3 to fit, 1 in, but …}: what is left out does not occur. */
+  static String count(int toFit, int fittedBut) {
     String but = fittedBut + " in, but something stands against it";
     if (fittedBut == 0) {
-      return missing + " missing";
+      return toFit + " to fit";
     }
-    return missing == 0 ? but : missing + " missing, " + but;
+    return toFit == 0 ? but : toFit + " to fit, " + but;
   }
 
   /** The parts that sit in a section although something stands against them. */

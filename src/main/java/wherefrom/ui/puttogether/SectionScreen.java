@@ -111,7 +111,10 @@ public final class SectionScreen extends Page {
   private Region row(ToFit.FittedBut one) {
     return ListRow.key(
         context.touch(),
-        "! " + one.place().words() + ": " + context.state().state(one.place()).words(),
+        "! "
+            + Words.capital(one.place().words())
+            + ": "
+            + context.state().state(one.place()).words(),
         List.of(one.sentence()),
         () -> choose(one));
   }
@@ -152,7 +155,10 @@ public final class SectionScreen extends Page {
 
   private Region row(Place place) {
     return ListRow.key(
-        context.touch(), place.words(), List.of(model.words(place)), () -> ways.choose(place));
+        context.touch(),
+        Words.capital(place.words()),
+        List.of(model.words(place)),
+        () -> ways.choose(place));
   }
 
   /** Bags that should be used up by now are asked about first. */

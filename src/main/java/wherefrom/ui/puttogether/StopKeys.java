@@ -12,7 +12,7 @@ import wherefrom.ui.controls.Touch;
  *
  * @param tight whether the largest letters leave room for one alone
  */
-record StopKeys(Touch touch, StopView.Ways ways, boolean tight) {
+record StopKeys(Touch touch, WaysOut ways, boolean tight) {
 
   /** What overrules the stop, then what takes out what stands in the way. */
   List<Region> of(PutTogetherModel model) {

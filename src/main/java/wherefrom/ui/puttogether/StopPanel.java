@@ -102,6 +102,20 @@ final class StopPanel extends Region {
         upright ? words + mark + pad() : Math.max(words, least + wordHigh(least) + pad()));
   }
 
+  /** Upright, with the cause and a message below lines that can still be read from the engine. */
+  @Override
+  protected double computePrefHeight(double width) {
+    double least = minHeight(width);
+    double wide = linesWidth(width, 0);
+    double words = comfort(wide) + high(small, wide) + high(said, wide);
+    return upright ? Math.max(least, Math.ceil(markSide(width, 0) + 2.1 * pad() + words)) : least;
+  }
+
+  /** Whether anything stands below the lines: the cause, or a message. */
+  boolean saysMore() {
+    return !small.words().isEmpty() || !said.words().isEmpty();
+  }
+
   private double linesWidth(double width, double mark) {
     return Math.max(1, upright ? width - 2 * pad() : width - mark - 3 * pad());
   }

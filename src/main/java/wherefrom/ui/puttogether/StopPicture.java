@@ -39,6 +39,8 @@ import wherefrom.ui.drawn.PartStates;
  * lie in one cylinder or bearing that alone, large; two parts where the part itself is wrong.
  */
 final class StopPicture implements VerdictVisitor<Optional<Region>> {
+  private static final double MOST_TEXT = 1.2;
+
   private final Touch touch;
   private final EngineJob job;
   private final Layout layout;
@@ -58,6 +60,12 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
 
   private Drawn drawn() {
     return new Drawn(layout, Asked.of(job.kinds()), touch.scale());
+  }
+
+  /** What is drawn of one cylinder: its number has the room of a column, not that of words. */
+  private Drawn ofOne() {
+    double factor = Math.min(touch.scale().textFactor(), MOST_TEXT);
+    return new Drawn(layout, Asked.of(job.kinds()), touch.scale().withText(factor));
   }
 
   private Optional<Region> shown(
@@ -109,11 +117,11 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
 
   private Optional<Function<Bounds, Drawing>> both(ValveSpot valve) {
     return Optional.of(
-        drawn().columns(valve.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
+        ofOne().columns(valve.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
   }
 
   private Optional<Function<Bounds, Drawing>> whole(Spot half) {
-    return Optional.of(drawn().bearing(half, Set.of()));
+    return Optional.of(ofOne().bearing(half, Set.of()));
   }
 
   /** One place, large. */
@@ -130,14 +138,14 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
     return spot.match(
         valve -> Optional.of(column(valve, marked)),
         bore -> Optional.empty(),
-        rod -> Optional.of(drawn().bearing(rod, marked)),
-        main -> Optional.of(drawn().bearing(main, marked)),
+        rod -> Optional.of(ofOne().bearing(rod, marked)),
+        main -> Optional.of(ofOne().bearing(main, marked)),
         cam -> Optional.empty());
   }
 
   private Function<Bounds, Drawing> column(ValveSpot valve, Set<Place> marked) {
     Column column = valve.side() == ValveSide.EXHAUST ? Column.EXHAUST : Column.INTAKE;
-    return drawn().columns(valve.cylinder(), EnumSet.of(column), marked);
+    return ofOne().columns(valve.cylinder(), EnumSet.of(column), marked);
   }
 
   /** What waits or has something against it: its place with the mark, ringed. */

@@ -29,26 +29,8 @@ final class StopView extends Region {
   private static final double LEAST_PICTURE_MM = 40;
   private static final double LARGEST_TEXT = 2;
 
-  /** The ways out of a stop. */
-  interface Ways {
-    /** What leads out of it first; then the part is judged again. */
-    void deed(WayOut deed);
-
-    /** What stands in the way has been taken out. */
-    void tookOut();
-
-    /** What else there is: the bench, the part away, help. */
-    void more();
-
-    /** The reason for fitting on purpose is to be chosen. */
-    void chooseReason();
-
-    /** Fitted here on purpose, for the reason that is chosen. */
-    void onPurpose();
-  }
-
   private final Touch touch;
-  private final Ways ways;
+  private final WaysOut ways;
   private final Supplier<Dimension2D> corner;
   private Optional<ScreenAnswer> answer = Optional.empty();
   private Optional<StopPanel> panel = Optional.empty();
@@ -64,7 +46,7 @@ final class StopView extends Region {
   /**
    * @param corner what UNDO takes of the lower corner
    */
-  StopView(Touch touch, Ways ways, Supplier<Dimension2D> corner) {
+  StopView(Touch touch, WaysOut ways, Supplier<Dimension2D> corner) {
     this.touch = touch;
     this.ways = ways;
     this.corner = corner;
@@ -92,18 +74,20 @@ final class StopView extends Region {
     fill();
   }
 
-  /** With the largest letters words and keys take all the room. */
+  /** With the largest letters words and keys take all the width. */
   private boolean isTight() {
     return touch.scale().textFactor() >= LARGEST_TEXT;
+  }
+
+  /** The picture, where words and keys leave it room: with the largest letters on upright glass. */
+  private Optional<Region> picture() {
+    return picture.filter(drawn -> !isTight() || upright);
   }
 
   /** The picture of a stop stays as it is while the stop does. */
   private void draw(PutTogetherModel model) {
     pictured = model.stop();
-    picture =
-        pictured
-            .filter(stop -> !isTight())
-            .flatMap(stop -> StopPicture.of(touch, model.state(), stop));
+    picture = pictured.flatMap(stop -> StopPicture.of(touch, model.state(), stop));
   }
 
   /** Shows a sentence below the small line, which stays, as the lines of the stop do. */
@@ -129,7 +113,7 @@ final class StopView extends Region {
     StopPanel words = words();
     List<Region> shown = new ArrayList<>(List.of(words));
     tag.ifPresent(shown::add);
-    picture.ifPresent(shown::add);
+    picture().ifPresent(shown::add);
     keys.ifPresent(shown::add);
     shown.add(more);
     getChildren().setAll(shown);
@@ -176,8 +160,7 @@ final class StopView extends Region {
       return;
     }
     double least = panel.get().minHeight(getWidth());
-    double share = upright ? UPRIGHT_PANEL : PANEL;
-    double high = Math.max(least, (picture.isPresent() ? share : ALONE) * getHeight());
+    double high = Math.max(least, panelHigh());
     double below = upright ? belowUpright(getWidth()) : belowBeside();
     high = Math.max(least, Math.min(high, getHeight() - below));
     put(panel.get(), 0, 0, getWidth(), high);
@@ -187,6 +170,31 @@ final class StopView extends Region {
     } else {
       layBeside(top);
     }
+  }
+
+  /** Upright, a picture is worth less than large words that say why. */
+  private double panelHigh() {
+    double share = upright ? UPRIGHT_PANEL : PANEL;
+    if (upright && touch.isLarge() && picture.isPresent()) {
+      double words = panel.map(shown -> shown.prefHeight(getWidth())).orElse(0.0);
+      if (pictureHigh(words) >= leastPictureHigh()) {
+        return words;
+      }
+      share = panel.filter(StopPanel::saysMore).isPresent() ? ALONE : share;
+    }
+    return (picture().isPresent() ? share : ALONE) * getHeight();
+  }
+
+  /** What is left for the picture on upright glass below a panel of this height. */
+  private double pictureHigh(double panelHigh) {
+    double wide = getWidth();
+    double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
+    double tagHigh = tag.map(key -> key.prefHeight(wide)).orElse(0.0);
+    return getHeight() - panelHigh - tagHigh - row - 3 * gap() - 1;
+  }
+
+  private double leastPictureHigh() {
+    return 0.8 * touch.scale().px(LEAST_PICTURE_MM);
   }
 
   private double gap() {
@@ -230,7 +238,8 @@ final class StopView extends Region {
     double wanted = Math.max(RIGHT * getWidth(), keysNeed());
     double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
     double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
-    boolean room = picture.isPresent() && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
+    boolean room =
+        picture().isPresent() && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
     return Math.floor(room ? wide : all);
   }
 
@@ -280,7 +289,7 @@ final class StopView extends Region {
 
   private void putPicture(double x, double y, double wide, double high) {
     double least = touch.scale().px(LEAST_PICTURE_MM);
-    boolean room = wide >= least && high >= 0.8 * least;
+    boolean room = wide >= least && high >= leastPictureHigh();
     picture.ifPresent(
         shown -> {
           shown.setVisible(room);

@@ -18,7 +18,7 @@ import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.decide.DecidePartScreen;
 
 /** What the keys of a stop do: some solve it here, some lead to another screen and back. */
-final class StopWays implements StopView.Ways {
+final class StopWays implements WaysOut {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final Consumer<Optional<Cue>> answer;

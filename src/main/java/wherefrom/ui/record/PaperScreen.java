@@ -51,7 +51,7 @@ public final class PaperScreen extends Page {
     picture = new PictureView(touch().text(""));
     print = tag(this::print);
     print.setWords("Print", "");
-    before = touch().key("Before", () -> turn(-1));
+    before = touch().key("Previous", () -> turn(-1));
     next = touch().key("Next", () -> turn(1));
     count = touch().small("");
     TouchKey save = touch().key(touch().brief("Save as PDF…", "Save…"), this::save);

@@ -14,6 +14,7 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -83,6 +84,7 @@ public final class RetagScreen extends Page {
     Touch touch = context.touch();
     List<Node> offered = new ArrayList<>();
     if (model.kind().isEmpty()) {
+      offered.add(touch.key("Changes", () -> context.navigator().show(ScreenId.CHANGES)));
       return offered;
     }
     PartKind kind = model.kind().get();

@@ -1,6 +1,7 @@
 package wherefrom.ui.shop;
 
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 
 /**
  * What came of a scan or a tap: how it sounds, and a sentence.
@@ -8,6 +9,11 @@ import wherefrom.rules.Cue;
  * @param taken whether anything was logged; what was not is said over the whole screen
  */
 record ScanOutcome(Cue cue, String sentence, boolean taken) {
+  /** A sentence that begins with a place begins with a capital. */
+  ScanOutcome {
+    sentence = Words.capital(sentence);
+  }
+
   static ScanOutcome right(String sentence) {
     return new ScanOutcome(Cue.RIGHT, sentence, true);
   }

@@ -60,12 +60,8 @@ public final class CellGrid extends Region {
   }
 
   private PictureKey key(Cell cell) {
-    PictureKey key =
-        PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act());
-    if (cell.chosen()) {
-      key.getStyleClass().add("kind-key");
-    }
-    return key.select(cell.chosen());
+    return PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act())
+        .select(cell.chosen());
   }
 
   /** How many keys stand beside each other in a row of this width. */

@@ -12,6 +12,8 @@ public final class GridScreen extends Page {
 
   private final Supplier<List<Cell>> cells;
   private final CellGrid grid;
+  private List<Cell> asked;
+  private boolean isFresh = true;
 
   /**
    * @param none what is said where there is nothing to choose
@@ -20,20 +22,24 @@ public final class GridScreen extends Page {
     super(context, title);
     this.cells = cells;
     grid = new CellGrid(touch(), COLUMNS);
+    asked = cells.get();
     lay(
-        cells.get().isEmpty()
+        asked.isEmpty()
             ? Panes.column(context.scale(), touch().text(none))
             : Panes.column(context.scale(), grid));
   }
 
   @Override
   public String aside() {
-    int count = cells.get().size();
+    int count = asked.size();
     return count == 0 ? "none" : String.valueOf(count);
   }
 
   @Override
   protected void refresh() {
-    grid.show(cells.get());
+    // A screen that has just been made asked as it was made: its keys have pictures.
+    asked = isFresh ? asked : cells.get();
+    isFresh = false;
+    grid.show(asked);
   }
 }

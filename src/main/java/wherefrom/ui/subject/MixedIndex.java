@@ -86,7 +86,7 @@ public final class MixedIndex implements EngineIndex {
             .filter(at -> EngineView.sideOf(at.getKey().kind()) == side)
             .mapToLong(at -> at.getValue().size())
             .sum();
-    return here + " of " + all.get().size();
+    return here + " of " + all.get().size() + " here";
   }
 
   @Override

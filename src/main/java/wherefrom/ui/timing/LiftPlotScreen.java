@@ -5,6 +5,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -38,7 +39,7 @@ public final class LiftPlotScreen extends Page {
     view.getChildren().setAll(drawn);
     if (!touch().isLarge()) {
       // The axes need the room; the readings' screen says it too.
-      view.getChildren().add(0, touch().small(check.words(lobe)));
+      view.getChildren().add(0, touch().small(Words.capital(check.words(lobe))));
     }
   }
 }

@@ -130,7 +130,7 @@ public final class LobeScreen extends Page {
   @Override
   protected void refresh() {
     int count = book.readings(lobe).size();
-    words.setWords("Readings: " + count + ". " + new TimingCheck(book).words(lobe));
+    words.setWords("Readings: " + count + ". " + Words.capital(new TimingCheck(book).words(lobe)));
     rows.refill(book.readings(lobe));
   }
 }

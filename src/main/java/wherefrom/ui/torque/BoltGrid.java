@@ -22,7 +22,7 @@ final class BoltGrid extends StackPane {
   private final int columns;
   private final Function<Integer, Optional<BoltFace>> faces;
   private final IntConsumer touched;
-  private final Pager<Integer> pager;
+  private final Pager<List<Integer>> pager;
 
   /**
    * @param faces what is drawn at a position, row by row from 1; nothing where there is no bolt
@@ -48,7 +48,11 @@ final class BoltGrid extends StackPane {
   }
 
   void draw() {
-    pager.refill(IntStream.range(0, rows).boxed().toList());
+    List<List<Integer>> positions = new ArrayList<>();
+    for (int row = 0; row < rows; row++) {
+      positions.add(IntStream.rangeClosed(row * columns + 1, (row + 1) * columns).boxed().toList());
+    }
+    pager.refill(positions);
   }
 
   /** Few rows are drawn larger, where the words leave room. */
@@ -56,10 +60,9 @@ final class BoltGrid extends StackPane {
     return touch.isLarge() || rows > 3 ? 1 : rows > 2 ? 1.2 : 1.6;
   }
 
-  private Region row(int row) {
+  private Region row(List<Integer> positions) {
     List<Node> cells = new ArrayList<>();
-    for (int column = 0; column < columns; column++) {
-      int position = row * columns + column + 1;
+    for (int position : positions) {
       cells.add(
           faces
               .apply(position)

@@ -1,7 +1,6 @@
 package wherefrom.workings.chart;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import wherefrom.workings.chart.ChartMark.Look;
@@ -170,19 +169,19 @@ public final class ChartLayout {
   /** A figure that would touch the one before is left out; crowded names stand in two rows. */
   private void figuresAcross() {
     double letter = surface.capital();
-    double[] last = new double[nameRows];
-    Arrays.fill(last, Double.NEGATIVE_INFINITY);
-    int row = 0;
+    NamesAcross names = new NamesAcross(nameRows, letter);
     for (Axis.Tick tick : chart.across().ticks()) {
       double x = x(tick.at());
       double half = surface.widthOf(tick.words()) / 2;
-      line(x, bottom, x, bottom + (0.5 + ROW * row) * letter, Look.THIN);
+      line(x, bottom, x, bottom + 0.5 * letter, Look.THIN);
       double at = Math.max(half, Math.min(x, surface.width() - half));
-      if (at - half > last[row] + 0.5 * letter) {
-        words(at, bottom + (1.5 + ROW * row) * letter, Side.MIDDLE, tick.words());
-        last[row] = at + half;
-      }
-      row = (row + 1) % nameRows;
+      names
+          .take(x, at - half, at + half)
+          .ifPresent(
+              row -> words(at, bottom + (1.5 + ROW * row) * letter, Side.MIDDLE, tick.words()));
+    }
+    for (double x : names.leads()) {
+      line(x, bottom + 0.5 * letter, x, bottom + (0.5 + ROW) * letter, Look.THIN);
     }
   }
 

@@ -134,10 +134,10 @@ class PlanBookTest {
     PlanEffects effects = PlanFollowing.of(job, column(1));
     assertThat(effects.lines().stream().map(CostItem::sentence).toList())
         .containsExactlyInAnyOrder(
-            "2 × head milled, no price typed (R14)",
-            "2 × intake faces or manifold cut, no price typed (R14)",
-            "16 × pushrods, 104.00 (R8)",
-            "2 × head gaskets, 40.00 (R14)");
+            "2 × head milled, no price typed (rule 14)",
+            "2 × intake faces or manifold cut, no price typed (rule 14)",
+            "16 × pushrods, 104.00 (rule 8)",
+            "2 × head gaskets, 40.00 (rule 14)");
     assertThat(effects.moneyWords()).isEqualTo("144.00, 2 without a price");
     assertThat(effects.checks())
         .anySatisfy(check -> assertThat(check).contains("piston to valve"))
@@ -169,9 +169,9 @@ class PlanBookTest {
     new MoneyBook(job).setPrice(Article.read("crank"), "300");
     assertThat(lines("stroke", "3.450 in"))
         .containsExactlyInAnyOrder(
-            "16 × rod shells, no price typed (R31)",
-            "10 × main shells, no price typed (R31)",
-            "1 × crank, 300.00 (R31)");
+            "16 × rod shells, no price typed (rule 31)",
+            "10 × main shells, no price typed (rule 31)",
+            "1 × crank, 300.00 (rule 31)");
   }
 
   @Test
@@ -179,10 +179,10 @@ class PlanBookTest {
     new MoneyBook(job).setPrice(Article.read("pistons"), "25");
     assertThat(lines("piston-volume", "-4 cc"))
         .containsExactlyInAnyOrder(
-            "8 × pistons, 200.00 (R32)", "8 × piston ring sets, no price typed (R32)");
+            "8 × pistons, 200.00 (rule 32)", "8 × piston ring sets, no price typed (rule 32)");
     assertThat(lines("bore", "3.890 in"))
-        .contains("8 × pistons, 200.00 (R18, R32)")
-        .contains("8 × piston ring sets, oversize, no price typed (R18, R32)")
+        .contains("8 × pistons, 200.00 (rule 18, rule 32)")
+        .contains("8 × piston ring sets, oversize, no price typed (rule 18, rule 32)")
         .noneMatch(line -> line.startsWith("8 × piston ring sets, no price"));
   }
 
@@ -190,7 +190,7 @@ class PlanBookTest {
   void otherSpringsAreBoughtAndShimmedOnesAreNot() {
     new MoneyBook(job).setPrice(Article.read("valve springs"), "4");
     assertThat(lines("solid-height", "1.100 in"))
-        .containsExactly("16 × valve springs, 64.00 (R30)");
+        .containsExactly("16 × valve springs, 64.00 (rule 30)");
     book.set(1, "solid-height", "");
     assertThat(lines("installed-height", "1.660 in")).isEmpty();
     assertThat(PlanFollowing.of(job, column(1)).checks())

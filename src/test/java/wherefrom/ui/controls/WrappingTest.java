@@ -21,6 +21,21 @@ class WrappingTest {
   }
 
   @Test
+  void whatNamesAPlaceOrAPartStaysWhole() {
+    String words = "Take 0004 21 out of 3 EX: it belongs at 1 IN, or at rod 4, main 5, 0.010 in";
+    for (int width = 110; width < 700; width += 10) {
+      assertThat(broken(words, width).lines())
+          .noneMatch(
+              line ->
+                  line.matches(".*(\\d|rod|main|0004)$")
+                      && !line.endsWith("21")
+                      && !line.endsWith("4")
+                      && !line.endsWith("5"))
+          .noneMatch(line -> line.matches("(EX|IN|21|in)\\b.*"));
+    }
+  }
+
+  @Test
   void aLongNameOfAFileMayGoOnBehindItsUnderscore() {
     assertThat(broken("photographs_of_the_left_head", 150)).contains("_\n");
   }

@@ -27,7 +27,7 @@ class BetweenModelTest {
     List<BetweenModel.Area> areas = new BetweenModel(sample.job).areas();
     assertThat(areas).hasSize(10);
     assertThat(BetweenModel.next(areas)).isEqualTo(BetweenModel.Kind.LOOK);
-    assertThat(areas.get(0).line()).isEqualTo("74 parts to look at");
+    assertThat(areas.get(0).line()).isEqualTo("74 to look at");
     assertThat(areas.get(0).done()).isZero();
   }
 

@@ -180,7 +180,7 @@ class PlanModelTest {
     assertThat(words("To buy and do").get(1)).isEqualTo("4 things");
     assertThat(model.effects().get(0).heading()).isEqualTo("Together: 40.00, 3 without a price");
     assertThat(model.effects())
-        .anyMatch(row -> row.heading().equals("2 × head gaskets, 40.00 (R14)"));
+        .anyMatch(row -> row.heading().equals("2 × head gaskets, 40.00 (rule 14)"));
     model.choose(0);
     assertThat(model.effects().get(0).heading()).isEqualTo("Nothing follows");
   }

@@ -55,6 +55,15 @@ class PartModelTest {
   }
 
   @Test
+  void whatHappensTwiceInADayIsOneKnotOfItsLife() {
+    model.note("rust below the cup");
+    model.note("rust below the cup");
+    assertThat(model.life())
+        .extracting(LifeEvent::words)
+        .containsExactly("came out", "note on 3 EX pushrod: rust below the cup, 2 times");
+  }
+
+  @Test
   void aNoteStandsOnItsPage() {
     model.note("rust below the cup");
     assertThat(model.more())

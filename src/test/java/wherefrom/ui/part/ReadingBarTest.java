@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import javafx.scene.shape.Rectangle;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Sign;
 import wherefrom.inspection.Subject;
@@ -24,6 +25,33 @@ class ReadingBarTest {
     assertThat(ReadingBar.sign(Ruling.REJECT)).isEqualTo(Sign.FAILED);
     assertThat(ReadingBar.sign(Ruling.UNDECIDED)).isEqualTo(Sign.OPEN);
     assertThat(ReadingBar.sign(Ruling.ACCEPT)).isEqualTo(Sign.FITTED);
+  }
+
+  /** A reading far past its limit stands at the end of the line, and nothing of it beyond. */
+  @Test
+  void aReadingFarOffStaysWithinItsBar() {
+    SampleJob sample = SampleJob.apart();
+    new Instruments(sample.job).list("DIAL", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+    new Instruments(sample.job).limit("pushrod-runout", "value", "", "0.001", "manual, page 6");
+    Subject pushrod = Subject.ofPart(sample.part("pushrod@3EX").item());
+    new Measuring(sample.job)
+        .take(
+            new Measuring.Entry(
+                pushrod, "pushrod-runout", "DIAL", Map.of("middle", List.of("0.0300")), true, ""));
+    Judgement judged =
+        sample.job.state().measures().listResults(pushrod).get(0).judgements().get(0);
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          ReadingBar bar = new ReadingBar(window.shell.context().touch(), judged);
+          bar.resize(500, bar.minHeight(500));
+          bar.layout();
+          assertThat(bar.getChildrenUnmodifiable())
+              .filteredOn(Rectangle.class::isInstance)
+              .isNotEmpty()
+              .allSatisfy(node -> assertThat(node.getBoundsInParent().getMaxX()).isLessThan(500.5));
+          return 0;
+        });
   }
 
   /** A long name stands above its figure, whole, where one line has no room for both. */

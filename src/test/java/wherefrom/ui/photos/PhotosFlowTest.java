@@ -262,7 +262,7 @@ class PhotosFlowTest {
     press("Next");
     assertThat(words())
         .contains("Photograph 2 of 2", "the heel", "gone from the job's folder. Bring it");
-    press("Before");
+    press("Previous");
     assertThat(words()).contains("Photograph 1 of 2");
   }
 

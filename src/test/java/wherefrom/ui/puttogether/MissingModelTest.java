@@ -28,7 +28,7 @@ class MissingModelTest {
             .orElseThrow();
     assertThat(mains.open()).hasSize(10);
     model.close(mains.section());
-    assertThat(model.trouble()).isEqualTo("Not finished: 10 missing.");
+    assertThat(model.trouble()).isEqualTo("Not finished: 10 to fit.");
     mains.open().forEach(place -> model.excuse(place, "comes later"));
     model.close(mains.section());
     assertThat(model.trouble()).isEmpty();

@@ -246,7 +246,7 @@ class WayOutTest {
     MissingModel.SectionLine line =
         missing.sections().stream().filter(one -> one.fittedBut() > 0).findFirst().orElseThrow();
     assertThat(MissingModel.words(line))
-        .isEqualTo("23 missing, 1 in, but something stands against it");
+        .isEqualTo("23 to fit, 1 in, but something stands against it");
     missing.takeOut(missing.fittedBut(line.section()).get(0).part());
     assertThat(missing.trouble()).isEmpty();
     assertThat(state()).isEqualTo(PlaceState.OUT);

@@ -1,16 +1,26 @@
-package wherefrom.ui.home;
+package wherefrom.ui.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.drawing.Sign;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.drawn.SignMark;
 
-/** Where the parts are: a mark, how many, in a word where. Below each other, or two by two. */
-final class PlaceCounts extends Region {
+/**
+ * How many parts stand how: a mark, how many, in a word how or where. Below each other, or two by
+ * two.
+ */
+public final class PlaceCounts extends Region {
   private static final double ROW_MM = 11.7;
+
+  /**
+   * How many parts stand so.
+   *
+   * @param words where they are, or how they stand
+   */
+  public record Count(Sign sign, int parts, String words) {}
 
   private record Row(SignMark mark, FitText figure, FitText words) {}
 
@@ -18,14 +28,14 @@ final class PlaceCounts extends Region {
   private final List<Row> rows = new ArrayList<>();
   private int columns = 1;
 
-  PlaceCounts(Touch touch) {
+  public PlaceCounts(Touch touch) {
     this.touch = touch;
   }
 
-  void show(List<JobHomeModel.Count> counts) {
+  public void show(List<Count> counts) {
     rows.clear();
     getChildren().clear();
-    for (JobHomeModel.Count count : counts) {
+    for (Count count : counts) {
       String parts = Integer.toString(count.parts());
       Row row =
           new Row(
@@ -39,8 +49,26 @@ final class PlaceCounts extends Region {
   }
 
   /** Stands them in one column, or in two. */
-  void columns(int number) {
-    columns = number;
+  public void columns(int number) {
+    if (number != columns) {
+      columns = number;
+      requestLayout();
+    }
+  }
+
+  /** How wide so many columns are, in pixels. */
+  public double widthOf(int number) {
+    double widest = 0;
+    for (Row row : rows) {
+      widest =
+          Math.max(
+              widest,
+              row.mark().prefWidth(-1)
+                  + row.figure().leastLineWidth()
+                  + row.words().leastLineWidth()
+                  + 2 * gap());
+    }
+    return number * widest + (number - 1) * touch.scale().gap();
   }
 
   private double row() {
@@ -48,7 +76,7 @@ final class PlaceCounts extends Region {
   }
 
   /** How many rows find room in a height. */
-  int fitting(double height) {
+  public int fitting(double height) {
     return columns * (int) Math.floor(height / row());
   }
 
@@ -65,17 +93,7 @@ final class PlaceCounts extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double widest = 0;
-    for (Row row : rows) {
-      widest =
-          Math.max(
-              widest,
-              row.mark().prefWidth(-1)
-                  + row.figure().leastLineWidth()
-                  + row.words().leastLineWidth()
-                  + 2 * gap());
-    }
-    return columns * widest + (columns - 1) * touch.scale().gap();
+    return widthOf(columns);
   }
 
   @Override
