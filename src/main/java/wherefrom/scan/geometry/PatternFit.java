@@ -26,9 +26,9 @@ public final class PatternFit {
   private final double[] sum = new double[ZONES];
   private final double[] squares = new double[ZONES];
   private final double[] product = new double[ZONES];
-  private final Wanted sharp;
-  private final Wanted soft;
-  private final Wanted softFrame;
+  private final PatternValues sharp;
+  private final PatternValues soft;
+  private final PatternValues softFrame;
   private final double[] spread = new double[ZONES];
   private final PatternPoints points;
   private final PatternPoints everyTurn;
@@ -47,9 +47,9 @@ public final class PatternFit {
     everyTurn = new PatternPoints(pattern.turned.u, pattern.turned.v);
     everyGrey = new float[pattern.turned.u.length];
     slopes = new PatternSlopes(pattern, camera, points);
-    sharp = new Wanted(pattern, pattern.sharp, 0);
-    soft = new Wanted(pattern, pattern.soft, 0);
-    softFrame = new Wanted(pattern, pattern.soft, ZONES);
+    sharp = new PatternValues(pattern, pattern.sharp, 0);
+    soft = new PatternValues(pattern, pattern.soft, 0);
+    softFrame = new PatternValues(pattern, pattern.soft, ZONES);
   }
 
   /** The fit of the sharp pattern on the level on which a module is about two pixels. */
@@ -86,12 +86,12 @@ public final class PatternFit {
     return score(level, pose, softFrame);
   }
 
-  private double score(Level level, Pose pose, Wanted wanted) {
+  private double score(Level level, Pose pose, PatternValues wanted) {
     sample(level, pose.values(), wanted);
     return score(wanted);
   }
 
-  private double score(Wanted wanted) {
+  private double score(PatternValues wanted) {
     double total = 0;
     for (int zone = 0; zone < ZONES; zone++) {
       double shared = (product[zone] - wanted.mean[zone] * sum[zone]) / wanted.count[zone];
@@ -101,12 +101,12 @@ public final class PatternFit {
     return total / ZONES;
   }
 
-  private double variance(int zone, Wanted wanted) {
+  private double variance(int zone, PatternValues wanted) {
     double middle = sum[zone] / wanted.count[zone];
     return Math.max(0, squares[zone] / wanted.count[zone] - middle * middle);
   }
 
-  private void sample(Level level, double[] values, Wanted wanted) {
+  private void sample(Level level, double[] values, PatternValues wanted) {
     int from = pattern.parts[wanted.firstPart];
     projection.set(values);
     points.see(projection, from);
@@ -115,7 +115,7 @@ public final class PatternFit {
   }
 
   /** Takes the sums of each zone anew from the grey values of its points. */
-  private void weigh(Wanted wanted) {
+  private void weigh(PatternValues wanted) {
     Arrays.fill(sum, 0);
     Arrays.fill(squares, 0);
     Arrays.fill(product, 0);
@@ -183,12 +183,12 @@ public final class PatternFit {
     return pattern.size;
   }
 
-  Wanted expected(boolean blurred) {
+  PatternValues expected(boolean blurred) {
     return blurred ? soft : sharp;
   }
 
   /** What is left at each point after the best light and contrast of each quarter is taken out. */
-  void residuals(Level level, double[] values, Wanted expected, float[] out) {
+  void residuals(Level level, double[] values, PatternValues expected, float[] out) {
     sample(level, values, expected);
     for (int zone = 0; zone < ZONES; zone++) {
       spread[zone] = Math.sqrt(variance(zone, expected) + NOISE * NOISE);

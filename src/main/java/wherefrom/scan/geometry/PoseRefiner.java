@@ -60,7 +60,7 @@ public final class PoseRefiner {
     return improved;
   }
 
-  private Pose improve(Level level, Pose pose, Wanted expected, int rounds) {
+  private Pose improve(Level level, Pose pose, PatternValues expected, int rounds) {
     double[] values = pose.values().clone();
     int free = pose.isBent() ? Pose.PARAMETERS : Pose.BEND;
     double module = pose.module();

@@ -15,13 +15,11 @@ import wherefrom.ui.controls.Tiles;
 
 /** A drawn sheet of labels: the first one to use is tapped. */
 public final class SheetScreen extends Page {
-  private final Stock stock;
   private final int start;
   private final IntConsumer done;
 
   SheetScreen(ScreenContext context, Stock stock, int start, IntConsumer done) {
     super(context, "Start at which label?", false);
-    this.stock = stock;
     this.start = start;
     this.done = done;
     Pager<List<Integer>> rows = Pager.stretched(context.touch(), this::row);

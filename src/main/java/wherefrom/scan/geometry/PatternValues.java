@@ -3,7 +3,7 @@ package wherefrom.scan.geometry;
 /**
  * Expected values of a {@link LabelPattern} from one part on, with what is the same at any pose.
  */
-final class Wanted {
+final class PatternValues {
   final float[] values;
   final int firstPart;
 
@@ -15,7 +15,7 @@ final class Wanted {
 
   final double[] variance = new double[LabelPattern.ZONES];
 
-  Wanted(LabelPattern pattern, float[] values, int firstPart) {
+  PatternValues(LabelPattern pattern, float[] values, int firstPart) {
     this.values = values;
     this.firstPart = firstPart;
     for (int part = firstPart; part < 2 * LabelPattern.ZONES; part++) {
