@@ -40,6 +40,9 @@ final class ShapeNodes {
       node.setStrokeLineCap(shape.role() == Role.TICK ? StrokeLineCap.ROUND : StrokeLineCap.BUTT);
       node.setStrokeLineJoin(StrokeLineJoin.ROUND);
       dash(node, shape.role().dashes(), shape.width());
+    } else {
+      // A path has a black line of its own, in the dark look too.
+      node.setStroke(null);
     }
     return node;
   }

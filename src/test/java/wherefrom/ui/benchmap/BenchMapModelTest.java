@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Holder;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.PlaceState;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -69,6 +72,31 @@ class BenchMapModelTest {
     assertThat(model.lying(Holder.BENCH))
         .hasSize(15)
         .doesNotContain(model.lying(Holder.BASKET).get(0));
+  }
+
+  /** With the counts of the holders they are all the places of the kind. */
+  @Test
+  void whatNoHolderCountsIsSaidBesideTheTitle() {
+    model.show(PartKind.PUSHROD);
+    assertThat(model.aside()).isEqualTo("none fitted");
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
+    assertThat(model.lying(Holder.BENCH)).hasSize(14);
+    assertThat(model.aside()).isEqualTo("1 fitted, 1 open");
+    model.show(PartKind.LIFTER);
+    assertThat(model.aside()).isEqualTo("none fitted");
+  }
+
+  @Test
+  void aFittedPartThatMustComeOutAgainCountsAsFitted() {
+    int item = sample.part("pushrod@3EX").item();
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@3EX"), sample.spot("3EX"), "measured");
+    model.show(PartKind.PUSHROD);
+    new Inspecting(sample.job).answer(Subject.ofPart(item), "pushrod-roll", Look.FAIL, "");
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED_BUT);
+    assertThat(model.lying(Holder.BENCH)).hasSize(15);
+    assertThat(model.aside()).isEqualTo("1 fitted, not cleared");
   }
 
   @Test
