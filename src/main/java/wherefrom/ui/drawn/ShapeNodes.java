@@ -35,14 +35,13 @@ final class ShapeNodes {
 
   private static Node lined(Shape shape, javafx.scene.shape.Shape node) {
     node.getStyleClass().add(styleClass(shape.role()));
+    // A path has a black line of its own, in the dark look too: the style sheet says who has one.
+    node.setStroke(null);
     if (shape.width() > 0) {
       node.setStrokeWidth(shape.width());
       node.setStrokeLineCap(shape.role() == Role.TICK ? StrokeLineCap.ROUND : StrokeLineCap.BUTT);
       node.setStrokeLineJoin(StrokeLineJoin.ROUND);
       dash(node, shape.role().dashes(), shape.width());
-    } else {
-      // A path has a black line of its own, in the dark look too.
-      node.setStroke(null);
     }
     return node;
   }
