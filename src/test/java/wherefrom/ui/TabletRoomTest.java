@@ -41,8 +41,7 @@ class TabletRoomTest {
   @ParameterizedTest
   @ValueSource(strings = {"inspect-card-lifter", "phone-code", "phone-joined", "together-list"})
   void nothingIsCutOrCovered(String name) {
-    List<Fault> faults =
-        at(name, window -> Audit.of(window.scene, window.shell.context().scale()));
+    List<Fault> faults = at(name, window -> Audit.of(window.scene, window.shell.context().scale()));
     assertThat(faults).isEmpty();
   }
 

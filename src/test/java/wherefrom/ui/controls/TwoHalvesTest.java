@@ -33,7 +33,9 @@ class TwoHalvesTest {
           Region first = least(100);
           Region second = least(300);
           laidOut(first, second);
-          assertThat(first.getWidth()).isEqualTo(second.getWidth());
+          double half = Math.floor((WIDTH - SCALE.gap()) / 2);
+          assertThat(first.getWidth()).isEqualTo(half);
+          assertThat(second.getWidth()).isEqualTo(WIDTH - SCALE.gap() - half);
           return 0;
         });
   }
