@@ -160,8 +160,7 @@ final class BenchMapModel {
     }
     long but = count(PlaceState.IN_BUT) + count(PlaceState.FITTED_BUT);
     long in = count(PlaceState.IN) + count(PlaceState.IN_BUT);
-    long fitted =
-        count(PlaceState.FITTED) + count(PlaceState.FITTED_BUT) + count(PlaceState.OTHER_FITTED);
+    long fitted = placesOfKind().map(state()::state).filter(PlaceState::isPutBack).count();
     List<String> said = new ArrayList<>();
     if (in > 0) {
       said.add((in == placesOfKind().count() ? "all" : Long.toString(in)) + " in the engine");
