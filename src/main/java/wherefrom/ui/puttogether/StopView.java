@@ -207,7 +207,8 @@ final class StopView extends Region {
   /** What the tag and the keys on the right need at least below the panel. */
   private double belowBeside() {
     double wide = rightWidth();
-    return gap() + Math.max(tagLeast(wide) + keysRow(beside(wide)), twoKeys());
+    return gap()
+        + Math.max(tagLeast(wide) + keysRow(Math.min(wide, rowWidth(getWidth()))), twoKeys());
   }
 
   /** More above UNDO, and apart from it. */
@@ -239,21 +240,21 @@ final class StopView extends Region {
     return Math.floor(getWidth() - corner.get().getWidth() - gap());
   }
 
-  /** What a column on the right leaves the keys, which keep apart from UNDO. */
-  private double beside(double wide) {
-    return Math.min(wide, rowWidth(getWidth()));
+  /** What the keys have of a row in which UNDO is, from which they keep apart. */
+  private double rowWidth(double width) {
+    return width - corner.get().getWidth() - apart();
   }
 
   private void layBeside(double top) {
-    boolean low = getHeight() - top < leastPictureHigh();
-    double wide = low ? besideCorner() : rightWidth();
+    double left = corner.get().getWidth() + gap();
+    double beside = getWidth() - rightWidth() - gap() - left;
+    double wide = hasPicture(beside, getHeight() - top) ? rightWidth() : besideCorner();
     double x = getWidth() - wide;
-    double row = beside(wide);
+    double row = Math.min(wide, rowWidth(getWidth()));
     double high = keysHigh(row);
     double room = getHeight() - top - keysRow(row);
     tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
     keys.ifPresent(made -> put(made, getWidth() - row, getHeight() - high, row, high));
-    double left = corner.get().getWidth() + gap();
     putMore(0, top);
     putPicture(left, top, x - gap() - left, getHeight() - top);
   }
@@ -266,10 +267,6 @@ final class StopView extends Region {
   private double belowUpright(double wide) {
     double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
     return gap() + tagLeast(wide) + gap() + corner.get().getHeight() + apart() + row;
-  }
-
-  private double rowWidth(double width) {
-    return width - corner.get().getWidth() - apart();
   }
 
   private void layUpright(double top) {
@@ -290,9 +287,13 @@ final class StopView extends Region {
     put(more, x, top, corner.get().getWidth(), corner.get().getHeight());
   }
 
+  private boolean hasPicture(double wide, double high) {
+    boolean least = wide >= touch.scale().px(LEAST_PICTURE_MM) && high >= leastPictureHigh();
+    return least && picture().filter(in -> StopPicture.fits(in, wide, high)).isPresent();
+  }
+
   private void putPicture(double x, double y, double wide, double high) {
-    double least = touch.scale().px(LEAST_PICTURE_MM);
-    boolean room = wide >= least && high >= leastPictureHigh();
+    boolean room = hasPicture(wide, high);
     picture.ifPresent(shown -> shown.setVisible(room));
     picture.filter(shown -> room).ifPresent(shown -> put(shown, x, y, wide, high));
   }
