@@ -27,7 +27,7 @@ record ResumeRow(String name, Resume resume, String lastTouched) implements Row 
             resume.inEngine(),
             resume.fitted(),
             resume.missing()));
-    resume.waiting().forEach(waiting -> lines.add("Waiting: " + waiting + "."));
+    resume.waiting().forEach(waiting -> lines.add("Away: " + waiting + "."));
     lines.add(resume.doNext());
     return Row.lines(lines);
   }

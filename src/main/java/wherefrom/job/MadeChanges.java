@@ -6,7 +6,6 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -45,25 +44,6 @@ public final class MadeChanges {
           .at(DebrisFound.class, MadeChanges::takeDebris)
           .at(PartFitted.class, MadeChanges::takeFit);
 
-  /** A failed answer to these checks is a finding that has rules of its own. */
-  private static final Map<String, ChangeKind> FAILED =
-      Map.ofEntries(
-          Map.entry("rod-shell-face", ChangeKind.BEARING_FAILED),
-          Map.entry("main-shell-face", ChangeKind.BEARING_FAILED),
-          Map.entry("pushrod-roll", ChangeKind.PUSHROD_BENT),
-          Map.entry("lobe-look", ChangeKind.LOBE_FAILED),
-          Map.entry("lifter-foot", ChangeKind.FOOT_WORN),
-          Map.entry("lifter-wheel", ChangeKind.ROLLER_WORN),
-          Map.entry("stud-line", ChangeKind.STUD_MOVED),
-          Map.entry("gear-teeth", ChangeKind.PLASTIC_GEAR_BROKEN),
-          Map.entry("rod-cap-mark", ChangeKind.CAP_LOST),
-          Map.entry("rod-mark", ChangeKind.CAP_LOST),
-          Map.entry("main-cap-mark", ChangeKind.CAP_LOST));
-
-  /** A suspect answer to these, too. */
-  private static final Map<String, ChangeKind> SUSPECT =
-      Map.of("gear-teeth", ChangeKind.PLASTIC_GEAR_OLD);
-
   /** Found on one part, they say nothing of another that may sit in its place. */
   private static final Set<ChangeKind> OF_ONE_PART =
       EnumSet.of(
@@ -74,13 +54,6 @@ public final class MadeChanges {
 
   private static final Set<ChangeKind> CAPS =
       EnumSet.of(ChangeKind.CAP_LOST, ChangeKind.CAP_REPLACED);
-
-  /** A rejected reading by these plans is one, too. */
-  private static final Map<String, ChangeKind> REJECTED =
-      Map.of(
-          "lifter-crown", ChangeKind.FOOT_WORN,
-          "pushrod-runout", ChangeKind.PUSHROD_BENT,
-          "lobe-lift", ChangeKind.LOBE_FAILED);
 
   private static final Map<PartKind, ChangeKind> REPLACED =
       Map.of(
@@ -194,19 +167,22 @@ public final class MadeChanges {
   }
 
   private void take(MeasuredResult result) {
-    ChangeKind kind = REJECTED.get(result.plan().key());
-    if (kind != null && result.worst() == Look.FAIL) {
-      String where =
-          result
-              .subject()
-              .match(
-                  part -> where(job.getPart(part.item()).part()),
-                  Subject.AFeature::where,
-                  beside -> "");
-      String key = result.subject().key() + " " + result.plan().key();
-      int item = result.subject().match(Subject.APart::item, feature -> 0, beside -> 0);
-      put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));
+    if (result.worst() == Look.FAIL) {
+      FindingChanges.ofRejected(result.plan().key()).ifPresent(kind -> take(result, kind));
     }
+  }
+
+  private void take(MeasuredResult result, ChangeKind kind) {
+    String where =
+        result
+            .subject()
+            .match(
+                part -> where(job.getPart(part.item()).part()),
+                Subject.AFeature::where,
+                beside -> "");
+    String key = result.subject().key() + " " + result.plan().key();
+    int item = result.subject().match(Subject.APart::item, feature -> 0, beside -> 0);
+    put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));
   }
 
   private void takeSlot(SlotUnknown unknown, LoggedEntry logged) {
@@ -261,19 +237,20 @@ public final class MadeChanges {
 
   private void take(
       String subject, String check, Look look, String where, long sequence, int item) {
-    ChangeKind kind = FAILED.get(check);
-    if (kind != null) {
-      String key = subject + " " + check;
-      changes.remove(key);
-      boolean meant = kind != ChangeKind.CAP_LOST || hasItsRod(item);
-      if (look == Look.FAIL && meant) {
-        put(key, sequence, Change.at(kind, where), true, aboutOne(kind, item));
-      }
-      if (look == Look.SUSPECT && SUSPECT.containsKey(check)) {
-        ChangeKind doubted = Objects.requireNonNull(SUSPECT.get(check));
-        put(key, sequence, Change.at(doubted, where), true, 0);
-      }
-    }
+    FindingChanges.ofFailed(check)
+        .ifPresent(
+            kind -> {
+              String key = subject + " " + check;
+              changes.remove(key);
+              boolean meant = kind != ChangeKind.CAP_LOST || hasItsRod(item);
+              if (look == Look.FAIL && meant) {
+                put(key, sequence, Change.at(kind, where), true, aboutOne(kind, item));
+              }
+              if (look == Look.SUSPECT) {
+                FindingChanges.ofSuspect(check)
+                    .ifPresent(doubted -> put(key, sequence, Change.at(doubted, where), true, 0));
+              }
+            });
   }
 
   /** The cap of a rod that was replaced is the new rod's no more, lost or not. */

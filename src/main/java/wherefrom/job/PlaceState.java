@@ -1,5 +1,8 @@
 package wherefrom.job;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** What is so at a place, for the drawn engine and for lists. */
 public enum PlaceState {
   IN("in"),
@@ -14,10 +17,17 @@ public enum PlaceState {
   OPEN("open"),
   EXCUSED("left empty");
 
+  private static final Set<PlaceState> PUT_BACK = EnumSet.of(FITTED, FITTED_BUT, OTHER_FITTED);
+
   private final String words;
 
   PlaceState(String words) {
     this.words = words;
+  }
+
+  /** Whether a part was put into the place since its own came out, whatever stands against it. */
+  public boolean isPutBack() {
+    return PUT_BACK.contains(this);
   }
 
   /** Stands in lists and on the command line. Never changes. */

@@ -19,8 +19,8 @@ class RandomHistoriesTest {
 
   /** What the build has time for; the soak plays a million others. */
   @Test
-  void tenThousandShortHistories() {
-    play(1, Integer.getInteger("referee.short", 10_000));
+  void sixThousandShortHistories() {
+    play(1, Integer.getInteger("referee.short", 6_000));
     assertThat(differences.values()).isEmpty();
   }
 

@@ -132,6 +132,18 @@ class AuditSelfTest {
   }
 
   @Test
+  void findsAPlateThatLiesOnAKey() {
+    Region plate = new Region();
+    plate.setStyle("-fx-background-color: #F2DDA4;");
+    plate.setManaged(false);
+    plate.resizeRelocate(SCALE.px(5), SCALE.px(5), SCALE.px(40), SCALE.px(10));
+    assertThat(rules(root -> root.getChildren().addAll(key(10, 10, 18, 18), plate)))
+        .containsOnly(Rule.OVERLAP);
+    plate.resizeRelocate(SCALE.px(5), SCALE.px(30), SCALE.px(40), SCALE.px(10));
+    assertThat(rules(root -> root.getChildren().setAll(key(10, 10, 18, 18), plate))).isEmpty();
+  }
+
+  @Test
   void findsAKeyThatReachesOutOfTheWindow() {
     assertThat(rules(root -> root.getChildren().add(key(190, 10, 18, 18))))
         .containsOnly(Rule.OUTSIDE);

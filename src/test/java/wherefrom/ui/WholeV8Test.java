@@ -271,10 +271,10 @@ class WholeV8Test {
     purposely("rod-shell@R3U", "R5U");
     window.press("Missing");
     window.press("Rods and pistons");
-    window.press("rod 3, upper shell");
+    window.press("Rod 3, upper shell");
     window.press("Leave it empty");
     window.press("comes later");
-    assertThat(window.words()).doesNotContain("rod 3, upper shell Part").contains("to fit");
+    assertThat(window.words()).doesNotContain("Rod 3, upper shell Part").contains("to fit");
     window.press("Back");
     window.press("Back");
     assertThat(job.state().onPurpose())

@@ -1,6 +1,11 @@
 package wherefrom.job.money;
 
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Article;
@@ -26,6 +31,26 @@ public record CostItem(
     String reason) {
   public CostItem {
     rules = List.copyOf(rules);
+  }
+
+  /** What is asked of one article, less what a set covers of it. */
+  static CostItem of(
+      Goods thing, Collection<CostAsk> asks, int covered, Map<Article, Money> prices) {
+    CostAsk first = asks.iterator().next();
+    int asked = asks.stream().mapToInt(CostAsk::pieces).sum();
+    int pieces = Math.max(0, asked - covered);
+    Optional<Money> price = Optional.ofNullable(prices.get(first.what()));
+    long cents = Math.multiplyExact(price.orElse(Money.ZERO).cents(), (long) pieces);
+    Set<String> rules = new LinkedHashSet<>();
+    asks.forEach(one -> rules.addAll(one.rules()));
+    return new CostItem(
+        first.what(),
+        thing,
+        pieces,
+        price.isPresent(),
+        Money.ofCents(cents),
+        List.copyOf(rules),
+        first.why());
   }
 
   /** {@code 2 × head gaskets, 40.00 (rule 14)}. */

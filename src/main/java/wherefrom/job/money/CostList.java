@@ -270,9 +270,18 @@ public final class CostList {
       }
     }
     return lines.values().stream()
-        .map(line -> item(line, covers(line.get(0).getValue().what(), before), prices))
+        .map(line -> item(line, before, prices))
         .filter(item -> item.pieces() > 0)
         .toList();
+  }
+
+  private CostItem item(
+      List<Map.Entry<Piece, CostAsk>> line,
+      Map<Piece, CostAsk> before,
+      Map<Article, Money> prices) {
+    List<CostAsk> asks = line.stream().map(Map.Entry::getValue).toList();
+    int covered = covers(asks.get(0).what(), before);
+    return CostItem.of(line.get(0).getKey().thing(), asks, covered, prices);
   }
 
   /** What a gasket set that was ordered or is here holds beyond what others take of it. */
@@ -283,24 +292,5 @@ public final class CostList {
             .mapToInt(CostAsk::pieces)
             .sum();
     return Math.max(0, set.covers(what) - taken);
-  }
-
-  private static CostItem item(
-      List<Map.Entry<Piece, CostAsk>> line, int covered, Map<Article, Money> prices) {
-    CostAsk first = line.get(0).getValue();
-    int asked = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
-    int pieces = Math.max(0, asked - covered);
-    Optional<Money> price = Optional.ofNullable(prices.get(first.what()));
-    long cents = Math.multiplyExact(price.orElse(Money.ZERO).cents(), (long) pieces);
-    Set<String> rules = new LinkedHashSet<>();
-    line.forEach(one -> rules.addAll(one.getValue().rules()));
-    return new CostItem(
-        first.what(),
-        line.get(0).getKey().thing(),
-        pieces,
-        price.isPresent(),
-        Money.ofCents(cents),
-        List.copyOf(rules),
-        first.why());
   }
 }

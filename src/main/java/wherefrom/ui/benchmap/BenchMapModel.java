@@ -158,7 +158,7 @@ final class BenchMapModel {
     if (in > 0) {
       return (in == states.size() ? "all" : Long.toString(in)) + " in the engine";
     }
-    long fitted = placesOfKind().filter(state()::isFilled).count();
+    long fitted = states.stream().filter(PlaceState::isPutBack).count();
     return (fitted == 0 ? "none" : Long.toString(fitted)) + " fitted";
   }
 

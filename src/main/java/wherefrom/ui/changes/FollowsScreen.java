@@ -1,6 +1,5 @@
 package wherefrom.ui.changes;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.StandingRule;
@@ -15,7 +14,6 @@ import wherefrom.ui.controls.TagKey;
 
 /** What follows from an answer that was just kept. It stays until it was read. */
 public final class FollowsScreen extends ListPage {
-  private final String cause;
   private final List<StandingRule> rules;
 
   /**
@@ -23,8 +21,7 @@ public final class FollowsScreen extends ListPage {
    * @param rules what follows from it, the hardest first; not empty
    */
   public FollowsScreen(ScreenContext context, String cause, List<StandingRule> rules) {
-    super(context, "From this follows");
-    this.cause = cause;
+    super(context, Words.capital(cause));
     this.rules = List.copyOf(rules);
     TagKey tag = tag(() -> context.navigator().back());
     tag.setWords("Go on", "");
@@ -37,18 +34,13 @@ public final class FollowsScreen extends ListPage {
 
   @Override
   public String aside() {
-    return Words.count(standing().size(), "thing");
+    int count = standing().size();
+    return Words.count(count, "thing") + (count == 1 ? " follows" : " follow");
   }
 
   @Override
   protected List<Region> rows() {
-    List<StandingRule> left = standing();
-    List<Region> rows = new ArrayList<>();
-    if (!left.isEmpty()) {
-      rows.addAll(said(cause, ""));
-      left.forEach(rule -> rows.add(RuleRows.of(context, rule)));
-    }
-    return rows;
+    return standing().stream().map(rule -> RuleRows.of(context, rule)).toList();
   }
 
   /** Those that were not taken back since. */

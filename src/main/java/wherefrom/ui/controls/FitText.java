@@ -30,6 +30,7 @@ public final class FitText extends Region {
   private String words;
   private Wrapping wrapping;
   private int lines;
+  private boolean asNeeded;
   private boolean tight;
   private double ink;
   private double cap = Double.MAX_VALUE;
@@ -92,6 +93,12 @@ public final class FitText extends Region {
       requestLayout();
     }
     return this;
+  }
+
+  /** Takes as many lines as its words have, and never more than so many, as {@link #within}. */
+  public FitText upTo(int mostLines) {
+    asNeeded = true;
+    return within(mostLines);
   }
 
   /** No larger than this, whatever the room. */
@@ -170,7 +177,13 @@ public final class FitText extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.ceil(lines > 0 ? lines * Wrapping.lineHeight(least()) : height(least(), width));
+    return Math.ceil(lines > 0 ? keptLines(width) : height(least(), width));
+  }
+
+  /** The height of the lines that it keeps within. */
+  private double keptLines(double width) {
+    boolean all = !asNeeded || width <= 0;
+    return (all ? lines : Math.min(lines, leastLines(width))) * Wrapping.lineHeight(least());
   }
 
   @Override

@@ -141,7 +141,7 @@ public final class Pager<T> extends Region {
     double beside = width <= 0 ? -1 : width - turningWidth();
     double least = Math.max(keys, tallest(beside));
     boolean narrow = width > 0 && isNarrow(width);
-    double below = tallest(width) + gap + turning.rowHigh();
+    double below = tallest(width) + (items.size() > 1 ? gap + turning.rowHigh() : 0);
     return narrow ? below : touch.isLarge() ? Math.min(least, below) : least;
   }
 
@@ -163,27 +163,30 @@ public final class Pager<T> extends Region {
     return tallest;
   }
 
-  /** Whether large letters leave the rows no room beside the keys. */
+  /** Whether the rows have no room beside the keys. */
   private boolean isNarrow(double width) {
     double widest = 0;
     for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
       widest = Math.max(widest, row(at).minWidth(-1));
     }
-    return touch.isLarge() && width < widest + turningWidth();
+    return width < widest + turningWidth();
   }
 
   /**
-   * Whether the keys stand below the rows, which then have the whole width: large words beside them
-   * take a quarter of it. They stay beside the rows where more of those are seen so.
+   * Whether the keys stand below the rows, which then have the whole width: beside them they may
+   * take over a quarter of it. They stay beside the rows where more of those are seen so.
    */
   private boolean isBelow(double width, double height) {
     double high = height - turning.rowHigh() - gap;
-    if (!touch.isLarge() || turning.rowWide() > width || tallest(width) > high) {
+    if (turning.rowWide() > width || tallest(width) > high) {
       return false;
     }
+    boolean spared = !touch.isLarge() && turningWidth() <= width / 4;
+    if (isNarrow(width) || spared) {
+      return isNarrow(width);
+    }
     double beside = width - turningWidth();
-    return isNarrow(width)
-        || pages(width, high) < pages(beside, height)
+    return pages(width, high) < pages(beside, height)
         || (pages(width, high) == pages(beside, height)
             && fitting(0, width, high) >= fitting(0, beside, height));
   }

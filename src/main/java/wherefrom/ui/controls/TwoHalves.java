@@ -3,7 +3,10 @@ package wherefrom.ui.controls;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 
-/** Two things that matter alike: side by side on glass that lies, one above the other upright. */
+/**
+ * Two things that matter alike: side by side on glass that lies, one above the other upright. Each
+ * has half of the room, or more where it needs more and the other does not need its half.
+ */
 public final class TwoHalves extends Region {
   private final Region first;
   private final Region second;
@@ -17,8 +20,15 @@ public final class TwoHalves extends Region {
     Panes.grow(this);
   }
 
-  private double half(double all) {
-    return Math.floor((all - gap) / 2);
+  /** What the first has of the room: half, if neither of the two needs more than that. */
+  private double share(double all, double firstLeast, double secondLeast) {
+    double half = Math.floor((all - gap) / 2);
+    double left = Math.floor(Math.min(half, all - gap - secondLeast));
+    return Math.max(Math.ceil(firstLeast), left);
+  }
+
+  private double firstWidth(double width) {
+    return share(width, first.minWidth(-1), second.minWidth(-1));
   }
 
   @Override
@@ -28,15 +38,19 @@ public final class TwoHalves extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double widest = Math.max(first.minWidth(-1), second.minWidth(-1));
-    return Panes.isUpright(this) ? widest : 2 * widest + gap;
+    double left = first.minWidth(-1);
+    double right = second.minWidth(-1);
+    return Panes.isUpright(this) ? Math.max(left, right) : Math.ceil(left) + gap + right;
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double wide = width <= 0 || Panes.isUpright(this) ? width : half(width);
-    double high = Math.max(first.minHeight(wide), second.minHeight(wide));
-    return Panes.isUpright(this) ? 2 * high + gap : high;
+    if (Panes.isUpright(this)) {
+      return Math.ceil(first.minHeight(width)) + gap + second.minHeight(width);
+    }
+    double left = width <= 0 ? width : firstWidth(width);
+    double right = width <= 0 ? width : width - gap - left;
+    return Math.max(first.minHeight(left), second.minHeight(right));
   }
 
   @Override
@@ -49,13 +63,13 @@ public final class TwoHalves extends Region {
     double width = getWidth();
     double height = getHeight();
     if (Panes.isUpright(this)) {
-      double high = half(height);
+      double high = share(height, first.minHeight(width), second.minHeight(width));
       first.resizeRelocate(0, 0, width, high);
-      second.resizeRelocate(0, height - high, width, high);
+      second.resizeRelocate(0, high + gap, width, Math.max(0, height - gap - high));
     } else {
-      double wide = half(width);
+      double wide = firstWidth(width);
       first.resizeRelocate(0, 0, wide, height);
-      second.resizeRelocate(width - wide, 0, wide, height);
+      second.resizeRelocate(wide + gap, 0, Math.max(0, width - gap - wide), height);
     }
   }
 }

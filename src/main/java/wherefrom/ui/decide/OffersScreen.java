@@ -70,6 +70,7 @@ public final class OffersScreen extends ListPage {
 
   private Region row(String words, List<SupplierOffer> both, Function<SupplierOffer, String> cell) {
     GridPane row = new GridPane();
+    row.setHgap(context.scale().gap());
     row.getColumnConstraints().add(column(WORDS));
     row.addColumn(0, text(words));
     for (int at = 0; at < both.size(); at++) {

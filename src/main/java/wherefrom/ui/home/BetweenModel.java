@@ -216,6 +216,6 @@ final class BetweenModel {
 
   private Area record() {
     int open = BuildRecord.countUnchecked(job);
-    return counted(Kind.RECORD, open, "not checked", "all checked", -1);
+    return counted(Kind.RECORD, open, "to check", "all checked", -1);
   }
 }

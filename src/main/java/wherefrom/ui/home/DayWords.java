@@ -1,5 +1,6 @@
 package wherefrom.ui.home;
 
+import java.util.stream.Stream;
 import wherefrom.job.PlaceState;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.Standing;
@@ -24,9 +25,9 @@ public final class DayWords {
     return switch (day) {
       case TAGS -> open == 0 ? "printed" : open + " to print";
       case APART -> open == 0 ? "all out" : open + " to go";
-      case INSPECT -> open == 0 ? "none to decide" : open + " to decide";
+      case INSPECT -> open == 0 ? "none open" : open + " to decide";
       case TOGETHER -> open == 0 ? "all in" : open + " to fit";
-      case RECORD -> open == 0 ? "all checked" : open + " not checked";
+      case RECORD -> open == 0 ? "all checked" : open + " to check";
     };
   }
 
@@ -45,8 +46,9 @@ public final class DayWords {
   }
 
   private static int fitted(Standing standing) {
-    return standing.count(PlaceState.FITTED)
-        + standing.count(PlaceState.FITTED_BUT)
-        + standing.count(PlaceState.OTHER_FITTED);
+    return Stream.of(PlaceState.values())
+        .filter(PlaceState::isPutBack)
+        .mapToInt(standing::count)
+        .sum();
   }
 }

@@ -34,6 +34,9 @@ import wherefrom.ui.subject.Tagged;
 
 /** One quick test: where to look, what is good and what is bad, and the three answers. */
 public final class CardScreen extends Page implements Scannable {
+  /** A longer note is read whole behind the key Note: the drawing keeps its room. */
+  private static final int NOTE_LINES = 3;
+
   private final LookCardModel model;
   private final StackPane view = Panes.grow(new StackPane());
   private final KeyRow keys;
@@ -131,7 +134,7 @@ public final class CardScreen extends Page implements Scannable {
     model.hint().ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint)));
     String note = model.card().note();
     if (!note.isEmpty()) {
-      words.getChildren().add(touch().small("Note: " + note).within(1));
+      words.getChildren().add(touch().small("Note: " + note).upTo(NOTE_LINES));
     }
     return words;
   }

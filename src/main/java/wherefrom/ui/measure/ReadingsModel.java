@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -53,7 +54,18 @@ final class ReadingsModel {
   String title() {
     String named = name();
     String title = plan.title().toLowerCase(Locale.ROOT);
-    return named.toLowerCase(Locale.ROOT).contains(title) ? named : named + ": " + title;
+    if (named.toLowerCase(Locale.ROOT).contains(title)) {
+      return named;
+    }
+    return subject.match(part -> named, at -> placed(at, title), beside -> named) + ": " + title;
+  }
+
+  /** A title that begins with what is read needs the cylinder's number alone before it. */
+  private String placed(Subject.AFeature at, String title) {
+    boolean said = title.startsWith(at.feature().word());
+    return said && at.feature().reach() == Feature.Reach.CYLINDER
+        ? "Cylinder " + at.number()
+        : name();
   }
 
   /** The subject alone. */

@@ -57,12 +57,12 @@ final class PhonesModel {
     return new Row("", words, Optional.empty());
   }
 
-  /** Who has joined, then at which address. */
+  /** Who has joined, then at which address; that nobody has goes without saying beside the code. */
   List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     List<Joined> joined = phones.door().map(PhoneDoor::joined).orElseGet(List::of);
     joined.forEach(one -> rows.add(new Row(name(one), now(one), Optional.of(one))));
-    if (joined.isEmpty()) {
+    if (joined.isEmpty() && invitation().isEmpty()) {
       rows.add(words("No phone has joined yet."));
     }
     phones.door().map(PhoneDoor::address).map(PhonesModel::words).ifPresent(rows::add);

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneDoor.Joined;
 import wherefrom.job.phone.Phones.Nearby;
@@ -108,7 +109,7 @@ public final class PhonesScreen extends Page {
     Region told =
         touch().isLarge()
             ? Panes.grow(invited ? number : headline)
-            : Panes.grow(Panes.column(context.scale(), headline, number, list));
+            : Panes.grow(Panes.column(context.scale(), new VBox(headline, number), list));
     return invited ? new TwoHalves(context.scale(), told, symbol) : told;
   }
 

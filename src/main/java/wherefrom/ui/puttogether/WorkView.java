@@ -77,7 +77,8 @@ final class WorkView extends Region {
     Optional<Halves> halves = model.halves();
     part = halves.map(all -> new HalfTag(touch, all.part(), all.hasPart()));
     place = halves.map(all -> new HalfTag(touch, all.place(), all.hasPlace()));
-    card = halves.isPresent() ? Optional.empty() : answered(model);
+    card =
+        halves.isPresent() ? Optional.empty() : Optional.of(new AnswerPanel(touch, model.answer()));
     shown = Optional.of(model);
     label(model);
     tooLow = 0;
@@ -90,10 +91,6 @@ final class WorkView extends Region {
     sideKeys = keys.side(model);
   }
 
-  private Optional<AnswerPanel> answered(PutTogetherModel model) {
-    return Optional.of(new AnswerPanel(touch, model.answer()));
-  }
-
   /** The ring and the way round stay, whatever else is told beside what waits. */
   private void look(PutTogetherModel model) {
     Optional<Place> about = model.here();
@@ -101,11 +98,8 @@ final class WorkView extends Region {
     pages.show(engine);
     Optional<Place> held = model.dueHalves().held().map(Part::home);
     Layout layout = model.state().layout();
-    shape = held.map(at -> shape(layout, at));
-  }
-
-  private Region shape(Layout layout, Place at) {
-    return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), DrawnAs.HERE);
+    double square = touch.scale().px(SHAPE_MM);
+    shape = held.map(at -> new PartShape(touch.scale(), layout, at, square, DrawnAs.HERE));
   }
 
   /** Whether all keys stand in rows below the drawing. */
@@ -156,8 +150,7 @@ final class WorkView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    double beside = isBeside() ? Math.ceil(side.minHeight(sideWide())) + gap() : 0;
-    return leastHead(width) + beside + row.minHeight(width) + gap();
+    return leastHead(width) + sideHigh() + row.minHeight(width) + gap();
   }
 
   private double leastHead(double width) {
@@ -170,18 +163,21 @@ final class WorkView extends Region {
     return isTall(width) ? 2 * both + gap() : both;
   }
 
-  /** The height of the halves, or of the answer in their place. */
+  /** The height of the halves, or of the answer in their place: the keys below keep their room. */
   private double head(double width, double most) {
-    double least = leastHead(width);
+    return Math.max(leastHead(width), Math.min(likedHead(width, most), most - sideHigh()));
+  }
+
+  private double likedHead(double width, double most) {
     double wanted = card.map(one -> one.prefHeight(width)).orElse(touch.scale().px(HALF_MM));
-    double usual = Math.max(least, Math.min(wanted, 0.5 * most));
+    double usual = Math.max(leastHead(width), Math.min(wanted, 0.5 * most));
     double whole = Math.min(wholeHead(width), most);
     boolean high = card.isEmpty() && getHeight() > getWidth();
     if (high && whole > usual && engine.hasRoom(width, most - whole - gap())) {
       return whole;
     }
     boolean drawn = card.isPresent() || engine.hasRoom(width, most - usual - gap());
-    return drawn ? usual : Math.max(usual, Math.min(wholeHead(width), most));
+    return drawn ? usual : Math.max(usual, whole);
   }
 
   /** What the halves need for all that stands on them. */
@@ -235,6 +231,11 @@ final class WorkView extends Region {
     return !isStacked() && !sideKeys.isEmpty();
   }
 
+  /** What the keys beside the drawing take of the height below the halves, with their gap. */
+  private double sideHigh() {
+    return isBeside() ? Math.ceil(side.minHeight(sideWide())) + gap() : 0;
+  }
+
   private double sideWide() {
     return Math.floor(Math.max(touch.scale().px(SIDE_MM), side.minWidth(-1)));
   }
@@ -245,8 +246,7 @@ final class WorkView extends Region {
     double wide = beside ? sideWide() : large;
     double keysHigh = beside ? Math.ceil(side.minHeight(wide)) : 0;
     put(side, width - wide, bottom - keysHigh, wide, keysHigh);
-    double free = bottom - top - (beside ? keysHigh + gap() : 0);
-    putShape(width - wide, top, wide, free);
+    putShape(width - wide, top, wide, bottom - top - sideHigh());
     double left = width - (wide > 0 ? wide + gap() : 0);
     double high = bottom - top;
     double least = Math.max(1, 0.65 * touch.scale().textFactor());

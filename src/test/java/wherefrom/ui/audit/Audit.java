@@ -71,6 +71,7 @@ public final class Audit {
     List<Node> targets = audit.targets();
     targets.forEach(audit::target);
     audit.pairs(targets);
+    targets.forEach(audit::covered);
     audit.twins(targets);
     List<Text> texts = audit.painted.texts();
     texts.forEach(audit::text);
@@ -171,6 +172,29 @@ public final class Audit {
     } else if (gap < (discards ? DISCARD_GAP_MM : GAP_MM)) {
       fault(Rule.GAP, "%.1f mm between %s and %s", gap, name(one), name(other));
     }
+  }
+
+  /** What is no key may lie on one, too, and is painted after it: half of the key is hidden. */
+  private void covered(Node key) {
+    if (key.getStyleClass().contains(ON_A_DRAWING)) {
+      return;
+    }
+    Bounds plate = Painted.inScene(key);
+    painted.after(key).stream()
+        .filter(node -> !(node instanceof Text) && !isWithin(node, key))
+        .filter(node -> Painted.fill(node).isPresent())
+        .filter(node -> shared(plate, Painted.inScene(node)) > SLACK_PX)
+        .findFirst()
+        .ifPresent(node -> fault(Rule.OVERLAP, "%s lies on %s", name(node), name(key)));
+  }
+
+  /** How far two boxes reach into each other, the less of both ways; below 0 if they do not. */
+  private static double shared(Bounds one, Bounds other) {
+    double across =
+        Math.min(one.getMaxX(), other.getMaxX()) - Math.max(one.getMinX(), other.getMinX());
+    double down =
+        Math.min(one.getMaxY(), other.getMaxY()) - Math.max(one.getMinY(), other.getMinY());
+    return Math.min(across, down);
   }
 
   /**

@@ -37,6 +37,11 @@ final class Painted {
     return order;
   }
 
+  /** What is painted after a node, the node's own parts among it. */
+  List<Node> after(Node node) {
+    return order.subList(order.indexOf(node) + 1, order.size());
+  }
+
   List<Text> texts() {
     return order.stream()
         .filter(node -> node instanceof Text text && !text.getText().isBlank())

@@ -6,8 +6,12 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.Holder;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.PlaceState;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.Fitting;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
@@ -49,6 +53,18 @@ class BenchMapModelTest {
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.WASHING);
     assertThat(model.scan(sample.read(sample.tag("pushrod@5EX")))).contains(Cue.RIGHT);
     assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.WASHING);
+  }
+
+  /** What sits in its place is no less put back because something stands against it. */
+  @Test
+  void aPartThatIsFittedCountsWhateverStandsAgainstIt() {
+    model.show(PartKind.PUSHROD);
+    Part pushrod = sample.part("pushrod@3EX");
+    new Fitting(sample.job).fit(pushrod, sample.spot("3EX"), false);
+    Subject looked = Subject.ofPart(pushrod.item());
+    new Inspecting(sample.job).answer(looked, "pushrod-roll", Look.FAIL, "");
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED_BUT);
+    assertThat(model.aside()).isEqualTo("1 fitted");
   }
 
   @Test

@@ -152,6 +152,27 @@ class PagerTest {
   }
 
   @Test
+  void keysThatWouldTakeOverAQuarterOfTheWidthStandBelowWhereNoLessIsSeenSo() {
+    Toolkit.on(
+        () -> {
+          Pager<String> narrow = open(1, 500, 440, "Pushrod ", "to be logged as out");
+          assertThat(keys(narrow).getLayoutY()).isGreaterThan(0);
+          assertThat(((Region) rows(narrow).get(0)).getWidth()).isEqualTo(500);
+          return 0;
+        });
+  }
+
+  @Test
+  void rowsWithoutRoomBesideTheKeysHaveTheWholeWidth() {
+    Toolkit.on(
+        () -> {
+          Pager<String> narrow = open(1, 430, 500, "http://192.168.100.230:474", "");
+          assertThat(((Region) rows(narrow).get(0)).getWidth()).isEqualTo(430);
+          return 0;
+        });
+  }
+
+  @Test
   void allRowsAreReachedWhicheverWayTheKeysStand() {
     Toolkit.on(
         () -> {

@@ -8,6 +8,7 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
+import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.sample.SampleJob;
@@ -43,6 +44,14 @@ class ReadingsModelTest {
                 "The figure after ±",
                 "is the standard uncertainty. A limit must be 1.65 times that away (ISO"
                     + " 14253-1)."));
+  }
+
+  @Test
+  void theTitleNamesTheCylinderAndSaysWhatIsReadOnce() {
+    Subject eighth = BeforeTeardown.cylinder(8);
+    assertThat(new ReadingsModel(sample.job, eighth, "compression-dry").title())
+        .isEqualTo("Cylinder 8: compression, dry");
+    assertThat(model.title()).isEqualTo("Main journal 2");
   }
 
   @Test

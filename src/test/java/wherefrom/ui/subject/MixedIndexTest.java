@@ -116,6 +116,6 @@ class MixedIndexTest {
   void theSideWithTheMostComesUpFirst() {
     assertThat(index(List.of(pushrod, lobe, shell)).side()).isEqualTo(View.ABOVE);
     assertThat(index(List.of(shell)).side()).isEqualTo(View.BELOW);
-    assertThat(index(List.of(pushrod, lobe, shell)).aside(View.BELOW)).isEqualTo("1 of 3");
+    assertThat(index(List.of(pushrod, lobe, shell)).aside(View.BELOW)).isEqualTo("1 of 3 here");
   }
 }

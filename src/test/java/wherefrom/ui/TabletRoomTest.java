@@ -1,0 +1,77 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import wherefrom.job.settings.Appearance;
+import wherefrom.ui.audit.Audit;
+import wherefrom.ui.audit.Fault;
+import wherefrom.ui.controls.LinedKey;
+import wherefrom.ui.sample.Glass;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Screens that the tablet, with usual letters, has just room for. */
+class TabletRoomTest {
+  private static <T> T at(String name, Function<SampleWindow, T> looked) {
+    Shot shot =
+        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    SampleWindow window =
+        Toolkit.on(
+            () -> {
+              SampleWindow opened = new SampleWindow(Glass.TABLET, 100, Appearance.LIGHT);
+              shot.arrange().accept(opened);
+              return opened;
+            });
+    return Toolkit.on(
+        () -> {
+          window.layOut();
+          T seen = looked.apply(window);
+          window.takeDown();
+          return seen;
+        });
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"inspect-card-lifter", "phone-code", "phone-joined", "together-list"})
+  void nothingIsCutOrCovered(String name) {
+    List<Fault> faults = at(name, window -> Audit.of(window.scene, window.shell.context().scale()));
+    assertThat(faults).isEmpty();
+  }
+
+  private static Stream<Node> nodes(Node node) {
+    Stream<Node> below =
+        node instanceof Parent parent
+            ? parent.getChildrenUnmodifiable().stream().flatMap(TabletRoomTest::nodes)
+            : Stream.empty();
+    return Stream.concat(Stream.of(node), below);
+  }
+
+  /** A second row takes half of the engine's room. */
+  @ParameterizedTest
+  @ValueSource(strings = {"job-home", "job-home-stop", "job-home-run-in"})
+  void theFiveDaysStandInOneRow(String name) {
+    List<Double> tops =
+        at(
+            name,
+            window ->
+                nodes(window.scene.getRoot())
+                    .filter(LinedKey.class::isInstance)
+                    .map(key -> key.localToScene(key.getLayoutBounds()).getMinY())
+                    .toList());
+    assertThat(tops).hasSize(5);
+    assertThat(tops.stream().distinct()).hasSize(1);
+  }
+
+  @Test
+  void aNoteStandsWholeOnTheCardOfATest() {
+    String words = at("inspect-card-lifter", SampleWindow::words);
+    assertThat(words.replace('\n', ' ')).contains("Note: rocks a little on one side only");
+  }
+}
