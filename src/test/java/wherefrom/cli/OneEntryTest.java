@@ -161,7 +161,7 @@ class OneEntryTest {
     tag5 = shop.codes(job, "cylinder 5, exhaust, pushrod").tag();
     call(0, 1, "undo");
     call(0, "shop new");
-    call(1, "shop send", "--visit", "1", "--wanted", "measure run-out", tag3);
+    call(1, "shop send", "--visit", "1", "--wanted", "measure runout", tag3);
     call(
         1,
         "shop add",

@@ -55,7 +55,7 @@ class ShopCommandsTest {
   void aVisitGoesOutWithItsSlipAndComesBackByScanAndByCountAndByValue() throws IOException {
     assertThat(shop.right("shop", "new", "--job", job).lines()).containsExactly("1");
     shop.right(
-        "shop", "send", "--job", job, "--visit", "1", "--wanted", "measure run-out", tag(PUSHROD));
+        "shop", "send", "--job", job, "--visit", "1", "--wanted", "measure runout", tag(PUSHROD));
     shop.right(
         "shop",
         "add",
@@ -90,7 +90,7 @@ class ShopCommandsTest {
     Path slip = folder.resolve("slip.pdf");
     shop.right("shop", "slip", "--job", job, "--visit", "1", "--out", slip.toString());
     assertThat(text(slip))
-        .contains("measure run-out", "3.8900 in, within 0.0005 in", "DO NOT LOSE", "5 main caps");
+        .contains("measure runout", "3.8900 in, within 0.0005 in", "DO NOT LOSE", "5 main caps");
     assertThat(shop.right("shop", "back", "--job", job, tag(PUSHROD)).out()).contains("is back");
     Shop.Outcome sized =
         shop.run(

@@ -12,6 +12,8 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import wherefrom.ui.audit.Audit;
@@ -213,7 +215,17 @@ class AuditSelfTest {
   void findsASignThatCannotBeSeen() {
     assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: #eeeeee;"))))
         .containsOnly(Rule.SIGN);
-    assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: black;")))).isEmpty();
+    assertThat(rules(root -> root.getChildren().add(sign("-fx-stroke: #111111;")))).isEmpty();
+  }
+
+  @Test
+  void findsAShapeThatNobodyPaints() {
+    assertThat(rules(root -> root.getChildren().add(new Circle(60, 60, 20))))
+        .containsOnly(Rule.UNPAINTED);
+    assertThat(rules(root -> root.getChildren().add(new Line(40, 40, 80, 80))))
+        .containsOnly(Rule.UNPAINTED);
+    assertThat(rules(root -> root.getChildren().add(new Circle(60, 60, 20, Color.web("#111111")))))
+        .isEmpty();
   }
 
   private static Node sign(String style) {

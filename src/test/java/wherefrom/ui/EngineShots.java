@@ -166,7 +166,7 @@ final class EngineShots {
     handling.offForWashing(sample.part("pushrod@6EX").item(), 4);
     handling.lost(sample.part("pushrod@2IN").item(), "fell behind the bench");
     int bent = sample.part("pushrod@3EX").item();
-    sample.job.record(new SentToShop(1, List.of(bent), "measure run-out", ShopWork.OTHER));
+    sample.job.record(new SentToShop(1, List.of(bent), "measure runout", ShopWork.OTHER));
     return sample;
   }
 

@@ -142,7 +142,7 @@ final class Gallery {
     sample.job.record(new PartOut(2));
     sample.job.record(new PartOut(3));
     sample.job.record(new OffForWashing(1, 4));
-    sample.job.record(new SentToShop(1, List.of(2, 3), "measure run-out", ShopWork.OTHER));
+    sample.job.record(new SentToShop(1, List.of(2, 3), "measure runout", ShopWork.OTHER));
     window.shell.context().open(sample.job);
   }
 

@@ -3,12 +3,14 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Objects;
 import javafx.scene.Node;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.settings.Appearance;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
@@ -26,6 +28,17 @@ class LargeLettersTest {
         .accept(window);
     window.layOut();
     return window;
+  }
+
+  private static List<TagKey> tags(SampleWindow window) {
+    return window.targets().stream()
+        .filter(TagKey.class::isInstance)
+        .map(TagKey.class::cast)
+        .toList();
+  }
+
+  private static String spoken(Node node) {
+    return Objects.requireNonNullElse(node.getAccessibleText(), "");
   }
 
   @ParameterizedTest
@@ -57,6 +70,52 @@ class LargeLettersTest {
                     .filter(TagPlate.class::isInstance)
                     .count());
     assertThat(shown).isEqualTo(jobs);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"fine, 150, 3", "small, 200, 2", "laptop, 200, 6"})
+  void asManyPhotographsStandBesideEachOtherAsHaveRoom(String glass, int percent, int across) {
+    long inFirstRow =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = window(glass, percent, "photos");
+              List<Double> tops =
+                  window.targets().stream()
+                      .filter(key -> spoken(key).startsWith("photograph"))
+                      .map(key -> key.localToScene(0, 0).getY())
+                      .toList();
+              return tops.stream().filter(tops.get(0)::equals).count();
+            });
+    assertThat(inFirstRow).isEqualTo(across);
+  }
+
+  /** Where the engine is too small to be drawn it takes no room from the tag of a stop. */
+  @ParameterizedTest
+  @CsvSource({"fine, 150, together-resumed-settled", "small, 200, together-stop-reason"})
+  void theTagOfAStopHasTheRoomOfAPictureThatIsNotSeen(String glass, int percent, String shot) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, shot);
+          assertThat(tags(window)).hasSize(1);
+          assertThat(tags(window).get(0).getWidth()).isGreaterThan(0.7 * window.scene.getWidth());
+          return 0;
+        });
+  }
+
+  /** The one thing to do is the tag, with large letters too, and no key says it again. */
+  @ParameterizedTest
+  @CsvSource({"fine, 150", "small, 200", "upright, 200"})
+  void anEmptyListOfBagsHasItsTag(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, "bags-none");
+          assertThat(tags(window)).hasSize(1);
+          assertThat(window.words(tags(window).get(0))).startsWith("New bag");
+          assertThat(window.targets().stream().map(window::words))
+              .filteredOn(words -> words.contains("New bag"))
+              .hasSize(1);
+          return 0;
+        });
   }
 
   /** What the look is now bears a mark by shape, and is said to a screen reader. */

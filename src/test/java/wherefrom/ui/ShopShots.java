@@ -46,7 +46,7 @@ final class ShopShots {
               window.pressOnSomePage("Visit 1");
               window.pressBelow("Add more");
               window.press("What is wanted?");
-              window.press("Measure run-out");
+              window.press("Measure runout");
               scan(window, sample.tag("pushrod@5EX"));
             }));
     shots.add(

@@ -11,6 +11,9 @@ public record RecordSection(RecordTable table, List<String> columns, List<Row> r
   /** What a cell says of what nobody checked. */
   public static final String NOT_CHECKED = "NOT CHECKED";
 
+  /** The column of reasons, or of the places that a row counts. */
+  public static final String BECAUSE = "because";
+
   /**
    * A row.
    *

@@ -60,7 +60,7 @@ final class RecordUnchecked {
     }
     return new RecordSection(
         RecordTable.NOT_CHECKED,
-        List.of("what", "because", "source"),
+        List.of("what", RecordSection.BECAUSE, "source"),
         rows,
         "Nothing is left open.");
   }

@@ -10,6 +10,9 @@ import wherefrom.parts.Action;
  * goes back, REPEAT says the last sentence again.
  */
 final class ActionCards {
+  /** Said to the first card on a key that has to be held. */
+  private static final String AGAIN = "Scan YES once more to do it.";
+
   private final ScreenContext context;
   private final Supplier<Screen> current;
   private final FocusWalk walk;
@@ -91,7 +94,10 @@ final class ActionCards {
     boolean guarded = WholeGlass.is(current.get()) && !(current.get() instanceof Typable);
     if (walk.isSeen()) {
       if (walk.card()) {
-        context.say("Scan YES once more to do what the key with Hold says.");
+        context.say(AGAIN);
+      } else if (said.get().equals(AGAIN)) {
+        // It is done: nobody is to scan YES for it once more.
+        context.say("");
       }
     } else if (!walk.toTag()) {
       context.say("Scan NEXT until the ring is on the right key.");

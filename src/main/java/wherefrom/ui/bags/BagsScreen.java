@@ -16,6 +16,8 @@ import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -43,6 +45,8 @@ public final class BagsScreen extends Page implements Scannable {
   private static final int ACROSS = 4;
   private static final int ACROSS_WHERE_LARGE = 2;
   private static final int MOST_TAGS = 99;
+  private static final String FRESH = "New bag";
+  private static final String USUAL = "Add the usual ones";
 
   private final Shown shown;
   private final BagFilling filling;
@@ -81,19 +85,35 @@ public final class BagsScreen extends Page implements Scannable {
   protected void refresh() {
     list.refill(shown.bigParts ? bigParts() : bags());
     view.getChildren().setAll(list);
-    first().ifPresent(view.getChildren()::add);
+    Optional<TagKey> first = first();
+    if (first.isPresent() && touch().isLarge()) {
+      view.getChildren().add(new Foot(context, first.get(), KeyRow.of(context, 1, acts())));
+      return;
+    }
+    first.ifPresent(view.getChildren()::add);
     view.getChildren().add(keys());
   }
 
-  /** What there is to do where nothing is listed yet; large letters leave it to a row. */
+  /** The other list, then what else there is to do. */
+  private List<KeyRow.Act> acts() {
+    List<KeyRow.Act> acts = new ArrayList<>();
+    boolean bags = shown.bigParts;
+    acts.add(act(bags ? "Bags" : "Big parts", () -> show(!bags)));
+    ways().stream()
+        .filter(way -> !way.words().equals(bags ? USUAL : FRESH))
+        .forEach(way -> acts.add(act(way.words(), way.value())));
+    return acts;
+  }
+
+  /** What there is to do where nothing is listed yet. */
   private Optional<TagKey> first() {
     boolean empty = shown.bigParts ? book().bigParts().isEmpty() : book().bags().isEmpty();
-    if (!empty || touch().isLarge()) {
+    if (!empty) {
       return Optional.empty();
     }
     TagKey tag = tag(shown.bigParts ? this::addUsual : filling::fresh);
     tag.setWords(
-        shown.bigParts ? "Add the usual ones" : "New bag",
+        shown.bigParts ? USUAL : FRESH,
         shown.bigParts ? "big parts of this engine" : "say what is in it");
     return Optional.of(tag);
   }
@@ -107,9 +127,6 @@ public final class BagsScreen extends Page implements Scannable {
     if (rows.isEmpty()) {
       String words = "Stick a numbered tag on each bag. Then say here what is in it.";
       rows.add(ListRow.told(touch(), "No bag yet", words));
-      if (touch().isLarge()) {
-        rows.add(ListRow.key(touch(), "New bag", List.of("say what is in it"), filling::fresh));
-      }
     }
     return rows;
   }
@@ -124,12 +141,7 @@ public final class BagsScreen extends Page implements Scannable {
     parts.sort(Comparator.comparing(BigPartRecord::isOn));
     if (parts.isEmpty()) {
       String words = "Heads, covers, pumps and manifolds: add the usual ones of this engine.";
-      List<Region> rows = new ArrayList<>();
-      rows.add(ListRow.told(touch(), "No big part yet", words));
-      if (touch().isLarge()) {
-        rows.add(ListRow.key(touch(), "Add the usual ones", List.of(), this::addUsual));
-      }
-      return rows;
+      return List.of(ListRow.told(touch(), "No big part yet", words));
     }
     int across = touch().isLarge() ? ACROSS_WHERE_LARGE : ACROSS;
     List<Region> rows = new ArrayList<>();
@@ -169,9 +181,7 @@ public final class BagsScreen extends Page implements Scannable {
       return Tiles.row(context.scale(), bags, big, gaskets, more);
     }
     TouchKey fresh =
-        shown.bigParts
-            ? touch().key("Add one", this::addOne)
-            : touch().key("New bag", filling::fresh);
+        shown.bigParts ? touch().key("Add one", this::addOne) : touch().key(FRESH, filling::fresh);
     return Tiles.row(context.scale(), bags, big, fresh, gaskets, more);
   }
 
@@ -180,19 +190,24 @@ public final class BagsScreen extends Page implements Scannable {
     context.navigator().changed();
   }
 
-  private void more() {
+  private List<Choice<Runnable>> ways() {
     List<Choice<Runnable>> ways = new ArrayList<>();
     if (touch().isLarge()) {
-      ways.add(new Choice<>(filling::fresh, "New bag", "say what is in it"));
+      ways.add(new Choice<>(filling::fresh, FRESH, "say what is in it"));
       ways.add(new Choice<>(this::addOne, "Add a big part", "by a word"));
       ways.add(new Choice<>(this::gaskets, "Always new", "gaskets and seals"));
     }
-    ways.add(new Choice<>(this::addUsual, "Add the usual ones", "big parts of this engine"));
+    ways.add(new Choice<>(this::addUsual, USUAL, "big parts of this engine"));
     ways.add(new Choice<>(this::printBags, "Print bag tags", "the next numbers"));
     ways.add(new Choice<>(this::printBigParts, "Print big part tags", "all of them"));
     ways.add(
         new Choice<>(
             () -> TypedCode.ask(context, this::scan), "Type code", "the six digits on a tag"));
+    return ways;
+  }
+
+  private void more() {
+    List<Choice<Runnable>> ways = ways();
     context.navigator().open(() -> new ChoiceScreen<>(context, title(), ways, Runnable::run));
   }
 

@@ -1,5 +1,6 @@
 package wherefrom.ui.controls;
 
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
@@ -9,6 +10,7 @@ import wherefrom.drawing.Bounds;
 public final class Either extends Region {
   private final Function<Bounds, Region> choice;
   private Region shown = new Region();
+  private Optional<Region> needing = Optional.empty();
   private double width;
   private double height;
 
@@ -20,6 +22,12 @@ public final class Either extends Region {
     Panes.grow(this);
   }
 
+  /** Keeps at least the height that this needs, whichever is shown. */
+  public Either needing(Region least) {
+    needing = Optional.of(least);
+    return this;
+  }
+
   /** Chooses anew when it is laid out next. */
   public void again() {
     width = 0;
@@ -29,6 +37,11 @@ public final class Either extends Region {
   @Override
   public Orientation getContentBias() {
     return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return needing.map(least -> least.minHeight(width)).orElse(0.0);
   }
 
   @Override

@@ -96,6 +96,7 @@ final class PagerKeys extends Region {
     range.resizeRelocate(left, 0, Math.max(0, free), getHeight());
   }
 
+  /** Where not all have room the words take the place of the key that is not offered. */
   private void column() {
     double width = getWidth();
     double upper = back.minHeight(width);
@@ -103,7 +104,13 @@ final class PagerKeys extends Region {
     double told = range.minHeight(width);
     back.resizeRelocate(0, 0, width, upper);
     more.resizeRelocate(0, getHeight() - lower, width, lower);
-    range.setVisible(getHeight() >= upper + lower + 3 * gap + told);
-    range.resizeRelocate(0, upper + gap, width, told);
+    double between = getHeight() - upper - lower - 2 * gap;
+    boolean crowded = between < told;
+    boolean hasUpper = !crowded || back.isVisible();
+    boolean hasLower = !crowded || more.isVisible();
+    double top = hasUpper ? upper + gap : 0;
+    double bottom = hasLower ? getHeight() - lower - gap : getHeight();
+    range.setVisible(bottom - top >= told);
+    range.resizeRelocate(0, top, width, told);
   }
 }

@@ -24,7 +24,7 @@ public final class Touch extends Lettering {
   /** The style of a place on a drawing that takes a touch and is not seen as a key. */
   public static final String ZONE = "drawn-zone";
 
-  /** The mark of a target that discards a record: it needs more room around it. */
+  /** The mark of a target that discards a record or overrules a stop: it needs more room. */
   public static final String DISCARDS = "discards";
 
   private static final long REPEAT_NANOS = 250_000_000L;

@@ -14,9 +14,12 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import wherefrom.rules.debris.DebrisLook;
 
-/** How debris looks, drawn in a strip twice as wide as it is high. */
+/**
+ * How debris looks, drawn in a strip twice as wide as it is high: in the colors that it has, with a
+ * line round it in the ink of the look, for dark chips lie on a dark plate too.
+ */
 final class LookDrawing {
-  private static final Color INK = Color.web("#1a1a17");
+  private static final String LINE = "debris-line";
   private static final Color STEEL = Color.web("#8d959c");
   private static final Color COPPER = Color.web("#b4642d");
   private static final Color MILK = Color.web("#b59a77");
@@ -53,8 +56,10 @@ final class LookDrawing {
 
   private static <S extends Shape> S line(S shape, Color fill, double width) {
     shape.setFill(fill);
-    shape.setStroke(INK);
     shape.setStrokeWidth(width);
+    if (width > 0) {
+      shape.getStyleClass().add(LINE);
+    }
     return shape;
   }
 
@@ -96,9 +101,7 @@ final class LookDrawing {
       double across = 0.14 * Math.cos(turn);
       double down = 0.14 * Math.sin(turn);
       Line needle = new Line(at[0] - across, at[1] - down, at[0] + across, at[1] + down);
-      needle.setStroke(STEEL.darker());
-      needle.setStrokeWidth(0.07);
-      shapes.add(needle);
+      shapes.add(line(needle, STEEL, 0.07));
     }
     return shapes;
   }
@@ -128,7 +131,7 @@ final class LookDrawing {
       double y = at % 2 == 0 ? 0.35 : 0.65;
       CubicCurve curl =
           new CubicCurve(x, y, x + 0.45, y - 0.5, x - 0.15, y + 0.6, x + 0.35, y + 0.1);
-      shapes.add(line(curl, Color.TRANSPARENT, 0.045));
+      shapes.add(line(curl, Color.TRANSPARENT, 0.06));
     }
     return shapes;
   }
@@ -136,8 +139,8 @@ final class LookDrawing {
   private static List<Shape> milk() {
     return List.of(
         line(new Ellipse(1, 0.6, 0.8, 0.32), MILK, 0.03),
-        line(new Circle(0.75, 0.5, 0.09), MILK.brighter(), 0.02),
-        line(new Circle(1.2, 0.62, 0.12), MILK.brighter(), 0.02));
+        line(new Circle(0.75, 0.5, 0.09), MILK.brighter(), 0),
+        line(new Circle(1.2, 0.62, 0.12), MILK.brighter(), 0));
   }
 
   private static List<Shape> strips() {
@@ -145,7 +148,7 @@ final class LookDrawing {
     for (int at = 0; at < 3; at++) {
       Rectangle strip = new Rectangle(0.2 + 0.55 * at, at == 1 ? 0.6 : 0.25, 0.5, 0.14);
       strip.setRotate(at * 35 - 30);
-      shapes.add(line(strip, Color.web("#46566b"), 0.02));
+      shapes.add(line(strip, Color.web("#5f7897"), 0.04));
     }
     return shapes;
   }

@@ -35,6 +35,8 @@ final class ShapeNodes {
 
   private static Node lined(Shape shape, javafx.scene.shape.Shape node) {
     node.getStyleClass().add(styleClass(shape.role()));
+    // A path has a black line of its own, in the dark look too: the style sheet says who has one.
+    node.setStroke(null);
     if (shape.width() > 0) {
       node.setStrokeWidth(shape.width());
       node.setStrokeLineCap(shape.role() == Role.TICK ? StrokeLineCap.ROUND : StrokeLineCap.BUTT);

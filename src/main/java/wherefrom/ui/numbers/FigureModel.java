@@ -177,6 +177,9 @@ final class FigureModel {
 
   /** The value with its unit, as shown while it is typed. */
   String valueWords() {
+    if (value.isEmpty() && !negative) {
+      return unit.symbol().isEmpty() ? "not typed" : "not typed, " + unit.symbol();
+    }
     return (negative ? "−" : "") + withUnit(value.isEmpty() ? "…" : value.toString());
   }
 

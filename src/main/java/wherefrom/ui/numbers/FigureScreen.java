@@ -96,7 +96,7 @@ public final class FigureScreen extends Page implements Typable {
   }
 
   private void show() {
-    value.setWords(model.valueWords().isBlank() ? "not typed" : model.valueWords());
+    value.setWords(model.valueWords());
     value.select(!model.onSpread());
     spread.setWords(model.spreadWords());
     spread.select(model.onSpread());

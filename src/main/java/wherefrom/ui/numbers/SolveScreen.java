@@ -26,6 +26,7 @@ public final class SolveScreen extends Page {
   private final TouchKey find;
   private final TouchKey result;
   private final TouchKey wanted;
+  private final Tiles sentence;
   private final TagKey tag;
   private final Pager<ResultRows.Row> rows;
 
@@ -39,7 +40,9 @@ public final class SolveScreen extends Page {
     wanted = touch.key("", this::type);
     tag = tag(this::goOn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    lay(Panes.column(context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, tag));
+    sentence = Tiles.row(context.scale(), find, result, wanted);
+    sentence.managedProperty().bind(sentence.visibleProperty());
+    lay(Panes.column(context.scale(), sentence, rows, tag));
     refresh();
   }
 
@@ -48,6 +51,7 @@ public final class SolveScreen extends Page {
     find.setWords("What " + model.unknown().map(AmountInput::words).orElse("…"));
     result.setWords("gives " + model.result().map(ResultValue::words).orElse("…"));
     wanted.setWords("= " + (model.wanted().isEmpty() ? "…" : model.wanted() + "?"));
+    sentence.setVisible(model.unknown().isPresent());
     result.offer(model.unknown().isPresent() && !model.results().isEmpty());
     wanted.offer(model.result().isPresent());
     rows.setItems(model.rows());

@@ -34,7 +34,7 @@ public final class PhotosScreen extends Page implements TakesPictures {
     none.managedProperty().bind(none.visibleProperty());
     rows = Pager.list(context.touch(), row -> row);
     across = PhotoStrip.across(context);
-    Region strips = touch().isLarge() ? rows : new Either(room -> spread(room.width()));
+    Region strips = new Either(room -> spread(room.width())).needing(rows);
     Region view = Panes.column(context.scale(), none, strips, foot());
     lay(view);
   }

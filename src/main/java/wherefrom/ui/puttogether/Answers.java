@@ -24,7 +24,8 @@ import wherefrom.ui.takeapart.PartName;
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {
   /** What is said once a reason is chosen. */
-  static final String NOT_YET = "Not fitted yet. Hold the key, or NEXT to it and YES twice.";
+  static final String NOT_YET =
+      "Not fitted yet. Hold the key. By cards: NEXT to it, then YES twice.";
 
   private Answers() {}
 

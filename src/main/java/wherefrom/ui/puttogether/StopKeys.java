@@ -14,8 +14,14 @@ import wherefrom.ui.controls.Touch;
  */
 record StopKeys(Touch touch, WaysOut ways, boolean tight) {
 
-  /** What overrules the stop, then what takes out what stands in the way. */
+  /** What overrules the stop, then what takes out what stands in the way: apart from all else. */
   List<Region> of(PutTogetherModel model) {
+    List<Region> made = made(model);
+    made.forEach(key -> key.getProperties().put(Touch.DISCARDS, true));
+    return made;
+  }
+
+  private List<Region> made(PutTogetherModel model) {
     List<Region> made = new ArrayList<>();
     boolean fitted = model.stopped().isFittedBut();
     Optional<String> reason = model.reason().filter(words -> model.canFitOnPurpose());

@@ -58,6 +58,11 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
     return stop.accept(new StopPicture(touch, job));
   }
 
+  /** Whether a room is large enough for a picture: a whole engine leaves one that is too small. */
+  static boolean fits(Region picture, double width, double height) {
+    return !(picture instanceof EngineView engine) || engine.hasRoom(width, height);
+  }
+
   private Drawn drawn() {
     return new Drawn(layout, Asked.of(job.kinds()), touch.scale());
   }

@@ -13,7 +13,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -37,10 +36,9 @@ final class StopView extends Region {
   private Optional<Region> picture = Optional.empty();
   private Optional<Verdict> pictured = Optional.empty();
   private Optional<TagKey> tag = Optional.empty();
-  private Optional<Tiles> keys = Optional.empty();
+  private Optional<StopRow> keys = Optional.empty();
   private final TouchKey more;
   private String message = "";
-  private boolean several;
   private boolean upright;
 
   /**
@@ -61,15 +59,10 @@ final class StopView extends Region {
     String more = tight ? "" : first.more();
     // The largest letters leave no room beside the reason that is chosen.
     tag =
-        tight && model.reason().isPresent()
-            ? Optional.empty()
-            : Optional.of(touch.tag(first.words(), more, () -> ways.deed(first)));
+        Optional.of(touch.tag(first.words(), more, () -> ways.deed(first)))
+            .filter(key -> !tight || model.reason().isEmpty());
     List<Region> made = new StopKeys(touch, ways, tight).of(model);
-    keys =
-        made.isEmpty()
-            ? Optional.empty()
-            : Optional.of(new Tiles(touch.scale(), 2, Scale.DANGER_GAP_MM, made));
-    several = made.size() > 1;
+    keys = Optional.of(new StopRow(touch, made, tight)).filter(row -> !made.isEmpty());
     model.stop().filter(stop -> !pictured.equals(Optional.of(stop))).ifPresent(stop -> draw(model));
     fill();
   }
@@ -144,9 +137,7 @@ final class StopView extends Region {
       return words + belowUpright(width);
     }
     double wide = Math.max(1, rowWidth(width));
-    double row = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
-    double least = Math.max(tagLeast(wide) + row, 2 * corner.get().getHeight() + apart());
-    return words + gap() + least;
+    return words + gap() + Math.max(tagLeast(wide) + keysRow(wide), twoKeys());
   }
 
   @Override
@@ -210,26 +201,24 @@ final class StopView extends Region {
   }
 
   private double keysHigh(double width) {
-    return Math.ceil(keys.map(row -> row.minHeight(keysWide(width))).orElse(0.0));
-  }
-
-  /** One key takes a part of its row. */
-  private double keysWide(double width) {
-    double least = keys.map(row -> row.minWidth(-1)).orElse(0.0);
-    boolean all = several || isTight();
-    return Math.floor(all ? width : Math.min(width, Math.max(0.55 * width, least)));
-  }
-
-  private double keysNeed() {
-    double widest = keys.map(row -> row.minWidth(-1)).orElse(0.0);
-    return several ? 2 * widest + apart() : widest;
+    return keys.map(row -> row.minHeight(width)).orElse(0.0);
   }
 
   /** What the tag and the keys on the right need at least below the panel. */
   private double belowBeside() {
     double wide = rightWidth();
-    double keysNeed = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
-    return gap() + Math.max(tagLeast(wide) + keysNeed, 2 * corner.get().getHeight() + apart());
+    return gap()
+        + Math.max(tagLeast(wide) + keysRow(Math.min(wide, rowWidth(getWidth()))), twoKeys());
+  }
+
+  /** More above UNDO, and apart from it. */
+  private double twoKeys() {
+    return 2 * corner.get().getHeight() + apart();
+  }
+
+  /** What the keys take below the tag, with what parts them from it. */
+  private double keysRow(double wide) {
+    return keys.isEmpty() ? 0 : keysHigh(wide) + apart();
   }
 
   private double tagLeast(double wide) {
@@ -238,8 +227,8 @@ final class StopView extends Region {
 
   /** Where the tag leaves no room for the picture it takes all that there is. */
   private double rightWidth() {
-    double all = getWidth() - corner.get().getWidth() - gap();
-    double wanted = Math.max(RIGHT * getWidth(), keysNeed());
+    double all = besideCorner();
+    double wanted = Math.max(RIGHT * getWidth(), keys.map(StopRow::wideEnough).orElse(0.0));
     double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
     double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
     boolean room =
@@ -247,14 +236,25 @@ final class StopView extends Region {
     return Math.floor(room ? wide : all);
   }
 
+  private double besideCorner() {
+    return Math.floor(getWidth() - corner.get().getWidth() - gap());
+  }
+
+  /** What the keys have of a row in which UNDO is, from which they keep apart. */
+  private double rowWidth(double width) {
+    return width - corner.get().getWidth() - apart();
+  }
+
   private void layBeside(double top) {
-    double wide = rightWidth();
-    double x = getWidth() - wide;
-    double keysHigh = keysHigh(wide);
-    double room = getHeight() - top - (keys.isEmpty() ? 0 : keysHigh + apart());
-    tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
-    keys.ifPresent(row -> put(row, x, getHeight() - keysHigh, keysWide(wide), keysHigh));
     double left = corner.get().getWidth() + gap();
+    double beside = getWidth() - rightWidth() - gap() - left;
+    double wide = hasPicture(beside, getHeight() - top) ? rightWidth() : besideCorner();
+    double x = getWidth() - wide;
+    double row = Math.min(wide, rowWidth(getWidth()));
+    double high = keysHigh(row);
+    double room = getHeight() - top - keysRow(row);
+    tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
+    keys.ifPresent(made -> put(made, getWidth() - row, getHeight() - high, row, high));
     putMore(0, top);
     putPicture(left, top, x - gap() - left, getHeight() - top);
   }
@@ -269,17 +269,13 @@ final class StopView extends Region {
     return gap() + tagLeast(wide) + gap() + corner.get().getHeight() + apart() + row;
   }
 
-  private double rowWidth(double width) {
-    return width - corner.get().getWidth() - apart();
-  }
-
   private void layUpright(double top) {
     double wide = getWidth();
     double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
     double room = getHeight() - top - gap() - corner.get().getHeight() - apart() - row;
     double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
     tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
-    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth(wide)), row));
+    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, rowWidth(wide), row));
     double under = top + tagHigh + gap();
     double aside = wide - corner.get().getWidth();
     putMore(aside, getHeight() - row - apart() - corner.get().getHeight());
@@ -291,9 +287,13 @@ final class StopView extends Region {
     put(more, x, top, corner.get().getWidth(), corner.get().getHeight());
   }
 
+  private boolean hasPicture(double wide, double high) {
+    boolean least = wide >= touch.scale().px(LEAST_PICTURE_MM) && high >= leastPictureHigh();
+    return least && picture().filter(in -> StopPicture.fits(in, wide, high)).isPresent();
+  }
+
   private void putPicture(double x, double y, double wide, double high) {
-    double least = touch.scale().px(LEAST_PICTURE_MM);
-    boolean room = wide >= least && high >= leastPictureHigh();
+    boolean room = hasPicture(wide, high);
     picture.ifPresent(shown -> shown.setVisible(room));
     picture.filter(shown -> room).ifPresent(shown -> put(shown, x, y, wide, high));
   }

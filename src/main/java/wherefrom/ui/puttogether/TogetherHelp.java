@@ -25,7 +25,8 @@ record TogetherHelp(PutTogetherModel model, Scale scale) {
     String cure = model.stopped().words().map(VerdictWords::advice).orElse("");
     String reason =
         model.canFitOnPurpose()
-            ? "On purpose: its key, a reason, then hold. By cards: NEXT to a key, YES; Hold: YES twice."
+            ? "On purpose: press its key, say why, then hold. By cards: NEXT to a key, then YES;"
+                + " on a key to hold, YES twice."
             : "";
     List<String> all =
         Stream.of(cure, "Was it the wrong scan? Scan UNDO, or press it.", reason)

@@ -30,12 +30,18 @@ public final class RecordTableScreen extends Page {
     lay(rows);
   }
 
+  /** A cell with the word of its column, where it does not speak for itself. */
+  private static String told(String column, String cell) {
+    boolean plain = column.equals(RecordSection.BECAUSE) || cell.endsWith(".");
+    return plain ? cell : column + ": " + cell;
+  }
+
   /** The first cell as the heading, the others with what they are. */
   private ListRow row(ScreenContext context, RecordSection.Row row) {
     List<String> rest = new ArrayList<>();
     for (int at = 1; at < row.cells().size(); at++) {
       if (!row.cells().get(at).isEmpty()) {
-        rest.add(section.columns().get(at) + ": " + row.cells().get(at));
+        rest.add(told(section.columns().get(at), row.cells().get(at)));
       }
     }
     String mark = row.open() ? "■ " : "";

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.ui.app.Portions;
 
@@ -19,6 +21,9 @@ record LicenseText(String file, String title, String of) {
 
   private static final String MISSING =
       "This text is missing: the program's package is not complete.";
+
+  /** Between two columns; behind the end of a sentence two spaces are a habit of typing. */
+  private static final Pattern COLUMNS = Pattern.compile("(?<=[^.!?:;,\\s])\\s{2,}(?=\\S)");
 
   /** So many letters fit the screen at the largest text. */
   private static final int MOST = 220;
@@ -50,10 +55,29 @@ record LicenseText(String file, String title, String of) {
   /** Its paragraphs, long ones in pieces that fit the screen at the largest text. */
   List<String> paragraphs() {
     return Stream.of(whole().replace("\r", "").replace("\f", "").split("\n\\s*\n"))
+        .map(paragraph -> isTable(paragraph) ? sentences(paragraph) : paragraph)
         .map(paragraph -> paragraph.strip().replaceAll("\\s+", " "))
         .filter(paragraph -> !paragraph.isEmpty())
         .flatMap(paragraph -> Portions.of(paragraph, MOST).stream())
         .toList();
+  }
+
+  /** Whether all its lines have columns; a line that is set in goes on with the one above. */
+  private static boolean isTable(String paragraph) {
+    List<String> lines = lines(paragraph).toList();
+    return lines.size() > 1 && lines.stream().allMatch(line -> COLUMNS.matcher(line).find());
+  }
+
+  private static Stream<String> lines(String paragraph) {
+    return Stream.of(paragraph.replaceAll("\\n\\s+", " ").strip().split("\n"));
+  }
+
+  /** Run together, the columns of a table could not be told apart: each line is a sentence. */
+  private static String sentences(String table) {
+    return lines(table)
+        .map(line -> COLUMNS.matcher(line).replaceFirst(": ").replaceAll("\\s{2,}", ", "))
+        .map(line -> line.endsWith(".") ? line : line + ".")
+        .collect(Collectors.joining(" "));
   }
 
   private String whole() {

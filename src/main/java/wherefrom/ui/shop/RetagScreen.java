@@ -64,8 +64,8 @@ public final class RetagScreen extends Page {
               () -> change(found)));
     }
     rows.refill(lines);
-    measure.setWords("Measure number " + model.nextMark(), "");
-    measure.setVisible(model.kind().isPresent());
+    boolean any = model.kind().isPresent();
+    measure.setWords(any ? "Measure number " + model.nextMark() : "Changes", "");
     keys.setCells(offered());
   }
 
@@ -84,7 +84,6 @@ public final class RetagScreen extends Page {
     Touch touch = context.touch();
     List<Node> offered = new ArrayList<>();
     if (model.kind().isEmpty()) {
-      offered.add(touch.key("Changes", () -> context.navigator().show(ScreenId.CHANGES)));
       return offered;
     }
     PartKind kind = model.kind().get();
@@ -144,7 +143,12 @@ public final class RetagScreen extends Page {
                 }));
   }
 
+  /** Where no reading can tell the parts, that their places are unknown is a change. */
   private void next() {
+    if (model.kind().isEmpty()) {
+      context.navigator().show(ScreenId.CHANGES);
+      return;
+    }
     if (model.used().isEmpty()) {
       context.say("Choose at least one reading that is taken.");
       return;

@@ -17,7 +17,7 @@ final class WantedAsking {
 
   /** Work that is asked for often. */
   private enum Work {
-    RUN_OUT("measure run-out", false),
+    RUN_OUT("measure runout", false),
     CRACKS("check for cracks", ShopWork.CRACK_TEST, false),
     CLEAN("clean", false),
     RESIZE("resize rods", ShopWork.RESIZE, false),

@@ -114,11 +114,16 @@ public final class SketchView extends Region {
     drawn.setLayoutX(left);
     drawn.setLayoutY(top);
     if (large && !isBeside) {
-      placeInOneLine(left, scale, getHeight() - line() - gap);
+      placeInOneLine(told(fromLeft()), left, scale, getHeight() - line() - gap);
     } else if (!isBeside) {
-      place(true, left, scale, gap);
-      place(false, left, scale, getHeight() - line() - gap);
+      placeInOneLine(told(half(true)), left, scale, gap);
+      placeInOneLine(told(half(false)), left, scale, getHeight() - line() - gap);
     }
+  }
+
+  /** The marks whose words stand above the drawing, or below it, from left to right. */
+  private List<Integer> half(boolean upper) {
+    return fromLeft().stream().filter(at -> isUpper(at) == upper).toList();
   }
 
   /** What the words above the drawing take of its height, or those below. */
@@ -127,18 +132,23 @@ public final class SketchView extends Region {
     return any ? line() : 0;
   }
 
-  /** The marks whose words fit one line, the first of them before the others, from the left. */
-  private List<Integer> told() {
+  /**
+   * The marks whose words fit one line, the first of them before the others; the words of the
+   * others are left out: their rings stay.
+   */
+  private List<Integer> told(List<Integer> wanted) {
     double left = getWidth() - 2 * gap;
     List<Integer> told = new ArrayList<>();
-    for (int at = 0; at < marks.size(); at++) {
+    for (int at : wanted.stream().sorted().toList()) {
       double wide = words.get(at).prefWidth(-1);
-      if (wide <= left) {
+      boolean fits = wide <= left;
+      words.get(at).setVisible(fits);
+      if (fits) {
         told.add(at);
         left -= wide + APART_MM * gap;
       }
     }
-    return fromLeft().stream().filter(told::contains).toList();
+    return wanted.stream().filter(told::contains).toList();
   }
 
   /** The marks from left to right. */
@@ -208,36 +218,18 @@ public final class SketchView extends Region {
     return Math.max(0, reach);
   }
 
-  private void place(boolean upper, double left, double scale, double y) {
-    double from = gap;
-    for (int at = 0; at < marks.size(); at++) {
-      if (isUpper(at) == upper) {
-        double wide = words.get(at).prefWidth(-1);
-        double wanted = left + marks.get(at).x() * scale - wide / 2;
-        double x = Math.max(from, Math.min(wanted, getWidth() - wide - gap));
-        words.get(at).resizeRelocate(x, y, wide, line());
-        // What has no room beside the others is left out: its ring stays.
-        words.get(at).setVisible(x + wide <= getWidth());
-        from = x + wide + 3 * gap;
-      }
-    }
-  }
-
-  /** Each below its ring, as far as the others leave it room. */
-  private void placeInOneLine(double left, double scale, double y) {
+  /** Each level with its ring, as far as the others leave it room. */
+  private void placeInOneLine(List<Integer> told, double left, double scale, double y) {
     double from = gap;
     double to = getWidth() - gap;
-    List<Integer> told = told();
     double others =
         told.stream().mapToDouble(at -> words.get(at).prefWidth(-1) + APART_MM * gap).sum();
-    words.forEach(said -> said.setVisible(false));
     for (int at : told) {
       double wide = words.get(at).prefWidth(-1);
       others -= wide + APART_MM * gap;
       double wanted = left + marks.get(at).x() * scale - wide / 2;
       double x = Math.max(from, Math.min(wanted, to - others - wide));
       words.get(at).resizeRelocate(x, y, wide, line());
-      words.get(at).setVisible(true);
       from = x + wide + APART_MM * gap;
     }
   }

@@ -121,7 +121,7 @@ class ActionCardsTest {
           hand(window, sample.card("5EX"));
           card(window, Action.HELP);
           assertThat(window.shell.current()).isInstanceOf(HelpScreen.class);
-          assertThat(window.words()).contains("By cards: NEXT to a key, YES; Hold: YES twice.");
+          assertThat(window.words()).contains("By cards: NEXT to a key, then YES;");
           card(window, Action.HELP);
           assertThat(window.shell.current()).isInstanceOf(HelpScreen.class);
           card(window, Action.SKIP);

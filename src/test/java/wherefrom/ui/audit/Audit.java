@@ -18,7 +18,11 @@ import javafx.scene.Scene;
 import javafx.scene.control.Control;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.paint.Paint;
+import javafx.scene.shape.Line;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.Polyline;
+import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.FitText;
@@ -51,6 +55,9 @@ public final class Audit {
 
   private static final Set<String> AS_LARGE_AS_ITS_ROOM = Set.of("pad", "in-figure", "message");
 
+  /** The lines that a sign is told by. */
+  private static final Set<String> SIGNS = Set.of("icon-line", "debris-line");
+
   private static final Set<String> IN_A_DRAWING =
       Set.of("drawn-number", "drawn-letter", "drawn-letter-on-ink", "drawn-letter-on-paper");
 
@@ -78,6 +85,7 @@ public final class Audit {
     audit.textOnText(texts);
     texts.forEach(text -> audit.textOnKey(text, targets));
     audit.painted.all().forEach(audit::sign);
+    audit.painted.all().forEach(audit::unpainted);
     audit.painted.all().forEach(audit::strays);
     return List.copyOf(audit.faults);
   }
@@ -351,9 +359,23 @@ public final class Audit {
     return Stream.iterate(node, Objects::nonNull, Node::getParent).anyMatch(outer::equals);
   }
 
+  /**
+   * The toolkit fills a shape with black where nobody says otherwise, and draws lines and paths
+   * with it; no token of a look is that black.
+   */
+  private void unpainted(Node node) {
+    if (node instanceof Shape shape && !(shape instanceof Text)) {
+      boolean line = shape instanceof Path || shape instanceof Line || shape instanceof Polyline;
+      Paint paint = line ? shape.getStroke() : shape.getFill();
+      if (Color.BLACK.equals(paint) && !shape.getLayoutBounds().isEmpty()) {
+        fault(Rule.UNPAINTED, "%s", name(shape));
+      }
+    }
+  }
+
   /** The line of a sign is held against the middle of the box that it is drawn in. */
   private void sign(Node node) {
-    if (node instanceof Path line && line.getStyleClass().contains("icon-line")) {
+    if (node instanceof Shape line && line.getStyleClass().stream().anyMatch(SIGNS::contains)) {
       Color under = painted.under(line, Painted.middle(line)).orElse(Color.WHITE);
       Color ink = line.getStroke() instanceof Color color ? color : Color.WHITE;
       if (Contrast.of(ink, under) < 3) {

@@ -27,6 +27,8 @@ public record Fault(Rule rule, String what) {
     CONTRAST,
     /** A sign does not stand out enough from what it stands on. */
     SIGN,
+    /** A shape that no rule of the look paints is black in either look. */
+    UNPAINTED,
     /** The outline of a target does not stand out from what is around it. */
     OUTLINE,
     /** A screen reader has nothing to say of a target. */

@@ -64,7 +64,7 @@ class BenchMapModelTest {
     Subject looked = Subject.ofPart(pushrod.item());
     new Inspecting(sample.job).answer(looked, "pushrod-roll", Look.FAIL, "");
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED_BUT);
-    assertThat(model.aside()).isEqualTo("1 fitted");
+    assertThat(model.aside()).isEqualTo("1 fitted, not cleared");
   }
 
   @Test
@@ -85,6 +85,19 @@ class BenchMapModelTest {
     assertThat(model.lying(Holder.BENCH))
         .hasSize(15)
         .doesNotContain(model.lying(Holder.BASKET).get(0));
+  }
+
+  /** With the counts of the holders they are all the places of the kind. */
+  @Test
+  void whatNoHolderCountsIsSaidBesideTheTitle() {
+    model.show(PartKind.PUSHROD);
+    assertThat(model.aside()).isEqualTo("none fitted");
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
+    assertThat(model.lying(Holder.BENCH)).hasSize(14);
+    assertThat(model.aside()).isEqualTo("1 fitted, 1 open");
+    model.show(PartKind.LIFTER);
+    assertThat(model.aside()).isEqualTo("none fitted");
   }
 
   @Test

@@ -105,6 +105,52 @@ class PagerTest {
         });
   }
 
+  private static FitText range(Pager<?> pager) {
+    pager.layout();
+    keys(pager).layout();
+    return (FitText)
+        keys(pager).getChildrenUnmodifiable().stream()
+            .filter(FitText.class::isInstance)
+            .findFirst()
+            .orElseThrow();
+  }
+
+  private static boolean isClear(Pager<?> pager) {
+    FitText range = range(pager);
+    return range.isVisible()
+        && keys(pager).getChildrenUnmodifiable().stream()
+            .filter(key -> key != range && key.isVisible())
+            .noneMatch(key -> key.getBoundsInParent().intersects(range.getBoundsInParent()));
+  }
+
+  @Test
+  void aLowListSaysHowManyThereAreInThePlaceOfTheKeyThatIsNotOffered() {
+    Toolkit.on(
+        () -> {
+          Pager<String> low = open(1, 1068, 300, "Stock number ", "24 labels of 63.5 by 33.9 mm");
+          assertThat(isClear(low)).isTrue();
+          low.turn(Pager.Turn.ON);
+          assertThat(range(low).isVisible()).as("between both keys").isFalse();
+          low.turn(Pager.Turn.LAST);
+          assertThat(isClear(low)).isTrue();
+          return 0;
+        });
+  }
+
+  @Test
+  void aHighListSaysItBetweenTheKeysOnEveryPage() {
+    Toolkit.on(
+        () -> {
+          Pager<String> high = open(1, 1068, 500, "Stock number ", "24 labels of 63.5 by 33.9 mm");
+          double first = range(high).getLayoutY();
+          assertThat(isClear(high)).isTrue();
+          high.turn(Pager.Turn.LAST);
+          assertThat(isClear(high)).isTrue();
+          assertThat(range(high).getLayoutY()).isEqualTo(first);
+          return 0;
+        });
+  }
+
   @Test
   void keysThatWouldTakeOverAQuarterOfTheWidthStandBelowWhereNoLessIsSeenSo() {
     Toolkit.on(

@@ -71,7 +71,7 @@ class JobHomeModelTest {
   void puttingTogetherNamesTheNextPartAndWhereAllAre() {
     SampleJob sample = SampleJob.apart();
     sample.job.record(new OffForWashing(1, 2));
-    sample.job.record(new SentToShop(1, List.of(2, 3), "measure run-out", ShopWork.OTHER));
+    sample.job.record(new SentToShop(1, List.of(2, 3), "measure runout", ShopWork.OTHER));
     JobHomeModel model = model(sample);
     assertThat(model.deed().words()).isEqualTo("Go on: main 1, upper shell");
     assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().words())

@@ -19,6 +19,7 @@ class FigureModelTest {
   void aFigureIsTypedWithItsUnitAndHowFarItMayBeOff() {
     FigureModel model = model("bore", "");
     assertThat(model.text()).isEmpty();
+    assertThat(model.valueWords()).isEqualTo("not typed, in");
     assertThat(model.spreadWords()).isEqualTo("± not said");
     type(model, "3.900");
     model.choose(true);

@@ -289,7 +289,7 @@ class EveryStopLeadsOutTest {
   }
 
   private static void atTheShop(SampleWindow window, SampleJob sample) {
-    new MachineShop(sample.job).send(1, List.of(item(sample)), "measure run-out");
+    new MachineShop(sample.job).send(1, List.of(item(sample)), "measure runout");
     pushrod(window, sample);
   }
 

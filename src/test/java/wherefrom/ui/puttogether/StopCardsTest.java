@@ -151,6 +151,19 @@ class StopCardsTest {
   }
 
   @Test
+  void onceItIsDoneNothingAsksForYesOnceMore() {
+    Toolkit.on(
+        () -> {
+          SampleJob sample = SampleJob.apart();
+          SampleWindow window = stops().findFirst().orElseThrow().open(sample);
+          SHORTEST.forEach(each -> card(window, each));
+          assertThat(fits(sample, 0)).hasSize(1);
+          assertThat(window.shell.message()).isEmpty();
+          return 0;
+        });
+  }
+
+  @Test
   void theFirstNextMarksTheTagWhateverHadTheRingBefore() {
     Toolkit.on(
         () -> {

@@ -181,7 +181,7 @@ class StopNobodyCausedTest {
 
   @Test
   void fromTheMachineShopItsPageLeadsOn() {
-    new MachineShop(sample.job).send(1, List.of(sample.part("pushrod@7IN").item()), "run-out");
+    new MachineShop(sample.job).send(1, List.of(sample.part("pushrod@7IN").item()), "runout");
     page("pushrod@7IN");
     inWindow(
         () -> {

@@ -122,7 +122,7 @@ class WayOutTest {
 
   @Test
   void aPartThatIsBackFromTheShopFits() {
-    new MachineShop(sample.job).send(1, List.of(pushrod), "measure run-out");
+    new MachineShop(sample.job).send(1, List.of(pushrod), "measure runout");
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);
     assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).isEmpty();

@@ -2,6 +2,7 @@ package wherefrom.ui.sketches;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -53,6 +54,41 @@ class SketchesTest {
           assertThat(told).allMatch(one -> one.getMinX() >= 0 && one.getMaxX() <= 1200);
           for (Bounds one : told) {
             assertThat(told.stream().filter(one::intersects)).hasSize(1);
+          }
+          return 0;
+        });
+  }
+
+  /** Words that stand close are read as one sentence. */
+  @ParameterizedTest
+  @MethodSource("checks")
+  void wordsInOneLineStandWellApart(Check check) {
+    Toolkit.on(
+        () -> {
+          Scale scale = new Scale(4, 1);
+          SketchView view = new SketchView(new Touch(scale, () -> 0), check);
+          new Scene(view);
+          view.applyCss();
+          view.resize(700, 400);
+          view.layout();
+          List<Bounds> told =
+              view.getChildrenUnmodifiable().stream()
+                  .filter(FitText.class::isInstance)
+                  .filter(Node::isVisible)
+                  .map(Node::getBoundsInParent)
+                  .sorted(Comparator.comparingDouble(Bounds::getMinX))
+                  .toList();
+          assertThat(told).isNotEmpty();
+          for (Bounds one : told) {
+            assertThat(one.getMinX()).isNotNegative();
+            assertThat(one.getMaxX()).isLessThanOrEqualTo(700);
+            told.stream()
+                .filter(other -> other.getMinY() == one.getMinY())
+                .filter(other -> other.getMinX() > one.getMinX())
+                .forEach(
+                    other ->
+                        assertThat(other.getMinX() - one.getMaxX())
+                            .isGreaterThanOrEqualTo(scale.px(8) - 0.5));
           }
           return 0;
         });

@@ -1,0 +1,59 @@
+package wherefrom.ui.puttogether;
+
+import java.util.List;
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+
+/** The keys of a stop that overrule it, far from each other; a single one takes part of its row. */
+final class StopRow extends Region {
+  private static final double ONE = 0.55;
+
+  private final Tiles keys;
+  private final boolean several;
+  private final boolean whole;
+  private final double apart;
+
+  /**
+   * @param tight whether a single key takes the whole row too
+   */
+  StopRow(Touch touch, List<Region> made, boolean tight) {
+    keys = new Tiles(touch.scale(), 2, Scale.DANGER_GAP_MM, made);
+    several = made.size() > 1;
+    whole = several || tight;
+    apart = touch.scale().px(Scale.DANGER_GAP_MM);
+    getChildren().setAll(keys);
+  }
+
+  /** How wide a row is that has them all, in pixels. */
+  double wideEnough() {
+    double widest = keys.minWidth(-1);
+    return several ? 2 * widest + apart : widest;
+  }
+
+  private double used(double width) {
+    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.minWidth(-1))));
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return keys.minWidth(-1);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.ceil(keys.minHeight(width <= 0 ? width : used(width)));
+  }
+
+  @Override
+  protected void layoutChildren() {
+    keys.resizeRelocate(0, 0, used(getWidth()), getHeight());
+  }
+}
