@@ -96,8 +96,8 @@ final class ValvetrainPlans {
               .at("after-10", "10° after top dead center")
               .at("after-15", "15° after top dead center")
               .how(
-                  "Checking springs, head torqued on its gasket. A solid lifter where it is"
-                      + " hydraulic. Push the valve down to the piston, read the dial.")
+                  "Checking springs, solid lifters, head torqued on its gasket. Push the valve"
+                      + " down to the piston, read the dial.")
               .between(0, 20),
           ReadingPlan.of(Feature.VALVE_TIP, "lifter-preload", "Lifter preload", Derivation.VALUE)
               .at("preload", "From zero lash down: how far the plunger went")

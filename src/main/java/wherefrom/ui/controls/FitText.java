@@ -188,10 +188,12 @@ public final class FitText extends Region {
 
   @Override
   protected double computePrefHeight(double width) {
-    if (lines > 0) {
+    if (lines > 0 && !asNeeded) {
       return minHeight(width);
     }
-    return Math.ceil(height(width <= 0 ? largest() : largestForWidth(width), width));
+    double most = lines > 0 ? lines * Wrapping.lineHeight(largest()) : Double.MAX_VALUE;
+    double all = height(width <= 0 ? largest() : largestForWidth(width), width);
+    return Math.ceil(Math.min(all, most));
   }
 
   @Override

@@ -34,9 +34,9 @@ final class PartHead extends Region {
     gap = scale.gap();
     double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));
     shape = shape(scale, layout, home, suiting);
-    this.found = touch.heading(found).within(2);
+    this.found = touch.heading(found).upTo(2);
     int lines = suiting < scale.px(THREE_LINES_MM) ? 2 : 3;
-    this.where = touch.small(where).within(touch.isLarge() ? 1 : lines);
+    this.where = touch.small(where).upTo(touch.isLarge() ? 1 : lines);
     this.where.getStyleClass().add("second");
     getChildren().addAll(shape, this.found, this.where);
   }

@@ -17,15 +17,15 @@ import wherefrom.ui.controls.LinedKey;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
-/** Screens that the tablet, with usual letters, has just room for. */
-class TabletRoomTest {
-  private static <T> T at(String name, Function<SampleWindow, T> looked) {
+/** Screens that the tablet or the smallest glass, with usual letters, has just room for. */
+class JustRoomTest {
+  private static <T> T at(Glass glass, String name, Function<SampleWindow, T> looked) {
     Shot shot =
         Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     SampleWindow window =
         Toolkit.on(
             () -> {
-              SampleWindow opened = new SampleWindow(Glass.TABLET, 100, Appearance.LIGHT);
+              SampleWindow opened = new SampleWindow(glass, 100, Appearance.LIGHT);
               shot.arrange().accept(opened);
               return opened;
             });
@@ -38,17 +38,26 @@ class TabletRoomTest {
         });
   }
 
+  private static List<Fault> faults(Glass glass, String name) {
+    return at(glass, name, window -> Audit.of(window.scene, window.shell.context().scale()));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"inspect-card-lifter", "phone-code", "phone-joined", "together-list"})
-  void nothingIsCutOrCovered(String name) {
-    List<Fault> faults = at(name, window -> Audit.of(window.scene, window.shell.context().scale()));
-    assertThat(faults).isEmpty();
+  void nothingIsCutOrCoveredOnTheTablet(String name) {
+    assertThat(faults(Glass.TABLET, name)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"inspect-card-lifter", "part-bent", "piston-valve"})
+  void nothingIsCutOrCoveredOnTheSmallestGlass(String name) {
+    assertThat(faults(Glass.SMALL, name)).isEmpty();
   }
 
   private static Stream<Node> nodes(Node node) {
     Stream<Node> below =
         node instanceof Parent parent
-            ? parent.getChildrenUnmodifiable().stream().flatMap(TabletRoomTest::nodes)
+            ? parent.getChildrenUnmodifiable().stream().flatMap(JustRoomTest::nodes)
             : Stream.empty();
     return Stream.concat(Stream.of(node), below);
   }
@@ -59,6 +68,7 @@ class TabletRoomTest {
   void theFiveDaysStandInOneRow(String name) {
     List<Double> tops =
         at(
+            Glass.TABLET,
             name,
             window ->
                 nodes(window.scene.getRoot())
@@ -71,7 +81,7 @@ class TabletRoomTest {
 
   @Test
   void aNoteStandsWholeOnTheCardOfATest() {
-    String words = at("inspect-card-lifter", SampleWindow::words);
+    String words = at(Glass.TABLET, "inspect-card-lifter", SampleWindow::words);
     assertThat(words.replace('\n', ' ')).contains("Note: rocks a little on one side only");
   }
 }
