@@ -104,6 +104,8 @@ class AuditTest {
       throws IOException {
     assertThat(window.shell.current()).isInstanceOf(shot.up(window));
     window.layOut();
+    // A number alone says nothing of what it counts.
+    assertThat(window.shell.current().aside()).as(name).doesNotMatch("\\d+");
     if (DRAWN) {
       WritableImage picture = window.scene.snapshot(null);
       ImageIO.write(

@@ -32,7 +32,7 @@ public final class GridScreen extends Page {
   @Override
   public String aside() {
     int count = asked.size();
-    return count == 0 ? "none" : String.valueOf(count);
+    return count == 0 ? "none" : count + " in the list";
   }
 
   @Override
