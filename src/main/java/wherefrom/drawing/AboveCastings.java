@@ -10,6 +10,9 @@ import wherefrom.parts.BigPartKind;
 
 /** The engine without its parts, seen from above: block, barrels, heads and their bolts. */
 final class AboveCastings {
+  /** From the middle of the first and last bore to the ends of their bank, in bore pitches. */
+  static final double BANK_END = 0.54;
+
   private static final int FINS = 6;
 
   private final ShapeCollector out;
@@ -69,8 +72,8 @@ final class AboveCastings {
   private void head(Bank bank) {
     List<Integer> cylinders = bank.cylinders();
     ValveRow first = at.row(cylinders.get(0));
-    double x1 = first.x() - 0.54 * pitch;
-    double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + 0.54 * pitch;
+    double x1 = first.x() - BANK_END * pitch;
+    double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + BANK_END * pitch;
     double lifters = Math.min(first.y(places.lifter() - 0.14), first.y(places.lifter() + 0.14));
     double tray = x2 - x1 - 0.20 * pitch;
     int before = out.count();
@@ -113,8 +116,8 @@ final class AboveCastings {
   private void carriers(Bank bank, List<Shape> solid, List<Shape> shaft) {
     List<Integer> cylinders = bank.cylinders();
     ValveRow first = at.row(cylinders.get(0));
-    double x1 = first.x() - 0.54 * pitch;
-    double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + 0.54 * pitch;
+    double x1 = first.x() - BANK_END * pitch;
+    double x2 = at.boreX(cylinders.get(cylinders.size() - 1)) + BANK_END * pitch;
     ShapeCollector head = new ShapeCollector(at.glass());
     double top = Math.min(first.y(places.inner()), first.y(places.outer()));
     double high = (places.outer() - places.inner()) * pitch;

@@ -85,8 +85,9 @@ public final class BigPartRing {
 
   private Bounds strip(Bank bank, double from, double to) {
     List<Integer> cylinders = bank.cylinders();
-    double left = at.boreX(cylinders.get(0)) - 0.5 * at.pitch();
-    double right = at.boreX(cylinders.get(cylinders.size() - 1)) + 0.5 * at.pitch();
+    double left = at.boreX(cylinders.get(0)) - AboveCastings.BANK_END * at.pitch();
+    double right =
+        at.boreX(cylinders.get(cylinders.size() - 1)) + AboveCastings.BANK_END * at.pitch();
     double one = at.row(cylinders.get(0)).at(from, 0).y();
     double other = at.row(cylinders.get(0)).at(to, 0).y();
     return Bounds.between(left, Math.min(one, other), right, Math.max(one, other));

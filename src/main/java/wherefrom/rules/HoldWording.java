@@ -119,12 +119,17 @@ final class HoldWording {
   VerdictWords leftStanding(LeftStanding left) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Stopped", left.word()));
-    left.part().ifPresent(part -> facts.add(new Fact("From", names.place(part.home()))));
+    if (!left.isAtHome()) {
+      left.part().ifPresent(part -> facts.add(new Fact("From", names.place(part.home()))));
+    }
     left.spot().ifPresent(spot -> facts.add(new Fact("Here", spot.brief())));
     if (left.isSettled()) {
+      if (left.isAtHome()) {
+        facts.add(new Fact("Since then", "settled"));
+      }
       return VerdictWords.of(
           facts,
-          "What stood against it is settled since. " + left.sentence(),
+          "What stood against it is settled since. It said: " + left.sentence(),
           left.sentence(),
           "What spoke against it is settled. Scan it again, or undo the scan.",
           WayOut.SCAN_AGAIN);

@@ -31,4 +31,9 @@ public record LeftStanding(
   public boolean isSettled() {
     return part.isPresent() && spot.isPresent();
   }
+
+  /** Whether it was stopped at the place that it came from. */
+  boolean isAtHome() {
+    return part.isPresent() && part.map(one -> one.home().spot()).equals(spot);
+  }
 }

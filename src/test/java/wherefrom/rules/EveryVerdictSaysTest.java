@@ -112,12 +112,21 @@ class EveryVerdictSaysTest {
     all.add(
         new LeftStanding(
             VerdictName.WRONG_PLACE, "It came from there.", Optional.of(shell), Spots.find("R7L")));
+    all.add(settledAtHome());
     all.add(
         new LeftStanding(
             VerdictName.WRONG_ENGINE, "It is another's.", Optional.empty(), Optional.empty()));
     all.add(new CodeVerdict.WrongEngine(7, Optional.of("Grey six")));
     all.add(new CodeVerdict.WrongEngine(7, Optional.empty()));
     return all;
+  }
+
+  private LeftStanding settledAtHome() {
+    return new LeftStanding(
+        VerdictName.NOT_CLEARED,
+        "It is off for washing.",
+        Optional.of(pushrod),
+        Optional.of(pushrod.home().spot()));
   }
 
   private List<Verdict> others() {
@@ -181,6 +190,16 @@ class EveryVerdictSaysTest {
       assertThat(words.sentence()).as(verdict.word()).matches(".*[.)]");
       assertThat(words.sentence() + words.advice()).doesNotContain("..", "  ");
     }
+  }
+
+  /** What is over is said as such, and one place is not named twice. */
+  @Test
+  void aStopThatIsSettledSaysSo() {
+    VerdictWords words = settledAtHome().words(NAMES);
+    assertThat(words.lines())
+        .containsExactly("Stopped: not cleared", "Here: 3 EX", "Since then: settled");
+    assertThat(words.small())
+        .isEqualTo("What stood against it is settled since. It said: It is off for washing.");
   }
 
   @Test
