@@ -238,7 +238,7 @@ public final class BigPartScreen extends Page implements Scannable {
     }
     List<Caution> cautions = Caution.of(part.part().name().kind());
     if (!cautions.isEmpty()) {
-      acts.add(act("Care!", () -> open(() -> new CautionScreen(context, cautions))));
+      acts.add(act("Cautions", () -> open(() -> new CautionScreen(context, cautions))));
     }
     acts.add(act("Torque cards", () -> context.navigator().show(ScreenId.TORQUE)));
     acts.add(

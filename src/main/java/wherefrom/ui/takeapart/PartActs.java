@@ -113,7 +113,7 @@ final class PartActs {
       if (NextView.isNamedOnTag(context.touch())) {
         more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
       }
-      more.add(new Choice<>(this::sources, "Care!", "what can hurt at this step"));
+      more.add(new Choice<>(this::sources, "Cautions", "what can hurt at this step"));
       more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
     }
     more.add(new Choice<>(this::later, "Later", "the next part waits, another is shown"));

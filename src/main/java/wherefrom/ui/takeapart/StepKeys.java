@@ -50,7 +50,7 @@ final class StepKeys {
       keys.add(touch.key("New bag", () -> bigParts.bag(lead.get())));
     } else if (!touch.isLarge()) {
       keys.add(touch.key("Type code", acts::typeCode));
-      keys.add(touch.key("Care!", acts::sources));
+      keys.add(touch.key("Cautions", acts::sources));
     }
     keys.add(touch.key("More", acts::more));
     return keys;
@@ -65,7 +65,7 @@ final class StepKeys {
       keys.add(touch.key("Photo", () -> bigParts.photo(part)));
       keys.add(touch.key("Its page", () -> bigParts.page(part)));
       keys.add(touch.key("Type code", acts::typeCode));
-      keys.add(touch.key("Care!", () -> acts.sources(part)));
+      keys.add(touch.key("Cautions", () -> acts.sources(part)));
     }
     keys.add(touch.key("More", acts::more));
     return keys;

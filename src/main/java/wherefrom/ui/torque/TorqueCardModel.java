@@ -11,6 +11,7 @@ import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.parts.Action;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.workings.torque.Bolt;
 import wherefrom.workings.torque.NextStep;
@@ -236,13 +237,13 @@ final class TorqueCardModel {
   private ScreenAnswer answer(KeptCard kept, NextStep.SecondCheck check) {
     return answer(
         Optional.empty(),
-        kept.card().spec().fastener() + ": a second person",
+        Words.capital(kept.card().spec().fastener()) + ": a second person",
         "Check bolt " + check.bolt().number(),
         small(kept, kept.card().checkStage(), check.how()));
   }
 
   private static String heading(KeptCard kept, NextStep.Tighten tighten) {
-    return kept.card().spec().fastener()
+    return Words.capital(kept.card().spec().fastener())
         + ": stage "
         + tighten.stageNumber()
         + " of "
