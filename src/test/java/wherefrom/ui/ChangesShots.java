@@ -53,7 +53,11 @@ final class ChangesShots {
             ConsequenceScreen.class,
             (window, sample) -> {
               window.press("Open checks");
-              window.pressOnSomePage("Open: check before fitting: pushrods");
+              boolean large = window.shell.context().touch().isLarge();
+              window.pressOnSomePage(
+                  large
+                      ? "Open: Check the pushrod length"
+                      : "Open: check before fitting: pushrods");
             }),
         shot(
             "changes-part",

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.settings.Appearance;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.sample.Glass;
@@ -58,6 +59,27 @@ class LargeLettersTest {
               return window.targets().stream().filter(window::isOnRail).map(window::words).toList();
             });
     assertThat(rail).contains("Back", "Help").doesNotContain("More");
+  }
+
+  /** "Open: check before closing" four times tells nobody which is which. */
+  @ParameterizedTest
+  @CsvSource({
+    "laptop, 200, changes-checks",
+    "guessed, 150, changes-checks",
+    "laptop, 200, inspect-follows",
+    "laptop, 200, decide-part"
+  })
+  void rowsThatShowTheirHeadingAloneAreToldApart(String glass, int percent, String shot) {
+    List<String> rows =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = window(glass, percent, shot);
+              return window.targets().stream()
+                  .filter(ListRow.class::isInstance)
+                  .map(window::words)
+                  .toList();
+            });
+    assertThat(rows).hasSizeGreaterThan(1).doesNotHaveDuplicates();
   }
 
   @ParameterizedTest

@@ -17,7 +17,7 @@ final class RuleRows {
   static Region of(ScreenContext context, Consequence consequence) {
     return ListRow.key(
         context.touch(),
-        Words.capital(consequence.headline()),
+        context.touch().brief(Words.capital(consequence.headline()), alone("", consequence)),
         lines(context, consequence),
         () -> context.navigator().open(() -> new ConsequenceScreen(context, consequence)));
   }
@@ -26,19 +26,30 @@ final class RuleRows {
   static Region of(ScreenContext context, StandingRule rule) {
     return ListRow.key(
         context.touch(),
-        heading(rule),
+        context.touch().brief(heading(rule), alone(standing(rule), rule.consequence())),
         lines(context, rule.consequence()),
         () -> context.navigator().open(() -> new ConsequenceScreen(context, rule.consequence())));
   }
 
   static String heading(StandingRule rule) {
-    String headline = rule.consequence().headline();
+    return Words.capital(standing(rule) + rule.consequence().headline());
+  }
+
+  /** How a check stands; empty where nothing is to be checked. */
+  private static String standing(StandingRule rule) {
     if (!rule.consequence().effect().isCheck()) {
-      return Words.capital(headline);
+      return "";
     }
     return rule.answer()
-        .map(answer -> (answer.look() == Look.PASS ? "Pass: " : "FAIL: ") + headline)
-        .orElse("Open: " + headline);
+        .map(answer -> answer.look() == Look.PASS ? "Pass: " : "FAIL: ")
+        .orElse("Open: ");
+  }
+
+  /** What tells it from the others where the heading is all that is seen: what is to be checked. */
+  private static String alone(String standing, Consequence consequence) {
+    String further = consequence.effect().isCheck() ? further(consequence) : "";
+    return Words.capital(
+        standing + (further.isEmpty() ? consequence.headline() : Words.withoutStop(further)));
   }
 
   /** Large text leaves room for the heading alone; all the rest is one press away. */

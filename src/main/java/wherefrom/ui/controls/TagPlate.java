@@ -25,6 +25,7 @@ public final class TagPlate extends Region {
   private final double eye;
   private final double edge;
   private final double leastEdge;
+  private final double leastHeight;
 
   /**
    * @param main whether it is the one thing to do
@@ -37,6 +38,7 @@ public final class TagPlate extends Region {
     this.eye = scale.px(EYE_MM);
     this.edge = frame + scale.px(PADDING_MM);
     this.leastEdge = frame + scale.px(LEAST_PADDING_MM);
+    this.leastHeight = Math.ceil(scale.px(Scale.KEY_MM));
     this.eyelet = new Circle(eye);
     eyelet.getStyleClass().add("tag-eyelet");
     eyelet.setStrokeWidth(scale.px(EYE_LINE_MM));
@@ -75,7 +77,7 @@ public final class TagPlate extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return content.minHeight(inner(width)) + 2 * leastEdge;
+    return Math.max(leastHeight, content.minHeight(inner(width)) + 2 * leastEdge);
   }
 
   @Override

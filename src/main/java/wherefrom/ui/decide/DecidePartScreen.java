@@ -144,12 +144,18 @@ public final class DecidePartScreen extends ListPage implements Scannable {
                 new WordsScreen.Paragraph("Source", line.source()));
         rows.add(
             key(
-                line.heading(),
+                touch().brief(line.heading(), alone(line)),
                 touch().brief(line.words(), ""),
                 () -> open(() -> new WordsScreen(context, title(), whole))));
       }
     }
     return rows;
+  }
+
+  /** With large letters the heading is all that is seen: one that others have, too, says more. */
+  private String alone(DecidePartModel.Line line) {
+    long same = model.lines().stream().filter(one -> one.heading().equals(line.heading())).count();
+    return same > 1 ? line.heading() + ": " + Words.withoutStop(line.words()) : line.heading();
   }
 
   @Override

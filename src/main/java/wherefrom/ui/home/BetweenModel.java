@@ -108,7 +108,7 @@ final class BetweenModel {
   private Area area(Kind kind) {
     return switch (kind) {
       case LOOK -> look();
-      case MEASURE -> counted(kind, undecided(), "undecided", "none undecided", -1);
+      case MEASURE -> counted(kind, undecided(), "undecided", "none open", -1);
       case PLAN -> counted(kind, checks(), "checks to do", "no check to do", -1);
       case DECIDE -> decide();
       case AWAY -> new Area(kind, awayWords(), away(), here());

@@ -44,7 +44,7 @@ public final class NewJobScreen extends Page {
     layout = AskKey.key(touch, "Engine", this::layout);
     kinds = AskKey.key(touch, "Tags for", this::kinds);
     units = AskKey.key(touch, "Units", this::units);
-    tag = touch.tag("Begin the job", "", this::begin);
+    tag = touch.tag(touch.brief("Begin the job", "Begin"), "", this::begin);
     lay(view);
   }
 
@@ -125,7 +125,9 @@ public final class NewJobScreen extends Page {
     layout.say(model.layout().title());
     kinds.say(model.tags());
     units.say(unitWords());
-    tag.setWords("Begin the job", context.touch().brief("each part gets a tag", ""));
+    tag.setWords(
+        context.touch().brief("Begin the job", "Begin"),
+        context.touch().brief("each part gets a tag", ""));
     Touch touch = context.touch();
     EngineView engine = EngineView.shown(touch, model.layout(), model.kinds());
     engine.look(side);

@@ -55,11 +55,8 @@ public final class PhotoLoader {
     try {
       return new Shown.APicture(Images.of(context.services().pictures().loadColour(file, longest)));
     } catch (IOException e) {
-      String fault =
-          Files.exists(file)
-              ? "The photograph's file is damaged and cannot be shown."
-              : "The photograph's file is gone from the job's folder.";
-      return new Shown.Nothing(fault + " Bring it back from the job's copy.");
+      String fault = Files.exists(file) ? "Its file is damaged." : "Its file is gone.";
+      return new Shown.Nothing(fault + " Take it from the job's copy.");
     }
   }
 }

@@ -48,7 +48,7 @@ public final class WayOutScreen extends Page {
     return ListRow.key(
         context.touch(),
         step + ". " + model.words(move),
-        List.of(aside, "Press when it is out."),
+        List.of(aside, context.touch().brief("Press when it is out.", "")),
         () -> took(move));
   }
 

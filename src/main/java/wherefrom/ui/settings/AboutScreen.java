@@ -20,7 +20,8 @@ public final class AboutScreen extends ListPage {
         ListRow.plain(
             context.touch(),
             "Wherefrom " + context.services().program().version(),
-            List.of(LicenseText.OUTRANKED, LicenseText.QR)));
+            List.of(LicenseText.OUTRANKED)));
+    rows.add(ListRow.plain(context.touch(), "", List.of(LicenseText.QR)));
     LicenseText.ALL.forEach(text -> rows.add(row(text)));
     return rows;
   }
