@@ -261,7 +261,7 @@ class PhotosFlowTest {
         .doesNotContain("not in the job's folder");
     press("Next");
     assertThat(words())
-        .contains("Photograph 2 of 2", "the heel", "gone from the job's folder. Bring it");
+        .contains("Photograph 2 of 2", "the heel", "Its file is gone. Take it from the job's copy");
     press("Previous");
     assertThat(words()).contains("Photograph 1 of 2");
   }
