@@ -1,6 +1,5 @@
 package wherefrom.ui.benchmap;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -149,41 +148,12 @@ final class BenchMapModel {
         : "Bench: " + placesOfKind().count() + " " + kind.plural();
   }
 
-  /**
-   * What the holders do not count: {@code 3 fitted}, {@code all in the engine}, {@code 2 fitted, 1
-   * of them not cleared}, {@code 1 fitted, 1 open}; while parts go off for washing {@code scan each
-   * part}.
-   */
+  /** What the holders do not count; while parts go off for washing {@code scan each part}. */
   String aside() {
     if (mode == Mode.WASH) {
       return "scan each part";
     }
-    long but = count(PlaceState.IN_BUT) + count(PlaceState.FITTED_BUT);
-    long in = count(PlaceState.IN) + count(PlaceState.IN_BUT);
-    long fitted = placesOfKind().map(state()::state).filter(PlaceState::isPutBack).count();
-    List<String> said = new ArrayList<>();
-    if (in > 0) {
-      said.add((in == placesOfKind().count() ? "all" : Long.toString(in)) + " in the engine");
-    }
-    if (fitted > 0 || in == 0) {
-      said.add((fitted == 0 ? "none" : Long.toString(fitted)) + " fitted");
-    }
-    if (but > 0) {
-      said.add((but == in + fitted ? "" : but + " of them ") + "not cleared");
-    }
-    tell(said, PlaceState.OPEN);
-    tell(said, PlaceState.EXCUSED);
-    return String.join(", ", said);
-  }
-
-  private long count(PlaceState wanted) {
-    return placesOfKind().map(state()::state).filter(each -> each == wanted).count();
-  }
-
-  private void tell(List<String> said, PlaceState wanted) {
-    if (count(wanted) > 0) {
-      said.add(count(wanted) + " " + wanted.words());
-    }
+    return new PlaceTally(placesOfKind().map(state()::state).toList()).words();
   }
 
   /** The state of a place as it is drawn; what is no longer mated wants a second look. */

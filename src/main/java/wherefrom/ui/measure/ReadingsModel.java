@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -52,20 +51,7 @@ final class ReadingsModel {
   }
 
   String title() {
-    String named = name();
-    String title = plan.title().toLowerCase(Locale.ROOT);
-    if (named.toLowerCase(Locale.ROOT).contains(title)) {
-      return named;
-    }
-    return subject.match(part -> named, at -> placed(at, title), beside -> named) + ": " + title;
-  }
-
-  /** A title that begins with what is read needs the cylinder's number alone before it. */
-  private String placed(Subject.AFeature at, String title) {
-    boolean said = title.startsWith(at.feature().word());
-    return said && at.feature().reach() == Feature.Reach.CYLINDER
-        ? "Cylinder " + at.number()
-        : name();
+    return ReadingTitle.of(subject, name(), plan.title().toLowerCase(Locale.ROOT));
   }
 
   /** The subject alone. */
