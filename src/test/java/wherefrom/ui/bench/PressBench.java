@@ -11,11 +11,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import javafx.scene.Node;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.settings.Settings;
 import wherefrom.logbook.FileShelf;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
@@ -61,8 +63,15 @@ class PressBench {
 
   private SampleWindow demo() {
     SplittableRandom random = new SplittableRandom(20260504);
+    FileShelf shelf = new FileShelf(folder, SampleJob.CLOCK, random::nextInt);
+    // What a press writes outside a job stays in the folder of the bench.
     SampleWindow window =
-        new SampleWindow(160, 100, new FileShelf(folder, SampleJob.CLOCK, random::nextInt));
+        new SampleWindow(
+            160,
+            100,
+            Optional.of(shelf),
+            work -> work.run(),
+            services -> services.settings = Settings.fresh(folder));
     window.press("Open the demo");
     return window;
   }
