@@ -77,6 +77,15 @@ class AuditSelfTest {
   }
 
   @Test
+  void findsAPlateThatEndsBetweenTwoPixels() {
+    Region plate = new Region();
+    plate.setStyle("-fx-background-color: red;");
+    plate.setManaged(false);
+    plate.resizeRelocate(40, 40, 100.5, 60);
+    assertThat(rules(root -> root.getChildren().add(plate))).containsExactly(Rule.BETWEEN_PIXELS);
+  }
+
+  @Test
   void findsAKeyThatSaysNothingToAScreenReader() {
     assertThat(
             rules(

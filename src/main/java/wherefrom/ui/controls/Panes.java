@@ -40,6 +40,22 @@ public final class Panes {
     return node;
   }
 
+  /**
+   * Gives a child its place, in pixels, each edge on the nearest whole one: what is drawn then ends
+   * where its bounds end, and nothing of an edge stays on the glass when it goes.
+   */
+  public static void place(Node child, double x, double y, double width, double height) {
+    if (child.getParent() instanceof Region parent) {
+      double left = parent.snapPositionX(x);
+      double top = parent.snapPositionY(y);
+      double right = parent.snapPositionX(x + width);
+      double bottom = parent.snapPositionY(y + height);
+      child.resizeRelocate(left, top, right - left, bottom - top);
+    } else {
+      child.resizeRelocate(x, y, width, height);
+    }
+  }
+
   /** Whether the glass that a node stands on is higher than wide; not as long as it is on none. */
   public static boolean isUpright(Node node) {
     Scene scene = node.getScene();

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
@@ -49,6 +50,7 @@ public final class Audit {
   private static final double AIR_MM = 1;
 
   private static final double SLACK_PX = 1.5;
+  private static final double EDGE_PX = 0.02;
 
   /** A zone on a drawing: what is drawn there is its outline. */
   private static final String ON_A_DRAWING = "drawn-zone";
@@ -86,6 +88,7 @@ public final class Audit {
     texts.forEach(text -> audit.textOnKey(text, targets));
     audit.painted.all().forEach(audit::sign);
     audit.painted.all().forEach(audit::unpainted);
+    audit.painted.all().forEach(audit::betweenPixels);
     audit.painted.all().forEach(audit::strays);
     return List.copyOf(audit.faults);
   }
@@ -371,6 +374,32 @@ public final class Audit {
         fault(Rule.UNPAINTED, "%s", name(shape));
       }
     }
+  }
+
+  /** A plate's edges lie on whole pixels. */
+  private void betweenPixels(Node node) {
+    if (node instanceof Region plate && isPainted(plate)) {
+      Bounds bounds = Painted.inScene(plate);
+      boolean torn =
+          DoubleStream.of(bounds.getMinX(), bounds.getMinY(), bounds.getMaxX(), bounds.getMaxY())
+              .anyMatch(edge -> Math.abs(edge - Math.rint(edge)) > EDGE_PX);
+      if (torn) {
+        fault(
+            Rule.BETWEEN_PIXELS,
+            "%s: %.2f to %.2f across, %.2f to %.2f down",
+            name(plate),
+            bounds.getMinX(),
+            bounds.getMaxX(),
+            bounds.getMinY(),
+            bounds.getMaxY());
+      }
+    }
+  }
+
+  private static boolean isPainted(Region region) {
+    return Painted.fill(region).isPresent()
+        || Painted.outline(region).isPresent()
+        || region.getBorder() != null;
   }
 
   /** The line of a sign is held against the middle of the box that it is drawn in. */

@@ -29,6 +29,8 @@ public record Fault(Rule rule, String what) {
     SIGN,
     /** A shape that no rule of the look paints is black in either look. */
     UNPAINTED,
+    /** A plate ends between two pixels: a line of it stays on the glass when it goes. */
+    BETWEEN_PIXELS,
     /** The outline of a target does not stand out from what is around it. */
     OUTLINE,
     /** A screen reader has nothing to say of a target. */
