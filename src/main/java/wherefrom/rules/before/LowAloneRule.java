@@ -19,8 +19,7 @@ final class LowAloneRule implements SignRule {
     }
     return switch (low.rises(one)) {
       case ACCEPT ->
-          start("low-rings", one)
-              .pointsTo("Rings, bore or piston.", LookAt.rings(one.number()));
+          start("low-rings", one).pointsTo("Rings, bore or piston.", LookAt.rings(one.number()));
       case REJECT ->
           start("low-valves", one)
               .pointsTo(

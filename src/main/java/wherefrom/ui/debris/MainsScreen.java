@@ -38,8 +38,7 @@ public final class MainsScreen extends ListPage {
     Opening telling = model.telling();
     foot.offerTag(open);
     if (open) {
-      tag.setWords(
-          "Look at " + Words.small(telling.title()), touch().brief("then press here", ""));
+      tag.setWords("Look at " + Words.small(telling.title()), touch().brief("then press here", ""));
     } else {
       tag.setWords("", "");
     }

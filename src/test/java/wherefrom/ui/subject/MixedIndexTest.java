@@ -54,7 +54,9 @@ class MixedIndexTest {
     Subject journal = feature(Feature.CAM_JOURNAL);
     MixedIndex index = index(List.of(pushrod, journal));
     assertThat(index.places()).containsExactly(home("pushrod@3EX"));
-    assertThat(index.besides()).extracting(KeyRow.Act::words).containsExactly("Cam journal 1: out, suspect");
+    assertThat(index.besides())
+        .extracting(KeyRow.Act::words)
+        .containsExactly("Cam journal 1: out, suspect");
     index.besides().forEach(act -> act.run().run());
     assertThat(opened).containsExactly(journal);
   }
