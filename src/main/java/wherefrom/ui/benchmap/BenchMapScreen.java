@@ -273,7 +273,8 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return model.aside();
+    boolean said = context.touch().isLarge() && model.mode() == BenchMapModel.Mode.WASH;
+    return said ? "" : model.aside();
   }
 
   @Override

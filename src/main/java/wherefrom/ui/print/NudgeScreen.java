@@ -25,8 +25,7 @@ public final class NudgeScreen extends Page {
     this.model = model;
     Touch touch = context.touch();
     now = touch.heading("").centred();
-    how =
-        touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
+    how = touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
     Tiles keys = Panes.grow(touch.isLarge() ? row() : cross());
     view = Panes.column(context.scale(), now, keys, touch.key("Back to 0", this::reset));
     now.setWords(words(model.nudge()));

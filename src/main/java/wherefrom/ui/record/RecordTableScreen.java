@@ -49,7 +49,9 @@ public final class RecordTableScreen extends Page {
     String mark = row.open() ? "■ " : "";
     ListRow line =
         ListRow.plain(
-            context.touch(), mark + Words.capital(row.cells().get(0)), List.of(String.join(" · ", rest)));
+            context.touch(),
+            mark + Words.capital(row.cells().get(0)),
+            List.of(String.join(" · ", rest)));
     if (row.open()) {
       line.getStyleClass().add("open-row");
     }

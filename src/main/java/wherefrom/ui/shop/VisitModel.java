@@ -101,7 +101,9 @@ final class VisitModel implements PartReceiver {
 
   /** What is to come back next; nothing where all of it is back, or while it is put on. */
   Optional<Row> findNext() {
-    return checkingIn ? rows().stream().filter(row -> row.away() > 0).findFirst() : Optional.empty();
+    return checkingIn
+        ? rows().stream().filter(row -> row.away() > 0).findFirst()
+        : Optional.empty();
   }
 
   static String count(ShopVisit visit) {
@@ -242,7 +244,10 @@ final class VisitModel implements PartReceiver {
             : line.missing() == count ? AT_SHOP : line.missing() + " of " + count + " " + AT_SHOP;
     String keep = line.line().keep() ? "DO NOT LOSE. " : "";
     List<String> lines = new ArrayList<>();
-    lines.add(keep + Words.capital(line.line().wanted()) + line.target().map(size -> " " + size).orElse(""));
+    lines.add(
+        keep
+            + Words.capital(line.line().wanted())
+            + line.target().map(size -> " " + size).orElse(""));
     if (!line.returned().isEmpty()) {
       lines.add("Measured on return: " + String.join("; ", line.returned()));
     }

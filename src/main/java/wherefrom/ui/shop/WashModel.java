@@ -78,8 +78,7 @@ final class WashModel implements PartReceiver {
     }
     twice.took(item);
     if (back) {
-      return ScanOutcome.right(
-          Words.capital(named(part)) + " is back: put its tag on again.");
+      return ScanOutcome.right(Words.capital(named(part)) + " is back: put its tag on again.");
     }
     boolean unlooked =
         job.state().inspection().isBegun()

@@ -39,8 +39,7 @@ class MoneyModelTest {
     assertThat(money.unpricedWords()).startsWith("1 ×\u00a0gasket set");
     money.setBudget("1200");
     new Deciding(sample.job).decide(sample.part("lifter@1IN").item(), Decision.REPLACE, "worn");
-    assertThat(money.sentence())
-        .isEqualTo("Total at least 0.00 USD; at most 1200.00 USD left.");
+    assertThat(money.sentence()).isEqualTo("Total at least 0.00 USD; at most 1200.00 USD left.");
     assertThat(money.brief()).isEqualTo("At least 0.00 USD, at most 1200.00 USD left.");
     assertThat(money.unpricedWords()).isNotEmpty();
     assertThat(money.unpriced()).extracting(item -> item.what().words()).contains("lifters");
