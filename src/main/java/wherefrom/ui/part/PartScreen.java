@@ -146,9 +146,7 @@ public final class PartScreen extends Page implements Scannable {
     model.judgements().stream()
         .limit(READINGS)
         .forEach(judged -> right.getChildren().add(new ReadingBar(context.touch(), judged)));
-    PhotoStrip.rows(context, loader, model::photos, PHOTOS).stream()
-        .limit(1)
-        .forEach(right.getChildren()::add);
+    PhotoStrip.row(context, loader, model::photos, PHOTOS).ifPresent(right.getChildren()::add);
     return right;
   }
 
