@@ -43,6 +43,11 @@ public record FoundOnPart(Standing standing, String words) {
     NOTHING
   }
 
+  /** Whether something speaks against it, or somebody has decided: that is said before all else. */
+  public boolean speaksFirst() {
+    return standing.compareTo(Standing.DECIDED) <= 0;
+  }
+
   private record Finding(Look look, String words) {}
 
   /** Of a part that the job has. */

@@ -80,11 +80,16 @@ final class PartModel {
     lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
     lines.add(new Line("Tag", tag()));
     record.decision().ifPresent(made -> lines.add(new Line("Decided", made.word())));
-    Unmated.all(state()).stream()
-        .filter(what -> record.where() != Whereabouts.RETIRED)
-        .filter(what -> what.places().contains(part().home()))
-        .forEach(what -> lines.add(new Line("No longer mated", what.told())));
+    unmated().forEach(what -> lines.add(new Line("No longer mated", what.told())));
     return lines;
+  }
+
+  /** What parts it from its mates, at its own place. */
+  private List<Unmated> unmated() {
+    return Unmated.all(state()).stream()
+        .filter(what -> record().where() != Whereabouts.RETIRED)
+        .filter(what -> what.places().contains(part().home()))
+        .toList();
   }
 
   /** What was found on it, then its notes, then its history. */
@@ -131,7 +136,10 @@ final class PartModel {
 
   /** What is the matter with it, in few words. */
   String matter() {
-    return FoundOnPart.of(job, item).words();
+    FoundOnPart found = FoundOnPart.of(job, item);
+    return unmated().isEmpty() || found.speaksFirst()
+        ? found.words()
+        : "No longer mated: check it as a new mate.";
   }
 
   /** Where it is, in few words; where it belongs is said by the title. */
