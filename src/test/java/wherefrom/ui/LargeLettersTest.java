@@ -124,6 +124,41 @@ class LargeLettersTest {
         });
   }
 
+  /** Letters that made room for a long reason are large again once it is kept. */
+  @ParameterizedTest
+  @CsvSource({"small, 200, 2", "fine, 150, 1.5", "upright, 200, 2"})
+  void theLettersComeBackAfterAReasonThatHadNoRoom(String glass, int percent, double factor) {
+    Toolkit.on(
+        () -> {
+          SampleWindow before = window(glass, percent, "together-stop-reason");
+          assertThat(before.shell.context().scale().textFactor()).isLessThan(factor);
+          SampleWindow after = window(glass, percent, "together-on-purpose");
+          assertThat(after.words()).contains("Fitted on purpose");
+          assertThat(after.shell.context().scale().textFactor()).isEqualTo(factor);
+          return 0;
+        });
+  }
+
+  /** A drawing that has no room cannot be turned over. */
+  @ParameterizedTest
+  @CsvSource({"together-list", "together-place", "together-photo", "together-ask"})
+  void theEngineStandsOnUprightGlassBesideTheKeysOfPuttingTogether(String shot) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("upright", 150, shot);
+          assertThat(window.targets().stream().map(window::words)).contains("More");
+          assertThat(window.words()).contains("FRONT");
+          return 0;
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"upright, 200", "laptop, 200", "guessed, 200", "small, 150"})
+  void theTagInTheHandSaysWhichPartItIs(String glass, int percent) {
+    String words = Toolkit.on(() -> window(glass, percent, "together-half").words());
+    assertThat(words.replace('\u00a0', ' ')).containsPattern("3 EX\\s*pushrod");
+  }
+
   /** The one thing to do is the tag, with large letters too, and no key says it again. */
   @ParameterizedTest
   @CsvSource({"fine, 150", "small, 200", "upright, 200"})

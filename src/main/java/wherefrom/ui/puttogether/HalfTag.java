@@ -10,6 +10,7 @@ import wherefrom.ui.controls.Touch;
 /** A half of a fit: a tag where it is known, else its outline with what to scan. */
 final class HalfTag extends Region {
   private final FitText large;
+  private final FitText whole;
   private final FitText bold;
   private final FitText small;
   private final boolean known;
@@ -17,14 +18,12 @@ final class HalfTag extends Region {
 
   HalfTag(Touch touch, Halves.Lines lines, boolean known) {
     this.known = known;
-    large =
-        known
-            ? touch.fit(
-                lines.large().replace(' ', '\u00a0'), 10.7 / touch.scale().textFactor(), 4.5, true)
-            : touch.heading(lines.large());
+    large = known ? named(touch, lines.large()) : touch.heading(lines.large());
+    whole = named(touch, (lines.large() + " " + lines.bold()).strip());
     bold = touch.fit(lines.bold(), 4.5, 4.5, true);
     small = touch.small(lines.small());
     large.align(Pos.CENTER_LEFT);
+    whole.align(Pos.CENTER_LEFT);
     bold.align(Pos.CENTER_LEFT);
     small.align(Pos.CENTER_LEFT);
     tag = new PaperTag(touch.scale(), new Words());
@@ -35,10 +34,15 @@ final class HalfTag extends Region {
     setMouseTransparent(true);
   }
 
-  /** The lines, one below the other. */
+  private static FitText named(Touch touch, String words) {
+    double largest = 10.7 / touch.scale().textFactor();
+    return touch.fit(words.replace(' ', '\u00a0'), largest, 4.5, true);
+  }
+
+  /** The lines, one below the other; the part beside its place where it has no line below it. */
   private final class Words extends Region {
     Words() {
-      getChildren().setAll(large, bold, small);
+      getChildren().setAll(large, whole, bold, small);
     }
 
     @Override
@@ -79,7 +83,11 @@ final class HalfTag extends Region {
       double wanted = known ? large.prefHeight(width) : getHeight();
       double first = Math.min(getHeight() - below, Math.max(least, wanted));
       double top = (getHeight() - first - below) / 2;
+      boolean beside = known && second > 0 && !two && whole.fits(width, first);
+      large.setVisible(!beside);
+      whole.setVisible(beside);
       large.resizeRelocate(0, top, width, first);
+      whole.resizeRelocate(0, top, width, first);
       bold.resizeRelocate(0, top + first, width, two ? second : 0);
       small.resizeRelocate(0, top + first + (two ? second : 0), width, three ? third : 0);
     }

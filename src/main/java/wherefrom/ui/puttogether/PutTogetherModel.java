@@ -29,6 +29,7 @@ final class PutTogetherModel {
   private Optional<ToldFit> beforeAsk = Optional.empty();
   private PartKind kind;
   private String trouble = "";
+  private Optional<Function<PutTogether, FitOutcome>> unkept = Optional.empty();
 
   PutTogetherModel(OpenJob job) {
     this.job = job;
@@ -82,6 +83,11 @@ final class PutTogetherModel {
     return trouble;
   }
 
+  /** What could not be written while a stop stands, and is to be done again; empty else. */
+  Optional<Function<PutTogether, FitOutcome>> unkept() {
+    return unkept;
+  }
+
   /** The kind of part that the drawn engine shows. */
   PartKind kind() {
     return kind;
@@ -113,11 +119,6 @@ final class PutTogetherModel {
   /** A spot is named; which part goes in there first is for the part in the hand to say. */
   Optional<Cue> tap(Spot spot) {
     return take(() -> together.tap(spot));
-  }
-
-  /** How many stops wait that do not stand here. */
-  int waiting() {
-    return together.waiting();
   }
 
   /** The screen comes up again: what was ended elsewhere stands here no more. */
@@ -189,11 +190,6 @@ final class PutTogetherModel {
     return take(together::again);
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
-  boolean canFitOnPurpose() {
-    return together.canFitOnPurpose();
-  }
-
   /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
     together.chooseReason(chosen);
@@ -243,6 +239,7 @@ final class PutTogetherModel {
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
     try {
       trouble = "";
+      unkept = Optional.empty();
       asksNoMore();
       Optional<Place> held = here();
       FitOutcome step = deed.get();
@@ -252,6 +249,7 @@ final class PutTogetherModel {
       String why = LogbookException.sentence(e);
       if (stop().isPresent()) {
         trouble = why;
+        unkept = e instanceof LogbookException ? Optional.of(it -> deed.get()) : unkept;
       } else {
         told = ToldFit.words(ScreenAnswer.notKept(why));
       }
