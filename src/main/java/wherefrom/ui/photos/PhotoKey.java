@@ -21,8 +21,7 @@ final class PhotoKey extends Region {
   private final int longest;
 
   private PhotoKey(Touch touch) {
-    // A plate without a word is no key; the picture comes in the word's place.
-    picture = new PictureView(touch.small("Photo"));
+    picture = new PictureView(touch.small(""));
     rim = Math.ceil(touch.scale().px(RIM_MM));
     double high = touch.scale().px(HIGH_MM);
     double wide = touch.scale().px(WIDE_MM);

@@ -220,8 +220,9 @@ final class StopView extends Region {
     double wanted = Math.max(RIGHT * getWidth(), keys.map(StopRow::wideEnough).orElse(0.0));
     double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
     double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
-    boolean room =
-        picture().isPresent() && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
+    boolean told = touch.isLarge() && tag.filter(StopTag::hasMessage).isPresent();
+    boolean drawn = picture().isPresent() && !told;
+    boolean room = drawn && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
     return Math.floor(room ? wide : all);
   }
 
