@@ -19,6 +19,9 @@ final class PartHead extends Region {
   /** Beside a part of this size three lines find room. */
   private static final double THREE_LINES_MM = 40;
 
+  /** With large letters all of it is said, or the part is not drawn. */
+  private static final int WHOLE = 4;
+
   private final Region shape;
   private final FitText found;
   private final FitText where;
@@ -34,9 +37,9 @@ final class PartHead extends Region {
     gap = scale.gap();
     double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));
     shape = shape(scale, layout, home, suiting);
-    this.found = touch.heading(found).upTo(2);
+    this.found = touch.heading(found).upTo(touch.isLarge() ? WHOLE : 2);
     int lines = suiting < scale.px(THREE_LINES_MM) ? 2 : 3;
-    this.where = touch.small(where).upTo(touch.isLarge() ? 1 : lines);
+    this.where = touch.small(where).upTo(touch.isLarge() ? WHOLE : lines);
     this.where.getStyleClass().add("second");
     getChildren().addAll(shape, this.found, this.where);
   }

@@ -79,11 +79,16 @@ final class PartModel {
     lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
     lines.add(new Line("Tag", tag()));
     record.decision().ifPresent(made -> lines.add(new Line("Decided", made.word())));
-    Unmated.all(state()).stream()
-        .filter(what -> record.where() != Whereabouts.RETIRED)
-        .filter(what -> what.places().contains(part().home()))
-        .forEach(what -> lines.add(new Line("No longer mated", what.told())));
+    unmated().forEach(what -> lines.add(new Line("No longer mated", what.told())));
     return lines;
+  }
+
+  /** What parts it from its mates, at its own place. */
+  private List<Unmated> unmated() {
+    return Unmated.all(state()).stream()
+        .filter(what -> record().where() != Whereabouts.RETIRED)
+        .filter(what -> what.places().contains(part().home()))
+        .toList();
   }
 
   /** What was found on it, then its notes, then its history. */
@@ -137,7 +142,10 @@ final class PartModel {
                 record()
                     .decision()
                     .map(made -> "Decided: " + made.word())
-                    .orElse("Nothing was found against it."));
+                    .orElse(
+                        unmated().isEmpty()
+                            ? "Nothing was found against it."
+                            : "No longer mated: check it as a new mate."));
   }
 
   /** Where it is, in few words; where it belongs is said by the title. */

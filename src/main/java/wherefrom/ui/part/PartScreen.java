@@ -76,7 +76,7 @@ public final class PartScreen extends Page implements Scannable {
 
   @Override
   protected void refresh() {
-    view.getChildren().setAll(context.touch().isLarge() ? brief() : told(), keys());
+    view.getChildren().setAll(told(), keys());
   }
 
   /** The tag of another part opens that one's page. */
@@ -106,11 +106,23 @@ public final class PartScreen extends Page implements Scannable {
     }
   }
 
-  /** Part, life, readings, photographs; the part as large as high glass lets it be. */
+  /**
+   * Part, life, readings, photographs; the part as large as high glass lets it be. Where large
+   * words leave no room for them it is what is the matter and where it is.
+   */
   private Region told() {
     LifeLine life = new LifeLine(context.touch(), model.life());
     Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
-    return new Either(room -> told(both, room.width(), room.height()));
+    if (!context.touch().isLarge()) {
+      return new Either(room -> told(both, room.width(), room.height()));
+    }
+    Region brief = brief();
+    return new Either(
+            room -> {
+              Region all = told(both, room.width(), room.height());
+              return all.minHeight(room.width()) <= room.height() ? all : brief;
+            })
+        .needing(brief);
   }
 
   /** The part has its share, and more where the rest does not need the height. */
@@ -134,9 +146,7 @@ public final class PartScreen extends Page implements Scannable {
     model.judgements().stream()
         .limit(READINGS)
         .forEach(judged -> right.getChildren().add(new ReadingBar(context.touch(), judged)));
-    PhotoStrip.rows(context, loader, model::photos, PHOTOS).stream()
-        .limit(1)
-        .forEach(right.getChildren()::add);
+    PhotoStrip.row(context, loader, model::photos, PHOTOS).ifPresent(right.getChildren()::add);
     return right;
   }
 
