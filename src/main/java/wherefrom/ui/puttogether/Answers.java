@@ -116,11 +116,13 @@ final class Answers {
       return new ScreenAnswer(
           Optional.of(Cue.ASK), "No tag on it", words.lines(), "", marked.kind(), marked.spots());
     }
+    boolean misread = verdict instanceof CodeVerdict.DigitsDisagree;
+    String told = misread ? words.sentence() + " Or type its six digits." : words.told();
     return new ScreenAnswer(
         Optional.of(verdict.cue()),
-        verdict.word(),
+        misread ? verdict.word() + ": scan it again" : verdict.word(),
         words.lines(),
-        verdict.cue() == Cue.ASK ? words.told() : StopWords.small(job, verdict),
+        verdict.cue() == Cue.ASK ? told : StopWords.small(job, verdict),
         marked.kind(),
         marked.spots());
   }
