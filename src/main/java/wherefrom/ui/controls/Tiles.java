@@ -148,7 +148,13 @@ public final class Tiles extends Region {
     level(keys, key -> width, height);
   }
 
+  /** A letter on a key of a pad does not shrink because a word beside it has less room. */
   private static void level(List<TouchKey> keys, ToDoubleFunction<TouchKey> width, double height) {
+    alike(keys.stream().filter(key -> !key.isLetter()).toList(), width, height);
+    alike(keys.stream().filter(TouchKey::isLetter).toList(), width, height);
+  }
+
+  private static void alike(List<TouchKey> keys, ToDoubleFunction<TouchKey> width, double height) {
     double size =
         keys.stream()
             .mapToDouble(key -> key.fitted(width.applyAsDouble(key), height))

@@ -132,6 +132,11 @@ public final class TouchKey extends Region {
     return words.fit(width - 2 * aside - boxWidth(), Math.max(0, room));
   }
 
+  /** Whether it is a key of a pad with a single letter or figure on it. */
+  boolean isLetter() {
+    return getStyleClass().contains("pad") && words.words().length() == 1;
+  }
+
   /** No larger letters than this, so that the keys of a row are alike. */
   void cap(double size) {
     words.cap(size);
