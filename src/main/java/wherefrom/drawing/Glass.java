@@ -57,7 +57,8 @@ public record Glass(double unit, double factor, double letter) {
     return units * unit;
   }
 
-  double finger() {
+  /** The least side of what a finger hits. */
+  public double finger() {
     return px(FINGER);
   }
 
@@ -66,7 +67,8 @@ public record Glass(double unit, double factor, double letter) {
     return finger() * Math.max(1, WORD_IN_KEY * factor);
   }
 
-  double gap() {
+  /** Between two things that a finger hits. */
+  public double gap() {
     return px(GAP);
   }
 }

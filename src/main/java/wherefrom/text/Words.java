@@ -1,5 +1,6 @@
 package wherefrom.text;
 
+import java.util.List;
 import java.util.Locale;
 
 /** Words as a text wants them. All of it is English, in the American way. */
@@ -34,6 +35,11 @@ public final class Words {
   public static String firstSentence(String words) {
     int end = words.indexOf(". ") + 1;
     return end > 0 ? words.substring(0, end) : words;
+  }
+
+  /** Each of several sentences. */
+  public static List<String> sentences(String words) {
+    return List.of(words.split("(?<=[.?!]) "));
   }
 
   /** With a capital and one full stop, question or exclamation mark; empty stays empty. */

@@ -113,7 +113,7 @@ class ChangeCommandsTest {
     shop.right(
         "debris", "opened", "--job", job, "first-bearings", "--answer", "pass", "--note", "gray");
     assertThat(json("debris", "map", "--job", job, "--json").path("answeredBy").get(0).asText())
-        .isEqualTo("First bearings (gray): pass");
+        .isEqualTo("A few bearings (gray): pass");
     assertThat(shop.run("debris", "map", "--job", job).status()).isZero();
   }
 

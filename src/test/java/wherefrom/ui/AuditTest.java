@@ -94,9 +94,10 @@ class AuditTest {
             () -> {
               SampleWindow opened = new SampleWindow(sight.glass(), sight.percent(), sight.look());
               shot.arrange().accept(opened);
+              opened.layOut();
               return opened;
             });
-    // What was put off to a later moment has been done when the next work is.
+    // What was put off to a later moment, as pictures are, has been done when the next work is.
     return Toolkit.on(() -> lookOver(shot, window, name));
   }
 

@@ -166,7 +166,7 @@ class DemoFlowTest {
   private void backFromTheShop() {
     between("Machine shop");
     press("Visit 1");
-    shows("6 still at the shop", "2 × cylinder head: AT THE SHOP");
+    shows("6 at the shop", "2 × cylinder head: AT THE SHOP");
     scan("rod-cap@R4L");
     scan("rod-cap@R5L");
     press("2 × cylinder head", "2", "Done");

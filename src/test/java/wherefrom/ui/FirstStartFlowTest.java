@@ -101,6 +101,29 @@ class FirstStartFlowTest {
         });
   }
 
+  @Test
+  void theTagTicksTheNextLineUntilNoneIsLeft() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window
+              .shell
+              .context()
+              .navigator()
+              .open(() -> new FirstStartScreen(window.shell.context()));
+          window.layOut();
+          StartList list = new StartList(sample.job);
+          String first = list.lines().get(0).key();
+          window.press("Next: ");
+          window.press("Done");
+          assertThat(list.find(first).orElseThrow().ticked()).isTrue();
+          list.lines().forEach(line -> list.tick(line.key(), "seen", true));
+          window.shell.context().navigator().changed();
+          assertThat(window.words()).contains("Run-in").doesNotContain("Next: ");
+          return window;
+        });
+  }
+
   private static void turnTo(SampleWindow window, String words) {
     for (int page = 0; page < 30 && !window.words().contains(words); page++) {
       window.press("Down");

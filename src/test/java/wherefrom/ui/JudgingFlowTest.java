@@ -66,7 +66,7 @@ class JudgingFlowTest {
     MeasuredResult result = sample.job.state().measures().listResults(Subject.ofPart(rod)).get(0);
     assertThat(result.worst()).isEqualTo(Look.PASS);
     assertThat(result.judgements().get(0).limit().source()).isEqualTo("Manual, page 7");
-    assertThat(words(window)).contains("ACCEPT").contains("zero not checked");
+    assertThat(words(window)).contains("ACCEPT").contains("zero was not checked");
   }
 
   @Test

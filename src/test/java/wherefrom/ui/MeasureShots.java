@@ -49,6 +49,7 @@ final class MeasureShots {
     shots.add(shot("measure-asked", ReadingsScreen.class, MeasureShots::asked));
     shots.add(shot("measure-undecided", ReadingsScreen.class, MeasureShots::undecided));
     shots.add(shot("measure-crown", ReadingsScreen.class, MeasureShots::crown));
+    shots.add(shot("measure-runout", ReadingsScreen.class, MeasureShots::runout));
     shots.add(shot("measure-tools", ToolsScreen.class, MeasureShots::tools));
     shots.add(shot("measure-limits", LimitsScreen.class, MeasureShots::limits));
     shots.add(shot("measure-size", SizeScreen.class, MeasureShots::size));
@@ -129,6 +130,12 @@ final class MeasureShots {
   private static void crown(SampleWindow window, SampleJob sample) {
     mic(sample);
     open(window, Subject.ofPart(sample.part("lifter@3EX").item()), "lifter-crown");
+  }
+
+  /** The plan that has the most to say. */
+  private static void runout(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    open(window, Subject.ofPart(sample.part("pushrod@3EX").item()), "pushrod-runout");
   }
 
   private static void tools(SampleWindow window, SampleJob sample) {

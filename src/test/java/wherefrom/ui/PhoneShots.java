@@ -48,7 +48,9 @@ final class PhoneShots {
     window.services.samplePhones.joined.add(new Joined(2, "", false));
     open(window);
     window.layOut();
-    if (window.shell.context().settings().textPercent() > 100) {
+    boolean parted =
+        window.targets().stream().anyMatch(key -> window.words(key).startsWith("Phones"));
+    if (parted) {
       window.press("Phones");
     }
   }

@@ -148,7 +148,7 @@ class RebuildScenariosTest {
         () -> {
           SampleWindow window = open();
           debris(window, "Pan", "Copper");
-          assertThat(window.words()).contains("First bearings");
+          assertThat(window.words()).contains("A few bearings");
           apart();
           fails(window, "rod-shell@R3U");
           assertThat(window.words()).contains("Must be new", "rod shells", "main shells");

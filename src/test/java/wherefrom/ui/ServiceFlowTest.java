@@ -80,7 +80,7 @@ class ServiceFlowTest {
           press(window, "Oil pressure", "4", "5", "Done");
           assertThat(window.words()).contains("Oil pressure: 45 psi", "at 8:00");
           press(window, "STOP: ignition off", "A fuel leak");
-          assertThat(window.words()).contains("12:00", "Stopped: a fuel leak");
+          assertThat(window.words()).contains("12:00", "left when stopped: a fuel leak");
           press(window, "Oil pressure");
           assertThat(run(job).notes()).hasSize(1);
           assertThat(window.words()).doesNotContain("Engine is running again");
@@ -119,12 +119,19 @@ class ServiceFlowTest {
           assertThat(window.words()).contains("Oil pressure low", "Engine off. Why?");
           press(window, "Back");
           assertThat(window.words()).contains("STOP", "Ignition off now").doesNotContain("19:00");
+          assertThat(isOnRed(window)).isTrue();
           press(window, "Oil pressure", "5", "0", "Done", "Coolant", "2", "6", "0", "Done");
           assertThat(window.words()).contains("Coolant too hot", "Engine off. Why?");
           press(window, "Too hot");
+          assertThat(isOnRed(window)).isFalse();
           assertThat(window.words()).contains("Let it cool");
           return window;
         });
+  }
+
+  /** Whether the word STOP stands on the ground of every other stop. */
+  private static boolean isOnRed(SampleWindow window) {
+    return window.scene.getRoot().lookup(".card-stop") != null;
   }
 
   /** Minutes that are up do not hide a fault. */
@@ -179,7 +186,7 @@ class ServiceFlowTest {
         () -> {
           OpenJob job = begun(21);
           SampleWindow window = open(job, ScreenId.RUN_IN);
-          press(window, "Engine is off", "Another run-in", "See what is open");
+          press(window, "Engine is off", "Run in again", "See what is open");
           press(window, "Begin anyway", "B", "Done", "The engine runs");
           assertThat(window.shell.current()).isInstanceOf(RunInScreen.class);
           assertThat(window.words()).contains("20:00");

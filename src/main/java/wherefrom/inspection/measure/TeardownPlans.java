@@ -63,7 +63,6 @@ final class TeardownPlans {
   }
 
   private static Station speed() {
-    return new Station("speed", "Engine speed at that", Dimension.SPEED)
-        .between(Unit.RPM, 200, 8000);
+    return new Station("speed", "Engine speed", Dimension.SPEED).between(Unit.RPM, 200, 8000);
   }
 }

@@ -49,6 +49,26 @@ public record Budget(
     return sentence("at least ", "at most ");
   }
 
+  /** The same in few words: {@code 1250.00 USD, 250.00 USD over the budget.} */
+  public String brief() {
+    return brief("", "");
+  }
+
+  /** The same where something to buy has no price yet. */
+  public String briefAtLeast() {
+    return brief("At least ", "at most ");
+  }
+
+  private String brief(String least, String most) {
+    String head = least + text(total());
+    if (limit.cents() == 0) {
+      return head + ", no budget set.";
+    }
+    return left().cents() < 0
+        ? head + ", " + text(Money.ZERO.minus(left())) + " over the budget."
+        : head + ", " + most + text(left()) + " left.";
+  }
+
   private String sentence(String least, String most) {
     String head = "Total " + least + text(total());
     if (limit.cents() == 0) {

@@ -38,6 +38,11 @@ public record PlanCost(
     return atLeast ? withIt.sentenceAtLeast() : withIt.sentence();
   }
 
+  /** The same in few words. */
+  public String briefTotal() {
+    return atLeast ? withIt.briefAtLeast() : withIt.brief();
+  }
+
   /** That no price is typed is said once where nothing has one. */
   private boolean isAllUnpriced() {
     return Stream.concat(lines.stream(), perhaps.stream()).noneMatch(CostItem::priced)

@@ -19,12 +19,11 @@ final class LowAloneRule implements SignRule {
     }
     return switch (low.rises(one)) {
       case ACCEPT ->
-          start("low-rings", one)
-              .pointsTo("Oil lifts it: rings, bore or piston.", LookAt.rings(one.number()));
+          start("low-rings", one).pointsTo("Rings, bore or piston.", LookAt.rings(one.number()));
       case REJECT ->
           start("low-valves", one)
               .pointsTo(
-                  "Oil does not lift it: a valve, its lobe, the gasket, or a holed piston.",
+                  "A valve, its lobe, the gasket, or a holed piston.",
                   Together.of(
                       LookAt.valves(one.number()), LookAt.gasket(tests.layout(), one.number())));
       case UNDECIDED ->

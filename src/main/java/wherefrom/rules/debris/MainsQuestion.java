@@ -49,7 +49,7 @@ public record MainsQuestion(
     bearings
         .that(Look.SUSPECT)
         .forEach(look -> wanted.add(look.words() + ": suspect, measure it or ask someone"));
-    wanted.addAll(wantsAll(harmful) ? bearings.leftAll() : bearings.leftFirst());
+    wanted.addAll(wantsAll(finds) ? bearings.leftAll() : bearings.leftFirst());
     if (!wanted.isEmpty()) {
       return new MainsQuestion(ReachedMains.OPEN, openedBy, List.of(), wanted);
     }
@@ -57,8 +57,10 @@ public record MainsQuestion(
     return new MainsQuestion(ReachedMains.NO, openedBy, clean, List.of());
   }
 
-  private static boolean wantsAll(List<DebrisFind> harmful) {
-    return harmful.stream()
+  /** Whether the first few bearings do not tell, so that all of them are wanted. */
+  public static boolean wantsAll(List<DebrisFind> finds) {
+    return finds.stream()
+        .filter(find -> find.look().isHarmful())
         .anyMatch(find -> find.place().isPastFilter() || find.look() == DebrisLook.COPPER);
   }
 }

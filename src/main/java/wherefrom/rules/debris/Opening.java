@@ -18,7 +18,7 @@ public enum Opening {
   PAN_AND_PICKUP("Pan and pickup", "Pan off: pickup screen, all corners."),
   PUMP("Oil pump", "Open the oil pump."),
   FIRST_BEARINGS(
-      "First bearings",
+      "A few bearings",
       "One main cap at a time, crank in place. Look at two lower shells: nearest"
           + " the pump outlet, and farthest. Then look at one rod of each crank pin."
           + " A split case has no main caps: look at the rods alone."),

@@ -59,11 +59,12 @@ public final class BeforeScreen extends Page {
   protected void refresh() {
     int signs = model.signs().size();
     Optional<Subject> next = model.next(DRY);
+    String found = Words.count(signs, "sign") + " found";
     tag.setWords(
         signs > 0
-            ? Words.count(signs, "sign") + " found"
+            ? touch().brief(found, "See " + Words.count(signs, "sign"))
             : next.isPresent() ? "Next: compression, dry" : "Nothing stands out",
-        signs > 0 ? touch().brief("see what it points to", "what it means") : "");
+        signs > 0 ? touch().brief("see what it points to", "") : "");
     List<Cell> cells = new ArrayList<>();
     for (String plan : List.of(DRY, "compression-wet", "leak-down", "leak-percent")) {
       cells.add(

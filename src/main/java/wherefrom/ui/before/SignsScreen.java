@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import wherefrom.rules.before.LookAt;
 import wherefrom.rules.before.Symptom;
+import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
@@ -38,16 +39,25 @@ public final class SignsScreen extends ListPage {
       rows.add(
           key(
               heading(sign),
-              touch().brief(sign.found(), ""),
+              touch().brief(found(sign), ""),
               () -> open(() -> new WordsScreen(context, title(), lines(sign)))));
     }
     return rows;
   }
 
-  /** {@code 3 and 5: the head gasket}: which, then what. */
+  /** What was read; the one cylinder that the heading names is not named again. */
+  private static String found(Symptom sign) {
+    String named = sign.cylinders().size() == 1 ? "Cylinder " + sign.cylinders().get(0) + ": " : "";
+    boolean again = !named.isEmpty() && sign.found().startsWith(named);
+    return again ? Words.capital(sign.found().substring(named.length())) : sign.found();
+  }
+
+  /** {@code Cylinder 3, 5: the head gasket}: which, then what. */
   private static String heading(Symptom sign) {
     String which = sign.cylinders().stream().map(String::valueOf).collect(Collectors.joining(", "));
-    return which.isEmpty() ? sign.pointsTo() : "Cylinder " + which + ": " + sign.pointsTo();
+    return which.isEmpty()
+        ? sign.pointsTo()
+        : "Cylinder " + which + ": " + Words.small(sign.pointsTo());
   }
 
   private static List<WordsScreen.Paragraph> lines(Symptom sign) {

@@ -148,12 +148,19 @@ final class BenchMapModel {
         : "Bench: " + placesOfKind().count() + " " + kind.plural();
   }
 
+  /** The same with what to do, where that has no room beside it. */
+  String briefTitle() {
+    return mode == Mode.WASH ? "Scan into basket " + basket : title();
+  }
+
   /** What the holders do not count; while parts go off for washing {@code scan each part}. */
   String aside() {
     if (mode == Mode.WASH) {
       return "scan each part";
     }
-    return new PlaceTally(placesOfKind().map(state()::state).toList()).words();
+    String tally = new PlaceTally(placesOfKind().map(state()::state).toList()).words();
+    long parted = placesOfKind().filter(unmated()::contains).count();
+    return parted == 0 ? tally : tally + ", !\u00a0" + parted + " not mated";
   }
 
   /** The state of a place as it is drawn; what is no longer mated wants a second look. */

@@ -83,7 +83,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String title() {
-    return model.title();
+    return context.touch().brief(model.title(), model.briefTitle());
   }
 
   @Override
@@ -152,10 +152,13 @@ public final class BenchMapScreen extends Page implements Scannable {
   /** Large words leave no room for the kinds' shapes and the row of keys. */
   private Tiles keysWhereLarge() {
     String plural = Words.capital(model.kind().plural());
-    return Tiles.row(
-        context.scale(),
-        context.touch().key(plural, this::chooseKind),
-        context.touch().key("More", () -> more(ways())));
+    List<Node> few = new ArrayList<>();
+    few.add(context.touch().key(plural, this::chooseKind));
+    if (model.mode() == BenchMapModel.Mode.WASH) {
+      few.add(context.touch().key("Done", this::washed));
+    }
+    few.add(context.touch().key("More", () -> more(ways())));
+    return Tiles.row(context.scale(), few.toArray(Node[]::new));
   }
 
   private void chooseKind() {
@@ -270,7 +273,8 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return model.aside();
+    boolean said = context.touch().isLarge() && model.mode() == BenchMapModel.Mode.WASH;
+    return said ? "" : model.aside();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package wherefrom.ui.controls;
 
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
@@ -10,7 +11,7 @@ import wherefrom.drawing.Bounds;
 public final class Either extends Region {
   private final Function<Bounds, Region> choice;
   private Region shown = new Region();
-  private Optional<Region> needing = Optional.empty();
+  private Optional<DoubleUnaryOperator> needing = Optional.empty();
   private double width;
   private double height;
 
@@ -24,6 +25,11 @@ public final class Either extends Region {
 
   /** Keeps at least the height that this needs, whichever is shown. */
   public Either needing(Region least) {
+    return needing(least::minHeight);
+  }
+
+  /** Keeps at least the height that this tells for a width, whichever is shown. */
+  public Either needing(DoubleUnaryOperator least) {
     needing = Optional.of(least);
     return this;
   }
@@ -41,7 +47,7 @@ public final class Either extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return needing.map(least -> least.minHeight(width)).orElse(0.0);
+    return needing.map(least -> least.applyAsDouble(width)).orElse(0.0);
   }
 
   @Override

@@ -38,7 +38,8 @@ public final class PictureKey extends Region {
     this.line = touch.small(line).align(Pos.CENTER_LEFT);
     this.line.getStyleClass().add("second");
     this.picture = touch.isLarge() ? Optional.empty() : picture;
-    this.done = done;
+    // Large letters say how many of how many are done; a bar would leave the next key no room.
+    this.done = touch.isLarge() ? OptionalDouble.empty() : done;
     this.padding = touch.scale().px(PADDING_MM);
     this.aside = touch.scale().px(ASIDE_MM);
     this.thick = touch.scale().px(BAR_MM);
@@ -48,7 +49,7 @@ public final class PictureKey extends Region {
     getStyleClass().addAll("key", "plain");
     getChildren().addAll(this.word, this.line);
     this.picture.ifPresent(getChildren()::add);
-    if (done.isPresent()) {
+    if (this.done.isPresent()) {
       getChildren().addAll(track, bar);
     }
     getChildren().forEach(node -> node.setMouseTransparent(true));

@@ -31,6 +31,21 @@ final class DebrisModel {
     return book.map();
   }
 
+  /** What is to be opened; to write a find down opens nothing. */
+  List<Opening> openings() {
+    return map().openings().stream().filter(one -> one != Opening.NOTE).toList();
+  }
+
+  /** Whether a find is still to be written down and photographed. */
+  boolean isToNote() {
+    return map().openings().contains(Opening.NOTE);
+  }
+
+  /** The bearings of which a look answers whether it reached the mains. */
+  Opening telling() {
+    return MainsQuestion.wantsAll(finds()) ? Opening.ALL_BEARINGS : Opening.FIRST_BEARINGS;
+  }
+
   List<DebrisFind> finds() {
     return book.finds();
   }
@@ -89,6 +104,9 @@ final class DebrisModel {
     boolean bearings = opening == Opening.FIRST_BEARINGS || opening == Opening.ALL_BEARINGS;
     if (bearings) {
       return words(question(), false) + ".";
+    }
+    if (opening == Opening.NOTE) {
+      return "Written down.";
     }
     return look == Look.PASS
         ? opening.title() + ": pass."

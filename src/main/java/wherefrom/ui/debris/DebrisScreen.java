@@ -27,6 +27,7 @@ public final class DebrisScreen extends Page {
   private final CellGrid list;
   private final TagKey tag;
   private final KeyRow keys;
+  private final Foot foot;
 
   public DebrisScreen(ScreenContext context) {
     super(context, "Debris: tap where it lies");
@@ -37,7 +38,8 @@ public final class DebrisScreen extends Page {
     keys = KeyRow.of(context);
     // Large letters leave the drawing's cells no room for a word.
     Region places = touch().isLarge() ? list : drawing;
-    lay(Panes.column(context.scale(), places, new Foot(context, tag, keys)));
+    foot = new Foot(context, tag, keys);
+    lay(Panes.column(context.scale(), places, foot));
   }
 
   private void look(DebrisPlace place) {
@@ -46,7 +48,7 @@ public final class DebrisScreen extends Page {
 
   @Override
   public String aside() {
-    int open = model.map().openings().size();
+    int open = model.openings().size();
     return open == 0 ? "" : open + " to open";
   }
 
@@ -59,9 +61,11 @@ public final class DebrisScreen extends Page {
     }
     list.show(cells);
     DebrisMap map = model.map();
-    tag.setWords(
-        touch().brief("What to open next: ", "Open next: ") + map.openings().size(),
-        first(map.openings()));
+    List<Opening> openings = model.openings();
+    boolean found = !model.finds().isEmpty();
+    foot.offerTag(found);
+    String next = touch().brief("What to open next: ", "Open next: ") + openings.size();
+    tag.setWords(found ? next : "", found ? first(openings) : "");
     keys.setActs(
         List.of(
             act(

@@ -2,9 +2,11 @@ package wherefrom.ui.debris;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.layout.Region;
 import wherefrom.rules.debris.MainsQuestion;
 import wherefrom.rules.debris.Opening;
+import wherefrom.rules.debris.ReachedMains;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -15,19 +17,36 @@ import wherefrom.ui.controls.TagKey;
 /** Did it reach the mains? What asks it, what answers it, what is still to be looked at. */
 public final class MainsScreen extends ListPage {
   private final DebrisModel model;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private final Foot foot;
 
   public MainsScreen(ScreenContext context) {
     super(context, "Did it reach the mains?");
     model = new DebrisModel(context.getJob());
-    TagKey tag = tag(() -> NextScreen.ask(context, Opening.FIRST_BEARINGS));
-    tag.setWords("First bearings", touch().brief("one main cap at a time", ""));
-    layOut(
-        new Foot(
-            context,
-            tag,
-            KeyRow.of(
-                context,
-                act("All bearings", () -> NextScreen.ask(context, Opening.ALL_BEARINGS)))));
+    tag = tag(() -> NextScreen.ask(context, model.telling()));
+    keys = KeyRow.of(context);
+    foot = new Foot(context, tag, keys);
+    layOut(foot);
+  }
+
+  /** While the question is open the tag leads to the look that answers it. */
+  @Override
+  protected void refresh() {
+    super.refresh();
+    boolean open = model.question().answer() == ReachedMains.OPEN;
+    Opening telling = model.telling();
+    foot.offerTag(open);
+    if (open) {
+      tag.setWords("Look at " + Words.small(telling.title()), touch().brief("then press here", ""));
+    } else {
+      tag.setWords("", "");
+    }
+    keys.setActs(
+        Stream.of(Opening.FIRST_BEARINGS, Opening.ALL_BEARINGS)
+            .filter(one -> !open || one != telling)
+            .map(one -> act(one.title(), () -> NextScreen.ask(context, one)))
+            .toList());
   }
 
   @Override
@@ -39,7 +58,7 @@ public final class MainsScreen extends ListPage {
   protected List<Region> rows() {
     MainsQuestion question = model.question();
     List<Region> rows = new ArrayList<>();
-    rows.addAll(said(Words.capital(question.answer().words()), ""));
+    rows.addAll(answer(question.answer()));
     each(rows, "Asked by", question.openedBy());
     each(rows, "Answered by", question.answeredBy());
     each(rows, "Still to look at", question.wanted());
@@ -53,6 +72,11 @@ public final class MainsScreen extends ListPage {
             "A clean filter does not answer it",
             "Its bypass may have opened. Common practice, no source."));
     return rows;
+  }
+
+  /** The answer, and what it rests on. */
+  private List<Region> answer(ReachedMains answer) {
+    return said(Words.capital(answer.answer()), Words.sentence(answer.because()));
   }
 
   /** Those of one sort in one row where letters are small: they are short. */

@@ -6,64 +6,87 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.rules.debris.Clue;
 import wherefrom.rules.debris.DebrisFind;
-import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.WordsScreen;
 
-/** What to open next, the cheapest first, and what the finds point to. */
+/** What to open next, the cheapest first. */
 public final class NextScreen extends ListPage {
+  private static final String POINTS = "What it points to";
+
   private final DebrisModel model;
+  private final KeyRow keys;
 
   public NextScreen(ScreenContext context) {
     super(context, "What to open next");
     model = new DebrisModel(context.getJob());
+    keys = KeyRow.of(context);
+    layOut(keys);
   }
 
   @Override
   public String aside() {
-    return model.map().openings().size() + " to open";
+    return model.openings().size() + " to open";
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    List<KeyRow.Act> acts = new ArrayList<>();
+    acts.add(
+        act(DebrisModel.words(model.question(), true), () -> open(() -> new MainsScreen(context))));
+    if (!model.finds().isEmpty()) {
+      acts.add(
+          act(
+              touch().brief(POINTS, "Why"),
+              () -> open(() -> new WordsScreen(context, POINTS, points()))));
+    }
+    if (model.isToNote()) {
+      acts.add(act(touch().brief("Write it down", "Note it"), () -> ask(context, Opening.NOTE)));
+    }
+    keys.setActs(acts);
   }
 
   @Override
   protected List<Region> rows() {
-    DebrisMap map = model.map();
     List<Region> rows = new ArrayList<>();
-    int number = 1;
-    for (Opening opening : map.openings()) {
-      rows.add(row(number, opening));
-      number++;
+    for (Opening opening : model.openings()) {
+      rows.add(row(rows.size() + 1, opening));
     }
-    if (map.openings().isEmpty()) {
-      String words =
-          map.suspects().isEmpty()
-              ? "Nothing found yet. Tap the map where debris lies."
-              : "Everything these finds call for is opened and inspected.";
-      rows.addAll(said("Nothing more to open", words));
+    if (rows.isEmpty()) {
+      rows.addAll(said("Nothing more to open", whyNothing()));
     }
-    rows.add(
-        key(
-            DebrisModel.words(map.question(), touch().isLarge()),
-            List.of(),
-            () -> open(() -> new MainsScreen(context))));
-    map.suspects().forEach(clue -> rows.addAll(row(clue)));
-    model.finds().forEach(find -> rows.addAll(notes(find)));
     return rows;
   }
 
-  /** What was said of a find as it was marked. */
-  private List<Region> notes(DebrisFind find) {
-    List<String> notes = model.notes(find);
-    return notes.isEmpty()
-        ? List.of()
-        : said("Noted: " + find.words(), Words.sentence(String.join("; ", notes)));
+  private String whyNothing() {
+    if (model.finds().isEmpty()) {
+      return "Nothing found yet. Tap the map where debris lies.";
+    }
+    return model.isToNote()
+        ? Opening.NOTE.sentence()
+        : "Everything these finds call for is opened and inspected.";
   }
 
-  private List<Region> row(Clue clue) {
-    return said(Words.capital(clue.found()), Words.capital(clue.pointsTo()));
+  /** What each find points to, then what was said of it as it was marked. */
+  private List<WordsScreen.Paragraph> points() {
+    List<WordsScreen.Paragraph> lines = new ArrayList<>();
+    for (Clue clue : model.map().suspects()) {
+      lines.add(
+          new WordsScreen.Paragraph(Words.capital(clue.found()), Words.capital(clue.pointsTo())));
+    }
+    for (DebrisFind find : model.finds()) {
+      String noted = String.join("; ", model.notes(find));
+      if (!noted.isEmpty()) {
+        lines.add(new WordsScreen.Paragraph("Noted: " + find.words(), Words.sentence(noted)));
+      }
+    }
+    return lines;
   }
 
   private Region row(int number, Opening opening) {

@@ -23,6 +23,9 @@ final class EngineRoom {
   /** Words beside a drawing may make it so much smaller. */
   private static final double NEARLY = 0.85;
 
+  /** For words below it a drawing may be made so much smaller. */
+  private static final double YIELD = 0.75;
+
   private final Scale scale;
   private final Layout layout;
   private final Captions captions;
@@ -131,6 +134,21 @@ final class EngineRoom {
   /** Whether a room is large enough for the drawing with the names of its ends. */
   boolean hasNamed(View side, BelowPanRail foot, double width, double height) {
     return width > 0 && height > 0 && fit(side, foot, width, height).captions().isPresent();
+  }
+
+  /**
+   * Whether a drawing with the names of its ends may be made lower: it is not much smaller then,
+   * and a finger still finds each cylinder where it found each.
+   */
+  boolean yields(View side, BelowPanRail foot, double width, double height, double lower) {
+    double pitch = fit(side, foot, width, height).pitch();
+    double least = pitch < zoned() ? YIELD * pitch : Math.max(zoned(), YIELD * pitch);
+    return hasNamed(side, foot, width, lower) && fit(side, foot, width, lower).pitch() >= least;
+  }
+
+  /** From this pitch each cylinder has a zone of its own. */
+  private double zoned() {
+    return glass.finger() + glass.gap();
   }
 
   /** How high the drawing is with its captions where it is drawn as wide as this. */

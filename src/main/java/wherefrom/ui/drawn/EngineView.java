@@ -30,13 +30,7 @@ import wherefrom.ui.controls.TouchKey;
  * above it: the one elastic thing of a screen. Where the room is too small first the captions
  * leave, then the drawing; of one that can be tapped the key <i>Engine</i> stays.
  *
- * <pre>
- *   EngineView view = EngineView.keyed(touch, layout, job.kinds(), tap -&gt; …);
- *   view.look(View.BELOW);
- *   view.show(PartStates.of(job), Set.of(place));
- * </pre>
- *
- * A tap tells what was meant: a cylinder, a main, all mains, or the whole engine where its zones
+ * <p>A tap tells what was meant: a cylinder, a main, all mains, or the whole engine where its zones
  * would be under 18 mm; {@code EnginePages} opens what follows.
  */
 public final class EngineView extends Region {
@@ -173,6 +167,11 @@ public final class EngineView extends Region {
     return room.hasNamed(side, foot, width, height);
   }
 
+  /** Whether it may be made lower than this height, so that words find room below it. */
+  public boolean yields(double width, double height, double lower) {
+    return room.yields(side, foot, width, height, lower);
+  }
+
   /** How high it is with its captions where it is drawn as wide as this. */
   public double heightFor(double width) {
     return room.heightFor(side, foot, width);
@@ -206,7 +205,7 @@ public final class EngineView extends Region {
   }
 
   private void redraw() {
-    Asked asked = new Asked(tracked, kind.or(places::meant));
+    Asked asked = new Asked(tracked, kind, places.beside());
     EngineSight wanted = new EngineSight(asked, side, foot, ringed, room.isLettered());
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);

@@ -9,8 +9,8 @@ import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /**
- * How many parts stand how: a mark, how many, in a word how or where. Below each other, or two by
- * two.
+ * How many parts stand how: a mark, how many, in a word how or where. Below each other, or beside
+ * each other in columns.
  */
 public final class PlaceCounts extends Region {
   private static final double ROW_MM = 11.7;
@@ -51,7 +51,12 @@ public final class PlaceCounts extends Region {
     requestLayout();
   }
 
-  /** Stands them in one column, or in two. */
+  /** How many marks are told. */
+  public int count() {
+    return rows.size();
+  }
+
+  /** Stands them in so many columns. */
   public void columns(int number) {
     if (number != columns) {
       columns = number;

@@ -19,12 +19,14 @@ import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PlaceCounts;
 
 /**
- * The engine at full width and, where the glass is high enough, below it what its marks mean and
- * how many bear each.
+ * The engine at full width and, where the drawing leaves or yields the room, below it what its
+ * marks mean and how many bear each.
  */
 final class EngineToldView extends Region {
   /** A word or two; more, or a figure, is said of one part and not of its mark. */
   private static final Pattern PLAIN = Pattern.compile("[a-z]+( [a-z]+){0,3}");
+
+  private static final int MOST_COLUMNS = 4;
 
   private final EngineView engine;
   private final PlaceCounts counts;
@@ -112,17 +114,30 @@ final class EngineToldView extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
-    counts.columns(counts.widthOf(2) <= width ? 2 : 1);
+    counts.columns(columns(width));
     double low = counts.minHeight(width);
     double drawn = Math.ceil(engine.heightFor(width));
-    boolean room = told && counts.widthOf(1) <= width && drawn + 2 * gap + low <= height;
+    double lower = height - gap - low;
+    boolean roomy = drawn + 2 * gap + low <= height;
+    boolean fits = told && counts.widthOf(1) <= width;
+    boolean room = fits && (roomy || lower > 0 && engine.yields(width, height, lower));
     counts.setVisible(room);
     if (!room) {
       engine.resizeRelocate(0, 0, width, height);
       return;
     }
-    double top = Math.floor((height - drawn - 2 * gap - low) / 3);
-    engine.resizeRelocate(0, top, width, drawn);
-    counts.resizeRelocate(0, top + drawn + 2 * gap, width, low);
+    double top = roomy ? Math.floor((height - drawn - 2 * gap - low) / 3) : 0;
+    double high = roomy ? drawn : lower;
+    engine.resizeRelocate(0, top, width, high);
+    counts.resizeRelocate(0, top + high + (roomy ? 2 * gap : gap), width, low);
+  }
+
+  /** As many beside each other as there are, where all of them have room so. */
+  private int columns(double width) {
+    int columns = Math.max(1, Math.min(MOST_COLUMNS, counts.count()));
+    while (columns > 1 && counts.widthOf(columns) > width) {
+      columns--;
+    }
+    return columns;
   }
 }

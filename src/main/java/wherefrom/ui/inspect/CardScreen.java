@@ -42,6 +42,9 @@ public final class CardScreen extends Page implements Scannable {
   private final KeyRow keys;
   private final VBox card;
 
+  /** So many letters below the drawing leave it its room; a longer hint is behind the key More. */
+  private static final int MOST_SAID = 110;
+
   /**
    * @param round what is looked at one after the other; empty where one alone is
    */
@@ -58,11 +61,13 @@ public final class CardScreen extends Page implements Scannable {
     return model.title();
   }
 
-  /** Which test it is, and what was answered. */
+  /** Which test it is, and what was answered; beside large letters what was answered has room. */
   @Override
   public String aside() {
     Look look = model.card().look();
-    return look == Look.NOT_LOOKED ? model.count() : model.count() + ": " + look.word();
+    return look == Look.NOT_LOOKED
+        ? model.count()
+        : touch().brief(model.count() + ": " + look.word(), look.word());
   }
 
   @Override
@@ -131,8 +136,11 @@ public final class CardScreen extends Page implements Scannable {
             touch().heading(check.title()),
             new SketchView(touch(), check),
             touch().small(check.how()));
-    model.hint().ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint)));
     String note = model.card().note();
+    model
+        .hint()
+        .filter(hint -> check.how().length() + note.length() + hint.length() <= MOST_SAID)
+        .ifPresent(hint -> words.getChildren().add(touch().small("Hint: " + hint)));
     if (!note.isEmpty()) {
       words.getChildren().add(touch().small("Note: " + note).upTo(NOTE_LINES));
     }

@@ -56,7 +56,7 @@ public final class CastingsScreen extends ListPage {
   protected void refresh() {
     super.refresh();
     foot.offerTag(next().isPresent());
-    next().ifPresent(one -> tag.setWords("Next: " + name(one), ""));
+    next().ifPresent(one -> tag.setWords("Next: " + one.words(), ""));
   }
 
   private void goOn() {
@@ -74,13 +74,17 @@ public final class CastingsScreen extends ListPage {
     return rows;
   }
 
-  /** {@code suspect, 2 to do; machine}. */
-  private static String line(Castings.Casting one) {
+  /** {@code suspect, 2 to test; decided: machine}. */
+  private String line(Castings.Casting one) {
+    if (touch().isLarge()) {
+      return one.worst() == Look.NOT_LOOKED ? "not tested" : one.worst().word();
+    }
     String tests =
         one.worst() == Look.NOT_LOOKED
             ? "not tested"
-            : one.worst().word() + (one.countOpen() == 0 ? "" : ", " + one.countOpen() + " to do");
-    return tests + "; " + one.decided();
+            : one.worst().word()
+                + (one.countOpen() == 0 ? "" : ", " + one.countOpen() + " to test");
+    return tests + "; " + (one.decision().isPresent() ? "decided: " : "") + one.decided();
   }
 
   private void ask(Castings.Casting one) {

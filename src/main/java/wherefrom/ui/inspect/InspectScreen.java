@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting.Unlooked;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -70,7 +71,7 @@ public final class InspectScreen extends Page implements Scannable {
         .ifPresent(
             one ->
                 tag.setWords(
-                    "Next: " + Named.title(context.state(), one.subject()),
+                    "Next: " + Words.small(Named.title(context.state(), one.subject())),
                     dirty == 0 ? "" : touch().brief(dirty + " to look at before washing", "")));
     List<KeyRow.Act> acts = new ArrayList<>();
     acts.add(act("Not looked at", this::unlooked));

@@ -18,9 +18,12 @@ public final class CompareScreen extends Page {
   private final SetPictures model;
   private final StackPane view = Panes.grow(new StackPane());
   private int at;
+  private final ReadingPlan plan;
+  private long left;
 
   public CompareScreen(ScreenContext context, ReadingPlan plan) {
     super(context, "Compare: " + plan.title());
+    this.plan = plan;
     model = new SetPictures(context.getJob(), plan);
     lay(view);
   }
@@ -40,6 +43,7 @@ public final class CompareScreen extends Page {
   @Override
   protected void refresh() {
     List<SetPicture> pictures = model.list();
+    left = new MeasureModel(context.getJob()).countLeft(plan);
     view.getChildren()
         .setAll(
             pictures.isEmpty()
@@ -57,7 +61,7 @@ public final class CompareScreen extends Page {
                 touch(), picture.dots(), touch().brief("square: odd one", ""), picture.unit()));
     if (!touch().isLarge()) {
       column.getChildren().add(0, touch().small(picture.title()));
-      column.getChildren().add(touch().small(picture.sentence()));
+      column.getChildren().add(touch().small(said(picture)));
     }
     List<KeyRow.Act> acts = new ArrayList<>();
     if (touch().isLarge()) {
@@ -78,7 +82,12 @@ public final class CompareScreen extends Page {
             new WordsScreen(
                 context,
                 title(),
-                List.of(new WordsScreen.Paragraph(picture.title(), picture.sentence()))));
+                List.of(new WordsScreen.Paragraph(picture.title(), said(picture)))));
+  }
+
+  /** What the picture says, and how many are not on it. */
+  private String said(SetPicture picture) {
+    return left == 0 ? picture.sentence() : picture.sentence() + " Not measured: " + left + ".";
   }
 
   private void turn() {

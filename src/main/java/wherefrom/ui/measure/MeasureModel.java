@@ -87,10 +87,16 @@ final class MeasureModel {
     return result(plan, subject).filter(one -> one.isWhole() || one.isEach()).isPresent();
   }
 
-  /** {@code 3 of 16 measured}. */
+  /** How many are measured: {@code 3 of 16}. */
   String count(ReadingPlan plan) {
     List<Subject> subjects = subjects(plan);
-    return whole(plan, subjects) + " of " + subjects.size() + " measured";
+    return whole(plan, subjects) + " of " + subjects.size();
+  }
+
+  /** How many are not measured yet. */
+  long countLeft(ReadingPlan plan) {
+    List<Subject> subjects = subjects(plan);
+    return subjects.size() - whole(plan, subjects);
   }
 
   /** How much of a plan is measured, from 0 to 1. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
@@ -121,7 +122,7 @@ public final class MeasureScreen extends Page implements Scannable {
       first = this::undecided;
     } else if (due.isPresent()) {
       tag.setWords(
-          "Next: " + Named.title(context.state(), due.get().subject()),
+          "Next: " + Words.small(Named.title(context.state(), due.get().subject())),
           touch().brief(due.get().plan().title(), ""));
       first = () -> read(due.get().subject(), due.get().plan());
     }

@@ -22,8 +22,8 @@ final class MeasuredLines {
   /** The guard band of the decision rule, {@link Acceptance#GUARD_FACTOR}. */
   private static final Line BEHIND =
       new Line(
-          "The figure after ±",
-          "is the standard uncertainty. A limit must be "
+          "What ± means",
+          "The figure after ± is the standard uncertainty. A limit must be "
               + Acceptance.GUARD_FACTOR
               + " times that away (ISO 14253-1).");
 
@@ -56,14 +56,13 @@ final class MeasuredLines {
     }
     lines.add(
         new Line(
-            "Tool",
-            result.tool().name()
-                + result.zero().map(MeasuredLines::zero).orElse("; zero not checked")));
+            "Tool: " + result.tool().name(),
+            result.zero().map(MeasuredLines::zero).orElse("Its zero was not checked.")));
     return lines;
   }
 
   private static String zero(String shown) {
-    return "; showed " + shown + " at zero";
+    return "It showed " + shown + " at zero.";
   }
 
   private static Optional<Line> bearing(OpenJob job, Subject subject) {

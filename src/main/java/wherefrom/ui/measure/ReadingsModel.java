@@ -51,7 +51,7 @@ final class ReadingsModel {
   }
 
   String title() {
-    return ReadingTitle.of(subject, name(), plan.title().toLowerCase(Locale.ROOT));
+    return ReadingTitle.of(name(), plan.title().toLowerCase(Locale.ROOT));
   }
 
   /** The subject alone. */

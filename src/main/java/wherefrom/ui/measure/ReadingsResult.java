@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Station;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -35,7 +36,7 @@ final class ReadingsResult {
     Optional<Subject> next = next();
     TagKey tag = context.touch().tag("", "", () -> next.ifPresentOrElse(this::goOn, this::compare));
     tag.setWords(
-        next.map(subject -> "Next: " + Named.title(context.state(), subject))
+        next.map(subject -> "Next: " + Words.small(Named.title(context.state(), subject)))
             .orElse("Compare the set"),
         "");
     List<KeyRow.Act> acts =

@@ -248,16 +248,20 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         station.units());
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
-    List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
+    List<KeyRow.Act> acts =
+        ways(station).stream().map(way -> act(way.words(), way.value())).toList();
     return pad.with(words.told(station), tag, KeyRow.of(context, 1, acts));
   }
 
   /** What else can be done than taking the next reading. */
-  private List<Choice<Runnable>> ways() {
+  private List<Choice<Runnable>> ways(Station station) {
     List<Choice<Runnable>> ways = new ArrayList<>();
     ways.add(new Choice<>(tools::zero, "Zero check", ""));
     String tool = model.tool().map(Tool::name).orElse("");
     ways.add(new Choice<>(tools::choose, "Tool: " + tool, ""));
+    if (words.isLong(station)) {
+      ways.add(new Choice<>(() -> words.readOn(station), "How to measure", ""));
+    }
     model
         .lastRead()
         .ifPresent(last -> ways.add(new Choice<>(() -> repeat(last), "Repeat the last one", "")));
@@ -265,9 +269,10 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   }
 
   private void more() {
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, model.name(), ways(), Runnable::run));
+    model
+        .station()
+        .ifPresent(
+            at -> open(() -> new ChoiceScreen<>(context, model.name(), ways(at), Runnable::run)));
   }
 
   private void repeat(Station station) {

@@ -1,17 +1,21 @@
 package wherefrom.ui.measure;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.Station;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.VerdictCard;
 
 /** What is said beside the pad, and what is asked of a figure that was typed. */
 final class ReadingsWords {
-  /** So many letters leave room for more to be said beside the pad. */
+  /** So many letters have room beside the pad on any glass. */
   private static final int MOST_SAID = 75;
 
   private final ScreenContext context;
@@ -32,21 +36,36 @@ final class ReadingsWords {
     return card;
   }
 
-  /** Where to measure, how, and what was read there so far. */
+  /** Where to measure, how, and what was read there so far; as much of it as there is room for. */
   Region told(Station station) {
-    VBox told = new VBox(context.scale().px(1));
-    told.getChildren().add(context.touch().heading(station.words()));
-    if (!context.touch().isLarge() && !model.plan().how().isEmpty()) {
-      told.getChildren().add(context.touch().small(model.plan().how()));
+    Touch touch = context.touch();
+    List<FitText> lines = new ArrayList<>();
+    if (!touch.isLarge() && !model.plan().how().isEmpty()) {
+      Words.sentences(model.plan().how()).forEach(one -> lines.add(touch.small(one)));
     }
     String before = model.read(station);
     if (!before.isEmpty()) {
-      told.getChildren().add(context.touch().small("So far here: " + before));
+      lines.add(touch.small("So far here: " + before));
     }
-    boolean brief = station.words().length() + model.plan().how().length() <= MOST_SAID;
-    if (model.zero().isEmpty() && !context.touch().isLarge() && brief) {
-      told.getChildren().add(context.touch().small("Zero not checked: check it first."));
+    if (model.zero().isEmpty() && !touch.isLarge()) {
+      lines.add(touch.small("Zero not checked: check it first."));
     }
-    return told;
+    return new SaidAsFits(context.scale(), touch.heading(station.words()), lines);
+  }
+
+  /** Whether all of it may have no room beside the pad, so that a key must lead to it. */
+  boolean isLong(Station station) {
+    String how = model.plan().how();
+    boolean more = station.words().length() + how.length() > MOST_SAID;
+    return !how.isEmpty() && (context.touch().isLarge() || more);
+  }
+
+  /** Where to measure and how, to be read on a screen of its own. */
+  void readOn(Station station) {
+    List<WordsScreen.Paragraph> lines =
+        List.of(
+            new WordsScreen.Paragraph("Where", station.words()),
+            new WordsScreen.Paragraph("How", model.plan().how()));
+    context.navigator().open(() -> new WordsScreen(context, model.name(), lines));
   }
 }

@@ -30,10 +30,8 @@ public final class RingsScreen extends ListPage {
 
   @Override
   public String aside() {
-    return all.stream().filter(row -> row.state() == RingGapRow.State.DONE).count()
-        + " of "
-        + all.size()
-        + " done";
+    long done = all.stream().filter(row -> row.state() == RingGapRow.State.DONE).count();
+    return all.isEmpty() ? "" : done + " of " + all.size() + " done";
   }
 
   @Override

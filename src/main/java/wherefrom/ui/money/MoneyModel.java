@@ -43,6 +43,8 @@ final class MoneyModel {
           "freight",
           "oil, filter, consumables");
 
+  private static final String NO_AMOUNT = "No amount is noted yet.";
+
   /** So many things without a price are named. */
   private static final int NAMED = 3;
 
@@ -101,13 +103,25 @@ final class MoneyModel {
     return avoided.cents() == 0 ? "" : text(avoided) + " saved by reuse.";
   }
 
-  /** The budget in a sentence. */
+  /** Whether a budget, a price or a cost is noted. */
+  boolean isBegun() {
+    return !budget().currency().isEmpty();
+  }
+
+  /** The budget in a sentence; it says where a price is missing. */
   String sentence() {
-    Budget budget = budget();
-    if (budget.currency().isEmpty()) {
-      return withUnpriced("No amount is noted yet.");
+    if (!isBegun()) {
+      return NO_AMOUNT;
     }
-    return unpriced().isEmpty() ? budget.sentence() : withUnpriced(budget.sentenceAtLeast());
+    return unpriced().isEmpty() ? budget().sentence() : budget().sentenceAtLeast();
+  }
+
+  /** The same in few words. */
+  String brief() {
+    if (!isBegun()) {
+      return NO_AMOUNT;
+    }
+    return unpriced().isEmpty() ? budget().brief() : budget().briefAtLeast();
   }
 
   /** What is decided or planned to be bought and counts nothing yet, as no price is typed. */
@@ -115,16 +129,15 @@ final class MoneyModel {
     return book().toBuy().stream().filter(item -> !item.priced()).toList();
   }
 
-  /** {@code …. No price yet: 16 lifters, 1 cam.} */
-  private String withUnpriced(String sentence) {
+  /** {@code 16 × lifters, 1 × cam}; empty where everything has a price. */
+  String unpricedWords() {
     String things =
         unpriced().stream()
             .limit(NAMED)
-            .map(item -> item.pieces() + " × " + item.what().words())
+            .map(item -> item.pieces() + " ×\u00a0" + item.what().words())
             .collect(Collectors.joining(", "));
     int more = unpriced().size() - NAMED;
-    String rest = more > 0 ? " and " + more + " more" : "";
-    return things.isEmpty() ? sentence : sentence + " No price yet: " + things + rest + ".";
+    return things + (more > 0 ? " and " + more + " more" : "");
   }
 
   /** What can be noted: the tracked kinds, then services. */

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.files.TableFile;
@@ -19,6 +19,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -31,8 +32,9 @@ public final class MoneyScreen extends Page {
   private final MoneyModel model;
   private final CostLineAsking asking;
   private final FitText total;
-  private final VBox bar = new VBox();
   private final Pager<Region> rows;
+  private final Either below;
+  private Optional<BudgetBar> bar = Optional.empty();
 
   public MoneyScreen(ScreenContext context) {
     super(context, "Money");
@@ -42,7 +44,8 @@ public final class MoneyScreen extends Page {
     asking = new CostLineAsking(context, model);
     total = touch().heading("");
     rows = Pager.list(context.touch(), row -> row);
-    lay(Panes.column(context.scale(), total, bar, rows, foot()));
+    below = new Either(room -> below(room.width(), room.height())).needing(rows);
+    lay(Panes.column(context.scale(), total, below, foot()));
   }
 
   private Foot foot() {
@@ -60,15 +63,27 @@ public final class MoneyScreen extends Page {
 
   @Override
   protected void refresh() {
-    total.setWords(model.sentence());
-    bar.getChildren().setAll(new BudgetBar(context.scale(), model.budget()));
-    boolean drawn = !touch().isLarge() && model.budget().total().cents() > 0;
-    bar.setVisible(drawn);
-    bar.setManaged(drawn);
+    total.setWords(touch().brief(model.sentence(), model.brief()));
+    total.setVisible(model.isBegun());
+    total.setManaged(model.isBegun());
+    bar =
+        Optional.of(model.budget())
+            .filter(budget -> budget.total().cents() > 0)
+            .map(budget -> new BudgetBar(touch(), budget));
     rows.refill(lines());
+    below.again();
   }
 
-  /** What the bar is made of, and what reuse saves. */
+  /** The bar leaves where the list needs the room. */
+  private Region below(double width, double height) {
+    double left =
+        height - bar.map(drawn -> drawn.minHeight(width) + context.scale().gap()).orElse(0.0);
+    return bar.filter(drawn -> left >= rows.minHeight(width))
+        .<Region>map(drawn -> Panes.column(context.scale(), drawn, rows))
+        .orElse(rows);
+  }
+
+  /** What the bar is made of, and what reuse saves; large words have a row for each. */
   private List<Region> sums() {
     List<String> sums =
         new ArrayList<>(
@@ -78,9 +93,27 @@ public final class MoneyScreen extends Page {
     if (!model.avoided().isEmpty()) {
       sums.add(model.avoided());
     }
+    if (touch().isLarge()) {
+      return sums.stream()
+          .<Region>map(sum -> ListRow.plain(touch(), Words.capital(sum), List.of()))
+          .toList();
+    }
     return sums.isEmpty()
         ? List.of()
         : List.of(ListRow.told(touch(), "The total", String.join(" · ", sums)));
+  }
+
+  /** What has no price yet leads to the prices. */
+  private List<Region> unpriced() {
+    int many = model.unpriced().size();
+    return many == 0
+        ? List.of()
+        : List.of(
+            ListRow.key(
+                touch(),
+                "Without a price: " + many,
+                List.of(touch().brief(model.unpricedWords(), "")),
+                this::prices));
   }
 
   private List<Region> lines() {
@@ -95,7 +128,6 @@ public final class MoneyScreen extends Page {
               List.of(line.state().words() + plan + note),
               () -> asking.change(line)));
     }
-    lines.addAll(sums());
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(
@@ -103,6 +135,8 @@ public final class MoneyScreen extends Page {
               "No cost is noted",
               "Type part prices. Note what is quoted and paid."));
     }
+    lines.addAll(unpriced());
+    lines.addAll(sums());
     return lines;
   }
 

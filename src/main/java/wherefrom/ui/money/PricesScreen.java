@@ -24,7 +24,7 @@ public final class PricesScreen extends Page {
     super(context, "Price of one piece");
     this.model = model;
     rows = Pager.list(context.touch(), row -> row);
-    lay(Panes.column(context.scale(), rows, touch().tag("Another thing", "", this::another)));
+    lay(Panes.column(context.scale(), rows, touch().tag("Price another thing", "", this::another)));
   }
 
   @Override

@@ -50,14 +50,16 @@ public final class WhatIfScreen extends Page {
 
   @Override
   public String title() {
-    return chosen.map(one -> "What if: " + one.words()).orElse("What if?");
+    return chosen
+        .map(one -> touch().brief("What if: " + one.words(), Words.capital(one.words()) + "?"))
+        .orElse("What if?");
   }
 
   @Override
   protected void refresh() {
     List<Region> lines = new ArrayList<>();
     if (chosen.isEmpty()) {
-      words.setWords(model.sentence());
+      words.setWords(touch().brief(model.sentence(), model.brief()));
       lines.add(
           ListRow.told(
               context.touch(),
@@ -65,9 +67,9 @@ public final class WhatIfScreen extends Page {
               "Choose a change. It is priced at the prices typed."));
     } else {
       PlanCost effect = model.effect(chosen.get());
-      words.setWords(effect.total());
+      words.setWords(touch().brief(effect.total(), effect.briefTotal()));
       effect.lines().forEach(item -> lines.add(row("+", item, "")));
-      effect.perhaps().forEach(item -> lines.add(row("perhaps ", item, ", if its check fails")));
+      effect.perhaps().forEach(item -> lines.add(row("Perhaps ", item, ", if its check fails")));
       if (lines.isEmpty()) {
         lines.add(
             ListRow.told(
@@ -84,7 +86,7 @@ public final class WhatIfScreen extends Page {
     return ListRow.plain(
         context.touch(),
         sign + item.pieces() + " " + item.what().words() + ": " + amount,
-        List.of(Words.capital(item.why()) + more));
+        List.of(touch().brief(Words.capital(item.why()) + more, "")));
   }
 
   private void choose() {

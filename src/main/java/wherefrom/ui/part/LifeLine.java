@@ -19,6 +19,8 @@ final class LifeLine extends Region {
   private static final double WORDS_MM = 10;
   private static final double DAY_MM = 22;
   private static final double TAG_HIGH = 0.55;
+  private static final double TAG_WIDE = 1.25;
+  private static final double SPACE_MM = 2.5;
   private static final int MOST_LINES = 3;
   private static final double FURTHER_LINE = 0.8;
   private static final double MOST_STRETCH = 1.4;
@@ -63,7 +65,7 @@ final class LifeLine extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return line;
+    return width <= 0 || rows.isEmpty() ? line : high(rows.get(rows.size() - 1), width);
   }
 
   @Override
@@ -81,8 +83,17 @@ final class LifeLine extends Region {
     return Math.max(touch.scale().px(DAY_MM), row.day().prefWidth(-1));
   }
 
+  /** Where the days stand: behind the tag, which large letters make wider. */
+  private double dayLeft() {
+    return Math.max(touch.scale().px(WORDS_MM), tagWide() + touch.scale().px(SPACE_MM));
+  }
+
+  private double tagWide() {
+    return TAG_WIDE * TAG_HIGH * line;
+  }
+
   private double wordsLeft(Row row) {
-    return touch.scale().px(WORDS_MM) + dayWide(row) + touch.scale().px(1.5);
+    return dayLeft() + dayWide(row) + touch.scale().px(SPACE_MM);
   }
 
   private double wordsWide(Row row, double width) {
@@ -119,7 +130,7 @@ final class LifeLine extends Region {
     tag.setVisible(!rows.isEmpty());
     wire.lead(List.of(new Point2D(axis, 0), new Point2D(axis, Math.max(0, y))));
     double high = TAG_HIGH * line;
-    tag.resizeRelocate(0, last - high / 2, 1.25 * high, high);
+    tag.resizeRelocate(0, last - high / 2, tagWide(), high);
   }
 
   private void place(Row row, boolean shows, double axis, double y, boolean last) {
@@ -129,7 +140,7 @@ final class LifeLine extends Region {
     row.knot().setCenterX(axis);
     row.knot().setCenterY(y);
     double high = high(row, getWidth());
-    row.day().resizeRelocate(touch.scale().px(WORDS_MM), y - line / 2, dayWide(row), line);
+    row.day().resizeRelocate(dayLeft(), y - line / 2, dayWide(row), line);
     row.words().resizeRelocate(wordsLeft(row), y - high / 2, wordsWide(row, getWidth()), high);
   }
 }

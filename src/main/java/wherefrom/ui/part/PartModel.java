@@ -21,6 +21,7 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
+import wherefrom.job.inspect.FoundOnPart;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.puttogether.WhereTo;
 import wherefrom.job.shelf.JobDay;
@@ -79,11 +80,16 @@ final class PartModel {
     lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
     lines.add(new Line("Tag", tag()));
     record.decision().ifPresent(made -> lines.add(new Line("Decided", made.word())));
-    Unmated.all(state()).stream()
-        .filter(what -> record.where() != Whereabouts.RETIRED)
-        .filter(what -> what.places().contains(part().home()))
-        .forEach(what -> lines.add(new Line("No longer mated", what.told())));
+    unmated().forEach(what -> lines.add(new Line("No longer mated", what.told())));
     return lines;
+  }
+
+  /** What parts it from its mates, at its own place. */
+  private List<Unmated> unmated() {
+    return Unmated.all(state()).stream()
+        .filter(what -> record().where() != Whereabouts.RETIRED)
+        .filter(what -> what.places().contains(part().home()))
+        .toList();
   }
 
   /** What was found on it, then its notes, then its history. */
@@ -130,14 +136,10 @@ final class PartModel {
 
   /** What is the matter with it, in few words. */
   String matter() {
-    return new PartFindings(job, item)
-        .worst()
-        .orElseGet(
-            () ->
-                record()
-                    .decision()
-                    .map(made -> "Decided: " + made.word())
-                    .orElse("Nothing was found against it."));
+    FoundOnPart found = FoundOnPart.of(job, item);
+    return unmated().isEmpty() || found.speaksFirst()
+        ? found.words()
+        : "No longer mated: check it as a new mate.";
   }
 
   /** Where it is, in few words; where it belongs is said by the title. */

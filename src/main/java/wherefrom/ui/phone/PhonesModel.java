@@ -39,6 +39,11 @@ final class PhonesModel {
         .orElse("No phone can join now. Press New code.");
   }
 
+  /** The same in fewer words. */
+  String brief() {
+    return invitation().map(code -> "Photograph it:").orElse("Press New code.");
+  }
+
   /** The number that phone and window both show; empty where no phone can join. */
   String number() {
     return invitation().map(Invitation::number).orElse("");
@@ -65,7 +70,7 @@ final class PhonesModel {
     if (joined.isEmpty() && invitation().isEmpty()) {
       rows.add(words("No phone has joined yet."));
     }
-    phones.door().map(PhoneDoor::address).map(PhonesModel::words).ifPresent(rows::add);
+    phones.door().map(door -> words("Address: " + door.address())).ifPresent(rows::add);
     rows.add(words(OPEN_WORDS));
     return rows;
   }

@@ -2,10 +2,9 @@ package wherefrom.ui.phone;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import wherefrom.drawing.Bounds;
 import wherefrom.job.phone.PhoneDoor;
 import wherefrom.job.phone.PhoneDoor.Joined;
 import wherefrom.job.phone.Phones.Nearby;
@@ -15,6 +14,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -35,7 +35,7 @@ public final class PhonesScreen extends Page {
   private final KeyRow keys;
   private final Foot foot;
   private final TagKey tag;
-  private final StackPane view = Panes.grow(new StackPane());
+  private final Either view;
   private boolean listAlone;
 
   public PhonesScreen(ScreenContext context) {
@@ -49,6 +49,7 @@ public final class PhonesScreen extends Page {
     keys = KeyRow.of(context);
     tag = tag(this::goOn);
     foot = new Foot(context, tag, keys);
+    view = new Either(this::suiting).needing(this::leastHigh);
     lay(view);
   }
 
@@ -81,36 +82,85 @@ public final class PhonesScreen extends Page {
     foot.offerTag(!invited);
     tag.setWords(open ? "New code" : "Let phones in", open ? "" : "they photograph a code");
     number.setManaged(invited);
-    keys.setActs(open ? acts() : List.of());
-    List<Node> all = new ArrayList<>();
-    all.add(open ? opened() : list);
-    all.add(foot);
-    view.getChildren().setAll(Panes.column(context.scale(), all.toArray(Node[]::new)));
+    view.again();
   }
 
-  private List<KeyRow.Act> acts() {
+  /** All of it where there is room; else large letters leave the list of phones to a key. */
+  private Region suiting(Bounds room) {
+    if (!model.isOpen()) {
+      keys.setActs(List.of());
+      return column(list);
+    }
+    keys.setActs(acts(false));
+    double words = wordsHigh(room);
+    double listed = words + context.scale().gap() + list.prefHeight(wide(room));
+    boolean whole = !touch().isLarge() || isFree(listed, room);
+    if (whole && !listAlone) {
+      return column(beside(Panes.grow(Panes.column(context.scale(), said(), list))));
+    }
+    keys.setActs(acts(true));
+    if (listAlone) {
+      return column(list);
+    }
+    if (!isFree(words, room)) {
+      headline.setWords(model.brief());
+    }
+    boolean told = !isInvited() || isFree(wordsHigh(room), room);
+    return column(beside(Panes.grow(told ? said() : new VBox(number))));
+  }
+
+  /** Under this the letters are made smaller. */
+  private double leastHigh(double width) {
+    boolean listed = !model.isOpen() || listAlone;
+    double told = listed ? list.minHeight(width) : 0;
+    return told + context.scale().gap() + foot.minHeight(width);
+  }
+
+  private Region column(Region told) {
+    return Panes.column(context.scale(), told, foot);
+  }
+
+  private boolean isInvited() {
+    return model.invitation().isPresent();
+  }
+
+  private VBox said() {
+    return new VBox(headline, number);
+  }
+
+  private Region beside(Region told) {
+    return isInvited() ? new TwoHalves(context.scale(), told, symbol) : told;
+  }
+
+  /** How wide the words beside the code are. */
+  private double wide(Bounds room) {
+    boolean half = isInvited() && !Panes.isUpright(view);
+    return half ? Math.floor((room.width() - context.scale().gap()) / 2) : room.width();
+  }
+
+  /** How high the words over the list are. */
+  private double wordsHigh(Bounds room) {
+    double wide = wide(room);
+    return headline.minHeight(wide) + (isInvited() ? number.minHeight(wide) : 0);
+  }
+
+  /** Whether so much finds room beside the code, or above it, as the glass lies. */
+  private boolean isFree(double needed, Bounds room) {
+    double gap = context.scale().gap();
+    double code = isInvited() && Panes.isUpright(view) ? symbol.minHeight(-1) + gap : 0;
+    return needed + code + gap + foot.minHeight(room.width()) <= room.height();
+  }
+
+  private List<KeyRow.Act> acts(boolean parted) {
     List<KeyRow.Act> acts = new ArrayList<>();
     acts.add(act("Stop", this::stop));
-    if (model.invitation().isPresent()) {
+    if (isInvited()) {
       acts.add(act("New code", this::invite));
     }
-    if (touch().isLarge()) {
+    if (parted) {
       acts.add(act(listAlone ? "Show code" : "Phones", this::turn));
     }
     return acts;
-  }
-
-  /** The words beside the code; large letters leave the list to a key. */
-  private Region opened() {
-    if (touch().isLarge() && listAlone) {
-      return list;
-    }
-    boolean invited = model.invitation().isPresent();
-    Region told =
-        touch().isLarge()
-            ? Panes.grow(invited ? number : headline)
-            : Panes.grow(Panes.column(context.scale(), new VBox(headline, number), list));
-    return invited ? new TwoHalves(context.scale(), told, symbol) : told;
   }
 
   private void turn() {

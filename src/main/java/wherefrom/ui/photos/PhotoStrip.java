@@ -2,11 +2,14 @@ package wherefrom.ui.photos;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 
 /** Photographs beside each other in small; each opens large. */
 public final class PhotoStrip {
@@ -25,6 +28,22 @@ public final class PhotoStrip {
     double gap = context.scale().gap();
     double each = context.scale().px(PhotoKey.WIDE_MM) + gap;
     return Math.max(across(context), (int) ((width + gap) / each));
+  }
+
+  /**
+   * One row of at most a number of photographs, as low as a finger lets it be where its room is
+   * low; empty where there are none.
+   */
+  public static Optional<HBox> row(
+      ScreenContext context, PhotoLoader loader, Supplier<List<Photograph>> of, int across) {
+    Optional<HBox> row = rows(context, loader, of, across).stream().findFirst();
+    double least = context.scale().px(Scale.KEY_MM);
+    row.stream()
+        .flatMap(made -> made.getChildren().stream())
+        .filter(Region.class::isInstance)
+        .map(Region.class::cast)
+        .forEach(key -> key.setMinHeight(least));
+    return row;
   }
 
   /**

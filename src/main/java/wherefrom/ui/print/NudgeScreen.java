@@ -1,10 +1,12 @@
 package wherefrom.ui.print;
 
 import java.util.Locale;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.print.Nudge;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -14,6 +16,7 @@ import wherefrom.ui.controls.TouchKey;
 /** Moves the print on the paper by half millimetres. */
 public final class NudgeScreen extends Page {
   private final PrintTagsModel model;
+  private final FitText how;
   private final FitText now;
   private final VBox view;
 
@@ -22,15 +25,21 @@ public final class NudgeScreen extends Page {
     this.model = model;
     Touch touch = context.touch();
     now = touch.heading("").centred();
-    FitText how =
-        touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
+    how = touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
     Tiles keys = Panes.grow(touch.isLarge() ? row() : cross());
     view = Panes.column(context.scale(), now, keys, touch.key("Back to 0", this::reset));
-    if (!touch.isLarge()) {
+    now.setWords(words(model.nudge()));
+    lay(new Either(room -> withHow(room.width(), room.height())).needing(view));
+  }
+
+  /** What to do leaves where large words need the room for the keys. */
+  private Region withHow(double width, double height) {
+    view.getChildren().remove(how);
+    double needed = view.minHeight(width) + context.scale().gap() + how.minHeight(width);
+    if (needed <= height) {
       view.getChildren().add(0, how);
     }
-    now.setWords(words(model.nudge()));
-    lay(view);
+    return view;
   }
 
   private TouchKey left() {
@@ -58,10 +67,10 @@ public final class NudgeScreen extends Page {
     return Tiles.row(context.scale(), left(), Tiles.of(context.scale(), 1, up(), down()), right());
   }
 
-  /** {@code Position: 1.0 mm right, 0.5 mm up}. */
+  /** {@code 1.0 mm right, 0.5 mm up}. */
   static String words(Nudge nudge) {
     if (nudge.equals(Nudge.NONE)) {
-      return "Position: not moved";
+      return "Not moved";
     }
     String across =
         String.format(
@@ -73,9 +82,9 @@ public final class NudgeScreen extends Page {
         String.format(
             Locale.ROOT, "%.1f mm %s", Math.abs(nudge.downMm()), nudge.down() < 0 ? "up" : "down");
     if (nudge.down() == 0) {
-      return "Position: " + across;
+      return across;
     }
-    return nudge.right() == 0 ? "Position: " + down : "Position: " + across + ", " + down;
+    return nudge.right() == 0 ? down : across + ", " + down;
   }
 
   private void move(int right, int down) {

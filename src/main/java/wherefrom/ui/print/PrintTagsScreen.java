@@ -148,7 +148,11 @@ public final class PrintTagsScreen extends Page {
 
   @Override
   public String aside() {
-    return context.touch().isLarge() ? "" : Words.count(model.labels(), "label");
+    boolean half = model.start() > 1;
+    if (context.touch().isLarge()) {
+      return half ? "from label " + model.start() : "";
+    }
+    return Words.count(model.labels(), "label");
   }
 
   @Override

@@ -14,7 +14,6 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.SubjectPictures;
@@ -27,6 +26,7 @@ public final class TrackScreen extends Page {
   private final Set<PartKind> chosen = EnumSet.noneOf(PartKind.class);
   private final FitText total;
   private final CellGrid grid;
+  private final Foot foot;
 
   TrackScreen(ScreenContext context) {
     super(context, "More parts to track", false);
@@ -38,8 +38,8 @@ public final class TrackScreen extends Page {
             context,
             new KeyRow.Act("Recommended", () -> turnOn(PartKind.recommended())),
             new KeyRow.Act("All", () -> turnOn(PartKind.all())));
-    TagKey tag = context.touch().tag("Track them", "", this::track);
-    VBox view = Panes.column(context.scale(), grid, new Foot(context, tag, keys));
+    foot = new Foot(context, context.touch().tag("Track them", "", this::track), keys);
+    VBox view = Panes.column(context.scale(), grid, foot);
     if (!context.touch().isLarge()) {
       view.getChildren().add(0, total);
     }
@@ -55,14 +55,15 @@ public final class TrackScreen extends Page {
 
   @Override
   protected void refresh() {
+    foot.offerTag(!chosen.isEmpty());
     grid.show(tracking.offered().keySet().stream().map(this::cell).toList());
   }
 
   private Cell cell(PartKind kind) {
     boolean on = chosen.contains(kind);
     return new Cell(
-        tracking.offered().getOrDefault(kind, 0) + " " + kind.plural(),
-        on ? "yes" : "no",
+        Words.capital(kind.plural()),
+        Words.count(tracking.offered().getOrDefault(kind, 0), "tag"),
         () -> press(kind),
         Optional.of(SubjectPictures.of(context, kind)),
         OptionalDouble.empty(),
@@ -92,6 +93,6 @@ public final class TrackScreen extends Page {
   @Override
   public String aside() {
     int more = chosen.stream().mapToInt(kind -> tracking.offered().getOrDefault(kind, 0)).sum();
-    return Words.count(more, "tag") + " more";
+    return more == 0 ? "none chosen" : Words.count(more, "tag") + " more";
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
@@ -26,21 +27,15 @@ public final class FirstStartScreen extends ListPage {
   private static final int FEW = 3;
 
   private final StartList list;
-  private final TagKey runIn;
+  private final TagKey tag;
+  private final KeyRow keys;
 
   public FirstStartScreen(ScreenContext context) {
     super(context, "Before the first start");
     list = new StartList(context.getJob());
-    runIn = tag(() -> context.navigator().show(ScreenId.RUN_IN));
-    layOut(
-        new Foot(
-            context,
-            runIn,
-            KeyRow.of(
-                context,
-                act(
-                    touch().brief("Open checks", "Checks"),
-                    () -> open(() -> StandingScreen.openChecks(context))))));
+    tag = tag(this::goOn);
+    keys = KeyRow.of(context);
+    layOut(new Foot(context, tag, keys));
   }
 
   @Override
@@ -51,8 +46,30 @@ public final class FirstStartScreen extends ListPage {
   @Override
   protected void refresh() {
     super.refresh();
-    int open = list.countOpen();
-    runIn.setWords("Run-in", touch().brief(open == 0 ? "" : open + " to tick first", ""));
+    Optional<StartList.Line> next = next();
+    tag.setWords(next.map(line -> "Next: " + Words.small(line.title())).orElse("Run-in"), "");
+    List<KeyRow.Act> acts = new ArrayList<>();
+    acts.add(
+        act(
+            touch().brief("Open checks", "Checks"),
+            () -> open(() -> StandingScreen.openChecks(context))));
+    if (next.isPresent()) {
+      acts.add(act("Run-in", this::runIn));
+    }
+    keys.setActs(acts);
+  }
+
+  /** The first line that is still to be ticked. */
+  private Optional<StartList.Line> next() {
+    return list.lines().stream().filter(line -> !line.ticked()).findFirst();
+  }
+
+  private void goOn() {
+    next().ifPresentOrElse(this::press, this::runIn);
+  }
+
+  private void runIn() {
+    context.navigator().show(ScreenId.RUN_IN);
   }
 
   @Override

@@ -197,11 +197,15 @@ final class MissingModel {
   String words(Cycle.Move move) {
     return String.format(
         Locale.ROOT,
-        "Take %s %s out of %s: it belongs at %s",
-        move.part().kind().word(),
-        move.part().code(state().engine()).typed(),
+        "Take %s out of %s: it belongs at %s",
+        code(move),
         move.from().brief(),
         move.to().brief());
+  }
+
+  /** {@code pushrod 0012 46}. */
+  String code(Cycle.Move move) {
+    return move.part().kind().word() + " " + move.part().code(state().engine()).typed();
   }
 
   /** How many parts sit in another one's place. */

@@ -60,7 +60,7 @@ public final class MissingScreen extends Page {
           ListRow.key(
               context.touch(),
               "In each other's places: " + model.wrong(),
-              List.of("The shortest way out, step by step"),
+              List.of("Step by step"),
               () -> context.navigator().open(() -> new WayOutScreen(context))));
     }
     if (model.isFirstStartDue()) {

@@ -9,6 +9,9 @@ import wherefrom.ui.controls.Tiles;
 
 /** A page of paper as large as the glass lets it be: the keys beside it, on upright glass below. */
 final class PageRoom extends Region {
+  /** How wide a page is, as a part of its height. */
+  private static final double PAPER = 0.7;
+
   private final Scale scale;
   private final PictureView page;
   private final FitText count;
@@ -32,14 +35,21 @@ final class PageRoom extends Region {
     return Orientation.HORIZONTAL;
   }
 
-  private double side() {
-    double two = 2 * Math.ceil(keys.minWidth(-1)) + Math.ceil(scale.px(Scale.GAP_MM)) + 2;
-    return Math.max(two, Math.ceil(count.minWidth(-1)));
+  /** The keys in two columns; in one where the page would be small beside two. */
+  private double side(double width, double height) {
+    double one = Math.max(Math.ceil(keys.minWidth(-1)), Math.ceil(count.leastLineWidth()));
+    double two = Math.max(2 * Math.ceil(keys.minWidth(-1)) + Math.ceil(scale.gap()) + 2, one);
+    boolean small = width - two - scale.gap() < PAPER * height;
+    return small && needed(one) <= height ? one : two;
+  }
+
+  private double needed(double side) {
+    return count.minHeight(side) + scale.gap() + keys.minHeight(side);
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    return count.minHeight(side()) + scale.gap() + keys.minHeight(side());
+    return needed(side(0, 0));
   }
 
   @Override
@@ -48,7 +58,7 @@ final class PageRoom extends Region {
     double width = getWidth();
     double height = getHeight();
     boolean upright = height > width;
-    double wide = upright ? width : side();
+    double wide = upright ? width : side(width, height);
     double high = Math.ceil(keys.minHeight(wide));
     double line = Math.ceil(count.minHeight(wide));
     double x = width - wide;

@@ -45,6 +45,9 @@ public final class PaperScreen extends Page {
   private int times;
   private boolean up;
 
+  /** The job's step that the pages show: as long as it is the last they need not be drawn anew. */
+  private long drawnAfter = -1;
+
   public PaperScreen(ScreenContext context, Paper paper) {
     super(context, paper.title());
     this.paper = paper;
@@ -63,8 +66,13 @@ public final class PaperScreen extends Page {
 
   @Override
   protected void refresh() {
+    long step = context.getJob().sequence();
+    if (up && step == drawnAfter) {
+      return;
+    }
     forget();
     up = true;
+    drawnAfter = step;
     int begun = ++times;
     picture.say("The pages are being drawn.");
     context.longWork("Drawing the pages", this::write, file -> show(begun, file));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
@@ -32,7 +33,8 @@ public final class RecordTableScreen extends Page {
 
   /** A cell with the word of its column, where it does not speak for itself. */
   private static String told(String column, String cell) {
-    boolean plain = column.equals(RecordSection.BECAUSE) || cell.endsWith(".");
+    boolean loud = cell.chars().allMatch(Character::isUpperCase);
+    boolean plain = column.equals(RecordSection.BECAUSE) || cell.endsWith(".") || loud;
     return plain ? cell : column + ": " + cell;
   }
 
@@ -47,7 +49,9 @@ public final class RecordTableScreen extends Page {
     String mark = row.open() ? "■ " : "";
     ListRow line =
         ListRow.plain(
-            context.touch(), mark + row.cells().get(0), List.of(String.join(" · ", rest)));
+            context.touch(),
+            mark + Words.capital(row.cells().get(0)),
+            List.of(String.join(" · ", rest)));
     if (row.open()) {
       line.getStyleClass().add("open-row");
     }

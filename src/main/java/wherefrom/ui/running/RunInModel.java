@@ -57,17 +57,17 @@ final class RunInModel {
           alarm()
               .map(RunInAlarm::sentence)
               .orElse(isTimeUp() ? "Time is up. Let it slow down, then stop." : plan);
-      case STOPPED -> stopped(brief);
+      case STOPPED -> stopped();
       case DONE -> run.plan().words();
     };
   }
 
-  private String stopped(boolean brief) {
+  /** Goes on from the minutes that stand large. */
+  private String stopped() {
     Optional<RunInEnd> end = findEnd();
-    String why = "Stopped: " + end.map(RunInEnd::words).orElse("") + ".";
+    String why = "left when stopped: " + end.map(RunInEnd::words).orElse("") + ".";
     String first = end.map(RunInEnd::first).orElse("");
-    String left = brief ? "" : "left. ";
-    return left + why + (first.isEmpty() ? "" : " " + first);
+    return why + (first.isEmpty() ? "" : " " + first);
   }
 
   Optional<RunInStopped> findStop() {

@@ -3,6 +3,7 @@ package wherefrom.ui.running;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.running.RunIn;
@@ -30,6 +31,12 @@ public final class RunInScreen extends Page {
   private static final long SECOND_MS = 1_000;
   private static final String STOP = "stop";
 
+  /** What the clock stands on while the gauges ask for the ignition off. */
+  private static final String ALARM = "card-stop";
+
+  /** Around the words on that ground. */
+  private static final double RIM_MM = 2.4;
+
   /** As large as the glass has room for. */
   private static final double CLOCK_MM = 42;
 
@@ -37,6 +44,7 @@ public final class RunInScreen extends Page {
 
   private final FitText clock;
   private final FitText caption;
+  private final VBox board;
   private final Tiles gauges;
   private final TagKey tag;
   private final KeyRow keys;
@@ -48,12 +56,13 @@ public final class RunInScreen extends Page {
     double least = Scale.LEAST_VERDICT_MM / context.scale().textFactor();
     clock = Panes.grow(touch().fit("0:00", CLOCK_MM, least, true).centred());
     caption = touch().text("").centred();
+    board = Panes.grow(Panes.pad(new VBox(clock, caption), RIM_MM, context.scale()));
     gauges = Tiles.row(context.scale());
     tag = tag(this::press);
     keys = KeyRow.of(context);
     Foot foot = new Foot(context, tag, keys);
     foot.setPrefHeight(context.scale().px(TAG_MM));
-    lay(Panes.column(context.scale(), clock, caption, gauges, foot));
+    lay(Panes.column(context.scale(), board, gauges, foot));
   }
 
   /** Goes to the clock; where it is up already it is not laid on itself. */
@@ -125,14 +134,14 @@ public final class RunInScreen extends Page {
   }
 
   private void dress(RunInModel model) {
-    boolean stops = model.state() == RunIn.State.RUNNING && !model.isTimeUp();
-    tag.getStyleClass().remove(STOP);
-    if (stops) {
-      tag.getStyleClass().add(STOP);
-    }
+    boolean alarmed = model.alarm().isPresent();
+    boolean stops = model.state() == RunIn.State.RUNNING && (alarmed || !model.isTimeUp());
+    dress(tag, STOP, stops);
+    dress(board, ALARM, alarmed);
     String words =
         switch (model.state()) {
-          case RUNNING -> stops ? "STOP: ignition off" : "Engine is off";
+          case RUNNING ->
+              !stops ? "Engine is off" : alarmed ? "Ignition off" : "STOP: ignition off";
           case STOPPED ->
               model.isFaulty() && putRight(model).isEmpty()
                   ? "Say what was put right"
@@ -141,6 +150,13 @@ public final class RunInScreen extends Page {
         };
     if (!tag.words().equals(words)) {
       tag.setWords(words, stops ? "then press here" : putRightFirst(model));
+    }
+  }
+
+  private static void dress(Node node, String styleClass, boolean dressed) {
+    node.getStyleClass().remove(styleClass);
+    if (dressed) {
+      node.getStyleClass().add(styleClass);
     }
   }
 
@@ -164,7 +180,7 @@ public final class RunInScreen extends Page {
         model.state() == RunIn.State.RUNNING
             ? List.of(cautions())
             : List.of(
-                act("Another run-in", () -> open(() -> new RunInPlanScreen(context))), cautions()));
+                act("Run in again", () -> open(() -> new RunInPlanScreen(context))), cautions()));
   }
 
   private KeyRow.Act cautions() {

@@ -67,10 +67,10 @@ public final class ServiceScreen extends ListPage {
     List<String> lines = new ArrayList<>();
     lines.add(
         done
-            ? ("Done. " + line.words()).strip()
+            ? line.words().isEmpty() ? "Done" : "Done: " + line.words()
             : Words.capital(line.state().word()) + ", " + line.dueWords());
     if (!done && !touch().isLarge()) {
-      lines.add(line.point().how() + " " + Words.source(line.source()) + ".");
+      lines.add(line.point().how());
     }
     return key(line.point().title(), lines, () -> asking().line(line));
   }

@@ -4,19 +4,18 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.job.running.ServiceBook;
-import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 
 /** What an engine has run and what is due, in few words. */
 public final class ServiceWords {
   private ServiceWords() {}
 
-  /** {@code 35 mi and 2.5 h}; empty where nothing was noted. */
+  /** {@code 35 mi and 2.5 h}, no figure parted from its unit; empty where nothing was noted. */
   public static String run(ServiceBook book) {
     return Stream.of(Dimension.DISTANCE, Dimension.RUNNING_TIME)
         .map(book::findRun)
         .flatMap(Optional::stream)
-        .map(Amount::text)
+        .map(amount -> amount.text().replace(' ', '\u00a0'))
         .collect(Collectors.joining(" and "));
   }
 

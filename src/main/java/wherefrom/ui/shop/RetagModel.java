@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.match.PartMatch;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
@@ -259,6 +260,10 @@ final class RetagModel {
     if (came instanceof Retagging.Answer.Refused refused) {
       return refused.sentence();
     }
-    return "Number " + match.found() + " is " + part.words() + ". Its new tag waits to be printed.";
+    return "Number "
+        + match.found()
+        + " is "
+        + PlaceWords.named(job.state().layout(), part.home())
+        + ".";
   }
 }

@@ -3,7 +3,6 @@ package wherefrom.ui.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
@@ -11,6 +10,8 @@ import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
@@ -19,19 +20,14 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
 
 /** Parts without their tags: the kind, the readings taken now, each part's figures. */
 public final class RetagScreen extends Page {
-  private static final int KEYS_PER_ROW = 4;
-
   private final RetagModel model;
   private final FitText prompt;
   private final Pager<Region> rows;
-  private final Tiles keys;
+  private final KeyRow keys;
   private final TagKey measure;
 
   /** Opens it with what was typed of the lost ones before. */
@@ -47,8 +43,8 @@ public final class RetagScreen extends Page {
     prompt = touch().small("");
     rows = Pager.list(context.touch(), row -> row);
     measure = touch().tag("", "", this::next);
-    keys = new Tiles(context.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    lay(Panes.column(context.scale(), prompt, rows, keys, measure));
+    keys = KeyRow.of(context);
+    lay(Panes.column(context.scale(), prompt, rows, new Foot(context, measure, keys)));
   }
 
   @Override
@@ -66,7 +62,7 @@ public final class RetagScreen extends Page {
     rows.refill(lines);
     boolean any = model.kind().isPresent();
     measure.setWords(any ? "Measure number " + model.nextMark() : "Changes", "");
-    keys.setCells(offered());
+    keys.setActs(offered());
   }
 
   private String words() {
@@ -80,32 +76,30 @@ public final class RetagScreen extends Page {
         : "Measure the next one, or see which is which.";
   }
 
-  private List<Node> offered() {
-    Touch touch = context.touch();
-    List<Node> offered = new ArrayList<>();
+  /** A reading can be left out where another is taken as well. */
+  private List<KeyRow.Act> offered() {
+    List<KeyRow.Act> offered = new ArrayList<>();
     if (model.kind().isEmpty()) {
       return offered;
     }
-    PartKind kind = model.kind().get();
-    offered.add(
-        touch.key(
-            touch.brief("Parts: " + kind.plural(), Words.capital(kind.plural())),
-            this::chooseKind));
-    for (ReadingPlan plan : model.plans()) {
-      offered.add(
-          touch.toggle(
-              plan.title(),
-              model.uses(plan.key()),
-              on -> {
-                model.use(plan.key());
-                context.navigator().changed();
-              }));
-    }
-    offered.add(touch.key("Tools…", this::chooseTool));
     if (!model.found().isEmpty()) {
-      offered.add(touch.key("Which is which?", this::match));
+      offered.add(act("Which is which?", this::match));
+    }
+    offered.add(act(Words.capital(model.kind().get().plural()), this::chooseKind));
+    offered.add(act("Tools…", this::chooseTool));
+    if (model.plans().size() > 1) {
+      model.plans().forEach(plan -> offered.add(taken(plan)));
     }
     return offered;
+  }
+
+  private KeyRow.Act taken(ReadingPlan plan) {
+    return act(
+        plan.title() + (model.uses(plan.key()) ? ": yes" : ": no"),
+        () -> {
+          model.use(plan.key());
+          context.navigator().changed();
+        });
   }
 
   private void chooseKind() {

@@ -26,13 +26,25 @@ final class VisitModel implements PartReceiver {
   /**
    * A row of the visit.
    *
+   * @param name of the part, or of what carries no tag
+   * @param where it is
    * @param item the part; 0 for what carries no tag
    * @param line the line; 0 for a part
    * @param away how many pieces are not back
    */
-  record Row(String heading, List<String> lines, int item, int line, int away) {
+  record Row(String name, String where, List<String> lines, int item, int line, int away) {
     Row {
       lines = List.copyOf(lines);
+    }
+
+    String heading() {
+      return name + ": " + where;
+    }
+
+    /** What is to be done when it comes back: several without a tag are counted. */
+    String comesBack() {
+      boolean counted = line > 0 && away > 1;
+      return (counted ? "Count back: " : "It is back: ") + (item > 0 ? Words.small(name) : name);
     }
   }
 
@@ -80,9 +92,18 @@ final class VisitModel implements PartReceiver {
     return shop().findVisit(number);
   }
 
-  /** {@code 8 pieces, 6 still at the shop}. */
-  String count() {
-    return visit().map(VisitModel::count).orElse("Nothing is on it yet.");
+  /** {@code 6 at the shop}. */
+  String aside() {
+    return visit()
+        .map(visit -> visit.missing() == 0 ? "all back" : visit.missing() + " at the shop")
+        .orElse("nothing on it");
+  }
+
+  /** What is to come back next; nothing where all of it is back, or while it is put on. */
+  Optional<Row> findNext() {
+    return checkingIn
+        ? rows().stream().filter(row -> row.away() > 0).findFirst()
+        : Optional.empty();
   }
 
   static String count(ShopVisit visit) {
@@ -95,7 +116,7 @@ final class VisitModel implements PartReceiver {
   @Override
   public String prompt() {
     if (checkingIn) {
-      return "Scan, tap or press each part that is back.";
+      return "Scan or press each part that is back.";
     }
     return wanted.work().isEmpty()
         ? "Say what is wanted, then scan each part that goes."
@@ -128,7 +149,7 @@ final class VisitModel implements PartReceiver {
 
   /** It is on the slip, but may not go alone. */
   private ScanOutcome came(MachineShop.Answer answer, Part part) {
-    String done = Words.capital(part.words()) + " is on the slip.";
+    String done = Words.capital(named(part)) + " is on the slip.";
     return missing(part)
         .map(words -> ScanOutcome.ask(done + " " + words))
         .orElseGet(() -> came(answer, done));
@@ -199,14 +220,17 @@ final class VisitModel implements PartReceiver {
     return rows;
   }
 
+  private String named(Part part) {
+    return PlaceWords.named(job.state().layout(), part.home());
+  }
+
   private Row row(ShopVisit.Sent sent) {
     Part part = sent.part();
     int away = sent.back() ? 0 : part.pieces();
     return new Row(
-        Words.capital(PlaceWords.named(job.state().layout(), part.home()))
-            + ": "
-            + (away == 0 ? "back" : AT_SHOP),
-        Stream.concat(Stream.of(sent.wanted()), missing(part).stream()).toList(),
+        Words.capital(named(part)),
+        away == 0 ? "back" : AT_SHOP,
+        Stream.concat(Stream.of(Words.capital(sent.wanted())), missing(part).stream()).toList(),
         part.item(),
         0,
         away);
@@ -220,12 +244,16 @@ final class VisitModel implements PartReceiver {
             : line.missing() == count ? AT_SHOP : line.missing() + " of " + count + " " + AT_SHOP;
     String keep = line.line().keep() ? "DO NOT LOSE. " : "";
     List<String> lines = new ArrayList<>();
-    lines.add(keep + line.line().wanted() + line.target().map(size -> " " + size).orElse(""));
+    lines.add(
+        keep
+            + Words.capital(line.line().wanted())
+            + line.target().map(size -> " " + size).orElse(""));
     if (!line.returned().isEmpty()) {
       lines.add("Measured on return: " + String.join("; ", line.returned()));
     }
     return new Row(
-        count + " × " + line.line().what() + ": " + where,
+        count + " ×\u00a0" + line.line().what(),
+        where,
         lines,
         0,
         line.line().line(),

@@ -37,7 +37,7 @@ public final class VisitScreen extends Page implements Scannable {
     slip = new Slip(context, model);
     said = touch().small("");
     rows = Pager.list(context.touch(), this::row);
-    want = touch().tag("", "", this::want);
+    want = touch().tag("", "", this::press);
     keys = KeyRow.of(context);
     foot = new Foot(context, want, keys);
     lay(Panes.column(context.scale(), said, rows, foot));
@@ -49,12 +49,24 @@ public final class VisitScreen extends Page implements Scannable {
   }
 
   @Override
+  public String aside() {
+    return model.aside();
+  }
+
+  @Override
   protected void refresh() {
-    said.setWords(taking.words() + touch().brief(" " + model.count(), ""));
+    said.setWords(taking.words());
     rows.refill(model.rows());
     String work = model.wanted().words();
-    want.setWords(work.isEmpty() ? "What is wanted?" : "To " + work, "");
-    foot.offerTag(!model.checkingIn());
+    Optional<VisitModel.Row> next = model.findNext();
+    if (model.checkingIn()) {
+      want.setWords(next.map(VisitModel.Row::comesBack).orElse(""), "");
+    } else if (work.isEmpty()) {
+      want.setWords("What is wanted?", "");
+    } else {
+      want.setWords("To " + work, touch().brief("press for other work", ""));
+    }
+    foot.offerTag(!model.checkingIn() || next.isPresent());
     keys.setActs(model.checkingIn() ? checkingIn() : puttingOn());
   }
 
@@ -67,8 +79,8 @@ public final class VisitScreen extends Page implements Scannable {
     return List.of(
         new KeyRow.Act("Check in", () -> turn(true)),
         new KeyRow.Act("Crank, block, heads…", () -> WorkAsking.ask(context, this::add)),
-        new KeyRow.Act("Tap on the engine", this::tap),
-        new KeyRow.Act("Type a code", taking::askCode),
+        new KeyRow.Act("Tap on engine", this::tap),
+        new KeyRow.Act("Type code", taking::askCode),
         new KeyRow.Act("Small parts…", () -> SlipLineAsking.askSmall(context, this::add)),
         new KeyRow.Act("Print the slip…", slip::print),
         new KeyRow.Act("Slip as PDF…", slip::save));
@@ -77,8 +89,8 @@ public final class VisitScreen extends Page implements Scannable {
   private List<KeyRow.Act> checkingIn() {
     return List.of(
         new KeyRow.Act("Add more", () -> turn(false)),
-        new KeyRow.Act("Tap on the engine", this::tap),
-        new KeyRow.Act("Type a code", taking::askCode),
+        new KeyRow.Act("Tap on engine", this::tap),
+        new KeyRow.Act("Type code", taking::askCode),
         new KeyRow.Act("Print the slip…", slip::print),
         new KeyRow.Act("Slip as PDF…", slip::save));
   }
@@ -87,6 +99,14 @@ public final class VisitScreen extends Page implements Scannable {
     model.checkIn(checkingIn);
     taking.forget();
     context.navigator().changed();
+  }
+
+  private void press() {
+    if (model.checkingIn()) {
+      model.findNext().ifPresent(this::back);
+    } else {
+      want();
+    }
   }
 
   private void want() {

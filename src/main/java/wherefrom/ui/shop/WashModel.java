@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.inspection.Look;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -59,7 +60,7 @@ final class WashModel implements PartReceiver {
 
   @Override
   public String prompt() {
-    return "Basket " + basket + ": scan each part as it goes in, again when it is back.";
+    return "Scan each part that goes in, again when it is back.";
   }
 
   @Override
@@ -77,18 +78,21 @@ final class WashModel implements PartReceiver {
     }
     twice.took(item);
     if (back) {
-      return ScanOutcome.right(
-          Words.capital(part.part().words()) + " is back: put its tag on again.");
+      return ScanOutcome.right(Words.capital(named(part)) + " is back: put its tag on again.");
     }
     boolean unlooked =
         job.state().inspection().isBegun()
             && job.state().bench().worst(item).look() == Look.NOT_LOOKED;
     return ScanOutcome.right(
-        Words.capital(part.part().words())
+        Words.capital(named(part))
             + " is in basket "
             + basket
             + ": take its tag off."
-            + (unlooked ? " It is not inspected yet. Look before washing." : ""));
+            + (unlooked ? " Inspect it before it is washed." : ""));
+  }
+
+  private String named(PartRecord part) {
+    return PlaceWords.named(job.state().layout(), part.part().home());
   }
 
   /** The whole basket is back, by count; empty while nobody said whether the tags stayed on. */

@@ -34,7 +34,7 @@ public final class WashScreen extends Page implements Scannable {
   private final Pager<Region> rows;
 
   WashScreen(ScreenContext context, WashModel model) {
-    super(context, "Washing");
+    super(context, "");
     this.model = model;
     Touch touch = context.touch();
     taking = new Taking(context, model);
@@ -44,8 +44,8 @@ public final class WashScreen extends Page implements Scannable {
     KeyRow others =
         KeyRow.of(
             context,
-            new KeyRow.Act("Tap on the engine", this::tap),
-            new KeyRow.Act("Type a code", taking::askCode),
+            new KeyRow.Act("Tap on engine", this::tap),
+            new KeyRow.Act("Type code", taking::askCode),
             new KeyRow.Act("Count it back", this::count),
             new KeyRow.Act("Cautions", this::cautions));
     Foot keys = new Foot(context, basket, others);
@@ -53,9 +53,14 @@ public final class WashScreen extends Page implements Scannable {
   }
 
   @Override
+  public String title() {
+    return "Washing, basket " + model.basket();
+  }
+
+  @Override
   protected void refresh() {
     said.setWords(taking.words());
-    basket.setWords("Basket " + model.basket(), "press for another");
+    basket.setWords("Other basket", "");
     List<Region> lines = new ArrayList<>();
     model.rows().forEach(row -> lines.add(row(row)));
     if (lines.isEmpty()) {

@@ -86,7 +86,8 @@ public final class MixedIndex implements EngineIndex {
             .filter(at -> EngineView.sideOf(at.getKey().kind()) == side)
             .mapToLong(at -> at.getValue().size())
             .sum();
-    return here + " of " + all.get().size() + " here";
+    String of = here + " of " + all.get().size();
+    return context.touch().brief(of + " on this side", of + " here");
   }
 
   @Override
@@ -119,7 +120,9 @@ public final class MixedIndex implements EngineIndex {
         .filter(subject -> drawn(subject).isEmpty())
         .map(
             subject ->
-                new KeyRow.Act(Named.title(context.state(), subject), () -> opened.accept(subject)))
+                new KeyRow.Act(
+                    Named.title(context.state(), subject) + ": " + state.apply(subject).words(),
+                    () -> opened.accept(subject)))
         .toList();
   }
 

@@ -2,6 +2,7 @@ package wherefrom.ui.subject;
 
 import wherefrom.drawing.PlaceWords;
 import wherefrom.engine.Spot;
+import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.bags.BagBook;
@@ -23,6 +24,11 @@ public final class Named {
     return switch (at.feature().reach()) {
       case VALVE -> place(at) + " " + at.feature().word();
       case WHOLE -> Words.capital(at.feature().word());
+      // What is read through a plug hole is read of the cylinder.
+      case CYLINDER ->
+          (at.feature() == Feature.COMPRESSION ? "Cylinder" : Words.capital(at.feature().word()))
+              + " "
+              + place(at);
       default -> Words.capital(at.feature().word()) + " " + place(at);
     };
   }

@@ -20,7 +20,7 @@ import wherefrom.text.Words;
 /** What one photograph of a tray says, and what can be done about it. */
 final class TrayModel {
 
-  /** A line of the list: what it is, and what is so with it. */
+  /** A line of the list: what it is, and what is so with it where the tag does not say it. */
   record Line(String heading, String words) {}
 
   private final OpenJob job;
@@ -64,9 +64,12 @@ final class TrayModel {
   private static String toLog(Tray tray) {
     int due = tray.toLog().size();
     int left = tray.parts().size() - due;
+    if (due == 0) {
+      return "Nothing to log: " + left + " are out already.";
+    }
     return Words.count(due, "part")
         + " to log as out"
-        + (left == 0 ? "." : "; " + left + " recorded as out of the engine already.");
+        + (left == 0 ? "." : "; " + left + " out already.");
   }
 
   private String checked(Tray tray) {
@@ -92,7 +95,7 @@ final class TrayModel {
     Tray tray = tray();
     List<Line> lines = new ArrayList<>();
     if (purpose == TrayPurpose.OUT) {
-      tray.toLog().forEach(part -> lines.add(new Line(title(part), "to be logged as out")));
+      tray.toLog().forEach(part -> lines.add(new Line(title(part), "")));
       addOthers(tray, lines);
       tray.parts().stream()
           .map(Tray.Lying::part)
@@ -105,7 +108,7 @@ final class TrayModel {
       String where = lying.part().where().words();
       lines.add(new Line(title(lying.part()), "here, recorded as " + where));
     }
-    check.absent().forEach(part -> lines.add(new Line(title(part), "out, not on this picture")));
+    check.absent().forEach(part -> lines.add(new Line(title(part), "out, not here")));
     addOthers(tray, lines);
     check.right().forEach(lying -> lines.add(new Line(title(lying.part()), "as recorded")));
     if (!check.otherKinds().isEmpty()) {

@@ -180,7 +180,7 @@ class InspectingTest {
     debris.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
     debris.opened(Opening.FIRST_BEARINGS, Look.PASS, "even gray");
     assertThat(debris.map().question().answeredBy())
-        .containsExactly("First bearings (even gray): pass");
+        .containsExactly("A few bearings (even gray): pass");
     debris.found(DebrisPlace.FILTER_PLEATS, DebrisLook.COPPER, "");
     assertThat(debris.map().question().wanted()).contains("main 3, lower shell", "rod 8, a shell");
     debris.opened(Opening.ALL_BEARINGS, Look.FAIL, "copper on main 3");

@@ -95,9 +95,9 @@ class BenchMapModelTest {
     new Fitting(sample.job)
         .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
     assertThat(model.lying(Holder.BENCH)).hasSize(14);
-    assertThat(model.aside()).isEqualTo("1 fitted, 1 open");
+    assertThat(model.aside()).isEqualTo("1 fitted, 1 open, !\u00a02 not mated");
     model.show(PartKind.LIFTER);
-    assertThat(model.aside()).isEqualTo("none fitted");
+    assertThat(model.aside()).isEqualTo("none fitted, !\u00a02 not mated");
   }
 
   @Test

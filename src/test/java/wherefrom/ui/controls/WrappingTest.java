@@ -39,4 +39,11 @@ class WrappingTest {
   void aLongNameOfAFileMayGoOnBehindItsUnderscore() {
     assertThat(broken("photographs_of_the_left_head", 150)).contains("_\n");
   }
+
+  @Test
+  void dotsStayWithTheWordBeforeThem() {
+    for (int width = 60; width < 400; width += 10) {
+      assertThat(broken("Look at the lower main …", width).lines()).noneMatch("…"::equals);
+    }
+  }
 }

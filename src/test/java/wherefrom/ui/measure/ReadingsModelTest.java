@@ -41,9 +41,9 @@ class ReadingsModelTest {
     assertThat(MeasuredLines.of(sample.job, model.result().orElseThrow()))
         .contains(
             new MeasuredLines.Line(
-                "The figure after ±",
-                "is the standard uncertainty. A limit must be 1.65 times that away (ISO"
-                    + " 14253-1)."));
+                "What ± means",
+                "The figure after ± is the standard uncertainty. A limit must be 1.65 times that"
+                    + " away (ISO 14253-1)."));
   }
 
   @Test

@@ -27,19 +27,21 @@ class MoneyModelTest {
     money.setBudget("1200");
     money.unpriced().forEach(item -> money.setPrice(item.what(), "10"));
     assertThat(money.unpriced()).isEmpty();
-    assertThat(money.sentence()).doesNotContain("at least", "No price yet").contains(" left.");
+    assertThat(money.sentence()).doesNotContain("at least").contains(" left.");
+    assertThat(money.unpricedWords()).isEmpty();
   }
 
   @Test
   void whatIsDecidedAndHasNoPriceIsNamedBesideTheTotal() {
     SampleJob sample = SampleJob.apart();
     MoneyModel money = new MoneyModel(sample.job, Locale.US);
-    assertThat(money.sentence()).startsWith("No amount is noted yet. No price yet: 1 × gasket set");
+    assertThat(money.sentence()).isEqualTo("No amount is noted yet.");
+    assertThat(money.unpricedWords()).startsWith("1 ×\u00a0gasket set");
     money.setBudget("1200");
     new Deciding(sample.job).decide(sample.part("lifter@1IN").item(), Decision.REPLACE, "worn");
-    assertThat(money.sentence())
-        .startsWith("Total at least 0.00 USD; at most 1200.00 USD left.")
-        .contains("No price yet: ");
+    assertThat(money.sentence()).isEqualTo("Total at least 0.00 USD; at most 1200.00 USD left.");
+    assertThat(money.brief()).isEqualTo("At least 0.00 USD, at most 1200.00 USD left.");
+    assertThat(money.unpricedWords()).isNotEmpty();
     assertThat(money.unpriced()).extracting(item -> item.what().words()).contains("lifters");
   }
 }

@@ -104,7 +104,7 @@ class PrintTagsModelTest {
   @Test
   void theNudgeGoesInHalfMillimetresAndStopsAtItsEnd() {
     model.nudge(1, -1);
-    assertThat(NudgeScreen.words(model.nudge())).isEqualTo("Position: 0.5 mm right, 0.5 mm up");
+    assertThat(NudgeScreen.words(model.nudge())).isEqualTo("0.5 mm right, 0.5 mm up");
     model.nudge(1000, 0);
     assertThat(model.nudge()).isEqualTo(new Nudge(Nudge.MOST, -1));
   }

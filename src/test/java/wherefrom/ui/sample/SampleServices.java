@@ -335,7 +335,7 @@ public final class SampleServices {
 
       @Override
       public PagePicture previewFile(Path pdf, int page, int longest) {
-        return new PagePicture(Math.min(page, 3), 3, new ColourImage(1, 1, new int[] {0xFFFFFF}));
+        return new PagePicture(Math.min(page, 3), 3, page());
       }
 
       @Override
@@ -344,6 +344,20 @@ public final class SampleServices {
         return fileOutcome;
       }
     };
+  }
+
+  /** A page with lines of words. */
+  private static ColourImage page() {
+    int width = 420;
+    int height = 594;
+    int[] pixels = new int[width * height];
+    for (int at = 0; at < pixels.length; at++) {
+      int x = at % width;
+      int y = at / width;
+      boolean word = y > 40 && y < 550 && y % 18 < 6 && x > 45 && x < 390 - y % 5 * 20;
+      pixels[at] = word ? 0x505050 : 0xFFFFFF;
+    }
+    return new ColourImage(width, height, pixels);
   }
 
   private static PrintOutcome outcome() {

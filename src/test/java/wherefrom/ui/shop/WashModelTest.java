@@ -19,7 +19,7 @@ class WashModelTest {
 
   @Test
   void aTagThatIsReadTwiceInOneGoCountsOnce() {
-    assertThat(take()).startsWith("Cylinder 3").contains("is in basket 1");
+    assertThat(take()).startsWith("3 EX pushrod").contains("is in basket 1");
     nanos.addAndGet(ReadTwice.NANOS - 1);
     assertThat(take()).contains("read twice");
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.WASHING);
@@ -29,7 +29,7 @@ class WashModelTest {
   void readLaterItIsBack() {
     take();
     nanos.addAndGet(ReadTwice.NANOS);
-    assertThat(take()).startsWith("Cylinder 3").contains("is back");
+    assertThat(take()).startsWith("3 EX pushrod").contains("is back");
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OUT);
   }
 }

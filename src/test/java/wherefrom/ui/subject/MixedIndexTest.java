@@ -54,7 +54,9 @@ class MixedIndexTest {
     Subject journal = feature(Feature.CAM_JOURNAL);
     MixedIndex index = index(List.of(pushrod, journal));
     assertThat(index.places()).containsExactly(home("pushrod@3EX"));
-    assertThat(index.besides()).extracting(KeyRow.Act::words).containsExactly("Cam journal 1");
+    assertThat(index.besides())
+        .extracting(KeyRow.Act::words)
+        .containsExactly("Cam journal 1: out, suspect");
     index.besides().forEach(act -> act.run().run());
     assertThat(opened).containsExactly(journal);
   }
@@ -116,6 +118,7 @@ class MixedIndexTest {
   void theSideWithTheMostComesUpFirst() {
     assertThat(index(List.of(pushrod, lobe, shell)).side()).isEqualTo(View.ABOVE);
     assertThat(index(List.of(shell)).side()).isEqualTo(View.BELOW);
-    assertThat(index(List.of(pushrod, lobe, shell)).aside(View.BELOW)).isEqualTo("1 of 3 here");
+    assertThat(index(List.of(pushrod, lobe, shell)).aside(View.BELOW))
+        .isEqualTo("1 of 3 on this side");
   }
 }

@@ -69,7 +69,7 @@ class TrayModelTest {
     assertThat(check.headline()).startsWith("As recorded: 1. Elsewhere: 1. Out, not here: 1.");
     assertThat(check.lines())
         .extracting(TrayModel.Line::words)
-        .startsWith("here, recorded as in the engine", "out, not on this picture")
+        .startsWith("here, recorded as in the engine", "out, not here")
         .endsWith("as recorded", "1 lifter");
     assertThat(check.findLogWords()).isEmpty();
   }

@@ -1,0 +1,145 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import wherefrom.job.settings.Appearance;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.sample.Glass;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Screens of few words keep large letters where those are set, and say what to do. */
+class KeptLettersTest {
+  private static SampleWindow window(String glass, int percent, String shot) {
+    Glass on = Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
+    SampleWindow window = new SampleWindow(on, percent, Appearance.LIGHT);
+    Gallery.all().stream()
+        .filter(it -> it.name().equals(shot))
+        .findFirst()
+        .orElseThrow()
+        .arrange()
+        .accept(window);
+    window.layOut();
+    return window;
+  }
+
+  private static List<String> tags(SampleWindow window) {
+    return window.targets().stream().filter(TagKey.class::isInstance).map(window::words).toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "fine, 150, money",
+    "small, 200, money",
+    "upright, 200, money",
+    "fine, 150, money-none",
+    "fine, 150, money-what-if",
+    "fine, 150, shop-check-in",
+    "small, 200, shop-check-in",
+    "small, 200, shop-put-on",
+    "fine, 150, shop-washing",
+    "small, 200, shop-tags-read",
+    "upright, 200, shop-tags-read",
+    "small, 200, way-out"
+  })
+  void theLettersStayLarge(String glass, int percent, String shot) {
+    double factor =
+        Toolkit.on(() -> window(glass, percent, shot).shell.context().touch().scale().textFactor());
+    assertThat(factor).isGreaterThan(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "small, 100, shop-check-in, It is back: 1 ×",
+    "small, 200, shop-check-in, It is back: 1 ×",
+    "laptop, 100, way-out, It is out: pushrod 0004 21"
+  })
+  void theNextThingToDoIsTheTag(String glass, int percent, String shot, String words) {
+    Toolkit.on(
+        () -> {
+          List<String> tags = tags(window(glass, percent, shot));
+          assertThat(tags).hasSize(1);
+          assertThat(tags.get(0)).startsWith(words);
+          return 0;
+        });
+  }
+
+  /** There is nothing to track as long as nothing is chosen. */
+  @Test
+  void whatIsChosenCanBeTracked() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("laptop", 100, "print-track");
+          assertThat(tags(window)).isEmpty();
+          window.press("All");
+          window.layOut();
+          assertThat(tags(window)).containsExactly("Track them");
+          return 0;
+        });
+  }
+
+  /** A shade without a word tells nobody what it is. */
+  @ParameterizedTest
+  @CsvSource({"laptop, 100", "laptop, 150", "tablet, 100"})
+  void theBarOfTheBudgetNamesItsShades(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, "money");
+          boolean drawn = !window.scene.getRoot().lookupAll(".budget-part").isEmpty();
+          assertThat(window.words().contains("set aside")).isEqualTo(drawn);
+          return 0;
+        });
+    assertThat(
+            Toolkit.on(
+                () -> window("laptop", 150, "money").scene.getRoot().lookupAll(".budget-limit")))
+        .hasSize(2);
+  }
+
+  /** Large glass shows the part and its life, whatever the letters. */
+  @ParameterizedTest
+  @ValueSource(strings = {"laptop", "guessed"})
+  void thePartIsDrawnWhereThereIsRoom(String glass) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, 150, "part");
+          assertThat(window.words()).contains("came out", "photograph, 3 times");
+          return 0;
+        });
+  }
+
+  /** The page says what the bench marks. */
+  @Test
+  void aPartThatIsNoLongerMatedSaysSo() {
+    Toolkit.on(
+        () -> {
+          assertThat(window("small", 100, "part-unmated").words()).contains("No longer mated");
+          return 0;
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, 200", "fine, 150", "upright, 200"})
+  void washingCanBeEndedWithoutALookBehindMore(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, "bench-map-washing");
+          assertThat(window.targets().stream().map(window::words)).contains("Done");
+          assertThat(window.words()).contains("Scan into basket 4");
+          return 0;
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"laptop, 150", "upright, 150"})
+  void movingThePrintSaysHowWhereThereIsRoom(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          assertThat(window(glass, percent, "print-nudge").words()).contains("Hold the test page");
+          return 0;
+        });
+  }
+}
