@@ -121,7 +121,9 @@ class StopCardsTest {
     }
   }
 
-  /** What was taken out there, or here, lets the part into its own place: that overrules nothing. */
+  /**
+   * What was taken out there, or here, lets the part into its own place: that overrules nothing.
+   */
   @ParameterizedTest
   @MethodSource("stops")
   void noFourCardsFitAPartAgainstAnyStop(EveryStopLeadsOutTest.Row row) {
