@@ -77,9 +77,7 @@ final class Judging {
    * ended, or whose cause is gone, waits: what is shown is what is so now.
    */
   void resumeLive(FitOutcome step) {
-    if (hand.equals(InHand.NOTHING)) {
-      hand = old.findLive(step).orElse(hand);
-    }
+    hand = hand.equals(InHand.NOTHING) ? old.findLive(step).orElse(hand) : hand;
   }
 
   /** Whether a part is that of the stop of before, which stands yet: it is in the hand now. */
