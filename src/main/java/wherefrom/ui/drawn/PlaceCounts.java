@@ -76,6 +76,12 @@ public final class PlaceCounts extends Region {
     return number * widest + (number - 1) * touch.scale().gap();
   }
 
+  /** How high so many columns are, in pixels. */
+  public double heightOf(int number) {
+    int lines = (rows.size() + number - 1) / number;
+    return Math.ceil(lines * row());
+  }
+
   private double row() {
     return touch.scale().px(ROW_MM) * touch.scale().textFactor();
   }
@@ -87,8 +93,7 @@ public final class PlaceCounts extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    int lines = (rows.size() + columns - 1) / columns;
-    return Math.ceil(lines * row());
+    return heightOf(columns);
   }
 
   @Override

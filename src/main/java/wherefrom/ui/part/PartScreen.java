@@ -31,6 +31,9 @@ import wherefrom.ui.photos.PhotoStrip;
 public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
 
+  /** What readings and photographs have of wide glass. */
+  private static final double RIGHT = 0.42;
+
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
@@ -112,7 +115,8 @@ public final class PartScreen extends Page implements Scannable {
    */
   private Region told() {
     LifeLine life = new LifeLine(context.touch(), model.life());
-    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
+    Sideways both =
+        Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM).sharing(RIGHT));
     if (!context.touch().isLarge()) {
       return new Either(room -> told(both, room.width(), room.height()));
     }
