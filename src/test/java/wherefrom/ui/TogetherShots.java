@@ -198,7 +198,9 @@ final class TogetherShots {
   private static void trouble(SampleWindow window, SampleJob sample) {
     pair(window, sample, "rod-shell@R8L", "R7L");
     window.shell.context().navigator().changed();
-    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    sample.logbook.fail(
+        "The step could not be kept: the disk is full. It does not count. Make room on the disk,"
+            + " then do it again.");
     scan(window, sample.action(Action.UNDO));
   }
 

@@ -121,6 +121,7 @@ public final class CameraPane extends VBox implements LiveCamera {
       hint.setWords(sentence);
       show(preview.hasPicture());
       listener.brief(sentence.equals(CameraFeed.NO_CAMERA) ? "no camera here" : "no picture");
+      listener.failed(sentence);
     }
   }
 

@@ -211,7 +211,7 @@ public final class EngineView extends Region {
   }
 
   private void redraw() {
-    Asked asked = new Asked(tracked, kind.or(places::meant));
+    Asked asked = new Asked(tracked, kind, places.beside());
     EngineSight wanted = new EngineSight(asked, side, foot, ringed, room.isLettered());
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);

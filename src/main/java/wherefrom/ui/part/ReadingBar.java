@@ -49,10 +49,7 @@ final class ReadingBar extends Region {
     this.scale = touch.scale();
     line = 1.25 * scale.fontPx(Scale.SMALL_MM) * scale.textFactor();
     name = touch.small(judged.value().words()).within(MOST_LINES);
-    value =
-        touch
-            .fit(judged.value().amount().rounded(places()).text(), 4.5, 4.5, true)
-            .align(Pos.CENTER_RIGHT);
+    value = touch.fit(told(), 4.5, 4.5, true).align(Pos.CENTER_RIGHT);
     mark = new SignMark(scale, sign(judged.decision()), scale.px(MARK_MM));
     allowed.getStyleClass().add("limit-allowed");
     band.getStyleClass().add("limit-band");
@@ -66,6 +63,11 @@ final class ReadingBar extends Region {
     setAccessibleText(judged.sentence());
     Panes.grow(this);
     setMaxHeight(USE_PREF_SIZE);
+  }
+
+  /** The reading, and in words what its mark means. */
+  private String told() {
+    return judged.value().amount().rounded(places()).text() + ", " + judged.word();
   }
 
   private int places() {
@@ -115,7 +117,7 @@ final class ReadingBar extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return value.prefWidth(-1) + scale.px(20);
+    return value.prefWidth(-1);
   }
 
   /** Walls stand at a quarter and three quarters; the reading stays on the line. */

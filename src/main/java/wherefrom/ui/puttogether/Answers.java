@@ -111,11 +111,13 @@ final class Answers {
   private static ScreenAnswer judged(EngineJob job, Verdict verdict) {
     VerdictWords words = verdict.words(new JobPartNames(job));
     Marked marked = Marked.of(verdict);
+    boolean misread = verdict instanceof CodeVerdict.DigitsDisagree;
+    String told = misread ? words.sentence() + " Or type its six digits." : words.told();
     return new ScreenAnswer(
         Optional.of(verdict.cue()),
-        verdict.word(),
+        misread ? verdict.word() + ": scan it again" : verdict.word(),
         words.lines(),
-        verdict.cue() == Cue.ASK ? words.told() : StopWords.small(job, verdict),
+        verdict.cue() == Cue.ASK ? told : StopWords.small(job, verdict),
         marked.kind(),
         marked.spots());
   }

@@ -28,6 +28,7 @@ final class PutTogetherModel {
   private final Telling telling;
   private PartKind kind;
   private String trouble = "";
+  private Optional<Function<PutTogether, FitOutcome>> unkept = Optional.empty();
 
   PutTogetherModel(OpenJob job) {
     this.job = job;
@@ -76,6 +77,11 @@ final class PutTogetherModel {
     return trouble;
   }
 
+  /** What could not be written while a stop stands, and is to be done again; empty else. */
+  Optional<Function<PutTogether, FitOutcome>> unkept() {
+    return unkept;
+  }
+
   /** The kind of part that the drawn engine shows. */
   PartKind kind() {
     return kind;
@@ -107,11 +113,6 @@ final class PutTogetherModel {
   /** A spot is named; which part goes in there first is for the part in the hand to say. */
   Optional<Cue> tap(Spot spot) {
     return take(() -> together.tap(spot));
-  }
-
-  /** How many stops wait that do not stand here. */
-  int waiting() {
-    return together.waiting();
   }
 
   /**
@@ -187,11 +188,6 @@ final class PutTogetherModel {
     return take(together::again);
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
-  boolean canFitOnPurpose() {
-    return together.canFitOnPurpose();
-  }
-
   /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
     together.chooseReason(chosen);
@@ -242,6 +238,7 @@ final class PutTogetherModel {
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
     try {
       trouble = "";
+      unkept = Optional.empty();
       telling.asksNoMore();
       Optional<Place> held = here();
       FitOutcome step = deed.get();
@@ -251,6 +248,7 @@ final class PutTogetherModel {
       String why = LogbookException.sentence(e);
       if (stop().isPresent()) {
         trouble = why;
+        unkept = e instanceof LogbookException ? Optional.of(it -> deed.get()) : unkept;
       } else {
         telling.say(ScreenAnswer.notKept(why));
       }

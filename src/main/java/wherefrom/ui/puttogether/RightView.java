@@ -202,14 +202,16 @@ final class RightView extends Region {
     put(engine, 0, top, wide, high);
   }
 
-  /** Upright: the engine, what is left, the keys, each as wide as the glass. */
+  /** Upright: the engine, what is left where it costs no engine, the keys, as wide as the glass. */
   private void under(double top, double gap) {
     double wide = getWidth();
     double rows = Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
     put(row, 0, y, wide, rows);
     double needed = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
-    double line = y - gap - needed >= top ? needed : 0;
+    double free = y - 1.5 * gap - top;
+    boolean costs = engine.hasRoom(wide, free) && !engine.hasRoom(wide, free - needed);
+    double line = y - gap - needed >= top && !costs ? needed : 0;
     double over = y - gap - line;
     told(0, over, wide, line);
     double high = over - gap / 2 - top;

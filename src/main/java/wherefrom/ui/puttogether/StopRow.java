@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.List;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
@@ -31,6 +32,15 @@ final class StopRow extends Region {
   double wideEnough() {
     double widest = keys.minWidth(-1);
     return several ? 2 * widest + apart : widest;
+  }
+
+  /** Whether one of them has the ring: what is said then may be about it. */
+  boolean isPointed() {
+    Node at = getScene() == null ? null : getScene().getFocusOwner();
+    while (at != null && !at.equals(this)) {
+      at = at.getParent();
+    }
+    return at != null;
   }
 
   private double used(double width) {

@@ -59,21 +59,21 @@ final class WorkKeys {
 
   private final Touch touch;
   private final Deeds deeds;
-  private boolean low;
+  private boolean cramped;
 
   WorkKeys(Touch touch, Deeds deeds) {
     this.touch = touch;
     this.deeds = deeds;
   }
 
-  /** Says whether the glass is low: large letters then leave the engine no room beside all keys. */
-  void low(boolean isLow) {
-    low = isLow;
+  /** Says whether the room is cramped: large letters then leave the engine none beside all keys. */
+  void cramped(boolean isCramped) {
+    cramped = isCramped;
   }
 
-  /** With the largest letters, and with large ones on low glass, one key leads to all. */
+  /** With the largest letters, and with large ones in a cramped room, one key leads to all. */
   private boolean isTight() {
-    return touch.scale().textFactor() >= 2 || (touch.isLarge() && low);
+    return touch.scale().textFactor() >= 2 || (touch.isLarge() && cramped);
   }
 
   /** How the halves are named, and what else there is to do: the last row. */
@@ -111,7 +111,7 @@ final class WorkKeys {
     if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
-    if (model.waiting() > 0) {
+    if (model.stopped().waiting() > 0) {
       made.add(touch.key("A stop waits", deeds::stop));
     }
     if (model.decisionsWait()) {

@@ -54,6 +54,9 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
   public void brief(String words) {}
 
   @Override
+  public void failed(String sentence) {}
+
+  @Override
   public void shown() {
     context.background(() -> context.services().cameras().list(), this::found);
     pane.start();

@@ -104,7 +104,7 @@ class PutTogetherModelTest {
   @Test
   void onPurposeNeedsAReason() {
     fit("pushrod@3EX", "5EX");
-    assertThat(model.canFitOnPurpose()).isTrue();
+    assertThat(model.stopped().canFitOnPurpose()).isTrue();
     model.act(Action.YES);
     assertThat(model.stop()).isPresent();
     assertThat(model.trouble()).contains("Nothing is fitted.");
@@ -153,7 +153,7 @@ class PutTogetherModelTest {
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
     assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Grey six");
-    assertThat(model.canFitOnPurpose()).isFalse();
+    assertThat(model.stopped().canFitOnPurpose()).isFalse();
   }
 
   @Test
