@@ -69,7 +69,7 @@ class FirstMinuteFlowTest {
     assertThat(presses).isLessThanOrEqualTo(4);
     assertThat(window.services.printed).hasSize(1);
     assertThat(window.words()).contains("Next: place cards");
-    press("Next: place cards");
+    press("Next: place cards", "Print", "Next: action cards", "Print", "All printed");
     assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
     assertThat(window.words()).contains("Go on: 1 IN rocker");
   }
