@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.inspection.Look;
-import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PartRecord;
+import wherefrom.job.inspect.FoundOnPart;
+import wherefrom.job.inspect.FoundOnPart.Standing;
 import wherefrom.job.puttogether.FirstIn;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.PutTogether;
@@ -89,8 +88,8 @@ final class RightModel {
       said.add("A stop waits: Go on shows it.");
     }
     new FirstIn(job.state()).notice(place).ifPresent(said::add);
-    if (!isLookedAt()) {
-      said.add("Not looked at.");
+    if (isNotLookedAt()) {
+      said.add("Nobody looked at this " + place.kind().word() + ".");
     }
     if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       said.add("No card scanned.");
@@ -98,17 +97,11 @@ final class RightModel {
     return String.join(" ", said);
   }
 
-  private boolean isLookedAt() {
+  private boolean isNotLookedAt() {
     return job.state()
         .findFitted(place)
-        .map(part -> job.state().getPart(part.item()))
-        .filter(part -> !part.part().fresh() && part.decision().isEmpty())
-        .filter(part -> part.looks().values().stream().allMatch(Look.NOT_LOOKED::equals))
-        .filter(part -> job.state().measures().listResults(subject(part)).isEmpty())
-        .isEmpty();
-  }
-
-  private static Subject subject(PartRecord part) {
-    return Subject.ofPart(part.part().item());
+        .map(part -> FoundOnPart.of(job, part.item()).standing())
+        .filter(Standing.NOT_LOOKED::equals)
+        .isPresent();
   }
 }
