@@ -14,6 +14,7 @@ import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Group;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
@@ -35,10 +36,13 @@ import wherefrom.ui.controls.Touch;
  * changed are. The picture itself takes no touch; its zones do.
  */
 public final class DrawnEngine extends Region {
+  private static final Set<String> LETTERS = Set.of("IN", "EX");
+
   private final Asked asked;
   private final Function<Bounds, Drawing> maker;
   private final Optional<DrawnZones> zones;
   private final Group picture = new Group();
+  private final Group words = new Group();
   private final Group here = new Group();
   private final CarrierNodes carriers = new CarrierNodes();
   private final Map<Place, PartNode> parts = new HashMap<>();
@@ -181,7 +185,7 @@ public final class DrawnEngine extends Region {
   private void build(Drawing drawn) {
     drawing = Optional.of(drawn);
     carriers.build(drawn, states);
-    Group words = new Group(ShapeNodes.of(drawn.words()));
+    words.getChildren().setAll(ShapeNodes.of(drawn.words()));
     Group figures = new Group();
     Group markGroup = new Group();
     parts.clear();
@@ -259,6 +263,22 @@ public final class DrawnEngine extends Region {
           .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
     }
     here.getChildren().addAll(ShapeNodes.of(StopRings.of(drawn, wrong, right)));
+    keepLettersFree();
+  }
+
+  /** IN or EX leaves where an arrow lies over it: half of it would be read as something else. */
+  private void keepLettersFree() {
+    words.getChildren().stream()
+        .filter(node -> node instanceof Text letters && LETTERS.contains(letters.getText()))
+        .forEach(
+            letters ->
+                letters.setVisible(
+                    here.getChildren().stream()
+                        .noneMatch(
+                            pointer ->
+                                pointer
+                                    .getBoundsInParent()
+                                    .intersects(letters.getBoundsInParent()))));
   }
 
   private void zones(Drawing drawn) {
