@@ -117,7 +117,7 @@ class EveryVerdictSaysTest {
     all.add(
         new LeftStanding(
             VerdictName.WRONG_ENGINE, "It is another's.", Optional.empty(), Optional.empty()));
-    all.add(new CodeVerdict.WrongEngine(7, Optional.of("Grey six")));
+    all.add(new CodeVerdict.WrongEngine(7, Optional.of("Gray six")));
     all.add(new CodeVerdict.WrongEngine(7, Optional.empty()));
     return all;
   }

@@ -25,6 +25,7 @@ final class PutTogetherModel {
   private final OpenJob job;
   private final PutTogether together;
   private final ScreenAnswer start;
+  private final int undecided;
   private final Telling telling;
   private PartKind kind;
   private String trouble = "";
@@ -40,8 +41,8 @@ final class PutTogetherModel {
             .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
     ScreenAnswer first = Answers.of(job.state(), together.last());
     first.kind().ifPresent(shown -> kind = shown);
-    start =
-        stop().isPresent() ? first : Answers.start(new Deciding(job).listUndecided().size(), first);
+    undecided = new Deciding(job).listUndecided().size();
+    start = stop().isPresent() ? first : Answers.start(undecided, first);
     telling = new Telling(job, this::due, start);
   }
 
@@ -90,6 +91,11 @@ final class PutTogetherModel {
   /** Whether the screen has just come up, and says how many parts wait for a decision. */
   boolean decisionsWait() {
     return telling.last().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
+  }
+
+  /** How many parts waited for a decision when the screen came up. */
+  int undecided() {
+    return undecided;
   }
 
   Optional<Cue> choose(FitMode mode) {

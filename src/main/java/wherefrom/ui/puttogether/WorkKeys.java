@@ -7,6 +7,7 @@ import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.Cue;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -94,6 +95,19 @@ final class WorkKeys {
     return touch.key(words, () -> deeds.choose(mode)).select(mode == model.mode());
   }
 
+  /** What comes first where parts wait for a decision; scanning one needs no key. */
+  Optional<TagKey> head(PutTogetherModel model) {
+    if (!model.decisionsWait()) {
+      return Optional.empty();
+    }
+    String waiting = model.answer().headline();
+    return Optional.of(
+        touch.tag(
+            touch.brief(waiting, model.undecided() + " to decide"),
+            touch.brief("decide, or scan a part", "or scan a part"),
+            deeds::decide));
+  }
+
   private TouchKey bigPart(BigPartRecord part) {
     return touch.key("On: " + part.words(), () -> deeds.show(part));
   }
@@ -113,9 +127,6 @@ final class WorkKeys {
     }
     if (model.stopped().waiting() > 0) {
       made.add(touch.key("A stop waits", deeds::stop));
-    }
-    if (model.decisionsWait()) {
-      made.add(touch.key("Decide", deeds::decide));
     }
     boolean asks = model.answer().cue().filter(Cue.ASK::equals).isPresent();
     if (asks && model.dueHalves().held().isEmpty()) {

@@ -44,7 +44,7 @@ final class WorkView extends Region {
   private final Wire wire;
   private List<TouchKey> rowKeys = List.of();
   private List<TouchKey> sideKeys = List.of();
-  private Optional<AnswerPanel> card = Optional.empty();
+  private Optional<Region> card = Optional.empty();
   private Optional<HalfTag> part = Optional.empty();
   private Optional<HalfTag> place = Optional.empty();
   private Optional<Region> shape = Optional.empty();
@@ -77,13 +77,19 @@ final class WorkView extends Region {
     Optional<Halves> halves = model.halves();
     part = halves.map(all -> new HalfTag(touch, all.part(), all.hasPart()));
     place = halves.map(all -> new HalfTag(touch, all.place(), all.hasPlace()));
-    card =
-        halves.isPresent() ? Optional.empty() : Optional.of(new AnswerPanel(touch, model.answer()));
+    card = halves.isPresent() ? Optional.empty() : Optional.of(head(model));
     shown = Optional.of(model);
     label(model);
     tooLow = 0;
     look(model);
     fill();
+  }
+
+  /** What is told while nothing was scanned: the tag where decisions are to be made first. */
+  private Region head(PutTogetherModel model) {
+    return keys.head(model)
+        .<Region>map(tag -> tag)
+        .orElseGet(() -> new AnswerPanel(touch, model.answer()));
   }
 
   private void label(PutTogetherModel model) {

@@ -152,7 +152,7 @@ class PutTogetherModelTest {
   @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
-    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Grey six");
+    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Gray six");
     assertThat(model.stopped().canFitOnPurpose()).isFalse();
   }
 
