@@ -147,6 +147,33 @@ class KeptLettersTest {
         });
   }
 
+  /** What was never measured cannot be told by measuring it now. */
+  @Test
+  void lostTagsOfPartsThatWereNeverMeasuredLeadToTheChanges() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("laptop", 100, "shop-tags");
+          assertThat(tags(window)).containsExactly("Measure number 1");
+          window.press("Pushrods");
+          window.pressOnSomePage("rockers");
+          window.layOut();
+          assertThat(tags(window)).containsExactly("Changes");
+          assertThat(window.words()).contains("No rocker that is out was measured before.");
+          return 0;
+        });
+  }
+
+  /** The next part is what is to be done while places of a section are open. */
+  @ParameterizedTest
+  @CsvSource({"section, Fit the next", "section-filled, Finish section"})
+  void aSectionIsFinishedOnceItIsFilled(String shot, String words) {
+    Toolkit.on(
+        () -> {
+          assertThat(tags(window("laptop", 100, shot))).allMatch(tag -> tag.startsWith(words));
+          return 0;
+        });
+  }
+
   /** The arrow at 4 IN comes from outside, where its letters stand; no other letters leave. */
   @Test
   void noArrowLiesOverTheLettersOfAValve() {

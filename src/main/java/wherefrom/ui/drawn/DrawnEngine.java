@@ -14,7 +14,6 @@ import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Group;
 import javafx.scene.layout.Region;
-import javafx.scene.text.Text;
 import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
@@ -36,8 +35,6 @@ import wherefrom.ui.controls.Touch;
  * changed are. The picture itself takes no touch; its zones do.
  */
 public final class DrawnEngine extends Region {
-  private static final Set<String> LETTERS = Set.of("IN", "EX");
-
   private final Asked asked;
   private final Function<Bounds, Drawing> maker;
   private final Optional<DrawnZones> zones;
@@ -263,22 +260,17 @@ public final class DrawnEngine extends Region {
           .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
     }
     here.getChildren().addAll(ShapeNodes.of(StopRings.of(drawn, wrong, right)));
-    keepLettersFree();
+    keepLettersFree(drawn);
   }
 
-  /** IN or EX leaves where an arrow lies over it: half of it would be read as something else. */
-  private void keepLettersFree() {
-    words.getChildren().stream()
-        .filter(node -> node instanceof Text letters && LETTERS.contains(letters.getText()))
-        .forEach(
-            letters ->
-                letters.setVisible(
-                    here.getChildren().stream()
-                        .noneMatch(
-                            pointer ->
-                                pointer
-                                    .getBoundsInParent()
-                                    .intersects(letters.getBoundsInParent()))));
+  private void keepLettersFree(Drawing drawn) {
+    Set<Place> shown = pointing ? pointed : Set.of();
+    ValveLetters.keepFree(
+        words,
+        shown.stream()
+            .flatMap(place -> drawn.find(place).stream())
+            .map(PartFigure::pointer)
+            .toList());
   }
 
   private void zones(Drawing drawn) {
