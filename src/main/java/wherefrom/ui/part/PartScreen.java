@@ -32,6 +32,9 @@ import wherefrom.ui.photos.PhotoStrip;
 public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
 
+  /** What readings and photographs have of wide glass. */
+  private static final double RIGHT = 0.42;
+
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
@@ -118,7 +121,8 @@ public final class PartScreen extends Page implements Scannable {
     Sideways both =
         measured.getChildren().isEmpty()
             ? Sideways.alone(context.scale(), life)
-            : new Sideways(context.scale(), life, measured, right);
+            : new Sideways(context.scale(), life, measured, right)
+                .sharing(context.touch().isLarge() ? 0 : RIGHT);
     Panes.grow(both);
     if (!context.touch().isLarge()) {
       return new Either(room -> told(both, room.width(), room.height()));
