@@ -253,13 +253,22 @@ public final class SketchView extends Region {
     }
   }
 
-  /** The first mark's words stand above where it lies in the upper half; the second opposite. */
+  /**
+   * The first mark's words stand above where it lies in the upper half; the last opposite, where
+   * there are more than two or no line holds the words of both.
+   */
   private boolean isUpper(int at) {
     if (large) {
       return false;
     }
-    boolean same = at > 0 && at == marks.size() - 1 && marks.size() > 2;
-    return same ? !isUpper(0) : marks.get(at).y() < HIGH / 2 || isLevel(at);
+    boolean last = at > 0 && at == marks.size() - 1;
+    boolean opposite = last && (marks.size() > 2 || !isOneLine());
+    return opposite ? !isUpper(0) : marks.get(at).y() < HIGH / 2 || isLevel(at);
+  }
+
+  private boolean isOneLine() {
+    double wide = words.stream().mapToDouble(said -> said.prefWidth(-1)).sum();
+    return wide + (words.size() - 1) * APART_MM * gap <= getWidth() - 2 * gap;
   }
 
   private boolean isLevel(int at) {
