@@ -15,6 +15,14 @@ final class BottomColumn {
   /** Wider, in the column's height, and the cap would reach out of it. */
   private static final double WIDEST = 0.34;
 
+  /** Where the cap ends, and its height, in the column's height. */
+  private static final double FOOT = 0.99;
+
+  private static final double CAP = 0.17;
+
+  /** The most of a cap's height in its width. */
+  private static final double CAP_TO_WIDE = 0.6;
+
   private final ZoomColumn at;
   private final int cylinder;
   private final double x;
@@ -70,12 +78,17 @@ final class BottomColumn {
     }
   }
 
+  /** Of a slim column no more than suits its width. */
+  private double capHigh() {
+    return Math.max(Math.min(CAP * at.height(), CAP_TO_WIDE * wide), r * 1.32);
+  }
+
   private void cap() {
-    double high = Math.max(at.height() * 0.17, r * 1.32);
-    Bounds box = new Bounds(x - wide / 2, at.y(0.82), wide, high);
+    double high = capHigh();
+    Bounds box = new Bounds(x - wide / 2, at.y(FOOT) - high, wide, high);
     part(
         new Place(PartKind.ROD_CAP, new RodSpot(cylinder, ShellHalf.LOWER)),
-        0.93,
+        FOOT - 0.06 / CAP * capHigh() / at.height(),
         out -> new BottomEndShapes(out).rodCap(box));
   }
 
@@ -88,6 +101,6 @@ final class BottomColumn {
     at.name(PartKind.ROD, "rod", x + 0.12 * wide, begin, end, at.y(0.22));
     at.name(PartKind.ROD_SHELL, "upper", bore, begin, end, at.y(0.47));
     at.name(PartKind.ROD_SHELL, "lower", bore, begin, end, at.y(0.68));
-    at.name(PartKind.ROD_CAP, "cap", bolts, begin, end, at.y(0.90));
+    at.name(PartKind.ROD_CAP, "cap", bolts, begin, end, at.y(FOOT) - 0.09 / CAP * capHigh());
   }
 }

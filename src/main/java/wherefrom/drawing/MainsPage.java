@@ -18,6 +18,9 @@ public final class MainsPage {
   /** Where the upper shell's name stands. */
   private static final double UPPER_NAME = 276;
 
+  /** From what a name stands below to its middle, in the size of its letters. */
+  private static final double UNDER = 0.8;
+
   /** From a shell's edge to the middle of a mark beside it, in the mark's side. */
   private static final double BESIDE = 0.6;
 
@@ -182,10 +185,18 @@ public final class MainsPage {
     anchors.add(Anchor.alone(place, mark, side, side, true));
   }
 
+  /** Close below the lower shell and its mark, not beside the cap. */
+  private double lowerName() {
+    double mark = shellMark(y(LOWER), false) + ZoomColumn.mark(glass) / 2;
+    double foot = Math.max(y(LOWER) + r, mark);
+    double under = foot + UNDER * glass.letter() * glass.factor();
+    return (Math.min(under, (foot + y(CAP)) / 2) - top) / k;
+  }
+
   private void names(double x) {
     boolean caps = layout.mainCaps();
     name(x, UPPER_NAME, caps ? "upper" : "left");
-    name(x, 462, caps ? "lower" : "right");
+    name(x, lowerName(), caps ? "lower" : "right");
     double cap = Letters.width("cap", glass.letter() * glass.factor(), false);
     boolean fits = cap < 0.42 * wide;
     if (caps && fits && asked.isTracked(PartKind.MAIN_CAP)) {

@@ -26,6 +26,9 @@ final class NumberFit {
   /** What a number may grow to between the marks of its two valves, in pitches. */
   private static final double BESIDE_MARKS = 0.29;
 
+  /** The same within a rod's two shells, which lie round it. */
+  private static final double IN_RING = 0.32;
+
   /** A digit's ink, and from a digit to the next, in the size. */
   private static final double INK = 0.55;
 
@@ -47,7 +50,7 @@ final class NumberFit {
     if (at.hasNumbersOutside() || usual >= most) {
       return at.hasNumbersOutside() ? least : usual;
     }
-    double beside = at.view() == View.ABOVE ? BESIDE_MARKS * at.pitch() : most;
+    double beside = (at.view() == View.ABOVE ? BESIDE_MARKS : IN_RING) * at.pitch();
     return Math.max(usual, Math.min(least * glass.factor(), Math.min(beside, most)));
   }
 

@@ -14,10 +14,16 @@ import wherefrom.parts.Place;
 final class ValveColumn {
   private static final double PUSHROD = 0.16;
   private static final double STEM = 0.82;
-  private static final double ROCKER_HIGH = 0.23;
   private static final double LIFTER_TOP = 0.79;
   private static final double ASIDE = 0.19;
+
+  /** Below the rocker's stand. */
+  private static final double KEEPERS_MARK = 0.315;
+
   private static final int COILS = 5;
+
+  /** Marks beside the spring are so far apart, in their side. */
+  private static final double APART = 1.05;
 
   private final ZoomColumn at;
   private final ValveSpot valve;
@@ -25,6 +31,7 @@ final class ValveColumn {
   private final boolean roller;
   private final double c;
   private final double h;
+  private final double high;
   private final double rk;
   private final double px;
   private final double vx;
@@ -37,7 +44,8 @@ final class ValveColumn {
     this.roller = layout.lifters() == LifterType.ROLLER;
     this.c = at.width();
     this.h = at.height();
-    this.rk = ROCKER_HIGH * h;
+    this.high = at.topHeight();
+    this.rk = at.rockerHeight();
     this.px = at.x(PUSHROD);
     this.vx = at.x(STEM);
     this.unit = at.glass().unit();
@@ -132,23 +140,40 @@ final class ValveColumn {
         new Point(vx, at.y(0.385)),
         out -> new ValveShapes(out, unit).spring(coils, COILS));
     Bounds plate = new Bounds(vx - 0.135 * c, top + rk * 0.97, 0.27 * c, rk * 0.28);
-    boolean keepers = at.asked().isTracked(PartKind.KEEPERS);
-    Point beside = beside(keepers ? 0.335 : 0.265, PartKind.RETAINER, 0.065, 0.28);
-    part(PartKind.RETAINER, beside, out -> new ValveShapes(out, unit).retainer(plate));
-    if (keepers) {
+    part(
+        PartKind.RETAINER,
+        beside(retainerMark(), PartKind.RETAINER, "retainer", 0.065, 0.28),
+        out -> new ValveShapes(out, unit).retainer(plate));
+    if (hasKeepers()) {
       Bounds wedges = new Bounds(vx - 0.045 * c, top + rk * 0.93, 0.09 * c, rk * 0.24);
-      Point above = beside(0.245, PartKind.KEEPERS, 0.035, 0.225);
+      Point above = beside(KEEPERS_MARK * high, PartKind.KEEPERS, "keepers", 0.035, 0.225);
       part(PartKind.KEEPERS, above, out -> new ValveShapes(out, unit).keepers(wedges));
     }
   }
 
+  private boolean hasKeepers() {
+    return at.asked().isTracked(PartKind.KEEPERS);
+  }
+
+  /** How far down the retainer's mark is: below that of the keepers. */
+  private double retainerMark() {
+    double step = Math.max(0.09 * high, APART * ZoomColumn.mark(at.glass()));
+    return hasKeepers() ? KEEPERS_MARK * high + step : 0.335 * high;
+  }
+
   /**
-   * A spot for a mark on the left of the spring, with a line to a part that is too small for it.
+   * A spot for a mark on the left of the spring, with a line to a part that is too small for it,
+   * and its name where the column is wide enough.
+   *
+   * @param down from below the heading
+   * @param edge of the part, in the height that the top follows
    */
-  private Point beside(double down, PartKind kind, double aside, double edge) {
-    Point spot = new Point(vx - 0.24 * c, at.y(down));
+  private Point beside(double down, PartKind kind, String name, double aside, double edge) {
+    Point spot = new Point(vx - 0.24 * c, at.y(0) + down);
     if (at.asked().isMeant(kind)) {
-      at.words().line(spot.x(), spot.y(), vx - aside * c, at.y(edge), Role.RULE);
+      at.words().line(spot.x(), spot.y(), vx - aside * c, at.y(0) + edge * high, Role.RULE);
+      double left = spot.x() - ZoomColumn.mark(at.glass()) / 2;
+      at.name(kind, name, left, left - at.glass().px(12), px + 0.07 * c, spot.y());
     }
     return spot;
   }
@@ -158,7 +183,7 @@ final class ValveColumn {
     double top = at.y(0) + 4 * unit;
     Bounds box = new Bounds(px - RockerShapes.CUP * wide, top, wide, rk);
     int before = at.ground().count();
-    new RockerShapes(at.ground(), box).stand(shaft, h * 0.05);
+    new RockerShapes(at.ground(), box).stand(shaft, high * 0.05);
     BigPartKind under = shaft ? BigPartKind.ROCKER_SHAFT : BigPartKind.HEAD;
     carrier(under, before, List.of(), Optional.empty());
     part(
@@ -174,11 +199,19 @@ final class ValveColumn {
     }
   }
 
+  /** Below the retainer's mark, where that has one. */
+  private double springName() {
+    boolean marked = at.asked().isMeant(PartKind.RETAINER);
+    double under = (retainerMark() + 0.07 * high) / h;
+    return marked ? Math.min(0.48, Math.max(0.43, under)) : 0.43;
+  }
+
   private void names() {
     double lifter = at.y(LIFTER_TOP) + h * 0.165;
     double head = vx - 0.16 * c;
     at.name(PartKind.PUSHROD, "pushrod", px + 0.06 * c, px + 0.095 * c, head, at.y(0.66));
-    at.name(PartKind.SPRING, "spring", vx - 0.13 * c, vx - 0.20 * c, px + 0.07 * c, at.y(0.43));
+    at.name(
+        PartKind.SPRING, "spring", vx - 0.13 * c, vx - 0.20 * c, px + 0.07 * c, at.y(springName()));
     at.name(PartKind.LIFTER, "lifter", px + 0.13 * c, px + 0.21 * c, head, lifter);
   }
 }

@@ -18,6 +18,11 @@ final class ZoomColumn {
   private static final double ARROW = 68;
   private static final double USUAL_WIDTH = 336;
 
+  /** So much higher than wide a column may be before its rocker is no longer drawn the higher. */
+  private static final double SLIM = 2.4;
+
+  private static final double ROCKER = 0.23;
+
   private final Bounds box;
   private final double top;
   private final Asked asked;
@@ -67,6 +72,16 @@ final class ZoomColumn {
   /** Height below the heading. */
   double height() {
     return box.bottom() - top;
+  }
+
+  /** The height that rocker and retainer follow: all of it but in a slim column. */
+  double topHeight() {
+    return Math.min(height(), SLIM * width());
+  }
+
+  /** The height of the rocker, below the heading. */
+  double rockerHeight() {
+    return ROCKER * topHeight();
   }
 
   /** A place across the column, as a part of its width. */

@@ -15,7 +15,6 @@ import wherefrom.parts.Place;
  * which opens the list of its parts. What is not tracked has none.
  */
 final class ZoomZones {
-  private static final double ROCKER = 0.23;
   private static final double LIFTER = 0.79;
   private static final double SEAT = 0.50;
   private static final double LEFT = 0.40;
@@ -36,14 +35,15 @@ final class ZoomZones {
     ZoomZones zones = new ZoomZones(at);
     double left = at.left();
     double middle = at.x(LEFT);
+    double rocker = at.rockerHeight() / at.height();
     double beside = Math.max(at.x(RIGHT), middle + at.glass().gap());
-    zones.add(left, at.right(), 0, ROCKER, valve, PartKind.ROCKER, PartKind.PIVOT);
-    zones.add(left, middle, ROCKER, LIFTER, valve, PartKind.PUSHROD);
+    zones.add(left, at.right(), 0, rocker, valve, PartKind.ROCKER, PartKind.PIVOT);
+    zones.add(left, middle, rocker, LIFTER, valve, PartKind.PUSHROD);
     zones.add(left, middle, LIFTER, 1, valve, PartKind.LIFTER);
     zones.add(
         beside,
         at.right(),
-        ROCKER,
+        rocker,
         SEAT,
         valve,
         PartKind.SPRING,

@@ -45,6 +45,11 @@ public final class BenchStops {
     return all().lastAt(bench()).map(it -> (StopGiven) it.entry());
   }
 
+  /** When the stop was given that waits at this bench; 0 where none does. */
+  public long waitingSince() {
+    return all().lastAt(bench()).map(LoggedEntry::sequence).orElse(0L);
+  }
+
   /** The stops of a part, at whatever bench; of tags that stood for no part those of this bench. */
   public List<LoggedEntry> of(int item) {
     return item == 0 ? all().ofTags(bench()) : all().of(item);

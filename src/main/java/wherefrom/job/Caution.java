@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import wherefrom.parts.BigPartKind;
+import wherefrom.text.Words;
 
 /**
  * What can hurt a person or spoil a part, by the step where it can. The source stands beside each
@@ -174,6 +175,11 @@ public enum Caution {
   /** A published source, or "common practice, no source". */
   public String source() {
     return source;
+  }
+
+  /** Its sentence, then where that comes from. */
+  public String sourced() {
+    return sentence + " " + Words.source(source) + ".";
   }
 
   /** The cautions of a stage of taking apart, as {@link wherefrom.parts.PartKind#stage} counts. */

@@ -92,7 +92,7 @@ class TorqueCommandsTest {
       right("tick", "--card", "1", "--person", "A. B.");
     }
     tick(2, "A. B.", "--out-of-turn");
-    assertThat(tick(1, "A. B.")).isEqualTo("Stage 3: bolt 3 turn on by 90 deg.");
+    assertThat(tick(1, "A. B.")).isEqualTo("Stage 3: turn bolt 3 on by 90 deg.");
     for (int bolt = 3; bolt <= 10; bolt++) {
       tick(bolt, "A. B.");
     }

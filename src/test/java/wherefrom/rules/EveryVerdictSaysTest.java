@@ -113,12 +113,21 @@ class EveryVerdictSaysTest {
         new LeftStanding(
             VerdictName.WRONG_PLACE, "It came from there.", Optional.of(shell), Spots.find("R7L")));
     all.add(settledAtHome());
+    all.add(oldTag());
     all.add(
         new LeftStanding(
             VerdictName.WRONG_ENGINE, "It is another's.", Optional.empty(), Optional.empty()));
-    all.add(new CodeVerdict.WrongEngine(7, Optional.of("Grey six")));
+    all.add(new CodeVerdict.WrongEngine(7, Optional.of("Gray six")));
     all.add(new CodeVerdict.WrongEngine(7, Optional.empty()));
     return all;
+  }
+
+  private LeftStanding oldTag() {
+    return new LeftStanding(
+        VerdictName.RETIRED,
+        "This is an older tag.",
+        Optional.empty(),
+        Optional.of(pushrod.home().spot()));
   }
 
   private LeftStanding settledAtHome() {
@@ -200,6 +209,15 @@ class EveryVerdictSaysTest {
         .containsExactly("Stopped: not cleared", "Here: 3 EX", "Since then: settled");
     assertThat(words.small())
         .isEqualTo("What stood against it is settled since. It said: It is off for washing.");
+  }
+
+  /** The part of an old tag may be the right one: it is the tag that is to be changed. */
+  @Test
+  void anOldTagThatWasStoppedBeforeIsSaidToBeOld() {
+    VerdictWords words = oldTag().words(NAMES);
+    assertThat(words.lines()).containsExactly("Stopped: old tag", "Here: 3 EX");
+    assertThat(words.first()).isEqualTo(WayOut.SCAN_NEWER_TAG);
+    assertThat(words.advice()).doesNotContain("right part");
   }
 
   @Test

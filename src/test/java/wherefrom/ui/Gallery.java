@@ -28,6 +28,9 @@ import wherefrom.ui.sample.SampleWindow;
 
 /** Every screen, in the states worth looking at. A new screen gets a line here. */
 final class Gallery {
+  /** By then a message was read, and goes with the next press. */
+  private static final long LATER = 2_000_000_000L;
+
   private Gallery() {}
 
   static List<Shot> all() {
@@ -82,7 +85,9 @@ final class Gallery {
     SampleJob sample = SampleJob.apart();
     window.services.shelf.put(sample.job.folder().toString(), sample.job);
     context.open(sample.job);
-    context.navigator().jobs();
+    window.layOut();
+    window.nanos.addAndGet(LATER);
+    window.pressRail("Jobs");
   }
 
   private static void jobHomeStickAway(SampleWindow window) {

@@ -51,11 +51,13 @@ class NewJobFlowTest {
     Toolkit.on(
         () -> {
           pressAll(window, "New job", "Edit engine", "Short name", "/", "Done");
-          pressAll(window, "Use it");
+          assertThat(window.words())
+              .contains("Not yet: use small letters")
+              .doesNotContain("Use it");
+          pressAll(window, "Put right: Short name");
           return 0;
         });
-    assertThat(window.shell.message()).contains("name: use small letters");
-    assertThat(window.shell.current().title()).isEqualTo("Engine layout");
+    assertThat(window.shell.current().title()).isEqualTo("Short name, for files");
   }
 
   @Test

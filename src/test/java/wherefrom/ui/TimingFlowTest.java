@@ -8,6 +8,7 @@ import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
+import wherefrom.job.timing.TimingSetting;
 import wherefrom.quantity.Unit;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -54,7 +55,7 @@ class TimingFlowTest {
         () -> {
           window.pressOnSomePage("20 deg");
           press("Correct the lift", ".", "0", "5", "Done");
-          window.pressOnSomePage("-10 deg");
+          window.pressOnSomePage("−10 deg");
           press("Take it out");
           return 0;
         });
@@ -66,6 +67,28 @@ class TimingFlowTest {
           return 0;
         });
     assertThat(book.readings(LOBE)).hasSize(2);
+  }
+
+  @Test
+  void whatIsStillOpenIsPressedWhereItIsSaid() {
+    TimingBook book = new TimingBook(sample.job);
+    Toolkit.on(
+        () -> {
+          assertThat(window.words()).contains("Next: chain deflection");
+          window.pressOnSomePage("Degree wheel");
+          press("Cylinder 1");
+          assertThat(window.words()).contains("Next: checking lift").doesNotContain("At no");
+          press("Next: checking", ".", "0", "5", "Done");
+          assertThat(window.words()).contains("Next: wheel reading error");
+          press("Wheel reading", "1", "Done", "Dial", ".", "0", "1", "Done");
+          press("Next: error of", "1", "Done");
+          assertThat(window.words()).contains("Next: intake readings");
+          press("Next: intake");
+          assertThat(window.words()).contains("Add a reading");
+          return 0;
+        });
+    assertThat(book.find(TimingSetting.STATED_LIFT)).isPresent();
+    assertThat(book.find(TimingSetting.ZERO)).isPresent();
   }
 
   @Test

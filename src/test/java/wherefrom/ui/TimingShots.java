@@ -16,6 +16,7 @@ import wherefrom.ui.timing.CylinderScreen;
 import wherefrom.ui.timing.LiftPlotScreen;
 import wherefrom.ui.timing.LobeScreen;
 import wherefrom.ui.timing.TimingScreen;
+import wherefrom.ui.timing.WheelScreen;
 import wherefrom.workings.timing.TimingValue;
 
 /** The timing check, in the states worth looking at. */
@@ -26,6 +27,7 @@ final class TimingShots {
     return List.of(
         shot("timing-none", TimingScreen.class, false),
         shot("timing", TimingScreen.class, true),
+        shot("timing-wheel", WheelScreen.class, true, "Wheel and"),
         shot("timing-open", CylinderScreen.class, false, "Degree wheel", "Cylinder 1"),
         shot("timing-cylinder", CylinderScreen.class, true, "Cylinder 1"),
         shot("timing-lobe", LobeScreen.class, true, "Cylinder 1", "Intake"),
@@ -62,8 +64,8 @@ final class TimingShots {
 
   private static void press(SampleWindow window, String words) {
     if (words.equals("Intake")) {
-      window.pressBelow("Intake readings");
-    } else if (words.startsWith("C") || words.startsWith("D")) {
+      window.pressExactly(window.shell.context().touch().isLarge() ? "Intake" : "Intake readings");
+    } else if (words.startsWith("C") || words.startsWith("D") || words.startsWith("W")) {
       window.pressOnSomePage(words);
     } else {
       window.pressBelow(words);

@@ -87,7 +87,7 @@ class TorqueFlowTest {
     press("New torque", "Which bolts", "head bolts, left");
     press("How they lie", "2", "Done", "5", "Done", "Threads", "oiled");
     press("Stages", "Add", "3", "0", "N·m", "Add", "6", "0", "N·m", "Add", "9", "0", "degrees");
-    press("Done", "Figures from", "M", "7", "Done", "Start the card");
+    press("Done", "Source of the figures", "M", "7", "Done", "Start the card");
   }
 
   @Test
@@ -159,7 +159,7 @@ class TorqueFlowTest {
           touchEmpty(0);
           press("That is all", "this engine's service");
           press("Threads", "dry", "Stages", "Add", "2", "0", "lb·ft", "Done");
-          press("Figures from", "M", "Done", "Start the card");
+          press("Source of the figures", "M", "Done", "Start the card");
           bolt(2);
           press("A", "Done", "Bolt 2 was done");
           return 0;

@@ -63,7 +63,7 @@ class WholeV8Test {
 
   private void begin() {
     Shelf shelf = shelf();
-    OpenJob other = shelf.create(begun("Grey six"));
+    OpenJob other = shelf.create(begun("Gray six"));
     otherTag = new TagCode(TagType.PART, other.state().engine(), 9, 1).digits();
     other.close();
     window = new ScannedWindow(shelf);
@@ -216,10 +216,10 @@ class WholeV8Test {
 
   private void strangers() {
     window.burst(otherTag);
-    stops("Tag of: Grey six");
+    stops("Tag of: Gray six");
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_ENGINE);
     window.burst(card("5IN"));
-    stops("Tag of: Grey six");
+    stops("Tag of: Gray six");
     window.press("UNDO");
 
     window.burst(retired);

@@ -36,12 +36,33 @@ public final class TimingCheck {
     this.unit = book.job().state().units().unit(Dimension.LENGTH);
   }
 
+  /** What must be known of wheel, dial and card, and is not yet. */
+  public List<TimingSetting> unknown() {
+    return Arrays.stream(TimingSetting.values())
+        .filter(setting -> book.find(setting).isEmpty())
+        .toList();
+  }
+
+  /** What keeps one lobe from being fitted, in a sentence; empty where it is fitted. */
+  public Optional<String> missing(ValveSpot lobe) {
+    return fit(lobe) instanceof LobeAnswer.Unfit unfit
+        ? Optional.of(unfit.sentence())
+        : Optional.empty();
+  }
+
+  /** {@code 29 readings, centerline 108.0 deg ± 0.3 deg}: one lobe in few words. */
+  public String brief(ValveSpot lobe) {
+    String count = Words.count(book.readings(lobe).size(), "reading");
+    return fit(lobe) instanceof LobeAnswer.Fitted fitted
+        ? count + ", centerline " + fitted.timing().centreLine().text()
+        : count;
+  }
+
   /** One lobe fitted, or what is missing for it. */
   public LobeAnswer fit(ValveSpot lobe) {
-    for (TimingSetting setting : TimingSetting.values()) {
-      if (book.find(setting).isEmpty()) {
-        return new LobeAnswer.Unfit("Not known yet: " + Words.small(setting.words()) + ".");
-      }
+    Optional<TimingSetting> unknown = unknown().stream().findFirst();
+    if (unknown.isPresent()) {
+      return new LobeAnswer.Unfit("Not known yet: " + Words.small(unknown.get().words()) + ".");
     }
     return LobeFit.fit(readings(lobe), book.find(TimingSetting.STATED_LIFT).orElseThrow().in(unit));
   }
@@ -66,9 +87,8 @@ public final class TimingCheck {
   public List<String> open(int cylinder) {
     List<String> open = new ArrayList<>();
     for (ValveSide side : ValveSide.values()) {
-      if (fit(new ValveSpot(cylinder, side)) instanceof LobeAnswer.Unfit unfit) {
-        open.add(side.word() + ": " + unfit.sentence());
-      }
+      missing(new ValveSpot(cylinder, side))
+          .ifPresent(sentence -> open.add(side.word() + ": " + sentence));
     }
     return open;
   }

@@ -26,6 +26,11 @@ public enum TimingSetting {
     return words;
   }
 
+  /** Without what stands in brackets: {@code Checking lift}. */
+  public String brief() {
+    return words.replaceFirst(" \\(.*\\)$", "");
+  }
+
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

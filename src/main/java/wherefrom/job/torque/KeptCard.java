@@ -47,15 +47,19 @@ public record KeptCard(
         : "dropped: " + dropped;
   }
 
+  /** The same in a word or two. */
+  public String brief() {
+    return holds()
+        ? card.next().match(this::round, check -> "NOT CHECKED", done -> "checked")
+        : "dropped";
+  }
+
+  private String round(NextStep.Tighten next) {
+    return "stage " + next.stageNumber() + " of " + card.spec().stages().size();
+  }
+
   private String stage(NextStep.Tighten next) {
-    return "stage "
-        + next.stageNumber()
-        + " of "
-        + card.spec().stages().size()
-        + ", bolt "
-        + next.bolt().number()
-        + " of "
-        + card.bolts();
+    return round(next) + ", bolt " + next.bolt().number() + " of " + card.bolts();
   }
 
   private String unchecked() {

@@ -76,7 +76,8 @@ final class ScreenStack {
 
   /**
    * Takes the uppermost away, and all above the lowest that shows the same as the next: who went
-   * round in a loop need not go back all its rounds.
+   * round in a loop need not go back all its rounds. What stands over the whole glass, as a stop
+   * does, is never gone past.
    *
    * @return whether there was one to take
    */
@@ -84,13 +85,18 @@ final class ScreenStack {
     if (!pop()) {
       return false;
     }
-    Level next = levels.get(levels.size() - 1);
-    int lowest = 0;
-    while (!levels.get(lowest).showsSame(next)) {
-      lowest++;
-    }
-    keep(lowest + 1);
+    keep(lowestAlike() + 1);
     return true;
+  }
+
+  /** Where the lowest is that shows the same as the uppermost, with nothing standing between. */
+  private int lowestAlike() {
+    Level next = levels.get(levels.size() - 1);
+    int lowest = levels.size() - 1;
+    for (int at = lowest; at >= 0 && !WholeGlass.is(levels.get(at).screen()); at--) {
+      lowest = levels.get(at).showsSame(next) ? at : lowest;
+    }
+    return lowest;
   }
 
   /** Whether this screen is up, or the one that was made anew in its place. */

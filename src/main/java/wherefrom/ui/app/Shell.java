@@ -237,6 +237,7 @@ public final class Shell extends StackPane implements WindowFrame {
     if (dress.isJobGone(current())) {
       return;
     }
+    letters.renew();
     current().changed();
     walk.follow(current());
     if (WholeGlass.is(current()) != dress.frame().isWhole()) {

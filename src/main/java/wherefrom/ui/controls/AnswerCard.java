@@ -14,6 +14,9 @@ import wherefrom.rules.Cue;
 public final class AnswerCard extends StackPane {
   private static final double MARK_MM = 14;
 
+  /** Where the person's text is larger the mark grows with it, as it is a letter of the words. */
+  private static final double LETTER_MARK_MM = 8.2;
+
   private final Touch touch;
   private final VerdictCard verdict;
   private final double leastMm;
@@ -50,7 +53,8 @@ public final class AnswerCard extends StackPane {
   /** A small verdict: its figure, then its words. */
   private Region marked(Cue cue, ScreenAnswer answer) {
     VBox words = column(answer.headline().toUpperCase(Locale.ROOT), answer);
-    words.getChildren().add(0, CueMark.of(cue, touch.scale().px(MARK_MM)));
+    double mark = Math.max(MARK_MM, LETTER_MARK_MM * touch.scale().textFactor());
+    words.getChildren().add(0, CueMark.of(cue, touch.scale().px(mark)));
     words.getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
     return words;
   }

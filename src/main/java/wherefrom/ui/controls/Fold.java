@@ -10,6 +10,9 @@ import javafx.scene.layout.Region;
  * two, with a key that shows the other.
  */
 public final class Fold extends Region {
+  /** Beside a drawing the words have at least this part of the width: a column of words is none. */
+  private static final double LEAST_PART = 0.25;
+
   private final double gap;
   private final Region words;
   private final Region drawing;
@@ -32,6 +35,12 @@ public final class Fold extends Region {
 
   private void turn() {
     drawn = !drawn;
+    requestLayout();
+  }
+
+  /** Turns to the words, where one of the two is seen at a time: they say what must be read now. */
+  public void showWords() {
+    drawn = false;
     requestLayout();
   }
 
@@ -60,9 +69,9 @@ public final class Fold extends Region {
   @Override
   protected void layoutChildren() {
     double width = getWidth();
-    if (isBeside(width)) {
+    double wide = besideWidth(width);
+    if (wide > 0) {
       put(List.of(words, drawing));
-      double wide = Math.ceil(drawing.minWidth(-1));
       drawing.resizeRelocate(0, 0, wide, getHeight());
       words.resizeRelocate(wide + gap, 0, Math.floor(width - gap - wide), getHeight());
       return;
@@ -84,11 +93,20 @@ public final class Fold extends Region {
     other.resizeRelocate(0, above + gap, width, key);
   }
 
-  private boolean isBeside(double width) {
-    double wide = Math.ceil(drawing.minWidth(-1));
+  /** How wide the drawing is beside the words: half, or as it needs; 0 where both lack room. */
+  private double besideWidth(double width) {
+    double least = Math.ceil(drawing.minWidth(-1));
+    double half = Math.floor((width - gap) / 2);
+    if (half > least && fitBeside(width, half)) {
+      return half;
+    }
+    return fitBeside(width, least) ? least : 0;
+  }
+
+  private boolean fitBeside(double width, double wide) {
     double left = width - gap - wide;
     return wide > 0
-        && left >= words.minWidth(-1)
+        && left >= Math.max(LEAST_PART * width, words.minWidth(-1))
         && words.minHeight(left) <= getHeight()
         && drawing.minHeight(wide) <= getHeight();
   }

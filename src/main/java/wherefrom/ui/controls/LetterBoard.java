@@ -251,7 +251,8 @@ public final class LetterBoard extends Region {
 
   private void narrow(double width) {
     double first = first();
-    place(done, place(erase, place(back, 0, first), first), first);
+    double from = place(erase, place(back, 0, first), first);
+    done.resizeRelocate(from, 0, width - from, first);
     field.show(typed(), message, 0, first + gap(), width, fieldHigh(width));
   }
 

@@ -7,13 +7,14 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.VBox;
 
 /** A row of a list: a heading and lines of small text below it. */
-public final class ListRow extends VBox {
+public final class ListRow extends VBox implements Levelled {
   private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
 
   private final double least;
   private final double aside;
   private final double lead;
   private final ChosenMark chosen;
+  private final FitText title;
 
   private ListRow(Touch touch, String heading, List<FitText> lines) {
     super(touch.scale().px(0.3));
@@ -24,8 +25,9 @@ public final class ListRow extends VBox {
     aside = touch.scale().px(4);
     chosen = new ChosenMark(touch.scale(), getChildren());
     setPadding(new Insets(lead, aside, lead, aside));
+    title = touch.heading(heading);
     if (!heading.isEmpty()) {
-      getChildren().add(touch.heading(heading));
+      getChildren().add(title);
     }
     getChildren().addAll(lines);
   }
@@ -68,6 +70,30 @@ public final class ListRow extends VBox {
     pseudoClassStateChanged(SELECTED, on);
     setPadding(new Insets(lead, aside + chosen.room(), lead, aside));
     return this;
+  }
+
+  private double innerWidth() {
+    return getWidth() - getPadding().getLeft() - getPadding().getRight();
+  }
+
+  /** What stands below the title has its height first. */
+  @Override
+  public double fitted() {
+    if (!getChildren().contains(title)) {
+      return Double.MAX_VALUE;
+    }
+    double lines =
+        getManagedChildren().stream()
+            .filter(line -> line != title)
+            .mapToDouble(line -> line.minHeight(innerWidth()) + getSpacing())
+            .sum();
+    double room = getHeight() - getPadding().getTop() - getPadding().getBottom() - lines;
+    return title.fit(innerWidth(), room);
+  }
+
+  @Override
+  public void cap(double sizePx) {
+    title.cap(sizePx);
   }
 
   @Override

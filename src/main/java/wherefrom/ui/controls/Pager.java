@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.layout.Region;
 
 /** A list of any length in pages of whole rows, with large keys to turn them. */
@@ -263,24 +262,10 @@ public final class Pager<T> extends Region {
     turning.offer(
         starts.size() > 1,
         start() + shownRows < items.size(),
-        (count(start()) + 1) + "–" + count(start() + shownRows),
-        "of " + count(items.size()));
-  }
-
-  /** A row that is a list, or has several keys beside each other, has several things to count. */
-  private int count(int rowsEnd) {
-    return items.subList(0, rowsEnd).stream().mapToInt(Pager::things).sum();
-  }
-
-  private static int things(Object item) {
-    if (item instanceof List<?> several) {
-      return several.size();
-    }
-    long keys =
-        item instanceof Parent row
-            ? row.getChildrenUnmodifiable().stream().filter(Touch::isTarget).count()
-            : 0;
-    return (int) Math.max(1, keys);
+        (PagerCount.of(items.subList(0, start())) + 1)
+            + "–"
+            + PagerCount.of(items.subList(0, start() + shownRows)),
+        "of " + PagerCount.of(items));
   }
 
   private void place(List<Node> shown, double width, double height) {
@@ -295,5 +280,6 @@ public final class Pager<T> extends Region {
       row.resizeRelocate(0, down, width, high);
       down += high + gap;
     }
+    Levelled.level(shown);
   }
 }

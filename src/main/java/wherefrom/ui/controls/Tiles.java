@@ -1,7 +1,6 @@
 package wherefrom.ui.controls;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
@@ -10,10 +9,11 @@ import javafx.scene.layout.Region;
  * in the cells need more width. What is meant as one row stays one where it can, with cells as wide
  * as their words need: a second row would take the room of what stands above.
  */
-public final class Tiles extends Region {
+public final class Tiles extends Region implements Levelled {
   private final double gap;
   private int mostColumns;
   private boolean endToEnd;
+  private double cap = Double.MAX_VALUE;
 
   /**
    * @param gapMm between cells, in mm
@@ -145,20 +145,51 @@ public final class Tiles extends Region {
 
   /** The words of all keys of a size have one size: that of the key that has least room. */
   public static void level(List<TouchKey> keys, double width, double height) {
-    level(keys, key -> width, height);
-  }
-
-  private static void level(List<TouchKey> keys, ToDoubleFunction<TouchKey> width, double height) {
-    double size =
-        keys.stream()
-            .mapToDouble(key -> key.fitted(width.applyAsDouble(key), height))
-            .min()
-            .orElse(0);
+    double size = keys.stream().mapToDouble(key -> key.fitted(width, height)).min().orElse(0);
     keys.forEach(key -> key.cap(size));
   }
 
+  /** A letter on a key of a pad does not shrink because a word beside it has less room. */
+  private void levelKeys() {
+    for (boolean letters : new boolean[] {false, true}) {
+      double size = Math.min(cap, fitted(letters));
+      keys().stream().filter(key -> key.isLetter() == letters).forEach(key -> key.cap(size));
+    }
+  }
+
+  /** What the words of its keys have room for, as they are laid out. */
+  @Override
+  public double fitted() {
+    return Math.min(fitted(false), fitted(true));
+  }
+
+  private double fitted(boolean letters) {
+    double width = getWidth();
+    int columns = columns(width);
+    double even = cellWidth(width, columns);
+    boolean uneven = isUneven(width);
+    double height = uneven ? getHeight() : cellHeight(Math.max(1, rows(columns)));
+    return keys().stream()
+        .filter(key -> key.isLetter() == letters)
+        .mapToDouble(key -> key.fitted(uneven ? unevenWidth(key, width) : even, height))
+        .min()
+        .orElse(Double.MAX_VALUE);
+  }
+
+  @Override
+  public void cap(double sizePx) {
+    if (sizePx != cap) {
+      cap = sizePx;
+      requestLayout();
+    }
+  }
+
+  private double cellHeight(int rows) {
+    return Math.floor((getHeight() - (rows - 1) * gap) / rows);
+  }
+
   private void layOutUneven(double width) {
-    level(keys(), key -> unevenWidth(key, width), getHeight());
+    levelKeys();
     double x = 0;
     for (Node cell : cells()) {
       double wide = unevenWidth(cell, width);
@@ -176,8 +207,8 @@ public final class Tiles extends Region {
     int columns = columns(getWidth());
     double width = cellWidth(getWidth(), columns);
     int rows = Math.max(1, rows(columns));
-    double height = Math.floor((getHeight() - (rows - 1) * gap) / rows);
-    level(keys(), width, height);
+    double height = cellHeight(rows);
+    levelKeys();
     int at = 0;
     for (Node cell : cells()) {
       int column = at % columns;

@@ -10,7 +10,7 @@ import javafx.scene.layout.Region;
  * A key: a flat plate with a dark outline and words on it, or a drawing above the words. Made by
  * {@link Touch} only, which says how it acts.
  */
-public final class TouchKey extends Region {
+public final class TouchKey extends Region implements Levelled {
   private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
 
   private final FitText words;
@@ -126,15 +126,25 @@ public final class TouchKey extends Region {
     return computeMinHeight(width);
   }
 
+  @Override
+  public double fitted() {
+    return fitted(getWidth(), getHeight());
+  }
+
   /** The size of letters that its words would have in a key of this size. */
   double fitted(double width, double height) {
     double room = height - drawingHeight() - 2 * padding;
     return words.fit(width - 2 * aside - boxWidth(), Math.max(0, room));
   }
 
-  /** No larger letters than this, so that the keys of a row are alike. */
-  void cap(double size) {
-    words.cap(size);
+  /** Whether it is a key of a pad with a single letter or figure on it. */
+  boolean isLetter() {
+    return getStyleClass().contains("pad") && words.words().length() == 1;
+  }
+
+  @Override
+  public void cap(double sizePx) {
+    words.cap(sizePx);
   }
 
   @Override

@@ -22,7 +22,6 @@ import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -206,7 +205,7 @@ public final class EngineView extends Region {
   }
 
   private void redraw() {
-    Asked asked = new Asked(tracked, kind.or(places::meant));
+    Asked asked = new Asked(tracked, kind, places.beside());
     EngineSight wanted = new EngineSight(asked, side, foot, ringed, room.isLettered());
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);
@@ -287,9 +286,9 @@ public final class EngineView extends Region {
     }
   }
 
+  /** As wide as the rows round it, at the lower edge: a key alone in an empty room is lost. */
   private void placeKey(double width, double height) {
-    double wide = Math.min(width, Math.max(key.prefWidth(-1), touch.scale().px(2 * Scale.KEY_MM)));
-    double high = Math.min(height, Math.ceil(key.minHeight(wide)));
-    key.resizeRelocate((width - wide) / 2, (height - high) / 2, wide, high);
+    double high = Math.min(height, Math.ceil(key.minHeight(width)));
+    key.resizeRelocate(0, height - high, width, high);
   }
 }

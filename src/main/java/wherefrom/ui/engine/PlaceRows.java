@@ -6,6 +6,7 @@ import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Tiles;
@@ -59,7 +60,7 @@ final class PlaceRows {
         context.touch(),
         context.state().layout(),
         place,
-        EnginePages.name(context.state().layout(), place),
+        Words.capital(EnginePages.name(context.state().layout(), place)),
         index.states().apply(place),
         marked.contains(place),
         () -> index.open(place));

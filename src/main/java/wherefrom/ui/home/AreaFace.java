@@ -32,7 +32,7 @@ final class AreaFace extends Region {
             Scale.SMALL_MM,
             true);
     name.align(Pos.CENTER_LEFT).within(1);
-    line = touch.small(area.line()).align(Pos.CENTER_LEFT).within(1);
+    line = touch.small(touch.brief(area.line(), area.brief())).align(Pos.CENTER_LEFT).within(1);
     done = area.done();
     bar.getStyleClass().add("done-bar");
     filled.getStyleClass().add("done-bar-done");

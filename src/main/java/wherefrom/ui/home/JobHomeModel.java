@@ -149,12 +149,14 @@ final class JobHomeModel {
     return Spots.find(stop.spot()).map(spot -> ", at " + spot.brief()).orElse("");
   }
 
-  /** Where the parts are, what is stopped first; places with none are left out. */
+  /**
+   * Where the parts are, what is stopped first; places with none are left out. What is still in the
+   * engine comes last: where there is no room for all, the title's row says it, too.
+   */
   List<Count> counts() {
     List<Count> counts = new ArrayList<>();
     add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "not cleared");
-    add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
@@ -164,6 +166,7 @@ final class JobHomeModel {
     int bags = book.openBags().size();
     add(counts, Sign.OUT, off, off == 1 ? "big part" : "big parts");
     add(counts, Sign.OUT, bags, bags == 1 ? "bag" : "bags");
+    add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
     return counts;
   }
 

@@ -47,10 +47,7 @@ final class ReadingBar extends Region {
     this.scale = touch.scale();
     line = 1.25 * scale.fontPx(Scale.SMALL_MM) * scale.textFactor();
     name = touch.small(judged.value().words()).within(1);
-    value =
-        touch
-            .fit(judged.value().amount().rounded(places()).text(), 4.5, 4.5, true)
-            .align(Pos.CENTER_RIGHT);
+    value = touch.fit(told(), 4.5, 4.5, true).align(Pos.CENTER_RIGHT);
     mark = new SignMark(scale, sign(judged.decision()), scale.px(MARK_MM));
     allowed.getStyleClass().add("limit-allowed");
     band.getStyleClass().add("limit-band");
@@ -64,6 +61,11 @@ final class ReadingBar extends Region {
     setAccessibleText(judged.sentence());
     Panes.grow(this);
     setMaxHeight(USE_PREF_SIZE);
+  }
+
+  /** The reading, and in words what its mark means. */
+  private String told() {
+    return judged.value().amount().rounded(places()).text() + ", " + judged.word();
   }
 
   private int places() {

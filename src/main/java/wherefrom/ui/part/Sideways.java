@@ -20,10 +20,15 @@ final class Sideways extends Region {
   Sideways(Scale scale, Region left, Region right, double rightMm) {
     this.left = left;
     this.right = right;
-    this.gap = scale.gap();
+    this.gap = rightMm > 0 ? scale.gap() : 0;
     this.wide = scale.px(rightMm);
     getChildren().setAll(left, right);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** One thing that has all the room. */
+  static Sideways alone(Scale scale, Region one) {
+    return new Sideways(scale, one, new Region(), 0);
   }
 
   @Override
@@ -39,7 +44,7 @@ final class Sideways extends Region {
   protected double computeMinHeight(double width) {
     double other = right.minHeight(Math.min(width, wide));
     return isBeside(width)
-        ? Math.max(left.minHeight(width), other)
+        ? Math.max(left.minHeight(width - gap - wide), other)
         : left.minHeight(width) + gap + right.minHeight(width);
   }
 

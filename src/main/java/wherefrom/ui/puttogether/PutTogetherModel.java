@@ -13,6 +13,7 @@ import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
@@ -25,10 +26,11 @@ final class PutTogetherModel {
   private final OpenJob job;
   private final PutTogether together;
   private final ScreenAnswer start;
-  private ToldFit told;
-  private Optional<ToldFit> beforeAsk = Optional.empty();
+  private final int undecided;
+  private final Telling telling;
   private PartKind kind;
   private String trouble = "";
+  private Optional<Function<PutTogether, FitOutcome>> unkept = Optional.empty();
 
   PutTogetherModel(OpenJob job) {
     this.job = job;
@@ -40,9 +42,9 @@ final class PutTogetherModel {
             .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
     ScreenAnswer first = Answers.of(job.state(), together.last());
     first.kind().ifPresent(shown -> kind = shown);
-    start =
-        stop().isPresent() ? first : Answers.start(new Deciding(job).listUndecided().size(), first);
-    told = ToldFit.words(start);
+    undecided = new Deciding(job).listUndecided().size();
+    start = stop().isPresent() ? first : Answers.start(undecided, first);
+    telling = new Telling(job, this::due, start);
   }
 
   EngineJob state() {
@@ -58,13 +60,8 @@ final class PutTogetherModel {
     return stop()
         .flatMap(stopped -> reason())
         .flatMap(words -> together.unmates())
-        .map(unmated -> Answers.onPurpose(told.answer(), unmated))
-        .orElseGet(() -> standing().answer());
-  }
-
-  /** What was told last, unless it is so no more: then what is due now. */
-  private ToldFit standing() {
-    return told.isSo(state()) ? told : ToldFit.words(due());
+        .map(unmated -> Answers.onPurpose(telling.last(), unmated))
+        .orElseGet(() -> telling.standing().answer());
   }
 
   /** The stop that stands; nothing scans through while one does. */
@@ -82,6 +79,11 @@ final class PutTogetherModel {
     return trouble;
   }
 
+  /** What could not be written while a stop stands, and is to be done again; empty else. */
+  Optional<Function<PutTogether, FitOutcome>> unkept() {
+    return unkept;
+  }
+
   /** The kind of part that the drawn engine shows. */
   PartKind kind() {
     return kind;
@@ -89,12 +91,17 @@ final class PutTogetherModel {
 
   /** Whether the screen has just come up, and says how many parts wait for a decision. */
   boolean decisionsWait() {
-    return told.answer().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
+    return telling.last().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
+  }
+
+  /** How many parts waited for a decision when the screen came up. */
+  int undecided() {
+    return undecided;
   }
 
   Optional<Cue> choose(FitMode mode) {
     if (stop().isEmpty()) {
-      told = ToldFit.words(ScreenAnswer.nothing());
+      telling.say(ScreenAnswer.nothing());
     }
     return take(() -> together.choose(mode));
   }
@@ -115,18 +122,19 @@ final class PutTogetherModel {
     return take(() -> together.tap(spot));
   }
 
-  /** How many stops wait that do not stand here. */
-  int waiting() {
-    return together.waiting();
-  }
-
-  /** The screen comes up again: what was ended elsewhere stands here no more. */
+  /**
+   * The screen comes up again: what was ended elsewhere stands here no more, and a stop that was
+   * given elsewhere since stands before all that was said here.
+   */
   void shown() {
     boolean stopped = stop().isPresent();
     dropReason();
     together.letGoOfEnded();
-    if (stopped && stop().isEmpty()) {
-      told = ToldFit.words(due());
+    if (telling.isStoppedSince()) {
+      together.resumeWaiting();
+    }
+    if (stopped != stop().isPresent()) {
+      telling.say(due());
     }
   }
 
@@ -138,7 +146,7 @@ final class PutTogetherModel {
   void layStopAside() {
     if (stop().isPresent()) {
       together.layStopAside();
-      told = ToldFit.words(due());
+      telling.say(due());
     }
   }
 
@@ -155,20 +163,27 @@ final class PutTogetherModel {
    */
   Optional<Cue> ask(String hint) {
     if (hint.isEmpty() || stop().isPresent()) {
-      asksNoMore();
+      telling.asksNoMore();
       return Optional.empty();
     }
-    // What was said of another part must not come back as the answer to the tag in view.
-    beforeAsk = beforeAsk.or(() -> Optional.of(ToldFit.words(due())));
-    told = ToldFit.words(Answers.asking(hint, due()));
+    telling.ask(hint);
     return Optional.of(Cue.ASK);
   }
 
-  Optional<Cue> turned() {
-    return take(together::turned);
+  /** The part in the hand that is recorded as fitted, or was just said to be; empty for none. */
+  Optional<Part> recordedAsIn() {
+    return right().map(RightModel::alreadyIn).orElseGet(() -> dueHalves().recordedAsIn(state()));
   }
 
-  /** Does what leads out of a stop. */
+  /** That part is in the hand: its place is empty, or something else sits there. */
+  Optional<Cue> hold() {
+    Optional<Place> was = recordedAsIn().flatMap(part -> state().findFittedAt(part.item()));
+    Optional<Cue> cue = recordedAsIn().flatMap(part -> take(() -> together.hold(part)));
+    trouble = trouble.isEmpty() ? was.map(Answers::emptied).orElse("") : trouble;
+    return cue;
+  }
+
+  /** Does something with what is in the hand, fitted last or stopped. */
   Optional<Cue> leave(Function<PutTogether, FitOutcome> way) {
     return take(() -> way.apply(together));
   }
@@ -189,11 +204,6 @@ final class PutTogetherModel {
     return take(together::again);
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
-  boolean canFitOnPurpose() {
-    return together.canFitOnPurpose();
-  }
-
   /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
     together.chooseReason(chosen);
@@ -208,13 +218,14 @@ final class PutTogetherModel {
   /** The right place has been seen: what is due now stands again. */
   void moveOn() {
     together.resumeWaiting();
-    told = ToldFit.words(due());
-    told.answer().kind().ifPresent(shown -> kind = shown);
+    telling.say(due());
+    telling.last().kind().ifPresent(shown -> kind = shown);
   }
 
   /** The right place that stands until the next scan, as long as its part sits there. */
   Optional<RightModel> right() {
-    return standing()
+    return telling
+        .standing()
         .right()
         .flatMap(
             verdict ->
@@ -225,7 +236,7 @@ final class PutTogetherModel {
 
   /** The place that is ringed. */
   Optional<Place> here() {
-    return dueHalves().here(standing().answer(), mode());
+    return dueHalves().here(telling.standing().answer(), mode());
   }
 
   /** The halves of what is due, whatever else is told beside it. */
@@ -235,7 +246,7 @@ final class PutTogetherModel {
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
-    ScreenAnswer answer = standing().answer();
+    ScreenAnswer answer = telling.standing().answer();
     boolean idle = answer.equals(due()) || answer.equals(ScreenAnswer.nothing());
     return idle && answer.cue().isEmpty() ? Optional.of(dueHalves()) : Optional.empty();
   }
@@ -243,7 +254,8 @@ final class PutTogetherModel {
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
     try {
       trouble = "";
-      asksNoMore();
+      unkept = Optional.empty();
+      telling.asksNoMore();
       Optional<Place> held = here();
       FitOutcome step = deed.get();
       Optional<Cue> cue = show(step);
@@ -252,8 +264,9 @@ final class PutTogetherModel {
       String why = LogbookException.sentence(e);
       if (stop().isPresent()) {
         trouble = why;
+        unkept = e instanceof LogbookException ? Optional.of(it -> deed.get()) : unkept;
       } else {
-        told = ToldFit.words(ScreenAnswer.notKept(why));
+        telling.say(ScreenAnswer.notKept(why));
       }
       return Optional.of(Cue.ASK);
     }
@@ -261,14 +274,9 @@ final class PutTogetherModel {
 
   /** Another part is in the hand now: the screen stays as it is, and says which was let go. */
   private Optional<Cue> letGo(Optional<Place> held) {
-    told = ToldFit.words(due());
+    telling.say(due());
     trouble = held.map(place -> Answers.letGo(state(), place)).orElse("");
     return Optional.of(Cue.ASK);
-  }
-
-  private void asksNoMore() {
-    beforeAsk.ifPresent(before -> told = before);
-    beforeAsk = Optional.empty();
   }
 
   /** What is to be done now, as it would stand on the screen by itself. */
@@ -279,15 +287,11 @@ final class PutTogetherModel {
   private Optional<Cue> show(FitOutcome step) {
     ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
-      told = ToldFit.words(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
+      telling.say(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
       trouble = next.small().isEmpty() ? next.headline() : next.small();
       return next.cue();
     }
-    boolean beside = Answers.leavesDue(step, mode());
-    told = ToldFit.of(state(), step, beside ? Answers.beside(next, due()) : next);
-    if (step instanceof FitOutcome.TookBack && !beside) {
-      told = ToldFit.words(next.saying((next.small() + " " + due().small()).strip()));
-    }
+    telling.say(step, next, mode());
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
   }

@@ -9,9 +9,11 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -35,6 +37,9 @@ final class RightView extends Region {
   interface Keys {
     /** The part was in turned. */
     void turned();
+
+    /** The part that is recorded as in is in the hand. */
+    void hold();
 
     /** The next code is typed, as it cannot be scanned. */
     void typeCode();
@@ -75,10 +80,9 @@ final class RightView extends Region {
 
   void show(PutTogetherModel model, RightModel right) {
     Place place = right.place();
-    RightPanel words =
-        new RightPanel(
-            touch, model.answer().headline(), model.answer().lines(), model.answer().small());
-    panel = Optional.of(words);
+    ScreenAnswer said = model.answer();
+    Cue cue = said.cue().orElse(Cue.RIGHT);
+    panel = Optional.of(new RightPanel(touch, cue, said.headline(), said.lines(), said.small()));
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(right.leftWords());
@@ -107,6 +111,9 @@ final class RightView extends Region {
     List<TouchKey> made = new ArrayList<>();
     if (right.canBeTurned()) {
       made.add(touch.key(touch.brief(right.turnedWords(), right.turned()), keys::turned));
+    }
+    if (right.alreadyIn().isPresent()) {
+      made.add(touch.key(touch.brief(WorkKeys.HOLD, WorkKeys.HOLD_BRIEF), keys::hold));
     }
     if (!touch.isLarge() && keys.hasPhoto()) {
       made.add(touch.key("Photo before", keys::photo));
@@ -202,14 +209,16 @@ final class RightView extends Region {
     put(engine, 0, top, wide, high);
   }
 
-  /** Upright: the engine, what is left, the keys, each as wide as the glass. */
+  /** Upright: the engine, what is left where it costs no engine, the keys, as wide as the glass. */
   private void under(double top, double gap) {
     double wide = getWidth();
     double rows = Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
     put(row, 0, y, wide, rows);
     double needed = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
-    double line = y - gap - needed >= top ? needed : 0;
+    double free = y - 1.5 * gap - top;
+    boolean costs = engine.hasRoom(wide, free) && !engine.hasRoom(wide, free - needed);
+    double line = y - gap - needed >= top && !costs ? needed : 0;
     double over = y - gap - line;
     told(0, over, wide, line);
     double high = over - gap / 2 - top;

@@ -24,7 +24,7 @@ record StopKeys(Touch touch, WaysOut ways, boolean tight) {
   private List<Region> made(PutTogetherModel model) {
     List<Region> made = new ArrayList<>();
     boolean fitted = model.stopped().isFittedBut();
-    Optional<String> reason = model.reason().filter(words -> model.canFitOnPurpose());
+    Optional<String> reason = model.reason().filter(words -> model.stopped().canFitOnPurpose());
     if (reason.isPresent()) {
       made.add(touch.hold("Hold: " + reason.get(), ways::onPurpose));
       if (!tight) {
@@ -32,7 +32,7 @@ record StopKeys(Touch touch, WaysOut ways, boolean tight) {
       }
       return made;
     }
-    if (model.canFitOnPurpose()) {
+    if (model.stopped().canFitOnPurpose()) {
       boolean taken = model.stopped().isPlaceTaken();
       String here = taken ? "Swap it in on purpose" : "Fit it here on purpose";
       String words = fitted ? "Leave it, with a reason" : here;
@@ -42,7 +42,7 @@ record StopKeys(Touch touch, WaysOut ways, boolean tight) {
     if (model.stopped().canTakeOut() && model.stopped().first() != WayOut.TAKE_OUT) {
       made.add(
           fitted
-              ? touch.key(touch.brief("Take it out", "Taken out"), ways::tookOut)
+              ? touch.key("It is taken out", ways::tookOut)
               : touch.hold(touch.brief("Hold: that one is out", "Hold: it is out"), ways::tookOut));
     }
     return made;

@@ -33,6 +33,16 @@ final class StopModel {
     this.together = together;
   }
 
+  /** How many stops wait that do not stand here. */
+  int waiting() {
+    return together.waiting();
+  }
+
+  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  boolean canFitOnPurpose() {
+    return together.canFitOnPurpose();
+  }
+
   /** Whether what stands in the way of the stop can be taken out. */
   boolean canTakeOut() {
     return together.stop().flatMap(Verdict::findInTheWay).isPresent();

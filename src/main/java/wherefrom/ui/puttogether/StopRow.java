@@ -2,12 +2,15 @@ package wherefrom.ui.puttogether;
 
 import java.util.List;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
-/** The keys of a stop that overrule it, far from each other; a single one takes part of its row. */
+/**
+ * The keys of a stop that overrule it, far from each other; a single one is as wide as it needs.
+ */
 final class StopRow extends Region {
   private static final double ONE = 0.55;
 
@@ -33,8 +36,17 @@ final class StopRow extends Region {
     return several ? 2 * widest + apart : widest;
   }
 
+  /** Whether one of them has the ring: what is said then may be about it. */
+  boolean isPointed() {
+    Node at = getScene() == null ? null : getScene().getFocusOwner();
+    while (at != null && !at.equals(this)) {
+      at = at.getParent();
+    }
+    return at != null;
+  }
+
   private double used(double width) {
-    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.minWidth(-1))));
+    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.prefWidth(-1))));
   }
 
   @Override

@@ -120,6 +120,11 @@ final class StopWays implements WaysOut {
   }
 
   @Override
+  public void again() {
+    model.unkept().ifPresent(deed -> answer.accept(model.leave(deed)));
+  }
+
+  @Override
   public void tookOut() {
     answer.accept(model.leave(PutTogether::tookOut));
   }

@@ -220,7 +220,8 @@ final class NextView extends Region {
     for (FitText words : List.of(place, what, mark)) {
       words.setVisible(high > 0);
     }
-    double wide = Math.min(place.prefWidth(-1), 0.62 * width);
+    double share = 0.62 * width;
+    double wide = Math.min(place.prefWidth(-1), place.minWidth(-1) <= share ? share : width);
     place.resizeRelocate(0, 0, wide, high);
     double x = shape.isPresent() ? wide + gap : 0;
     double room = Math.max(1, width - x);

@@ -217,9 +217,8 @@ public final class TakeApartScreen extends Page implements Watching {
   }
 
   private void drawNext(BigPartRecord part) {
-    List<String> name = BigPartStep.name(part);
     Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
-    next.show(name.get(0), name.get(1), BAG, way(BAG, "take it off"), shape);
+    next.show(BigPartStep.name(part), "", BAG, way(BAG, "take it off"), shape);
   }
 
   /** The next part is out; where none is left, the next day begins. */

@@ -2,48 +2,79 @@ package wherefrom.ui.timing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
-import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
+import wherefrom.job.timing.TimingSetting;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.workings.timing.Comparison;
 
-/** One cylinder's timing beside the cam card. */
-public final class CylinderScreen extends Page {
+/** One cylinder's timing beside the cam card; what keeps it from being told stands first. */
+public final class CylinderScreen extends ListPage {
+  private static final String UNCERTAINTY =
+      "The figure after ± is the standard uncertainty. Your engine's service information and cam"
+          + " card decide.";
+
+  /** What keeps the cylinder from being told, and what answers it. */
+  private record Open(String name, String stands, Runnable press) {}
+
   private final int cylinder;
   private final TimingBook book;
-  private final Pager<Region> rows;
+  private final TimingCheck check;
+  private final TagKey tag;
+  private final Foot foot;
 
   CylinderScreen(ScreenContext context, int cylinder) {
     super(context, "");
     this.cylinder = cylinder;
     book = new TimingBook(context.getJob());
-    rows = Pager.list(context.touch(), row -> row);
-    lay(
-        Panes.column(
-            context.scale(),
-            rows,
+    check = new TimingCheck(book);
+    tag = tag(() -> open().stream().findFirst().ifPresent(open -> open.press().run()));
+    foot =
+        new Foot(
+            context,
+            tag,
             KeyRow.of(
                 context,
-                lobe("Intake readings", ValveSide.INTAKE),
-                lobe("Exhaust readings", ValveSide.EXHAUST),
-                new KeyRow.Act("Card from", this::source))));
+                act(touch().brief("Intake readings", "Intake"), () -> lobe(ValveSide.INTAKE)),
+                act(touch().brief("Exhaust readings", "Exhaust"), () -> lobe(ValveSide.EXHAUST))));
+    layOut(foot);
   }
 
-  private KeyRow.Act lobe(String words, ValveSide side) {
-    return new KeyRow.Act(
-        words, () -> open(() -> new LobeScreen(context, new ValveSpot(cylinder, side))));
+  private void lobe(ValveSide side) {
+    open(() -> new LobeScreen(context, new ValveSpot(cylinder, side)));
+  }
+
+  /** First what holds for every lobe, then the lobes. */
+  private List<Open> open() {
+    List<Open> open = new ArrayList<>();
+    for (TimingSetting setting : check.unknown()) {
+      open.add(
+          new Open(
+              setting.brief(), "not known yet", () -> SettingAsking.ask(context, book, setting)));
+    }
+    if (open.isEmpty()) {
+      for (ValveSide side : ValveSide.values()) {
+        check
+            .missing(new ValveSpot(cylinder, side))
+            .ifPresent(
+                missing ->
+                    open.add(
+                        new Open(
+                            Words.capital(side.word()) + " readings", missing, () -> lobe(side))));
+      }
+    }
+    return open;
   }
 
   private void source() {
@@ -53,17 +84,7 @@ public final class CylinderScreen extends Page {
                 context,
                 "Cam card: where its figures come from",
                 book.cardSource(),
-                words -> keep(() -> book.cardSource(words))));
-  }
-
-  private void keep(java.util.function.Supplier<FigureOutcome> deed) {
-    context.attempt(
-        () -> {
-          if (deed.get() instanceof FigureOutcome.Refused refused) {
-            context.say(refused.sentence());
-          }
-        });
-    context.navigator().changed();
+                words -> SettingAsking.keep(context, () -> book.cardSource(words))));
   }
 
   private void card(Comparison each) {
@@ -74,7 +95,7 @@ public final class CylinderScreen extends Page {
                 "Card: " + each.value().words(),
                 "In degrees, as on the card. Events: after top dead center, minus before it."
                     + " After bottom dead center add 180.",
-                typed -> keep(() -> book.card(each.value(), typed))));
+                typed -> SettingAsking.keep(context, () -> book.card(each.value(), typed))));
   }
 
   @Override
@@ -84,31 +105,46 @@ public final class CylinderScreen extends Page {
 
   @Override
   protected void refresh() {
-    TimingCheck check = new TimingCheck(book);
-    List<Region> lines = new ArrayList<>();
-    for (String open : check.open(cylinder)) {
-      lines.add(ListRow.told(context.touch(), "Still open", open));
+    super.refresh();
+    Optional<Open> next = open().stream().findFirst();
+    foot.offerTag(next.isPresent());
+    next.ifPresent(open -> tag.setWords("Next: " + Words.small(open.name()), ""));
+  }
+
+  @Override
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    for (Open open : open()) {
+      rows.add(key(open.name(), touch().brief(open.stands(), ""), open.press()));
     }
-    for (Comparison each : check.compare(cylinder)) {
-      String heading = Words.capital(each.value().words());
-      String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
-      lines.add(
-          ListRow.key(
-              context.touch(),
-              heading + ": " + each.foundWords(),
-              List.of(beside + each.verdict()),
-              () -> card(each)));
+    List<Comparison> compared = check.compare(cylinder);
+    compared.forEach(each -> rows.add(row(each)));
+    rows.add(
+        key(
+            "Cam card: " + (book.cardSource().isEmpty() ? "not said yet" : book.cardSource()),
+            touch().brief("where its figures come from", ""),
+            this::source));
+    if (!compared.isEmpty()) {
+      rows.addAll(said("At " + check.atLift() + " of lift", UNCERTAINTY));
     }
-    String source = book.cardSource().isEmpty() ? "not said yet" : book.cardSource();
-    lines.add(
-        ListRow.plain(
-            context.touch(),
-            "Card from: " + source,
-            List.of(
-                "At "
-                    + check.atLift()
-                    + ". The figure after ± is the standard uncertainty. Your engine's service"
-                    + " information and cam card decide.")));
-    rows.refill(lines);
+    return rows;
+  }
+
+  private Region row(Comparison each) {
+    String name = Words.capital(each.value().words());
+    if (touch().isLarge()) {
+      return key(name, List.of(abbreviated(each.foundWords()), each.brief()), () -> card(each));
+    }
+    String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
+    return key(name + ": " + each.foundWords(), beside + each.verdict(), () -> card(each));
+  }
+
+  /** As cam cards write it, where letters are large: {@code 6.9 deg ATDC}. */
+  private static String abbreviated(String words) {
+    return words
+        .replace("after top dead center", "ATDC")
+        .replace("before top dead center", "BTDC")
+        .replace("after bottom dead center", "ABDC")
+        .replace("before bottom dead center", "BBDC");
   }
 }

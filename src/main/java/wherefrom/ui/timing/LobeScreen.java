@@ -53,7 +53,7 @@ public final class LobeScreen extends Page {
   private Region row(LiftReading reading) {
     return ListRow.key(
         context.touch(),
-        reading.degrees().text() + "   lift " + reading.lift().text(),
+        (reading.degrees().text() + "   lift " + reading.lift().text()).replace('-', '−'),
         List.of(),
         () -> choose(reading));
   }
@@ -130,7 +130,11 @@ public final class LobeScreen extends Page {
   @Override
   protected void refresh() {
     int count = book.readings(lobe).size();
-    words.setWords("Readings: " + count + ". " + Words.capital(new TimingCheck(book).words(lobe)));
+    TimingCheck check = new TimingCheck(book);
+    words.setWords(
+        touch()
+            .brief(
+                "Readings: " + count + ". " + Words.capital(check.words(lobe)), check.brief(lobe)));
     rows.refill(book.readings(lobe));
   }
 }

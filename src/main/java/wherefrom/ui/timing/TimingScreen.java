@@ -4,19 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
-import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.job.timing.TimingRecord;
-import wherefrom.job.timing.TimingSetting;
-import wherefrom.quantity.Dimension;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.numbers.WorkingScreen;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
@@ -24,48 +20,86 @@ import wherefrom.workings.catalogue.timing.CamSlack;
 import wherefrom.workings.catalogue.timing.ChainDeflection;
 
 /** Chain, slack, and the cylinders whose lobes are read over the degree wheel. */
-public final class TimingScreen extends Page {
+public final class TimingScreen extends ListPage {
+  /**
+   * A step of the check.
+   *
+   * @param name in few words
+   * @param stands how it stands
+   */
+  private record Step(String heading, String name, String stands, boolean done, Runnable press) {}
+
   private final TimingBook book;
-  private final Pager<Region> rows;
+  private final TagKey tag;
 
   public TimingScreen(ScreenContext context) {
     super(context, "Timing check");
     book = new TimingBook(context.getJob());
-    rows = Pager.list(context.touch(), row -> row);
-    lay(rows);
+    tag = tag(() -> next().press().run());
+    layOut(tag);
+  }
+
+  private List<Step> steps() {
+    List<Step> steps = new ArrayList<>();
+    steps.add(working("Deflection of the timing chain", "Chain deflection", new ChainDeflection()));
+    steps.add(working("Slack from crank to cam", "Crank to cam slack", new CamSlack()));
+    int unknown = new TimingCheck(book).unknown().size();
+    steps.add(
+        new Step(
+            "Wheel and dial",
+            "Wheel and dial",
+            unknown == 0 ? "how far each may be off is known" : unknown + " not known yet",
+            unknown == 0,
+            () -> open(() -> new WheelScreen(context))));
+    for (int cylinder : book.cylinders()) {
+      boolean fitted = new TimingCheck(book).timing(cylinder).isPresent();
+      String name = "Cylinder " + cylinder;
+      String stands = fitted ? "both lobes fitted" : "lobes still open";
+      steps.add(
+          new Step(
+              name + " with the degree wheel", name, stands, fitted, () -> cylinder(cylinder)));
+    }
+    return steps;
+  }
+
+  private Step degreeWheel() {
+    return new Step(
+        "Degree wheel on a cylinder",
+        "Degree wheel",
+        touch().brief("read its lobes with a dial", ""),
+        false,
+        this::choose);
+  }
+
+  private Step next() {
+    return steps().stream().filter(step -> !step.done()).findFirst().orElseGet(this::degreeWheel);
   }
 
   @Override
   protected void refresh() {
-    List<Region> lines = new ArrayList<>();
-    lines.add(working("Deflection of the timing chain", new ChainDeflection()));
-    lines.add(working("Slack from crank to cam", new CamSlack()));
-    for (int cylinder : book.cylinders()) {
-      List<String> open = new TimingCheck(book).open(cylinder);
-      lines.add(
-          row(
-              "Cylinder " + cylinder + " with the degree wheel",
-              open.isEmpty() ? "both lobes fitted" : String.join(" ", open),
-              () -> cylinder(cylinder)));
-    }
-    lines.add(row("Degree wheel on a cylinder", "read its lobes with a dial", this::choose));
-    for (TimingSetting setting : TimingSetting.values()) {
-      String now = book.find(setting).map(amount -> amount.text()).orElse("not known yet");
-      lines.add(row(setting.words(), now, () -> set(setting)));
-    }
-    rows.refill(lines);
+    super.refresh();
+    tag.setWords("Next: " + Words.small(next().name()), "");
   }
 
-  private Region row(String heading, String words, Runnable press) {
-    return ListRow.key(context.touch(), heading, List.of(words), press);
+  @Override
+  protected List<Region> rows() {
+    List<Step> steps = steps();
+    steps.add(degreeWheel());
+    return steps.stream().map(this::row).toList();
   }
 
-  private Region working(String heading, Working working) {
-    String now =
-        TimingRecord.value(context.getJob(), working)
-            .map(ResultValue::text)
-            .orElse("not checked yet");
-    return row(heading, now, () -> open(() -> new WorkingScreen(context, working)));
+  private Region row(Step step) {
+    return key(touch().brief(step.heading(), step.name()), step.stands(), step.press());
+  }
+
+  private Step working(String heading, String name, Working working) {
+    String value = TimingRecord.value(context.getJob(), working).map(ResultValue::text).orElse("");
+    return new Step(
+        heading,
+        name,
+        value.isEmpty() ? "not checked yet" : value,
+        !value.isEmpty(),
+        () -> open(() -> new WorkingScreen(context, working)));
   }
 
   private void choose() {
@@ -79,29 +113,5 @@ public final class TimingScreen extends Page {
 
   private void cylinder(int cylinder) {
     open(() -> new CylinderScreen(context, cylinder));
-  }
-
-  private void set(TimingSetting setting) {
-    String unit =
-        setting.dimension() == Dimension.ANGLE
-            ? "degrees"
-            : context.state().units().unit(Dimension.LENGTH).symbol();
-    open(
-        () ->
-            NumberEntryScreen.signed(
-                context,
-                "Timing check",
-                setting.words() + ", in " + unit + ".",
-                typed -> keep(setting, typed)));
-  }
-
-  private void keep(TimingSetting setting, String typed) {
-    context.attempt(
-        () -> {
-          if (book.set(setting, typed) instanceof FigureOutcome.Refused refused) {
-            context.say(refused.sentence());
-          }
-        });
-    context.navigator().changed();
   }
 }

@@ -10,32 +10,22 @@ import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.workings.torque.TorqueCard;
 
 /** What stands on a torque card: stages, threads, sources, the order to loosen in. */
-public final class CardDetailsScreen extends Page {
+public final class CardDetailsScreen extends ListPage {
   private static final UsualWords REASONS =
       UsualWords.orOther("bolts loosened again", "written wrong");
 
   private final int number;
-  private final Pager<Region> rows;
 
   CardDetailsScreen(ScreenContext context, int number) {
     super(context, "");
     this.number = number;
-    rows = Pager.list(context.touch(), row -> row);
-    lay(
-        Panes.column(
-            context.scale(),
-            rows,
-            Tiles.row(context.scale(), touch().key("Drop the card", this::giveUp))));
+    layOut(touch().key("Drop the card", this::giveUp));
   }
 
   private void giveUp() {
@@ -61,25 +51,26 @@ public final class CardDetailsScreen extends Page {
   }
 
   @Override
-  protected void refresh() {
-    new TorqueBook(context.getJob()).find(number).ifPresent(this::show);
+  protected List<Region> rows() {
+    return new TorqueBook(context.getJob()).find(number).map(this::rows).orElse(List.of());
   }
 
-  private void show(KeptCard kept) {
+  private List<Region> rows(KeptCard kept) {
     TorqueCard card = kept.card();
-    List<Region> lines = new ArrayList<>();
-    lines.add(row(Words.capital(card.spec().fastener()), kept.state()));
-    lines.add(row("Caution", Caution.TORQUE.sentence(), Words.source(Caution.TORQUE.source())));
-    lines.add(row("Threads", card.spec().threads()));
+    List<Region> rows =
+        new ArrayList<>(
+            said(Words.capital(card.spec().fastener()), touch().brief(kept.state(), kept.brief())));
+    rows.addAll(said("Caution", Caution.TORQUE.sourced()));
+    rows.addAll(said("Threads", card.spec().threads()));
     for (int stage = 1; stage < card.checkStage(); stage++) {
       String words = card.spec().stages().get(stage - 1).words();
-      lines.add(row("Stage " + stage + ", " + words, count(card, stage)));
+      rows.addAll(said("Stage " + stage + ", " + words, count(card, stage)));
     }
-    lines.add(row("A second person's check", count(card, card.checkStage())));
-    lines.add(row("Figures from", card.spec().source().text()));
-    lines.add(row("Order from", card.spec().pattern().source().text()));
-    lines.add(row("Loosen in reverse order", loosening(card)));
-    rows.refill(lines);
+    rows.addAll(said("A second person's check", count(card, card.checkStage())));
+    rows.addAll(said("Source of the figures", card.spec().source().text()));
+    rows.addAll(said("Source of the order", card.spec().pattern().source().text()));
+    rows.addAll(said("Loosen in reverse order", loosening(card)));
+    return rows;
   }
 
   private static String count(TorqueCard card, int stage) {
@@ -90,9 +81,5 @@ public final class CardDetailsScreen extends Page {
     return card.spec().pattern().loosening().stream()
         .map(bolt -> Integer.toString(bolt.number()))
         .collect(Collectors.joining(", "));
-  }
-
-  private Region row(String heading, String... words) {
-    return ListRow.plain(context.touch(), heading, List.of(words));
   }
 }

@@ -1,11 +1,13 @@
 package wherefrom.ui.torque;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.text.UsualWords;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -16,6 +18,7 @@ import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 
 /** Writes a torque card: every figure is the person's own. */
 public final class NewCardScreen extends Page {
@@ -25,6 +28,7 @@ public final class NewCardScreen extends Page {
 
   private final DraftModel model;
   private final Pager<Line> list;
+  private final TagKey tag;
 
   public NewCardScreen(ScreenContext context) {
     super(context, "New torque card", false);
@@ -36,9 +40,25 @@ public final class NewCardScreen extends Page {
                 ListRow.key(
                     context.touch(),
                     line.heading(),
-                    List.of(line.now().isEmpty() ? UNSAID : line.now()),
+                    List.of(line.now().isEmpty() ? touch().brief(UNSAID, "") : line.now()),
                     line.press()));
-    lay(Panes.column(context.scale(), list, touch().tag("Start the card", "", this::begin)));
+    tag = tag(this::goOn);
+    lay(Panes.column(context.scale(), list, tag));
+  }
+
+  /** What is not said yet, the first of it; then the card can start. */
+  private Optional<Line> next() {
+    return lines().stream().filter(line -> line.now().isEmpty()).findFirst();
+  }
+
+  private void goOn() {
+    next().map(Line::press).orElse(this::begin).run();
+  }
+
+  private void show() {
+    list.refill(lines());
+    tag.setWords(
+        next().map(line -> "Next: " + Words.small(line.heading())).orElse("Start the card"), "");
   }
 
   private List<Line> lines() {
@@ -48,7 +68,7 @@ public final class NewCardScreen extends Page {
         new Line("Order", model.orderWords(), this::order),
         new Line("Threads", model.threads(), this::threads),
         new Line("Stages", String.join(", then ", model.stages()), this::stages),
-        new Line("Figures from", model.source(), this::source));
+        new Line("Source of the figures", model.source(), this::source));
   }
 
   private void fastener() {
@@ -134,7 +154,7 @@ public final class NewCardScreen extends Page {
   private <T> Consumer<T> then(Consumer<T> kept) {
     return words -> {
       kept.accept(words);
-      list.refill(lines());
+      show();
     };
   }
 
@@ -142,7 +162,7 @@ public final class NewCardScreen extends Page {
     if (!trouble.isEmpty()) {
       context.say(trouble);
     }
-    list.refill(lines());
+    show();
   }
 
   private void open(int card) {
@@ -165,6 +185,6 @@ public final class NewCardScreen extends Page {
 
   @Override
   public void shown() {
-    list.refill(lines());
+    show();
   }
 }

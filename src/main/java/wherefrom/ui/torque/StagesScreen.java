@@ -4,38 +4,29 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
-import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
-import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
 
 /** The rounds over all bolts: torques first, then angles where the bolts are turned on. */
-public final class StagesScreen extends Page {
+public final class StagesScreen extends ListPage {
   private final DraftModel model;
-  private final Pager<Region> rows;
 
   StagesScreen(ScreenContext context, DraftModel model) {
     super(context, "Stages", false);
     this.model = model;
-    rows = Pager.list(context.touch(), row -> row);
-    lay(
-        Panes.column(
-            context.scale(),
-            rows,
-            new Foot(
+    layOut(
+        new Foot(
+            context,
+            touch().tag("Add a stage", "", this::add),
+            KeyRow.of(
                 context,
-                touch().tag("Add a stage", "", this::add),
-                KeyRow.of(
-                    context,
-                    new KeyRow.Act("Loosen", this::loosen),
-                    new KeyRow.Act("Remove the last", this::remove),
-                    new KeyRow.Act("Done", () -> context.navigator().back())))));
+                act("Loosen", this::loosen),
+                act("Remove the last", this::remove),
+                act("Done", () -> context.navigator().back()))));
   }
 
   private void add() {
@@ -74,16 +65,12 @@ public final class StagesScreen extends Page {
   }
 
   @Override
-  public void shown() {
-    List<Region> lines = new ArrayList<>();
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
     for (String stage : model.stages()) {
-      lines.add(ListRow.told(context.touch(), "Stage " + (lines.size() + 1), stage));
+      rows.add(told("Stage " + (rows.size() + 1) + ": " + stage));
     }
-    lines.add(
-        ListRow.plain(
-            context.touch(),
-            "Caution",
-            List.of(Caution.TORQUE.sentence(), Words.source(Caution.TORQUE.source()))));
-    rows.refill(lines);
+    rows.addAll(said("Caution", Caution.TORQUE.sourced()));
+    return rows;
   }
 }

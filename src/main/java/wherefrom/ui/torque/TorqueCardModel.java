@@ -65,6 +65,13 @@ final class TorqueCardModel {
     return book.find(number).filter(KeptCard::holds).isPresent();
   }
 
+  /** What is tightened. */
+  String title() {
+    return book.find(number)
+        .map(kept -> Words.capital(kept.card().spec().fastener()))
+        .orElse("Torque card");
+  }
+
   boolean isCheck() {
     return card().next() instanceof NextStep.SecondCheck;
   }
@@ -207,44 +214,72 @@ final class TorqueCardModel {
     return question.isPresent() ? Optional.of(Cue.ASK) : done();
   }
 
-  /** What stands in large words. */
-  ScreenAnswer answer() {
+  /**
+   * What stands in large words.
+   *
+   * @param brief whether there is room for what must be known now alone
+   */
+  ScreenAnswer answer(boolean brief) {
     if (question.isPresent()) {
       Bolt asked = question.get().bolt();
       return answer(
           Optional.of(Cue.ASK),
           "Out of turn?",
-          "Bolt " + question.get().due().number() + " is next, not " + asked.number(),
-          "Scan YES, or press the key: bolt " + asked.number() + " was done anyway.");
+          "Bolt " + question.get().due().number() + " is next, not\u00a0" + asked.number(),
+          brief ? "" : "Scan YES, or press the key: bolt " + asked.number() + " was done anyway.");
     }
     KeptCard kept = kept();
     return kept.card()
         .next()
         .match(
-            tighten -> answer(kept, tighten),
+            tighten -> answer(kept, tighten, brief),
             check -> answer(kept, check),
-            done -> answer(Optional.of(Cue.RIGHT), "Tightened", "and checked", said));
+            done ->
+                answer(
+                    Optional.of(Cue.RIGHT),
+                    "Tightened",
+                    "and checked",
+                    said.isEmpty() && !brief ? whole(kept.card()) : said));
   }
 
-  private ScreenAnswer answer(KeptCard kept, NextStep.Tighten tighten) {
+  /** {@code 10 bolts in 3 stages, checked by C. D.}. */
+  private static String whole(TorqueCard card) {
+    List<String> checkers =
+        card.ticks().stream()
+            .filter(tick -> tick.stage() == card.checkStage())
+            .map(Tick::person)
+            .distinct()
+            .toList();
+    return Words.count(card.bolts(), "bolt")
+        + " in "
+        + Words.count(card.spec().stages().size(), "stage")
+        + ", checked by "
+        + Words.withStop(String.join(", ", checkers).replace(". ", ".\u00a0"));
+  }
+
+  private ScreenAnswer answer(KeptCard kept, NextStep.Tighten tighten, boolean brief) {
+    String how = tighten.before();
+    boolean plain = how.isEmpty() && !brief;
     return answer(
         Optional.empty(),
         heading(kept, tighten),
-        "Bolt " + tighten.bolt().number() + " " + tighten.stage().words(),
-        small(kept, tighten.stageNumber(), tighten.before()));
+        Words.capital(tighten.stage().words(tighten.bolt())),
+        small(
+            kept,
+            tighten.stageNumber(),
+            plain ? "Your engine's service information decides." : how));
   }
 
   private ScreenAnswer answer(KeptCard kept, NextStep.SecondCheck check) {
     return answer(
         Optional.empty(),
-        Words.capital(kept.card().spec().fastener()) + ": a second person",
+        "A second person checks",
         "Check bolt " + check.bolt().number(),
         small(kept, kept.card().checkStage(), check.how()));
   }
 
   private static String heading(KeptCard kept, NextStep.Tighten tighten) {
-    return Words.capital(kept.card().spec().fastener())
-        + ": stage "
+    return "Stage "
         + tighten.stageNumber()
         + " of "
         + kept.card().spec().stages().size()
@@ -253,9 +288,8 @@ final class TorqueCardModel {
   }
 
   private String small(KeptCard kept, int stage, String how) {
-    String count = kept.card().boltsDone(stage) + " of " + kept.card().bolts() + " done. ";
-    String all = count + (how.isEmpty() ? "Your engine's service information decides." : how);
-    return said.isEmpty() ? all : said;
+    String count = kept.card().boltsDone(stage) + " of " + kept.card().bolts() + " done.";
+    return said.isEmpty() ? (count + " " + how).strip() : said;
   }
 
   private static ScreenAnswer answer(

@@ -27,7 +27,9 @@ public final class TorqueCardScreen extends Page implements Scannable {
   private final TorqueCardModel model;
   private final AnswerCard words;
   private final BoltGrid grid;
+  private final Fold fold;
   private final VBox foot = new VBox();
+  private boolean asked;
 
   TorqueCardScreen(ScreenContext context, int number) {
     super(context, "");
@@ -42,7 +44,8 @@ public final class TorqueCardScreen extends Page implements Scannable {
             model.card().spec().pattern().columns(),
             model::face,
             position -> model.boltAt(position).ifPresent(this::touched));
-    lay(Panes.column(context.scale(), new Fold(touch, words, grid, "Show the bolts"), foot));
+    fold = new Fold(touch, words, grid, "Show the bolts");
+    lay(Panes.column(context.scale(), fold, foot));
   }
 
   private void touched(int bolt) {
@@ -90,8 +93,14 @@ public final class TorqueCardScreen extends Page implements Scannable {
       context.navigator().back();
       return;
     }
-    words.show(model.answer());
+    words.show(model.answer(touch.isLarge()));
     grid.draw();
+    boolean asks = model.question().isPresent();
+    if (asks && !asked) {
+      // Who touched a bolt sees the bolts: the question would stand unread behind them.
+      fold.showWords();
+    }
+    asked = asks;
     foot.getChildren().setAll(keys());
   }
 
@@ -108,7 +117,7 @@ public final class TorqueCardScreen extends Page implements Scannable {
     if (model.kept().isDone()) {
       return KeyRow.of(context, card);
     }
-    String person = model.person().isEmpty() ? "?" : model.person();
+    String person = model.person().isEmpty() ? "?" : model.person().replace(' ', '\u00a0');
     int bolt = model.card().findDue("").orElseThrow().bolt();
     return new Foot(
         context,
@@ -158,6 +167,6 @@ public final class TorqueCardScreen extends Page implements Scannable {
 
   @Override
   public String title() {
-    return "Torque card " + number;
+    return model.title();
   }
 }

@@ -52,7 +52,7 @@ public final class TorqueScreen extends Page {
     return ListRow.key(
         context.touch(),
         name(card),
-        List.of(card.state()),
+        List.of(context.touch().brief(card.state(), card.brief())),
         () -> open(() -> new TorqueCardScreen(context, card.number())));
   }
 

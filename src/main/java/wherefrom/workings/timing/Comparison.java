@@ -35,15 +35,23 @@ public record Comparison(TimingValue value, AngleValue found, OptionalDouble car
     return card.isPresent() ? value.said(card.getAsDouble()) : "";
   }
 
+  /** The same in few words; empty where nothing was typed. */
+  public String brief() {
+    return card.isEmpty() ? "" : (differs() ? "DIFFERS: " : "agrees: ") + by();
+  }
+
+  private String by() {
+    double off = off();
+    return String.format(Locale.ROOT, "%.1f deg %s", Math.abs(off), off < 0 ? "less" : "more");
+  }
+
   /** How the two stand to each other. */
   public String verdict() {
     if (card.isEmpty()) {
       return "no card value typed";
     }
-    double off = off();
-    String by = String.format(Locale.ROOT, "%.1f deg %s", Math.abs(off), off < 0 ? "less" : "more");
     return differs()
-        ? "DIFFERS: " + by + ", more than the readings leave open"
-        : "agrees within the readings: " + by;
+        ? "DIFFERS: " + by() + ", more than the readings leave open"
+        : "agrees within the readings: " + by();
   }
 }

@@ -24,7 +24,7 @@ public sealed interface NextStep {
   record Tighten(int stageNumber, Stage stage, Bolt bolt) implements NextStep {
     @Override
     public String sentence() {
-      return "Stage " + stageNumber + ": bolt " + bolt.number() + " " + stage.words() + ".";
+      return "Stage " + stageNumber + ": " + stage.words(bolt) + ".";
     }
 
     /** What comes before the first bolt of the stage; may be empty. */

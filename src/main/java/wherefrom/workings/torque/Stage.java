@@ -22,6 +22,9 @@ public sealed interface Stage {
   /** What to do, such as "to 30 lb·ft". */
   String words();
 
+  /** What to do with one bolt, such as "bolt 5 to 30 lb·ft" or "turn bolt 4 on by 90 deg". */
+  String words(Bolt bolt);
+
   /** The torque or the angle; less than nothing, or no torque at all, where it loosens. */
   Amount amount();
 
@@ -39,6 +42,11 @@ public sealed interface Stage {
     public String words() {
       return "to " + amount.text() + (again ? " again" : "");
     }
+
+    @Override
+    public String words(Bolt bolt) {
+      return "bolt " + bolt.number() + " " + words();
+    }
   }
 
   /** Turn on by an angle from where the bolt stands. */
@@ -46,6 +54,11 @@ public sealed interface Stage {
     @Override
     public String words() {
       return "turn on by " + amount.text();
+    }
+
+    @Override
+    public String words(Bolt bolt) {
+      return "turn bolt " + bolt.number() + " on by " + amount.text();
     }
   }
 
@@ -56,8 +69,16 @@ public sealed interface Stage {
   record Loosen(Amount amount) implements Stage {
     @Override
     public String words() {
-      boolean fully = amount.dimension() == Dimension.TORQUE;
-      return "loosen " + (fully ? "fully" : "by " + amount.negated().text()) + ", no torque wrench";
+      return "loosen " + howFar() + ", no torque wrench";
+    }
+
+    @Override
+    public String words(Bolt bolt) {
+      return "loosen bolt " + bolt.number() + " " + howFar() + ", no torque wrench";
+    }
+
+    private String howFar() {
+      return amount.dimension() == Dimension.TORQUE ? "fully" : "by " + amount.negated().text();
     }
   }
 }

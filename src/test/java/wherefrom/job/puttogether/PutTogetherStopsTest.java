@@ -118,7 +118,7 @@ class PutTogetherStopsTest {
     Verdict given = verdict(together.scan(sample.read(other)));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("wrong engine");
-    assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Grey six");
+    assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Gray six");
     assertThat(standing(after).wayOut()).isEqualTo(given.wayOut());
     assertThat(standing(after).cue()).isEqualTo(Cue.STOP);
     assertThat(after.canFitOnPurpose()).isFalse();

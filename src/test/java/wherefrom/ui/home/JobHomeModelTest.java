@@ -68,6 +68,17 @@ class JobHomeModelTest {
   }
 
   @Test
+  void whatIsStillInTheEngineIsCountedLast() {
+    SampleJob sample = SampleJob.whole();
+    sample.job.record(new PartOut(1));
+    sample.job.record(new PartOut(2));
+    sample.job.record(new OffForWashing(1, 2));
+    assertThat(model(sample).counts())
+        .extracting(count -> count.parts() + " " + count.words())
+        .containsExactly("1 bench", "1 washing", "72 in engine");
+  }
+
+  @Test
   void puttingTogetherNamesTheNextPartAndWhereAllAre() {
     SampleJob sample = SampleJob.apart();
     sample.job.record(new OffForWashing(1, 2));

@@ -123,7 +123,7 @@ class EveryStopLeadsOutTest {
             EveryStopLeadsOutTest::otherKind,
             "main-shell@M1U"),
         code(
-            "Tag of: Grey six",
+            "Tag of: Gray six",
             "Scan the right part",
             EveryStopLeadsOutTest::otherEngine,
             "pushrod@3EX"),

@@ -12,6 +12,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.FitMode;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
@@ -104,7 +105,7 @@ class PutTogetherModelTest {
   @Test
   void onPurposeNeedsAReason() {
     fit("pushrod@3EX", "5EX");
-    assertThat(model.canFitOnPurpose()).isTrue();
+    assertThat(model.stopped().canFitOnPurpose()).isTrue();
     model.act(Action.YES);
     assertThat(model.stop()).isPresent();
     assertThat(model.trouble()).contains("Nothing is fitted.");
@@ -152,8 +153,8 @@ class PutTogetherModelTest {
   @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
-    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Grey six");
-    assertThat(model.canFitOnPurpose()).isFalse();
+    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Gray six");
+    assertThat(model.stopped().canFitOnPurpose()).isFalse();
   }
 
   @Test
@@ -284,7 +285,7 @@ class PutTogetherModelTest {
     assertThat(model.right().orElseThrow().canBeTurned()).isFalse();
     fit("pushrod@3EX", "3EX");
     assertThat(model.right().orElseThrow().canBeTurned()).isTrue();
-    assertThat(model.turned()).contains(Cue.STOP);
+    assertThat(model.leave(PutTogether::turned)).contains(Cue.STOP);
     assertThat(model.answer().lines())
         .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);

@@ -52,7 +52,7 @@ class WayOutTest {
   private void clearedThenFitted() {
     assertThat(model.stop()).isEmpty();
     assertThat(state()).isEqualTo(PlaceState.OUT);
-    assertThat(model.waiting()).isZero();
+    assertThat(model.stopped().waiting()).isZero();
     assertThat(sample.job.state().standingStop()).as("until it is judged again").isPresent();
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
     assertThat(sample.job.state().standingStop()).isEmpty();
@@ -221,7 +221,7 @@ class WayOutTest {
   @Test
   void orItIsLeftThereWithAReason() {
     fittedBut(Look.SUSPECT);
-    assertThat(model.canFitOnPurpose()).isTrue();
+    assertThat(model.stopped().canFitOnPurpose()).isTrue();
     model.chooseReason("measured better here");
     model.fitOnPurpose();
     assertThat(model.stop()).isEmpty();
@@ -231,7 +231,7 @@ class WayOutTest {
   @Test
   void whatMustBeNewIsLeftForNoReason() {
     fittedBut(Look.FAIL);
-    assertThat(model.canFitOnPurpose()).isFalse();
+    assertThat(model.stopped().canFitOnPurpose()).isFalse();
     model.act(wherefrom.parts.Action.NEXT);
     assertThat(model.reason()).isEmpty();
     model.act(wherefrom.parts.Action.YES);

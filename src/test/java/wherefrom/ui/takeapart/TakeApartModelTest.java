@@ -194,7 +194,7 @@ class TakeApartModelTest {
   void aTagOfAnotherEngineStops() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
     assertThat(model.scan(sample.read(other))).contains(Cue.STOP);
-    assertThat(model.answer().orElseThrow().small()).contains("Grey six");
+    assertThat(model.answer().orElseThrow().small()).contains("Gray six");
     model.scan(sample.read(sample.tag("rocker@1IN")));
     assertThat(model.answer()).isEmpty();
   }

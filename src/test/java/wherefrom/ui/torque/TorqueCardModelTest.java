@@ -42,7 +42,7 @@ class TorqueCardModelTest {
   }
 
   private String line() {
-    return model.answer().lines().get(0);
+    return model.answer(false).lines().get(0);
   }
 
   @Test
@@ -53,19 +53,19 @@ class TorqueCardModelTest {
     nanos.addAndGet(TorqueCardModel.TWICE_NANOS - 1);
     model.scan(sample.read(sample.action(Action.NEXT)));
     assertThat(line()).isEqualTo("Bolt 2 to 20 N·m");
-    assertThat(model.answer().small()).contains("twice");
+    assertThat(model.answer(false).small()).contains("twice");
     scan(Action.NEXT);
     assertThat(line()).isEqualTo("Bolt 3 to 20 N·m");
     scan(Action.UNDO);
     assertThat(line()).isEqualTo("Bolt 2 to 20 N·m");
-    assertThat(model.answer().small()).contains("Undone: bolt 2");
+    assertThat(model.answer(false).small()).contains("Undone: bolt 2");
   }
 
   @Test
   void aWrongBoltIsQuestionedAndNextDoesNotAnswerForThePerson() {
     model.person("A. B.");
     assertThat(model.tick(3)).contains(Cue.ASK);
-    assertThat(model.answer().lines().get(0)).isEqualTo("Bolt 1 is next, not 3");
+    assertThat(model.answer(false).lines().get(0)).isEqualTo("Bolt 1 is next, not\u00a03");
     scan(Action.NEXT);
     assertThat(model.card().ticks()).isEmpty();
     scan(Action.UNDO);
@@ -92,7 +92,7 @@ class TorqueCardModelTest {
     assertThat(again().person()).isEmpty();
     model.person("a. b.");
     assertThat(model.done()).contains(Cue.ASK);
-    assertThat(model.answer().small()).contains("another person must check");
+    assertThat(model.answer(false).small()).contains("another person must check");
     model.person("C. D.");
     model.done();
     assertThat(again().person()).isEqualTo("C. D.");
@@ -114,6 +114,38 @@ class TorqueCardModelTest {
     scan(Action.NEXT);
     assertThat(model.face(1)).contains(new BoltFace("2", BoltFace.Look.OPEN));
     assertThat(model.boltAt(1)).contains(2);
+  }
+
+  @Test
+  void aStageSaysWhatToDoWithTheBoltAndWhereItIsDoneWhoChecked() {
+    new TorqueBook(sample.job)
+        .begin(
+            new CardTyped(
+                "pan bolts",
+                1,
+                1,
+                BoltPattern.ofRectangle(1, 1).positions(),
+                "",
+                "dry",
+                List.of("10 N·m", "loosen 90 deg", "12 N·m", "90 deg"),
+                "manual, p. 3"));
+    TorqueCardModel one = new TorqueCardModel(sample.job, 2, nanos::get);
+    one.person("A. B.");
+    assertThat(one.answer(false).headline()).isEqualTo("Stage 1 of 4, threads dry");
+    assertThat(one.answer(false).small()).contains("service information decides");
+    assertThat(one.answer(true).small()).isEqualTo("0 of 1 done.");
+    one.done();
+    assertThat(one.answer(true).lines())
+        .containsExactly("Loosen bolt 1 by 90 deg, no torque wrench");
+    one.done();
+    assertThat(one.answer(true).lines()).containsExactly("Bolt 1 to 12 N·m");
+    one.done();
+    assertThat(one.answer(true).lines()).containsExactly("Turn bolt 1 on by 90 deg");
+    assertThat(one.answer(true).small()).contains("paint mark");
+    one.done();
+    one.person("C. D.");
+    one.done();
+    assertThat(one.answer(false).small()).isEqualTo("1 bolt in 4 stages, checked by C.\u00a0D.");
   }
 
   @Test

@@ -120,7 +120,7 @@ class TorqueCardTest {
     TorqueCard card = TorqueCard.of(spec(BoltPattern.ofRectangle(1, 1), torque("30"), angle("90")));
     assertThat(card.next().sentence()).isEqualTo("Stage 1: bolt 1 to 30 lb·ft.");
     assertThat(tick(card, 1, "A").next().sentence())
-        .isEqualTo("Stage 2: bolt 1 turn on by 90 deg.");
+        .isEqualTo("Stage 2: turn bolt 1 on by 90 deg.");
   }
 
   @Test
@@ -152,7 +152,7 @@ class TorqueCardTest {
     }
     for (int bolt = 3; bolt >= 1; bolt--) {
       assertThat(card.next().sentence())
-          .isEqualTo("Stage 2: bolt " + bolt + " loosen by 90 deg, no torque wrench.");
+          .isEqualTo("Stage 2: loosen bolt " + bolt + " by 90 deg, no torque wrench.");
       card = tick(card, bolt, "A");
     }
     assertThat(card.next().sentence()).isEqualTo("Stage 3: bolt 1 to 25 lb·ft.");
