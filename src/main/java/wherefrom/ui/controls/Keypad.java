@@ -55,6 +55,8 @@ public final class Keypad extends VBox implements FigurePad {
   public void putBeside(Region... keys) {
     FieldRow row = new FieldRow(touch, shown, List.of(keys));
     beside = Optional.of(row);
+    elsewhere = false;
+    told = () -> {};
     getChildren().setAll(row, tiles);
   }
 

@@ -53,8 +53,7 @@ final class SizePad implements FigurePad {
   Region with(Region said, TagKey tag, Region keys) {
     if (isAlone()) {
       String words = tag.words();
-      String before = beside.length > 1 ? "" : words.replaceFirst(" it$|$", "") + " ";
-      pad.showElsewhere(() -> tag.setWords(isEmpty() ? words : before + typed(), ""));
+      pad.showElsewhere(() -> tag.setWords(isEmpty() ? words : onTag(words), ""));
       HBox first = Panes.row(touch.scale(), Panes.grow(tag));
       first.getChildren().addAll(beside);
       return Panes.column(touch.scale(), first, pad);
@@ -63,6 +62,11 @@ final class SizePad implements FigurePad {
     VBox side = Panes.column(touch.scale(), Panes.grow(said), tag, keys);
     side.setPrefWidth(touch.scale().px(80));
     return new Split(touch.scale(), pad, side);
+  }
+
+  /** The figure as the tag has room for it: a second key beside it takes that of all but digits. */
+  private String onTag(String words) {
+    return beside.length > 1 ? pad.typed() : words.replaceFirst(" it$|$", "") + " " + typed();
   }
 
   private void turn() {
