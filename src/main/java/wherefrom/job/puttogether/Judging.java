@@ -26,7 +26,7 @@ final class Judging {
   private InHand hand = InHand.NOTHING;
 
   /** The part that waited for its place when the scan came that is stopped now. */
-  private Optional<Part> waited = Optional.empty();
+  private InHand waited = InHand.NOTHING;
 
   Judging(OpenJob job) {
     this.job = job;
@@ -38,26 +38,32 @@ final class Judging {
   }
 
   void take(Part part) {
-    waited = Optional.empty();
+    waited = InHand.NOTHING;
     hand = hand.with(part);
   }
 
+  /** A part without a tag, as a person knows it. */
+  void takeUntagged(Part part) {
+    waited = InHand.NOTHING;
+    hand = hand.withUntagged(part);
+  }
+
   void take(Spot spot) {
-    waited = hand.isHalf() ? hand.part() : Optional.empty();
+    waited = hand.isHalf() ? hand.partAlone() : InHand.NOTHING;
     hand = hand.at(spot);
   }
 
   /** Lets go of what is in the hand, its stop included; what is logged stays. */
   void drop() {
     hand = InHand.NOTHING;
-    waited = Optional.empty();
+    waited = InHand.NOTHING;
   }
 
   /** The scan that was stopped is taken back: the part that waited before it waits again. */
   void backToHalf() {
-    Optional<Part> before = hand.stop().isPresent() ? waited : Optional.empty();
+    InHand before = hand.stop().isPresent() ? waited : InHand.NOTHING;
     drop();
-    before.ifPresent(this::take);
+    hand = before;
   }
 
   void chooseReason(String why) {
@@ -73,7 +79,7 @@ final class Judging {
         part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
             .filter(Verdict::stops)
             .orElseGet(() -> new LeftStanding(given.word(), given.sentence(), part, spot));
-    hand = new InHand(part, spot, turned, Optional.of(verdict), InHand.NO_REASON);
+    hand = new InHand(part, spot, turned, Optional.of(verdict), InHand.NO_REASON, given.untagged());
     return verdict;
   }
 
@@ -158,9 +164,9 @@ final class Judging {
 
   /** The stopped part stays in the hand, for another place. */
   void keepPart() {
-    Optional<Part> held = hand.part();
+    InHand held = hand.partAlone();
     putAway();
-    held.ifPresent(this::take);
+    hand = held;
   }
 
   /** It was not held turned after all: its stop is taken back, and it is in again, as one act. */
@@ -223,9 +229,8 @@ final class Judging {
 
   /** One act where the part then fits; a stop that comes instead stands for itself. */
   private FitOutcome tookOut(Part there, String reason) {
-    Part part = hand.part().orElseThrow();
-    return new FitOutcome.Judged(
-        judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
+    Attempt again = hand.heldTurned(false).attempt(MeantKind.ANY);
+    return new FitOutcome.Judged(judged(fitting.tookOut(there, reason, again)));
   }
 
   /**
@@ -245,7 +250,7 @@ final class Judging {
       return new FitOutcome.Judged(judged(other ? fitting.fit(held.attempt(wanted)) : now));
     }
     Part part = held.part().orElseThrow();
-    hand = InHand.NOTHING.with(part);
+    hand = held.partAlone();
     return new FitOutcome.WaitingForSpot(job.state().getPart(part.item()), false);
   }
 

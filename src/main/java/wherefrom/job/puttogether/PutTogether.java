@@ -96,6 +96,11 @@ public final class PutTogether {
         refused -> press(() -> judging.refuse(refused.verdict(), mode)));
   }
 
+  /** Takes a part whose tag is gone, and that a person knows all the same. */
+  public FitOutcome takeUntagged(Part known) {
+    return press(() -> halves.takeUntagged(mode, job.state().getPart(known.item())));
+  }
+
   /** Takes a spot that was scanned from its card. */
   public FitOutcome tap(Spot tapped) {
     halves.point(Optional.empty());
@@ -122,6 +127,11 @@ public final class PutTogether {
             });
     saidTurned = true;
     return stopped;
+  }
+
+  /** A part that is recorded as fitted is in the hand: that is put right, and it waits. */
+  public FitOutcome hold(Part part) {
+    return press(() -> halves.hold(part));
   }
 
   /** The stopped part is laid away; nothing was fitted. */

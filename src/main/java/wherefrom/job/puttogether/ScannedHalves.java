@@ -1,9 +1,12 @@
 package wherefrom.job.puttogether;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import wherefrom.engine.Spot;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
@@ -28,12 +31,21 @@ final class ScannedHalves {
     pointed = tapped;
   }
 
+  /** A part without a tag: a person says which it is. */
+  FitOutcome takeUntagged(FitMode mode, PartRecord known) {
+    return take(mode, known, judging::takeUntagged);
+  }
+
   FitOutcome take(FitMode mode, PartRecord scanned) {
+    return take(mode, scanned, judging::take);
+  }
+
+  private FitOutcome take(FitMode mode, PartRecord scanned, Consumer<Part> taking) {
     if (mode == FitMode.WHERE_DOES_THIS_GO) {
       return new FitOutcome.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
     }
     boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
-    judging.take(scanned.part());
+    taking.accept(scanned.part());
     if (hand().spot().isEmpty() && mode == FitMode.FOLLOW_THE_LIST) {
       list.target().ifPresent(place -> judging.take(place.spot()));
     }
@@ -61,6 +73,19 @@ final class ScannedHalves {
     Optional<Verdict> stop = hand().stop();
     return stop.<FitOutcome>map(FitOutcome.Judged::new)
         .orElseGet(() -> new FitOutcome.WaitingForPart(scanned, replaced));
+  }
+
+  /** A part that is recorded as fitted is in the hand: it is out again, and waits for its place. */
+  FitOutcome hold(Part part) {
+    job.inOne(
+        () -> {
+          if (job.state().findFittedAt(part.item()).isPresent()) {
+            job.record(new PartUnfitted(part.item(), "it was in the hand"));
+          }
+        });
+    judging.drop();
+    judging.take(part);
+    return new FitOutcome.WaitingForSpot(job.state().getPart(part.item()), false);
   }
 
   FitOutcome judge(FitMode mode, boolean turned) {

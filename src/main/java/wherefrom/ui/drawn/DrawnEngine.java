@@ -40,6 +40,7 @@ public final class DrawnEngine extends Region {
   private final Function<Bounds, Drawing> maker;
   private final Optional<DrawnZones> zones;
   private final Group picture = new Group();
+  private final Group words = new Group();
   private final Group here = new Group();
   private final CarrierNodes carriers = new CarrierNodes();
   private final Map<Place, PartNode> parts = new HashMap<>();
@@ -182,7 +183,7 @@ public final class DrawnEngine extends Region {
   private void build(Drawing drawn) {
     drawing = Optional.of(drawn);
     carriers.build(drawn, states);
-    Group words = new Group(ShapeNodes.of(drawn.words()));
+    words.getChildren().setAll(ShapeNodes.of(drawn.words()));
     Group figures = new Group();
     Group markGroup = new Group();
     parts.clear();
@@ -271,6 +272,17 @@ public final class DrawnEngine extends Region {
           .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
     }
     here.getChildren().addAll(ShapeNodes.of(StopRings.of(drawn, wrong, right)));
+    keepLettersFree(drawn);
+  }
+
+  private void keepLettersFree(Drawing drawn) {
+    Set<Place> shown = pointing ? pointed : Set.of();
+    ValveLetters.keepFree(
+        words,
+        shown.stream()
+            .flatMap(place -> drawn.find(place).stream())
+            .map(PartFigure::pointer)
+            .toList());
   }
 
   private void zones(Drawing drawn) {

@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.PlanGroup;
 import wherefrom.job.numbers.TakenOver;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
@@ -63,7 +64,7 @@ public final class PlanFiguresScreen extends Page {
     groups.setCells(keys);
     inputs.refill(group.inputs(column));
     int found = new TakenOver(model.book().job()).find().size();
-    takeOver.setWords("Copy " + found + " typed for single workings");
+    takeOver.setWords("Copy " + found + touch.brief(" figures from single workings", " figures"));
     takeOver.offer(found > 0);
     takeOver.setManaged(found > 0);
   }
@@ -89,7 +90,7 @@ public final class PlanFiguresScreen extends Page {
     }
     return ListRow.key(
         touch,
-        PlanModel.name(input) + ": " + shown,
+        Words.capital(PlanModel.name(input)) + ": " + shown,
         touch.isLarge() ? List.of() : List.of(input.meaning()),
         () -> ask(input));
   }
@@ -99,7 +100,7 @@ public final class PlanFiguresScreen extends Page {
         column == 0 ? "Not known" : PlanGroup.isChange(input.key()) ? "No change" : "As now";
     InputAsking.open(
         context,
-        input,
+        PlanModel.named(input),
         model.book().text(column, input.key()),
         none,
         text -> model.book().set(column, input.key(), text));

@@ -152,7 +152,7 @@ final class PlanTableRows {
     List<Optional<PlanEffects>> effects = answers.stream().map(findEffects).toList();
     rows.add(row("To buy and do", effects, known -> known.lines().size() + " things"));
     rows.add(row("To check", effects, known -> known.checks().size() + " checks"));
-    rows.add(row("Money", effects, PlanEffects::moneyWords));
+    rows.add(row("Money", effects, PlanEffects::sumWords));
     List<Cell> lacking = answers.stream().map(answer -> Cell.of(lacking(answer))).toList();
     if (lacking.stream().anyMatch(cell -> !cell.words().isEmpty())) {
       rows.add(Row.of("Not worked out", lacking));
@@ -186,14 +186,15 @@ final class PlanTableRows {
     for (int at = 0; at < answers.size(); at++) {
       boolean none = uncut.get(at).words().isEmpty();
       plain.add(none ? after.get(at) : uncut.get(at));
-      cut.add(none ? Cell.of("") : after.get(at));
+      boolean asItIs = none && !after.get(at).words().isEmpty();
+      cut.add(none ? Cell.of(asItIs ? "no cut" : "") : after.get(at));
     }
     List<Row> rows = new ArrayList<>();
     boolean anyCut = uncut.stream().anyMatch(cell -> !cell.words().isEmpty());
     if (plain.stream().anyMatch(cell -> !cell.words().isEmpty())) {
       rows.add(Row.ofRatio(anyCut ? "Ratio, no cut" : "Ratio", plain));
     }
-    if (cut.stream().anyMatch(cell -> !cell.words().isEmpty())) {
+    if (cut.stream().anyMatch(cell -> cell.unit().isPresent())) {
       rows.add(Row.ofRatio("Ratio after the cut", cut));
     }
     return rows;

@@ -7,6 +7,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
+import wherefrom.job.Untagged;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.StopWords;
@@ -27,7 +28,17 @@ final class Answers {
   static final String NOT_YET =
       "Not fitted yet. Hold the key. By cards: NEXT to it, then YES twice.";
 
+  private static final String ON_PURPOSE = "Fitted on purpose";
+
   private Answers() {}
+
+  /** What the headline says is not said again. */
+  private static String said(String sentence) {
+    String again = ON_PURPOSE + ": ";
+    return sentence.startsWith(again)
+        ? Words.capital(sentence.substring(again.length()))
+        : sentence;
+  }
 
   static ScreenAnswer of(EngineJob job, FitOutcome step) {
     return step.match(
@@ -36,7 +47,7 @@ final class Answers {
         Answers::waiting,
         shown -> place(job, "It goes here", shown.part().part().home(), shown.sentence()),
         next -> place(job, "Next place", next.place(), wanted(job, next.place())),
-        fitted -> place(job, "Fitted on purpose", fitted.place(), fitted.sentence()),
+        fitted -> place(job, ON_PURPOSE, fitted.place(), said(fitted.sentence())),
         back -> ScreenAnswer.said("Taken back", Words.capital(back.sentence())),
         said -> ScreenAnswer.said("", said.sentence()));
   }
@@ -111,6 +122,10 @@ final class Answers {
   private static ScreenAnswer judged(EngineJob job, Verdict verdict) {
     VerdictWords words = verdict.words(new JobPartNames(job));
     Marked marked = Marked.of(verdict);
+    if (isUnproven(job, verdict, marked)) {
+      return new ScreenAnswer(
+          Optional.of(Cue.ASK), "No tag on it", words.lines(), "", marked.kind(), marked.spots());
+    }
     boolean misread = verdict instanceof CodeVerdict.DigitsDisagree;
     String told = misread ? words.sentence() + " Or type its six digits." : words.told();
     return new ScreenAnswer(
@@ -120,6 +135,16 @@ final class Answers {
         verdict.cue() == Cue.ASK ? told : StopWords.small(job, verdict),
         marked.kind(),
         marked.spots());
+  }
+
+  /** What sits there had no tag: that it belongs there is what a person said. */
+  private static boolean isUnproven(EngineJob job, Verdict verdict, Marked marked) {
+    return verdict.cue() == Cue.RIGHT
+        && marked
+            .place()
+            .flatMap(job::findFitted)
+            .filter(part -> Untagged.is(job, part.item()))
+            .isPresent();
   }
 
   /** A stop that is about to be overruled: what is no longer mated then. The key says why. */
@@ -149,6 +174,11 @@ final class Answers {
   /** The part that was in the hand at this place is no more. */
   static String letGo(EngineJob job, Place place) {
     return "Let go: " + PartName.of(job.layout(), place).inLine() + ".";
+  }
+
+  /** What was recorded as in a place is in the hand: who knows what sits there. */
+  static String emptied(Place place) {
+    return "Recorded as empty: " + place.brief() + ". Look what sits there.";
   }
 
   /** Which part is wanted at a place, and where it lies. */

@@ -58,6 +58,11 @@ record Halves(
         .orElse("Which place?");
   }
 
+  /** The part in the hand, where it is recorded as fitted. */
+  Optional<Part> recordedAsIn(EngineJob job) {
+    return held.filter(part -> job.findFittedAt(part.item()).isPresent());
+  }
+
   /** Whether the place is known and its part is still to be scanned. */
   boolean asksForPart() {
     return hasPlace && !hasPart;
@@ -106,10 +111,18 @@ record Halves(
   private static Halves part(OpenJob job, Part part) {
     Place home = part.home();
     Lines tag = new Lines(home.brief(), what(home), part.code(job.state().engine()).typed());
+    Optional<Place> in = job.state().findFittedAt(part.item());
+    if (in.isPresent()) {
+      Lines there =
+          new Lines("Recorded as in: " + in.get().brief(), "", "If you hold it, press the key");
+      return new Halves(tag, there, true, false, in, Optional.of(part), true);
+    }
     Optional<Verdict> against = new Fitting(job).findAgainst(part);
     Lines next =
         against
-            .map(verdict -> new Lines(Words.capital(why(verdict)), "", more(verdict)))
+            .map(
+                verdict ->
+                    new Lines(Words.capital(why(verdict)), "", "Scan its place card to see why"))
             .orElse(
                 new Lines(
                     "Now scan the place card", way(job, part), "by its hole; or tap the place"));
@@ -125,13 +138,6 @@ record Halves(
       case HALF -> "tang in its notch";
       case FACING -> "same way round";
     };
-  }
-
-  /** What to do; where that depends, how to be told. */
-  private static String more(Verdict verdict) {
-    return verdict instanceof Verdict.AlreadyFitted
-        ? "Nothing to do: scan the next part"
-        : "Scan its place card to see why";
   }
 
   private static String why(Verdict verdict) {
@@ -164,7 +170,8 @@ record Halves(
     return of(part, card, true, Optional.of(place));
   }
 
-  private static String what(Place place) {
+  /** The part beside the name of its place, which tells a main shell from a rod shell. */
+  static String what(Place place) {
     return (place.kind() == PartKind.ROD_SHELL || place.kind() == PartKind.MAIN_SHELL)
         ? "shell"
         : place.kind().word();

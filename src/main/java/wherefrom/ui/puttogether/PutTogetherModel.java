@@ -13,6 +13,7 @@ import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
@@ -169,11 +170,20 @@ final class PutTogetherModel {
     return Optional.of(Cue.ASK);
   }
 
-  Optional<Cue> turned() {
-    return take(together::turned);
+  /** The part in the hand that is recorded as fitted, or was just said to be; empty for none. */
+  Optional<Part> recordedAsIn() {
+    return right().map(RightModel::alreadyIn).orElseGet(() -> dueHalves().recordedAsIn(state()));
   }
 
-  /** Does what leads out of a stop. */
+  /** That part is in the hand: its place is empty, or something else sits there. */
+  Optional<Cue> hold() {
+    Optional<Place> was = recordedAsIn().flatMap(part -> state().findFittedAt(part.item()));
+    Optional<Cue> cue = recordedAsIn().flatMap(part -> take(() -> together.hold(part)));
+    trouble = trouble.isEmpty() ? was.map(Answers::emptied).orElse("") : trouble;
+    return cue;
+  }
+
+  /** Does something with what is in the hand, fitted last or stopped. */
   Optional<Cue> leave(Function<PutTogether, FitOutcome> way) {
     return take(() -> way.apply(together));
   }
@@ -281,11 +291,7 @@ final class PutTogetherModel {
       trouble = next.small().isEmpty() ? next.headline() : next.small();
       return next.cue();
     }
-    boolean beside = Answers.leavesDue(step, mode());
-    telling.say(step, beside ? Answers.beside(next, due()) : next);
-    if (step instanceof FitOutcome.TookBack && !beside) {
-      telling.say(next.saying((next.small() + " " + due().small()).strip()));
-    }
+    telling.say(step, next, mode());
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
   }

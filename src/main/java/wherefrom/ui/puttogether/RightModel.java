@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
+import wherefrom.job.Untagged;
 import wherefrom.job.inspect.FoundOnPart;
 import wherefrom.job.inspect.FoundOnPart.Standing;
 import wherefrom.job.puttogether.FirstIn;
@@ -12,6 +13,7 @@ import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Orientation;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
@@ -46,6 +48,13 @@ final class RightModel {
         && Places.orientation(job.state().layout(), right.part().kind()) != Orientation.NONE;
   }
 
+  /** The part that was fitted before, where that is what is said. */
+  Optional<Part> alreadyIn() {
+    return verdict instanceof Verdict.AlreadyFitted fitted
+        ? Optional.of(fitted.part())
+        : Optional.empty();
+  }
+
   /** What a person says who had the part in turned. */
   String turnedWords() {
     return "I held it " + turned().toLowerCase(Locale.ROOT);
@@ -63,7 +72,7 @@ final class RightModel {
     if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       return together
           .target()
-          .map(next -> "Next: " + next.brief() + " " + next.kind().word())
+          .map(next -> "Next: " + next.brief() + " " + Halves.what(next))
           .orElse(left.isEmpty() ? "Nothing is left to fit." : "The rest is held: see Missing.");
     }
     Optional<Place> cap = new FirstIn(job.state()).findCapDue(place);
@@ -78,12 +87,16 @@ final class RightModel {
   }
 
   /**
-   * What the right place says nothing of: that a stop waits, what is still to go in under the part,
-   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It
-   * stops nothing.
+   * What the right place says nothing of: that it had no tag, that a stop waits, what is still to
+   * go in under the part, that nobody looked at it, and that no card proved the place; empty where
+   * nothing is so. It stops nothing.
    */
   String notice() {
     List<String> said = new ArrayList<>();
+    job.state()
+        .findFitted(place)
+        .filter(part -> Untagged.is(job.state(), part.item()))
+        .ifPresent(part -> said.add(Untagged.SENTENCE));
     if (together.waiting() > 0) {
       said.add("A stop waits: Go on shows it.");
     }

@@ -12,7 +12,10 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
-/** RIGHT PLACE: the tick, the place in letters of 20 mm, the part, what to watch. */
+/**
+ * RIGHT PLACE: the tick, the place in letters of 20 mm, the part, what to watch. What nothing
+ * proves has no tick and asks.
+ */
 final class RightPanel extends Region {
   private static final double MARK_MM = 34;
   private static final double LEAST_MARK_MM = 14;
@@ -36,18 +39,19 @@ final class RightPanel extends Region {
   private final FitText hint;
 
   /**
+   * @param cue a tick, or the question mark of what nothing proves
    * @param headline such as {@code right place}
    * @param lines the place, then the part
    * @param watch what to watch; may be empty
    */
-  RightPanel(Touch touch, String headline, List<String> lines, String watch) {
+  RightPanel(Touch touch, Cue cue, String headline, List<String> lines, String watch) {
     this.scale = touch.scale();
-    mark = CueMark.of(Cue.RIGHT, scale.px(MARK_MM));
+    mark = CueMark.of(cue, scale.px(MARK_MM));
     head = touch.lines(List.of(headline.toUpperCase(Locale.ROOT))).align(Pos.BOTTOM_LEFT);
     place = touch.lines(lines.stream().limit(1).toList()).align(Pos.CENTER_LEFT);
     kind = touch.heading(lines.size() > 1 ? lines.get(1) : "").align(Pos.BOTTOM_LEFT);
     hint = touch.small(watch).align(Pos.TOP_LEFT);
-    getStyleClass().add("right-panel");
+    getStyleClass().add(cue == Cue.RIGHT ? "right-panel" : "card-ask");
     getChildren().setAll(mark, head, place, kind, hint);
   }
 

@@ -9,9 +9,11 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -35,6 +37,9 @@ final class RightView extends Region {
   interface Keys {
     /** The part was in turned. */
     void turned();
+
+    /** The part that is recorded as in is in the hand. */
+    void hold();
 
     /** The next code is typed, as it cannot be scanned. */
     void typeCode();
@@ -75,10 +80,9 @@ final class RightView extends Region {
 
   void show(PutTogetherModel model, RightModel right) {
     Place place = right.place();
-    RightPanel words =
-        new RightPanel(
-            touch, model.answer().headline(), model.answer().lines(), model.answer().small());
-    panel = Optional.of(words);
+    ScreenAnswer said = model.answer();
+    Cue cue = said.cue().orElse(Cue.RIGHT);
+    panel = Optional.of(new RightPanel(touch, cue, said.headline(), said.lines(), said.small()));
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(right.leftWords());
@@ -107,6 +111,9 @@ final class RightView extends Region {
     List<TouchKey> made = new ArrayList<>();
     if (right.canBeTurned()) {
       made.add(touch.key(touch.brief(right.turnedWords(), right.turned()), keys::turned));
+    }
+    if (right.alreadyIn().isPresent()) {
+      made.add(touch.key(touch.brief(WorkKeys.HOLD, WorkKeys.HOLD_BRIEF), keys::hold));
     }
     if (!touch.isLarge() && keys.hasPhoto()) {
       made.add(touch.key("Photo before", keys::photo));

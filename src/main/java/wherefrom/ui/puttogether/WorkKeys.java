@@ -35,6 +35,9 @@ final class WorkKeys {
     /** The part that is to be scanned has no tag: it is told by something else. */
     void noTag();
 
+    /** The part that is recorded as fitted is in the hand. */
+    void hold();
+
     void decide();
 
     /** Back to the stop that waits. */
@@ -57,6 +60,11 @@ final class WorkKeys {
     /** All of them on a page: the largest letters leave no room for them here. */
     void ways();
   }
+
+  /** What a person says of a part that is recorded as fitted. */
+  static final String HOLD = "It is in my hand";
+
+  static final String HOLD_BRIEF = "In my hand";
 
   private final Touch touch;
   private final Deeds deeds;
@@ -124,6 +132,9 @@ final class WorkKeys {
     }
     if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
+    }
+    if (model.recordedAsIn().isPresent()) {
+      made.add(touch.key(touch.brief(HOLD, HOLD_BRIEF), deeds::hold));
     }
     if (model.stopped().waiting() > 0) {
       made.add(touch.key("A stop waits", deeds::stop));

@@ -12,6 +12,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.FitMode;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
@@ -284,7 +285,7 @@ class PutTogetherModelTest {
     assertThat(model.right().orElseThrow().canBeTurned()).isFalse();
     fit("pushrod@3EX", "3EX");
     assertThat(model.right().orElseThrow().canBeTurned()).isTrue();
-    assertThat(model.turned()).contains(Cue.STOP);
+    assertThat(model.leave(PutTogether::turned)).contains(Cue.STOP);
     assertThat(model.answer().lines())
         .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
