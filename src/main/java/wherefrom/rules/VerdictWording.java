@@ -167,7 +167,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
             new Fact("Here", here),
             new Fact("You hold", VerdictWords.hand(part)),
             listed ? right(wrong.rightPart()) : last),
-        "The " + kind + " came from " + came + ".",
+        listed ? "The " + kind + " came from " + came + "." : "No " + kind + " belongs here.",
         "This is " + VerdictWords.hand(part) + " from " + came + sentence,
         listed ? rightPart(wrong.rightPart()) : "It belongs at " + part.home().words() + ".",
         WayOut.SCAN_RIGHT_PART);

@@ -144,6 +144,25 @@ class LargeLettersTest {
         });
   }
 
+  /** The form for upright glass is measured, not the one for wide glass. */
+  @ParameterizedTest
+  @CsvSource({"together-stop-kind, 1.5", "together-stop-new, 1.5", "together-stop-but, 1.5"})
+  void theLettersOfAStopOnUprightGlassAreAsLargeAsTheyHaveRoom(String shot, double factor) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("upright", 150, shot);
+          assertThat(window.shell.context().scale().textFactor()).isEqualTo(factor);
+          return 0;
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"150", "200"})
+  void aStopOfAnotherKindSaysOnUprightGlassWhichPartIsRight(int percent) {
+    String words = Toolkit.on(() -> seen(window("upright", percent, "together-stop-kind")));
+    assertThat(words).contains("Right part: 0065 54");
+  }
+
   /** Letters that made room for a long reason are large again once it is kept. */
   @ParameterizedTest
   @CsvSource({"small, 200, 2", "fine, 150, 1.5", "upright, 200, 2"})

@@ -48,6 +48,9 @@ final class LettersThatFit {
 
   void fit() {
     stoodFor = WholeGlass.standing(path.current());
+    if (stoodFor.isPresent()) {
+      dress.frame().settle();
+    }
     if (dress.frame().fits()) {
       return;
     }

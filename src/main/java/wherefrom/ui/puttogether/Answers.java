@@ -29,7 +29,17 @@ final class Answers {
   static final String NOT_YET =
       "Not fitted yet. Hold the key. By cards: NEXT to it, then YES twice.";
 
+  private static final String ON_PURPOSE = "Fitted on purpose";
+
   private Answers() {}
+
+  /** What the headline says is not said again. */
+  private static String said(String sentence) {
+    String again = ON_PURPOSE + ": ";
+    return sentence.startsWith(again)
+        ? Words.capital(sentence.substring(again.length()))
+        : sentence;
+  }
 
   static ScreenAnswer of(EngineJob job, FitOutcome step) {
     return step.match(
@@ -38,7 +48,7 @@ final class Answers {
         Answers::waiting,
         shown -> place(job, "It goes here", shown.part().part().home(), shown.sentence()),
         next -> place(job, "Next place", next.place(), wanted(job, next.place())),
-        fitted -> place(job, "Fitted on purpose", fitted.place(), fitted.sentence()),
+        fitted -> place(job, ON_PURPOSE, fitted.place(), said(fitted.sentence())),
         back -> ScreenAnswer.said("Taken back", tookBack(job, back)),
         said -> ScreenAnswer.said("", said.sentence()));
   }

@@ -170,7 +170,8 @@ record Halves(
     return of(part, card, true, Optional.of(place));
   }
 
-  private static String what(Place place) {
+  /** The part beside the name of its place, which tells a main shell from a rod shell. */
+  static String what(Place place) {
     return (place.kind() == PartKind.ROD_SHELL || place.kind() == PartKind.MAIN_SHELL)
         ? "shell"
         : place.kind().word();

@@ -72,7 +72,7 @@ final class RightModel {
     if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       return together
           .target()
-          .map(next -> "Next: " + next.brief() + " " + next.kind().word())
+          .map(next -> "Next: " + next.brief() + " " + Halves.what(next))
           .orElse(left.isEmpty() ? "Nothing is left to fit." : "The rest is held: see Missing.");
     }
     Optional<Place> cap = new FirstIn(job.state()).findCapDue(place);

@@ -8,7 +8,9 @@ import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
-/** The keys of a stop that overrule it, far from each other; a single one takes part of its row. */
+/**
+ * The keys of a stop that overrule it, far from each other; a single one is as wide as it needs.
+ */
 final class StopRow extends Region {
   private static final double ONE = 0.55;
 
@@ -44,7 +46,7 @@ final class StopRow extends Region {
   }
 
   private double used(double width) {
-    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.minWidth(-1))));
+    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.prefWidth(-1))));
   }
 
   @Override
