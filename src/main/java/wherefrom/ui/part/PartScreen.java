@@ -32,8 +32,8 @@ import wherefrom.ui.photos.PhotoStrip;
 public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
 
-  /** Letters of more than this factor need more than that. */
-  private static final double WIDER = 1.5;
+  /** What readings and photographs have of wide glass. */
+  private static final double RIGHT = 0.42;
 
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
@@ -117,11 +117,12 @@ public final class PartScreen extends Page implements Scannable {
   private Region told() {
     LifeLine life = new LifeLine(context.touch(), model.life());
     VBox measured = measured();
-    double right = RIGHT_MM * Math.max(1, context.scale().textFactor() / WIDER);
+    double right = Math.max(RIGHT_MM, measured.minWidth(-1) / context.scale().px(1));
     Sideways both =
         measured.getChildren().isEmpty()
             ? Sideways.alone(context.scale(), life)
-            : new Sideways(context.scale(), life, measured, right);
+            : new Sideways(context.scale(), life, measured, right)
+                .sharing(context.touch().isLarge() ? 0 : RIGHT);
     Panes.grow(both);
     if (!context.touch().isLarge()) {
       return new Either(room -> told(both, room.width(), room.height()));
