@@ -23,6 +23,7 @@ import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.PlacedMark;
+import wherefrom.drawing.Sign;
 import wherefrom.drawing.StopRings;
 import wherefrom.drawing.Target;
 import wherefrom.engine.Layout;
@@ -144,7 +145,7 @@ public final class DrawnEngine extends Region {
    * would cross other parts.
    */
   public Optional<Point2D> wireEnd(Place place) {
-    return drawing.flatMap(drawn -> WireEnd.of(drawn, place));
+    return drawing.flatMap(drawn -> WireEnd.of(drawn, place).filter(end -> isUnmarked(drawn, end)));
   }
 
   /** What is drawn; empty before it has a size. */
@@ -239,6 +240,17 @@ public final class DrawnEngine extends Region {
     for (PlacedMark mark : MarkPlan.of(anchor, asked, states, pointed, drawn.glass())) {
       group.getChildren().addAll(ShapeNodes.of(mark.shapes()));
     }
+  }
+
+  /** Whether a wire from below to this end runs over no mark but the small tags of what is out. */
+  private boolean isUnmarked(Drawing drawn, Point2D end) {
+    return marks.keySet().stream()
+        .flatMap(at -> MarkPlan.of(at, asked, states, pointed, drawn.glass()).stream())
+        .filter(mark -> mark.sign() != Sign.OUT)
+        .noneMatch(
+            mark ->
+                Math.abs(mark.at().x() - end.getX()) < mark.side() / 2
+                    && mark.at().y() + mark.side() / 2 > end.getY());
   }
 
   /** All that its marks follow from. */

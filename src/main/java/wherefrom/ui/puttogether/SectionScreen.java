@@ -112,7 +112,7 @@ public final class SectionScreen extends Page {
             + Words.capital(one.place().words())
             + ": "
             + context.state().state(one.place()).words(),
-        List.of(one.sentence()),
+        List.of(context.touch().brief(one.sentence(), one.brief())),
         () -> choose(one));
   }
 
