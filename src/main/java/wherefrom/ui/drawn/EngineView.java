@@ -167,9 +167,14 @@ public final class EngineView extends Region {
     return room.hasNamed(side, foot, width, height);
   }
 
-  /** Whether it may be made lower than this height, so that words find room below it. */
+  /** Whether it may be made lower for words below it. */
   public boolean yields(double width, double height, double lower) {
     return room.yields(side, foot, width, height, lower);
+  }
+
+  /** Whether it is drawn as large in a narrower room, and its ends named there. */
+  public boolean spares(double width, double height, double narrower) {
+    return room.spares(side, foot, width, height, narrower);
   }
 
   /** How high it is with its captions where it is drawn as wide as this. */

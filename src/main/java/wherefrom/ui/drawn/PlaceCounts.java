@@ -83,13 +83,18 @@ public final class PlaceCounts extends Region {
     return touch.scale().px(mm) * touch.scale().textFactor();
   }
 
-  private int lines() {
-    return Math.max(1, (rows.size() + columns - 1) / columns);
+  /** How high so many columns are, in pixels. */
+  public double heightOf(int number) {
+    return Math.ceil(lines(number) * row(ROW_MM));
+  }
+
+  private int lines(int number) {
+    return (rows.size() + number - 1) / number;
   }
 
   /** The height of a row where all of them share this height. */
   private double share(double height) {
-    return Math.min(row(ROW_MM), Math.max(row(LEAST_ROW_MM), height / lines()));
+    return Math.min(row(ROW_MM), Math.max(row(LEAST_ROW_MM), height / Math.max(1, lines(columns))));
   }
 
   /** How many of them find room in a height. */
@@ -99,7 +104,7 @@ public final class PlaceCounts extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return rows.isEmpty() ? 0 : Math.ceil(lines() * row(ROW_MM));
+    return heightOf(columns);
   }
 
   @Override

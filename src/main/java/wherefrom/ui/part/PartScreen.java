@@ -35,6 +35,9 @@ public final class PartScreen extends Page implements Scannable {
   /** Letters of more than this factor need more than that. */
   private static final double WIDER = 1.5;
 
+  /** What readings and photographs have of wide glass. */
+  private static final double RIGHT = 0.42;
+
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
@@ -121,7 +124,8 @@ public final class PartScreen extends Page implements Scannable {
     Sideways both =
         measured.getChildren().isEmpty()
             ? Sideways.alone(context.scale(), life)
-            : new Sideways(context.scale(), life, measured, right);
+            : new Sideways(context.scale(), life, measured, right)
+                .sharing(context.touch().isLarge() ? 0 : RIGHT);
     Panes.grow(both);
     if (!context.touch().isLarge()) {
       return new Either(room -> told(both, room.width(), room.height()));

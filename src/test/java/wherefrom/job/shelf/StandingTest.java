@@ -35,7 +35,7 @@ class StandingTest {
     assertThat(next(sample.job).count()).isEqualTo(74);
     TagPrinting printing = new TagPrinting(sample.job);
     printing.printed(printing.faces(new TagChoice.AllParts()), "letter-3x10-66.7x25.4");
-    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).isZero();
+    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).as("the place cards").isEqualTo(42);
     assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.APART);
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.TAKE_OUT);
     assertThat(at(next(sample.job))).isEqualTo("rocker@1IN");
