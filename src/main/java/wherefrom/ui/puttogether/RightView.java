@@ -30,6 +30,9 @@ final class RightView extends Region {
 
   private static final double TWO_COLUMNS = 0.42;
 
+  /** Two columns of so few keys are wide and low: they make room for what is said above them. */
+  private static final double LOW_COLUMNS = 0.55;
+
   /** So many keys stand in one column beside the engine; more in two. */
   private static final int MOST = 3;
 
@@ -146,7 +149,7 @@ final class RightView extends Region {
   protected double computeMinHeight(double width) {
     return panel.map(words -> words.minHeight(width)).orElse(0.0)
         + noticeHigh(width)
-        + keysHigh(width)
+        + keysLeast(width)
         + touch.scale().gap();
   }
 
@@ -198,8 +201,24 @@ final class RightView extends Region {
     return Math.ceil(row.minHeight(isStacked() || width <= 0 ? width : sideWide(width)));
   }
 
+  /** The same at least: in two columns, where one is too high. */
+  private double keysLeast(double width) {
+    if (isStacked() || width <= 0) {
+      return row.minHeight(width);
+    }
+    double gap = touch.scale().gap();
+    double each = (twoColumns() * width - gap) / 2;
+    double highest = made.stream().mapToDouble(key -> key.minHeight(each)).max().orElse(0);
+    int rows = (made.size() + 1) / 2;
+    return rows * highest + (rows - 1) * gap;
+  }
+
+  private double twoColumns() {
+    return made.size() > MOST ? TWO_COLUMNS : LOW_COLUMNS;
+  }
+
   private double sideWide(double width) {
-    double share = isTwo() ? TWO_COLUMNS : SIDE;
+    double share = isTwo() ? twoColumns() : SIDE;
     return Math.floor(Math.max(share * width, row.minWidth(-1)));
   }
 
