@@ -163,6 +163,19 @@ class KeptLettersTest {
         });
   }
 
+  /** Beside the name the tag leaves the engine a third more height. */
+  @ParameterizedTest
+  @ValueSource(strings = {"laptop", "guessed"})
+  void wideGlassHasTheTagBesideTheNameOfThePlace(String glass) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, 150, "take-apart");
+          Node tag = window.targets().stream().filter(TagKey.class::isInstance).findFirst().get();
+          assertThat(tag.getLayoutY()).isZero();
+          return 0;
+        });
+  }
+
   /** What was never measured cannot be told by measuring it now. */
   @Test
   void lostTagsOfPartsThatWereNeverMeasuredLeadToTheChanges() {
