@@ -3,6 +3,10 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -141,5 +145,73 @@ class KeptLettersTest {
           assertThat(window(glass, percent, "print-nudge").words()).contains("Hold the test page");
           return 0;
         });
+  }
+
+  /** Beside the name the tag leaves the engine a third more height. */
+  @ParameterizedTest
+  @ValueSource(strings = {"laptop", "guessed"})
+  void wideGlassHasTheTagBesideTheNameOfThePlace(String glass) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, 150, "take-apart");
+          Node tag = window.targets().stream().filter(TagKey.class::isInstance).findFirst().get();
+          assertThat(tag.getLayoutY()).isZero();
+          return 0;
+        });
+  }
+
+  /** What was never measured cannot be told by measuring it now. */
+  @Test
+  void lostTagsOfPartsThatWereNeverMeasuredLeadToTheChanges() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("laptop", 100, "shop-tags");
+          assertThat(tags(window)).containsExactly("Measure number 1");
+          window.press("Pushrods");
+          window.pressOnSomePage("rockers");
+          window.layOut();
+          assertThat(tags(window)).containsExactly("Changes");
+          assertThat(window.words()).contains("No rocker that is out was measured before.");
+          return 0;
+        });
+  }
+
+  /** The next part is what is to be done while places of a section are open. */
+  @ParameterizedTest
+  @CsvSource({"section, Fit the next", "section-filled, Finish section"})
+  void aSectionIsFinishedOnceItIsFilled(String shot, String words) {
+    Toolkit.on(
+        () -> {
+          assertThat(tags(window("laptop", 100, shot))).allMatch(tag -> tag.startsWith(words));
+          return 0;
+        });
+  }
+
+  /** The arrow at 4 IN comes from outside, where its letters stand; no other letters leave. */
+  @Test
+  void noArrowLiesOverTheLettersOfAValve() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("laptop", 100, "take-apart-out");
+          assertThat(letters(window, "IN")).isEqualTo(7);
+          assertThat(letters(window, "EX")).isEqualTo(8);
+          return 0;
+        });
+  }
+
+  private static long letters(SampleWindow window, String wanted) {
+    return window.scene.getRoot().lookupAll(".drawn").stream()
+        .flatMap(drawn -> texts(drawn))
+        .filter(text -> text.getText().equals(wanted) && text.isVisible())
+        .count();
+  }
+
+  private static Stream<Text> texts(Node node) {
+    if (node instanceof Text text) {
+      return Stream.of(text);
+    }
+    return node instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream().flatMap(KeptLettersTest::texts)
+        : Stream.empty();
   }
 }

@@ -177,7 +177,11 @@ class RoomUsedTest {
     "answer-whose-code,fine,200,This engine's;Another's, or not sure",
     "settings-scanner,fine,200,Digits wrong? Teach them.",
     "engine-wrong,fine,200,Put right: Title;Not right yet.",
-    "job-home,small,100,2 machine shop"
+    "job-home,small,100,2 machine shop",
+    "job-home-more,small,200,Copy to USB drive;Bags and big parts;Before teardown",
+    "kinds,small,200,Recommended;All",
+    "failed,upright,150,picture-1.jpg is empty;picture-2.jpg is empty",
+    "settings-camera-none,small,200,Look again"
   })
   void allOfItIsSeen(String shot, String name, int text, String wanted) {
     Glass glass =

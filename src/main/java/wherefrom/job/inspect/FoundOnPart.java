@@ -11,6 +11,7 @@ import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PairClearances;
 import wherefrom.job.PartRecord;
+import wherefrom.job.Remark;
 import wherefrom.rules.Ban;
 import wherefrom.text.Words;
 
@@ -93,7 +94,7 @@ public record FoundOnPart(Standing standing, String words) {
     List<Finding> all = new ArrayList<>();
     for (CheckCard card : cards) {
       if (card.look() != Look.NOT_LOOKED) {
-        String note = card.note().isEmpty() ? "" : ". Note: " + card.note();
+        String note = note(record, card);
         all.add(new Finding(card.look(), card.check().answered(card.look()) + note));
       }
     }
@@ -111,6 +112,17 @@ public record FoundOnPart(Standing standing, String words) {
             .map(found -> measured(found.pair().title() + " clearance", found.look()))
             .forEach(all::add);
     return all;
+  }
+
+  /** What was written with the look; of one in taking apart the last note on the part. */
+  private static String note(PartRecord record, CheckCard card) {
+    String own =
+        record.remarks().stream()
+            .filter(remark -> remark.photo().isEmpty())
+            .map(Remark::text)
+            .reduce("", (before, after) -> after);
+    String note = card.note().equals(Inspecting.AS_IT_CAME_OUT) ? own : card.note();
+    return note.isEmpty() ? "" : ". Note: " + note;
   }
 
   private static Finding measured(String title, Look look) {

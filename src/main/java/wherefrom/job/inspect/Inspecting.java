@@ -48,6 +48,9 @@ public final class Inspecting {
     }
   }
 
+  /** The note of a look that was taken in taking apart. */
+  public static final String AS_IT_CAME_OUT = "as it came out";
+
   private final OpenJob job;
 
   public Inspecting(OpenJob job) {

@@ -19,6 +19,7 @@ import wherefrom.rules.HolderRule;
 import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
 
 /**
@@ -45,6 +46,12 @@ public final class ToFit {
     /** What stands against it most, in a sentence. */
     public String sentence() {
       return against.get(0).verdict().sentence();
+    }
+
+    /** The same in few words, as below the lines of a stop. */
+    public String brief() {
+      String small = against.get(0).verdict().words(PartNames.NUMBERS).small();
+      return small.isEmpty() ? sentence() : small;
     }
   }
 

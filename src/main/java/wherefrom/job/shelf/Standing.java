@@ -164,4 +164,13 @@ public record Standing(
   public int open(JobDay of) {
     return open.getOrDefault(of, 0);
   }
+
+  /**
+   * Whether a day is behind: nothing of it is open. What comes after taking apart is not behind
+   * while parts are still to come out; of an engine that is together again some never did.
+   */
+  public boolean isDone(JobDay of) {
+    boolean mayCome = of.compareTo(JobDay.APART) > 0 && open(JobDay.APART) > 0;
+    return open(of) == 0 && (!mayCome || day == JobDay.RECORD);
+  }
 }

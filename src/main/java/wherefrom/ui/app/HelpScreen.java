@@ -26,15 +26,29 @@ public final class HelpScreen extends Page implements Scannable {
   private final Consumer<Scanned> next;
 
   /**
+   * What there is to say, taken while the screen is on the glass.
+   *
+   * @param about the screen
+   * @param help what to do now, of the keys that it has
    * @param said the message that was shown last, whole; may be empty
+   */
+  record Told(Screen about, Help help, String said) {}
+
+  static Told told(Screen about, String said) {
+    return new Told(about, about.help().where(KeysOnGlass.around(about)), said);
+  }
+
+  /**
    * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(ScreenContext context, Screen about, String said, Consumer<Scanned> next) {
+  HelpScreen(ScreenContext context, Told told, Consumer<Scanned> next) {
     super(context, "What now?", false);
     this.next = next;
     Touch touch = context.touch();
     List<Region> lines = new ArrayList<>();
-    about.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
+    Screen about = told.about();
+    String said = told.said();
+    told.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
     if (about.onJob() && context.job().isPresent()) {
       lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(context)));
     }

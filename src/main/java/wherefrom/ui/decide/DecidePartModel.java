@@ -86,6 +86,10 @@ final class DecidePartModel {
       lines.add(new Line(heading, Words.capital(reason.sentence()), reason.source() + "."));
       heading = "And because";
     }
+    record().remarks().stream()
+        .filter(remark -> remark.photo().isEmpty())
+        .map(remark -> new Line("Note", remark.text()))
+        .forEach(lines::add);
     for (StandingRule rule : job.state().rules().listFor(record().part())) {
       if (rule.isOpenCheck()) {
         lines.add(

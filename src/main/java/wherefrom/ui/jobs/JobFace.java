@@ -60,7 +60,7 @@ final class JobFace extends Region {
     String few = job.standing().isPresent() ? job.sofar() : "cannot be opened";
     sofar = touch.small(touch.brief(job.sofar(), few)).align(Pos.CENTER_LEFT).within(1);
     when = touch.small(job.when()).align(Pos.CENTER_RIGHT);
-    days = job.standing().map(standing -> new DayKnots(touch, standing.day()));
+    days = job.standing().map(standing -> new DayKnots(touch, standing));
     engine.ifPresent(getChildren()::add);
     getChildren().addAll(name, sofar, when);
     days.ifPresent(getChildren()::add);

@@ -32,9 +32,6 @@ import wherefrom.ui.photos.PhotoStrip;
 public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
 
-  /** Letters of more than this factor need more than that. */
-  private static final double WIDER = 1.5;
-
   /** What readings and photographs have of wide glass. */
   private static final double RIGHT = 0.42;
 
@@ -120,7 +117,7 @@ public final class PartScreen extends Page implements Scannable {
   private Region told() {
     LifeLine life = new LifeLine(context.touch(), model.life());
     VBox measured = measured();
-    double right = RIGHT_MM * Math.max(1, context.scale().textFactor() / WIDER);
+    double right = Math.max(RIGHT_MM, measured.minWidth(-1) / context.scale().px(1));
     Sideways both =
         measured.getChildren().isEmpty()
             ? Sideways.alone(context.scale(), life)

@@ -42,8 +42,15 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
 
   private void found(List<Camera> cameras) {
     list.setItems(cameras);
-    // Where there is none, what to do instead has all the room.
-    view.getChildren().setAll(cameras.isEmpty() ? pane : beside());
+    view.getChildren().setAll(cameras.isEmpty() ? none() : beside());
+  }
+
+  /** Where there is none, what to do instead has the room; one may have been plugged in since. */
+  private Region none() {
+    return Panes.column(
+        context.scale(),
+        pane,
+        context.touch().tag("Look again", "after you plug one in", this::shown));
   }
 
   /** Large letters beside the list would have one word a line. */

@@ -13,6 +13,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
@@ -93,6 +94,14 @@ public final class TakeApartScreen extends Page implements Watching {
   @Override
   public void hidden() {
     context.sounds().hush();
+  }
+
+  /** While it asks whether a part is out, what the answers do. */
+  @Override
+  public Help help() {
+    return model.answer().isPresent() && model.doubt().isPresent()
+        ? Help.of("takeapart.OutOfTurn")
+        : super.help();
   }
 
   @Override

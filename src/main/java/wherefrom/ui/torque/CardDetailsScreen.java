@@ -60,13 +60,13 @@ public final class CardDetailsScreen extends ListPage {
     List<Region> rows =
         new ArrayList<>(
             said(Words.capital(card.spec().fastener()), touch().brief(kept.state(), kept.brief())));
-    rows.addAll(said("Caution", Caution.TORQUE.sourced()));
     rows.addAll(said("Threads", card.spec().threads()));
     for (int stage = 1; stage < card.checkStage(); stage++) {
       String words = card.spec().stages().get(stage - 1).words();
       rows.addAll(said("Stage " + stage + ", " + words, count(card, stage)));
     }
     rows.addAll(said("A second person's check", count(card, card.checkStage())));
+    rows.addAll(said("Caution", Caution.TORQUE.sourced()));
     rows.addAll(said("Source of the figures", card.spec().source().text()));
     rows.addAll(said("Source of the order", card.spec().pattern().source().text()));
     rows.addAll(said("Loosen in reverse order", loosening(card)));

@@ -13,6 +13,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.EntryItems;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.inspect.FoundOnPart.Standing;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
@@ -87,6 +88,17 @@ class FoundOnPartTest {
     measure("8.0100");
     assertThat(found().standing()).isEqualTo(Standing.FAILED);
     assertThat(found().words()).endsWith(": reject");
+  }
+
+  /** That it was seen in taking apart does not stand in the place of what somebody wrote. */
+  @Test
+  void whatSomebodyWroteStandsBesideTheLookInTakingApart() {
+    String check = new Inspecting(bench.job).cards(Subject.ofPart(item)).get(0).check().key();
+    new Inspecting(bench.job)
+        .answer(Subject.ofPart(item), check, Look.SUSPECT, Inspecting.AS_IT_CAME_OUT);
+    assertThat(found().words()).endsWith(" suspect").doesNotContain("Note");
+    bench.record(new NoteAdded(item, "tip worn"));
+    assertThat(found().words()).endsWith(" suspect. Note: tip worn");
   }
 
   @Test

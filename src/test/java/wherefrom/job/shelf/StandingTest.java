@@ -72,6 +72,25 @@ class StandingTest {
     assertThat(next(sample.job).words()).contains("cylinder 3, exhaust");
   }
 
+  /** Two parts that went in early make no day behind that has parts to take out or to print. */
+  @Test
+  void aDayIsBehindOnlyWhenNothingOfItIsOpen() {
+    SampleJob sample = SampleJob.whole();
+    assertThat(Standing.of(sample.job).isDone(JobDay.INSPECT)).isFalse();
+    for (String key : java.util.List.of("rocker@1IN", "rocker@1EX")) {
+      sample.job.record(new PartOut(sample.part(key).item()));
+    }
+    for (String key : java.util.List.of("rocker@1IN", "rocker@1EX")) {
+      Place place = Place.find(key).orElseThrow();
+      sample.job.record(new wherefrom.job.entry.PartFitted(sample.part(key).item(), place));
+    }
+    Standing early = Standing.of(sample.job);
+    assertThat(early.day()).isEqualTo(JobDay.TOGETHER);
+    assertThat(java.util.List.of(JobDay.values())).noneMatch(early::isDone);
+    assertThat(Standing.of(SampleJob.apart().job).isDone(JobDay.APART)).isTrue();
+    assertThat(Standing.of(SampleJob.apart().job).isDone(JobDay.INSPECT)).isTrue();
+  }
+
   @Test
   void whatIsAwayWaitsUntilNothingElseIsLeftToFit() {
     SampleJob sample = SampleJob.apart();

@@ -5,13 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
+import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PlaceCounts;
 import wherefrom.ui.drawn.PlaceCounts.Count;
 
 /** What stands below a drawing of the engine tells each mark on it, and how often it is there. */
@@ -56,5 +65,33 @@ class EngineToldTest {
   @Test
   void nothingIsToldWhereEveryPartIsInTheEngine() {
     assertThat(told(PartState.IN, PartState.IN)).isEmpty();
+  }
+
+  /** Whether the marks are told in a room of this height. */
+  private static boolean isTold(Function<EngineView, Double> height) {
+    return Toolkit.on(
+        () -> {
+          Touch touch = new Touch(new Scale(4, 1), () -> 0);
+          EngineView engine =
+              EngineView.keyed(
+                  touch,
+                  ReadyLayouts.find("inline-6").orElseThrow(),
+                  Set.of(PartKind.PUSHROD),
+                  tap -> {});
+          EngineToldView view = new EngineToldView(touch, engine);
+          view.tell(List.of(pushrod(1)), place -> PartState.OUT);
+          new Scene(view);
+          view.applyCss();
+          view.resize(1200, height.apply(engine));
+          view.layout();
+          return view.getChildrenUnmodifiable().stream()
+              .anyMatch(child -> child instanceof PlaceCounts && child.isVisible());
+        });
+  }
+
+  @Test
+  void aDrawingYieldsRoomForTheWordsOfItsMarksAsLongAsAFingerFindsEachCylinder() {
+    assertThat(isTold(engine -> engine.heightFor(1200))).isTrue();
+    assertThat(isTold(engine -> engine.heightFor(1200) / 2)).isFalse();
   }
 }
