@@ -222,9 +222,11 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     return VerdictWords.of(
         List.of(
             new Fact("Place taken", names.place(taken.place())),
-            new Fact("In it", names.code(fitted)),
-            elsewhere ? new Fact("Yours goes to", names.place(held.home())) : hand(held)),
-        Words.capital(held.kind().word()) + " " + names.code(held) + " is in your hand.",
+            new Fact("In it", names.origin(fitted)),
+            elsewhere
+                ? new Fact("Yours goes to", names.place(held.home()))
+                : Fact.said("Yours is the right one")),
+        "In it is " + names.code(fitted) + ". You hold " + names.code(held) + ".",
         Words.capital(taken.place().words())
             + " is taken. "
             + came("In it is", fitted)
@@ -233,7 +235,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
         fitted.home().equals(taken.place())
             ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
             : "Take out what is fitted here first.",
-        elsewhere ? WayOut.SCAN_OWN_PLACE : WayOut.SCAN_ANOTHER_PLACE);
+        elsewhere ? WayOut.SCAN_OWN_PLACE : WayOut.MAKE_ROOM);
   }
 
   private String came(String what, Part part) {

@@ -240,7 +240,7 @@ class EveryVerdictSaysTest {
   @Test
   void eachKindOfStopHasItsOwnWayOut() {
     assertThat(first(new Verdict.PlaceTaken(pushrod, pushrod.home(), other)))
-        .isEqualTo(WayOut.SCAN_ANOTHER_PLACE);
+        .isEqualTo(WayOut.MAKE_ROOM);
     assertThat(first(new Misplaced.WrongEnd(pushrod, pushrod.home(), Orientation.TOP_END)))
         .isEqualTo(WayOut.TURN_IT);
     assertThat(first(mustBeNew())).isEqualTo(WayOut.NEW_PART);

@@ -93,6 +93,8 @@ class DemoFlowTest {
     press("Together");
     shows("STOP", "From: rod 8, lower", "Here: rod 7, lower");
     press("UNDO");
+    shows("Press UNDO again");
+    press("UNDO");
     shows("Taken back");
   }
 

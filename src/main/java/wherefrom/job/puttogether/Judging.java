@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -23,6 +22,7 @@ import wherefrom.rules.VerdictName;
 final class Judging {
   private final OpenJob job;
   private final Fitting fitting;
+  private final OldStop old;
   private InHand hand = InHand.NOTHING;
 
   /** The part that waited for its place when the scan came that is stopped now. */
@@ -31,21 +31,17 @@ final class Judging {
   Judging(OpenJob job) {
     this.job = job;
     this.fitting = new Fitting(job);
+    this.old = new OldStop(job, fitting);
   }
 
   InHand hand() {
     return hand;
   }
 
-  void take(Part part) {
+  /** A part whose tag was scanned, or one without a tag, as a person knows it. */
+  void take(Part part, boolean untagged) {
     waited = InHand.NOTHING;
-    hand = hand.with(part);
-  }
-
-  /** A part without a tag, as a person knows it. */
-  void takeUntagged(Part part) {
-    waited = InHand.NOTHING;
-    hand = hand.withUntagged(part);
+    hand = untagged ? hand.withUntagged(part) : hand.with(part);
   }
 
   void take(Spot spot) {
@@ -53,7 +49,7 @@ final class Judging {
     hand = hand.at(spot);
   }
 
-  /** Lets go of what is in the hand, its stop included; what is logged stays. */
+  /** Lets go of what is in the hand, its stop too; what is logged stays. */
   void drop() {
     hand = InHand.NOTHING;
     waited = InHand.NOTHING;
@@ -70,17 +66,25 @@ final class Judging {
     hand = hand.choosing(why);
   }
 
-  /** A stop is judged anew, for its words to be of today; it stands whatever comes of that. */
+  /** A stop of before stands again. */
   Verdict resume(StopGiven given) {
-    Optional<Part> part = job.state().findPart(given.item()).map(PartRecord::part);
-    Optional<Spot> spot = Spots.find(given.spot());
-    boolean turned = given.word() == VerdictName.WRONG_END;
-    Verdict verdict =
-        part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
-            .filter(Verdict::stops)
-            .orElseGet(() -> new LeftStanding(given.word(), given.sentence(), part, spot));
-    hand = new InHand(part, spot, turned, Optional.of(verdict), InHand.NO_REASON, given.untagged());
-    return verdict;
+    hand = old.resume(given);
+    return hand.stop().orElseThrow();
+  }
+
+  /**
+   * A stop that is so to this day stands again once a step was taken back. One that the fit had
+   * ended, or whose cause is gone, waits: what is shown is what is so now.
+   */
+  void resumeLive(FitOutcome step) {
+    hand = hand.equals(InHand.NOTHING) ? old.findLive(step).orElse(hand) : hand;
+  }
+
+  /** Whether a part is that of the stop of before, which stands yet: it is in the hand now. */
+  boolean holdsOld(Part scanned) {
+    boolean same = old.isOf(scanned, hand);
+    hand = same ? hand.stoppedBy(hand.stop().orElseThrow()) : hand;
+    return same;
   }
 
   /** Logs a tag that stands for no part of the job; nothing where places are only shown. */

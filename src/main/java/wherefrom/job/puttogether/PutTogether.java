@@ -74,6 +74,11 @@ public final class PutTogether {
     return isHalf() ? Optional.empty() : judging.findOwnStop().or(job::findLastStep);
   }
 
+  /** Whether the stop that stands came up again by itself. */
+  public boolean isOldStop() {
+    return hand().old();
+  }
+
   /** Whether a part or a place waits for its other half. */
   public boolean isHalf() {
     return hand().isHalf();
@@ -166,11 +171,6 @@ public final class PutTogether {
     return hand().stop().flatMap(standing -> hand().part());
   }
 
-  /** Judges the stopped scan again, once what led to the stop was seen to. */
-  public FitOutcome again() {
-    return after(() -> {});
-  }
-
   /** Does something about the stop and judges its scan again. */
   public FitOutcome after(Runnable deed) {
     if (hand().isStopped()) {
@@ -218,8 +218,7 @@ public final class PutTogether {
   private FitOutcome undo() {
     if (isHalf()) {
       judging.drop();
-      resumeWaiting();
-      return new FitOutcome.TookBack("the half that waited is dropped.");
+      return new FitOutcome.TookBack(Optional.empty(), "the half that waited is dropped", "");
     }
     if (saidTurned) {
       return new FitOutcome.Judged(judging.notTurned());
@@ -227,7 +226,7 @@ public final class PutTogether {
     FitOutcome step = PlaceNow.takeBack(job, judging.findOwnStop());
     // A stop is let go of only once it is taken back in the logbook, and may have covered another.
     judging.backToHalf();
-    resumeWaiting();
+    judging.resumeLive(step);
     return step;
   }
 

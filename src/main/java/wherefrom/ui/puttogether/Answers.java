@@ -19,6 +19,7 @@ import wherefrom.rules.Unlisted;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.text.Words;
+import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.takeapart.PartName;
 
@@ -48,7 +49,7 @@ final class Answers {
         shown -> place(job, "It goes here", shown.part().part().home(), shown.sentence()),
         next -> place(job, "Next place", next.place(), wanted(job, next.place())),
         fitted -> place(job, ON_PURPOSE, fitted.place(), said(fitted.sentence())),
-        back -> ScreenAnswer.said("Taken back", Words.capital(back.sentence())),
+        back -> ScreenAnswer.said("Taken back", tookBack(job, back)),
         said -> ScreenAnswer.said("", said.sentence()));
   }
 
@@ -111,6 +112,18 @@ final class Answers {
         fitted -> false,
         back -> mode == FitMode.FOLLOW_THE_LIST,
         said -> true);
+  }
+
+  /** The step in few words, parts by their names on the glass, and how its place stands now. */
+  private static String tookBack(EngineJob job, FitOutcome.TookBack back) {
+    String step = back.step().map(it -> UndoWords.of(job, Optional.of(it))).orElseGet(back::words);
+    return (Words.capital(step) + ". " + back.now()).strip();
+  }
+
+  /** What came of a step, in the small line of something else that stands on the screen. */
+  static String inLine(FitOutcome step, ScreenAnswer said) {
+    String words = said.small().isEmpty() ? said.headline() : said.small();
+    return step instanceof FitOutcome.TookBack ? said.headline() + ": " + words : words;
   }
 
   private static String waiting(ScreenAnswer due) {

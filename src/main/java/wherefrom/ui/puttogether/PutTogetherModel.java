@@ -199,11 +199,6 @@ final class PutTogetherModel {
     return take(() -> together.after(() -> stopped.isHere(deed)));
   }
 
-  /** Something was done about the stop on another screen: the same scan is judged again. */
-  Optional<Cue> again() {
-    return take(together::again);
-  }
-
   /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
     together.chooseReason(chosen);
@@ -288,7 +283,7 @@ final class PutTogetherModel {
     ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
       telling.say(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
-      trouble = next.small().isEmpty() ? next.headline() : next.small();
+      trouble = Answers.inLine(step, next);
       return next.cue();
     }
     telling.say(step, next, mode());

@@ -107,7 +107,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
   public void shown() {
     if (ways.isBack()) {
       model.dropReason();
-      answer(model.again());
+      answer(model.leave(StopModel::again));
       return;
     }
     model.shown();

@@ -1,8 +1,10 @@
 package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.layout.Region;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.Touch;
@@ -13,6 +15,7 @@ import wherefrom.ui.controls.Touch;
  * @param tight whether the largest letters leave room for one alone
  */
 record StopKeys(Touch touch, WaysOut ways, boolean tight) {
+  private static final Set<WayOut> TAKES_OUT = EnumSet.of(WayOut.TAKE_OUT, WayOut.MAKE_ROOM);
 
   /** What overrules the stop, then what takes out what stands in the way: apart from all else. */
   List<Region> of(PutTogetherModel model) {
@@ -39,7 +42,7 @@ record StopKeys(Touch touch, WaysOut ways, boolean tight) {
       String brief = fitted ? "Leave it" : "On purpose";
       made.add(touch.key(touch.brief(words, brief), ways::chooseReason));
     }
-    if (model.stopped().canTakeOut() && model.stopped().first() != WayOut.TAKE_OUT) {
+    if (model.stopped().canTakeOut() && !TAKES_OUT.contains(model.stopped().first())) {
       made.add(
           fitted
               ? touch.key("It is taken out", ways::tookOut)

@@ -1,14 +1,19 @@
 package wherefrom.ui.puttogether;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
+import wherefrom.parts.Part;
 import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.BackAsking;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
@@ -16,6 +21,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.changes.ConsequenceScreen;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.decide.DecidePartScreen;
+import wherefrom.ui.takeapart.PartName;
 
 /** What the keys of a stop do: some solve it here, some lead to another screen and back. */
 final class StopWays implements WaysOut {
@@ -60,6 +66,7 @@ final class StopWays implements WaysOut {
       case HEAD, SHAFT, CAP, ROD -> about(item -> toCarrier());
       case PAGE -> about(item -> context.navigator().show(ScreenId.PART, item));
       case TAKE_OUT -> tookOut();
+      case MAKE_ROOM -> makeRoom();
       default -> typeCode.accept("The six digits on the tag.");
     }
   }
@@ -124,9 +131,42 @@ final class StopWays implements WaysOut {
     model.unkept().ifPresent(deed -> answer.accept(model.leave(deed)));
   }
 
+  /** A part that sits in a place is taken for out only where somebody says so twice. */
+  private void makeRoom() {
+    inTheWay()
+        .ifPresent(
+            there ->
+                context
+                    .navigator()
+                    .open(
+                        () ->
+                            new ChoiceScreen<>(
+                                context,
+                                "Is the " + name(there) + " out?",
+                                List.of(
+                                    new Choice<Runnable>(
+                                        this::tookOut, "Yes", "lay it aside, with its tag on"),
+                                    new Choice<Runnable>(
+                                        () -> context.say("Then the stop stands."), "No", "")),
+                                Runnable::run)));
+  }
+
+  private Optional<Part> inTheWay() {
+    return model.stop().flatMap(Verdict::findInTheWay);
+  }
+
+  private String name(Part part) {
+    return PartName.of(context.state().layout(), part.home()).inLine();
+  }
+
+  /** What is recorded as out from then on is said, whatever comes of the part in the hand. */
   @Override
   public void tookOut() {
+    Optional<Part> there = inTheWay();
     answer.accept(model.leave(PutTogether::tookOut));
+    there
+        .filter(part -> !Optional.of(part).equals(inTheWay()))
+        .ifPresent(part -> context.say("Recorded as taken out: " + name(part) + "."));
   }
 
   @Override

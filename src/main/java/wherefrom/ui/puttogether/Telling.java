@@ -34,9 +34,10 @@ final class Telling {
 
   /** Says what came of a step, with the fit that it was, beside what is due where that stays. */
   void say(FitOutcome step, ScreenAnswer answer, FitMode mode) {
-    boolean beside = Answers.leavesDue(step, mode);
-    ScreenAnswer said = beside ? Answers.beside(answer, due.get()) : answer;
-    boolean back = step instanceof FitOutcome.TookBack && !beside;
+    boolean stays = Answers.leavesDue(step, mode);
+    ScreenAnswer beside = answer.saying(Answers.inLine(step, answer));
+    ScreenAnswer said = stays ? Answers.beside(beside, due.get()) : answer;
+    boolean back = step instanceof FitOutcome.TookBack && !stays;
     String next = back ? (said.small() + " " + due.get().small()).strip() : said.small();
     tell(ToldFit.of(job.state(), step, said.saying(next)));
   }

@@ -93,13 +93,12 @@ class PutTogetherModelTest {
         .contains(
             "Recorded as in: "
                 + sample.part("pushrod@5EX").code(SampleJob.ENGINE).typed()
-                + " in cylinder 5, exhaust, pushrod.");
+                + " in 5 EX pushrod.");
     model.act(Action.UNDO);
     assertThat(model.answer().small()).startsWith("The half that waited is dropped.");
     model.act(Action.UNDO);
     assertThat(model.answer().small())
-        .endsWith(
-            "Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
+        .endsWith("Recorded as empty: 5 EX pushrod. Scan a part or its place card.");
   }
 
   @Test

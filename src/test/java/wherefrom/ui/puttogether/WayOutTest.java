@@ -153,10 +153,10 @@ class WayOutTest {
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.DECIDE);
     int before = sample.job.history().size();
-    assertThat(model.again()).contains(Cue.STOP);
+    assertThat(model.leave(StopModel::again)).contains(Cue.STOP);
     assertThat(sample.job.history()).hasSize(before);
     new Deciding(sample.job).decide(pushrod, Decision.REUSE, "measured good");
-    assertThat(model.again()).isEmpty();
+    assertThat(model.leave(StopModel::again)).isEmpty();
     clearedThenFitted();
   }
 
@@ -180,11 +180,11 @@ class WayOutTest {
     assertThat(model.stopped().first()).isEqualTo(WayOut.DO_THE_CHECK);
     String check = model.stopped().check().orElseThrow().consequence().key();
     new Planning(sample.job).answer(check, Look.PASS, "");
-    model.again();
+    model.leave(StopModel::again);
     while (model.stopped().check().isPresent()) {
       String next = model.stopped().check().get().consequence().key();
       new Planning(sample.job).answer(next, Look.PASS, "");
-      model.again();
+      model.leave(StopModel::again);
     }
     clearedThenFitted();
   }
