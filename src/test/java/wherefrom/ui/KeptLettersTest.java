@@ -141,6 +141,17 @@ class KeptLettersTest {
         });
   }
 
+  /** A mark without a word tells nobody what it is. */
+  @ParameterizedTest
+  @CsvSource({"small, 100", "laptop, 100", "fine, 150"})
+  void theBenchSaysWhatItMarks(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          assertThat(window(glass, percent, "bench-map").words()).contains("2 not mated");
+          return 0;
+        });
+  }
+
   @ParameterizedTest
   @CsvSource({"small, 200", "fine, 150", "upright, 200"})
   void washingCanBeEndedWithoutALookBehindMore(String glass, int percent) {
