@@ -15,6 +15,8 @@ public final class StopRings {
       List.of(
           new Point(0.95, -0.35),
           new Point(0.95, 0.35),
+          new Point(0.95, -0.75),
+          new Point(0.95, -1.1),
           new Point(1.7, -0.1),
           new Point(-1.7, -0.1),
           new Point(-0.95, -0.35),

@@ -48,7 +48,20 @@ class KeptLettersTest {
     "fine, 150, shop-washing",
     "small, 200, shop-tags-read",
     "upright, 200, shop-tags-read",
-    "small, 200, way-out"
+    "small, 200, way-out",
+    "small, 200, torque-stages",
+    "upright, 150, torque-stages",
+    "small, 200, torque-details",
+    "small, 200, torque-card",
+    "small, 200, torque-question",
+    "small, 200, timing-open",
+    "small, 200, timing-cylinder",
+    "fine, 150, timing-lobe",
+    "small, 200, changes-cam",
+    "upright, 200, changes-planned",
+    "small, 200, numbers-details",
+    "small, 200, numbers-figures",
+    "fine, 150, numbers-figures"
   })
   void theLettersStayLarge(String glass, int percent, String shot) {
     double factor =
@@ -60,7 +73,10 @@ class KeptLettersTest {
   @CsvSource({
     "small, 100, shop-check-in, It is back: 1 ×",
     "small, 200, shop-check-in, It is back: 1 ×",
-    "laptop, 100, way-out, It is out: pushrod 0004 21"
+    "laptop, 100, way-out, It is out: pushrod 0004 21",
+    "small, 100, torque-new, Next: which bolts",
+    "small, 200, timing, Next: chain deflection",
+    "laptop, 100, timing-open, Next: checking lift"
   })
   void theNextThingToDoIsTheTag(String glass, int percent, String shot, String words) {
     Toolkit.on(
@@ -121,6 +137,17 @@ class KeptLettersTest {
     Toolkit.on(
         () -> {
           assertThat(window("small", 100, "part-unmated").words()).contains("No longer mated");
+          return 0;
+        });
+  }
+
+  /** A mark without a word tells nobody what it is. */
+  @ParameterizedTest
+  @CsvSource({"small, 100", "laptop, 100", "fine, 150"})
+  void theBenchSaysWhatItMarks(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          assertThat(window(glass, percent, "bench-map").words()).contains("2 not mated");
           return 0;
         });
   }

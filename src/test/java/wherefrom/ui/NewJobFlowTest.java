@@ -60,6 +60,25 @@ class NewJobFlowTest {
     assertThat(window.shell.current().title()).isEqualTo("Short name, for files");
   }
 
+  /**
+   * Rows of large letters have no room for the sentence: the board where it is put right says it.
+   */
+  @Test
+  void inLargeLettersWhatIsWrongIsSaidWhereItIsPutRight() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 150));
+    Layout wrong = ReadyLayouts.find("inline-6").orElseThrow().copyAs("my six", "My six");
+    Toolkit.on(
+        () -> {
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> new EngineScreen(context, wrong, used -> {}));
+          window.layOut();
+          assertThat(window.words()).contains("Not right yet.").doesNotContain("small letters");
+          pressAll(window, "Put right: Short name");
+          return 0;
+        });
+    assertThat(window.words()).contains("Not yet: use small letters, digits and hyphens");
+  }
+
   @Test
   void aLayoutThatIsKeptIsReplacedOnlyWhereThePersonSaysSo() {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.settings.Appearance;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.controls.TouchKey;
@@ -167,6 +168,18 @@ class RoomUsedTest {
         Glass.SMALL,
         200,
         window -> assertThat(size(window, "1")).isGreaterThan(1.4 * size(window, "Erase")));
+  }
+
+  /** Five columns are enough for a board of letters: it keeps the letters that the person has. */
+  @Test
+  void aBoardOnUprightGlassKeepsItsLargeLetters() {
+    at(
+        "text-entry",
+        Glass.UPRIGHT,
+        150,
+        window ->
+            assertThat(size(window, "Done"))
+                .isGreaterThan(1.4 * Glass.UPRIGHT.pixelsPerMm() * Scale.SMALL_MM / Scale.CAPITAL));
   }
 
   @ParameterizedTest

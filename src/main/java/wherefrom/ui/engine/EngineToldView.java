@@ -2,6 +2,7 @@ package wherefrom.ui.engine;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -50,12 +51,25 @@ final class EngineToldView extends Region {
     Panes.grow(this);
   }
 
-  /** Tells how these places stand. */
-  void tell(Collection<Place> places, Function<Place, PartState> states) {
-    List<PlaceCounts.Count> all = counts(places, states);
+  /**
+   * Tells how these places stand.
+   *
+   * @param off heads and shafts that are off, where this side shows them
+   */
+  void tell(Collection<Place> places, Function<Place, PartState> states, List<PartState> off) {
+    List<PlaceCounts.Count> all = new ArrayList<>(counts(places, states));
+    off.stream()
+        .distinct()
+        .map(state -> off(state, Collections.frequency(off, state)))
+        .forEach(all::add);
     whole.show(all);
     marked.show(all.stream().filter(count -> count.sign() != Sign.IN).toList());
     requestLayout();
+  }
+
+  private static PlaceCounts.Count off(PartState state, int times) {
+    String what = state.words() + (times > 1 ? "s" : "");
+    return new PlaceCounts.Count(state.sign(), times, what + ", " + meaning(state.sign()));
   }
 
   /** One line a mark, in the order of the marks; none where every part is in the engine. */

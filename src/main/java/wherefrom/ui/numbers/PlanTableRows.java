@@ -13,6 +13,7 @@ import wherefrom.job.numbers.MeasuredRoom;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Note;
+import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.PlanAnswer;
@@ -215,7 +216,7 @@ final class PlanTableRows {
     return column
         .result()
         .findValue(key)
-        .map(value -> new Cell(value.figure(), Optional.of(value.unit()), marked))
+        .map(value -> new Cell(signed(value), Optional.of(value.unit()), marked))
         .or(
             () ->
                 column
@@ -224,6 +225,11 @@ final class PlanTableRows {
                         value ->
                             new Cell("≥ " + value.figure(), Optional.of(value.unit()), marked)))
         .orElseGet(() -> Cell.of(column.isNotKnown(key) ? "not known" : ""));
+  }
+
+  /** With the sign that figures have, which is no hyphen. */
+  private static String signed(ResultValue value) {
+    return value.figure().replace('-', '−');
   }
 
   /** How many results lack a figure, or why a column cannot be. */

@@ -104,8 +104,9 @@ final class RightPanel extends Region {
     double left = 1.2 * pad();
     double side = Math.min(scale.px(TALL_MARK_MM), TALL_MARK * getHeight());
     double top = 0.8 * pad();
-    mark(side, left, top);
-    head.resizeRelocate(left + side + pad(), top, wide - side - pad(), side);
+    double drawn = Math.min(side, Math.max(0, wide - pad() - head.minWidth(-1)));
+    mark(drawn, left, top + (side - drawn) / 2);
+    head.resizeRelocate(left + drawn + pad(), top, wide - drawn - pad(), side);
     double named = kind.words().isEmpty() ? 0 : kind.minHeight(wide);
     double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
     double room = getHeight() - top - side - pad();

@@ -30,6 +30,9 @@ final class RightView extends Region {
 
   private static final double TWO_COLUMNS = 0.42;
 
+  /** Two columns of so few keys are wide and low: they make room for what is said above them. */
+  private static final double LOW_COLUMNS = 0.55;
+
   /** So many keys stand in one column beside the engine; more in two. */
   private static final int MOST = 3;
 
@@ -67,6 +70,9 @@ final class RightView extends Region {
   private Tiles row;
   private boolean upright;
 
+  /** Whether one column of keys is too high below what is said. */
+  private boolean crowded;
+
   RightView(Touch touch, PutTogetherModel model, Keys keys) {
     this.touch = touch;
     this.keys = keys;
@@ -88,6 +94,7 @@ final class RightView extends Region {
     left.setWords(right.leftWords());
     notice.setWords(right.notice());
     made = keys(right);
+    crowded = false;
     fill();
   }
 
@@ -100,7 +107,11 @@ final class RightView extends Region {
 
   /** Below the engine the keys are one row: the place above them is to be read from afar. */
   private int columns() {
-    return isStacked() ? made.size() : made.size() > MOST ? 2 : 1;
+    return isStacked() ? made.size() : isTwo() ? 2 : 1;
+  }
+
+  private boolean isTwo() {
+    return made.size() > MOST || crowded;
   }
 
   private boolean isStacked() {
@@ -138,7 +149,7 @@ final class RightView extends Region {
   protected double computeMinHeight(double width) {
     return panel.map(words -> words.minHeight(width)).orElse(0.0)
         + noticeHigh(width)
-        + row.minHeight(width)
+        + keysLeast(width)
         + touch.scale().gap();
   }
 
@@ -154,9 +165,13 @@ final class RightView extends Region {
     }
     double gap = touch.scale().gap();
     double told = noticeHigh(getWidth());
-    double keysAlone = row.minHeight(getWidth()) + gap + told;
-    double share = panelHigh(keysAlone);
     double least = panel.get().minHeight(getWidth());
+    if (!isStacked() && !isTwo() && least + keysHigh(getWidth()) + gap + told > getHeight()) {
+      crowded = true;
+      fill();
+    }
+    double keysAlone = keysHigh(getWidth()) + gap + told;
+    double share = panelHigh(keysAlone);
     double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
     put(panel.get(), 0, 0, getWidth(), high);
     put(notice, 0, Math.floor(high) + gap / 2, getWidth(), told);
@@ -181,9 +196,34 @@ final class RightView extends Region {
     return notice.words().isEmpty() ? 0 : Math.ceil(notice.minHeight(width));
   }
 
+  /** How high the keys are: below the engine as wide as the glass, else in their column. */
+  private double keysHigh(double width) {
+    return Math.ceil(row.minHeight(isStacked() || width <= 0 ? width : sideWide(width)));
+  }
+
+  /** The same at least: in two columns, where one is too high. */
+  private double keysLeast(double width) {
+    if (isStacked() || width <= 0) {
+      return row.minHeight(width);
+    }
+    double gap = touch.scale().gap();
+    double each = (twoColumns() * width - gap) / 2;
+    double highest = made.stream().mapToDouble(key -> key.minHeight(each)).max().orElse(0);
+    int rows = (made.size() + 1) / 2;
+    return rows * highest + (rows - 1) * gap;
+  }
+
+  private double twoColumns() {
+    return made.size() > MOST ? TWO_COLUMNS : LOW_COLUMNS;
+  }
+
+  private double sideWide(double width) {
+    double share = isTwo() ? twoColumns() : SIDE;
+    return Math.floor(Math.max(share * width, row.minWidth(-1)));
+  }
+
   private void beside(double top, double gap) {
-    double share = made.size() > MOST ? TWO_COLUMNS : SIDE;
-    double side = Math.floor(Math.max(share * getWidth(), row.minWidth(-1)));
+    double side = sideWide(getWidth());
     double x = getWidth() - side;
     double rows = Math.ceil(row.minHeight(side));
     put(engine, 0, top, x - gap, getHeight() - top);

@@ -14,6 +14,9 @@ import wherefrom.ui.controls.Touch;
 final class StopRow extends Region {
   private static final double ONE = 0.55;
 
+  /** Three lines of large letters are, two are not: so many times its least height. */
+  private static final double TOO_HIGH = 1.7;
+
   private final Tiles keys;
   private final boolean several;
   private final boolean whole;
@@ -45,8 +48,14 @@ final class StopRow extends Region {
     return at != null;
   }
 
+  /** A single key is no louder than the tag: it is wide only where it would be too high else. */
   private double used(double width) {
-    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.prefWidth(-1))));
+    if (whole) {
+      return Math.floor(width);
+    }
+    double share = Math.min(width, Math.max(ONE * width, keys.minWidth(-1)));
+    boolean high = keys.minHeight(share) > TOO_HIGH * keys.minHeight(width);
+    return Math.floor(high ? Math.min(width, keys.prefWidth(-1)) : share);
   }
 
   @Override

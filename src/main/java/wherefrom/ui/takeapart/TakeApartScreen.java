@@ -197,7 +197,7 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void draw(Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
     keys(lead);
-    next.out(model.out().map(out -> model.name(out.part()).words()));
+    next.out(model.outWords());
     lead.ifPresentOrElse(this::drawNext, () -> drawNext(coming));
     view.getChildren().setAll(next);
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
-import wherefrom.job.Caution;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
@@ -66,7 +65,7 @@ public final class CardDetailsScreen extends ListPage {
       rows.addAll(said("Stage " + stage + ", " + words, count(card, stage)));
     }
     rows.addAll(said("A second person's check", count(card, card.checkStage())));
-    rows.addAll(said("Caution", Caution.TORQUE.sourced()));
+    rows.addAll(TorqueCaution.rows(touch().isLarge(), this::said));
     rows.addAll(said("Source of the figures", card.spec().source().text()));
     rows.addAll(said("Source of the order", card.spec().pattern().source().text()));
     rows.addAll(said("Loosen in reverse order", loosening(card)));

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.PartState;
@@ -67,8 +66,8 @@ class EngineToldTest {
     assertThat(told(PartState.IN, PartState.IN)).isEmpty();
   }
 
-  /** Whether the marks are told in a room of this height. */
-  private static boolean isTold(Function<EngineView, Double> height) {
+  /** Whether the marks are told in a room of this width that is as high as the drawing. */
+  private static boolean isTold(double width) {
     return Toolkit.on(
         () -> {
           Touch touch = new Touch(new Scale(4, 1), () -> 0);
@@ -79,10 +78,10 @@ class EngineToldTest {
                   Set.of(PartKind.PUSHROD),
                   tap -> {});
           EngineToldView view = new EngineToldView(touch, engine);
-          view.tell(List.of(pushrod(1)), place -> PartState.OUT);
+          view.tell(List.of(pushrod(1)), place -> PartState.OUT, List.of());
           new Scene(view);
           view.applyCss();
-          view.resize(1200, height.apply(engine));
+          view.resize(width, engine.heightFor(width));
           view.layout();
           return view.getChildrenUnmodifiable().stream()
               .anyMatch(child -> child instanceof PlaceCounts && child.isVisible());
@@ -91,7 +90,7 @@ class EngineToldTest {
 
   @Test
   void aDrawingYieldsRoomForTheWordsOfItsMarksAsLongAsAFingerFindsEachCylinder() {
-    assertThat(isTold(engine -> engine.heightFor(1200))).isTrue();
-    assertThat(isTold(engine -> engine.heightFor(1200) / 2)).isFalse();
+    assertThat(isTold(1200)).isTrue();
+    assertThat(isTold(650)).isFalse();
   }
 }
