@@ -196,7 +196,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     facts.add(new Fact("Wrong end", names.place(wrong.place())));
     facts.addAll(
         switch (wrong.orientation()) {
-          case TOP_END -> List.of(Fact.said("Bottom end is up"), top(part.kind()));
+          case TOP_END -> List.of(Fact.said("Bottom end is up"), Fact.said("Tagged end goes up"));
           case HALF -> List.of(Fact.said("Turned round"), new Fact("Tang", "into its notch"));
           case FACING, NONE -> List.of(Fact.said("Turned round"), new Fact("Mark", mark));
         });
@@ -206,12 +206,6 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
         "This is the right part for " + wrong.place().words() + ". It is turned: " + mark + ".",
         "Turn it round, then scan it again.",
         WayOut.TURN_IT);
-  }
-
-  private static Fact top(PartKind kind) {
-    return kind == PartKind.PUSHROD
-        ? new Fact("Band", "at the rocker")
-        : new Fact("Mark", "this end up");
   }
 
   @Override

@@ -110,12 +110,6 @@ final class TogetherShots {
               window.press("Put it in without");
             }),
         together(
-            "together-already",
-            (window, sample) -> {
-              pair(window, sample, "pushrod@3EX", "3EX");
-              pair(window, sample, "pushrod@3EX", "3EX");
-            }),
-        together(
             "together-recorded-in",
             (window, sample) -> {
               new Fitting(sample.job)

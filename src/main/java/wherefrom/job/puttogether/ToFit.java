@@ -9,6 +9,7 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
@@ -100,6 +101,13 @@ public final class ToFit {
                     .or(() -> CarrierRule.find(bench, part, place))
                     .or(() -> HolderRule.find(bench, part, place))
                     .map(why -> new Held(place, part, why)));
+  }
+
+  /** The next of these places: one whose part lies on the bench comes first. */
+  public Optional<Place> findNext(List<Place> places) {
+    List<Place> here =
+        places.stream().filter(place -> job.state().state(place) == PlaceState.OUT).toList();
+    return findFree(here).or(() -> findFree(places));
   }
 
   /** The first of these places whose part can go in; empty where each would be stopped. */

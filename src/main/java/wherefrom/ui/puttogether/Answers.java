@@ -15,6 +15,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.Unlisted;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
@@ -73,12 +74,13 @@ final class Answers {
   }
 
   /** What stands when the screen comes up: parts that cannot be fitted yet are counted first. */
-  static ScreenAnswer start(int undecided, ScreenAnswer prompt) {
+  static ScreenAnswer start(int undecided, ScreenAnswer prompt, Optional<Place> next) {
     if (undecided == 0) {
       return prompt;
     }
     String waiting = undecided == 1 ? "1 part waits" : undecided + " parts wait";
-    return ScreenAnswer.said(waiting + " for a decision", prompt.small());
+    String first = next.map(at -> "Next: " + PartNames.NUMBERS.named(at) + ". ").orElse("");
+    return ScreenAnswer.said(waiting + " for a decision", first + prompt.small());
   }
 
   /** What the camera asks for; a half that waits is named, so that it is not forgotten. */

@@ -10,6 +10,7 @@ import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -52,9 +53,9 @@ record Halves(
     }
   }
 
-  /** What a tap does now: it fits the part in the hand. */
+  /** What a tap does now: it holds the part in the hand against the place, right or wrong. */
   String question() {
-    return held.map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
+    return held.map(one -> "A tap tries the " + one.home().brief() + " " + what(one.home()))
         .orElse("Which place?");
   }
 
@@ -90,8 +91,23 @@ record Halves(
   }
 
   /** Of what is due now: the part or the place that waits, the list's next place, or nothing. */
-  static Halves of(OpenJob open, PutTogether together) {
-    return of(open, together.mode(), together.due());
+  static Halves of(OpenJob open, PutTogether together, Optional<Place> tapped) {
+    FitOutcome due = together.due();
+    if (due instanceof FitOutcome.WaitingForPart waiting) {
+      return spot(open.state(), waiting.spot(), tapped);
+    }
+    boolean idle = due instanceof FitOutcome.Said && together.mode() == FitMode.SCAN_BOTH;
+    return together
+        .target()
+        .filter(place -> idle)
+        .map(Halves::next)
+        .orElseGet(() -> of(open, together.mode(), due));
+  }
+
+  /** Nothing is known yet: any part will do, and the next one is named and ringed. */
+  private static Halves next(Place place) {
+    Lines part = new Lines("Scan a part", "", "next: " + place.brief() + " " + what(place));
+    return of(part, Lines.asked("and its place card"), false, Optional.of(place));
   }
 
   static Halves of(OpenJob open, FitMode mode, FitOutcome due) {
@@ -99,7 +115,7 @@ record Halves(
     return due.match(
         judged -> nothing(mode),
         waiting -> part(open, waiting.part().part()),
-        waiting -> spot(job, waiting.spot()),
+        waiting -> spot(job, waiting.spot(), Optional.empty()),
         shown -> nothing(mode),
         next -> listed(job, next.place()),
         fitted -> nothing(mode),
@@ -122,7 +138,8 @@ record Halves(
         against
             .map(
                 verdict ->
-                    new Lines(Words.capital(why(verdict)), "", "Scan its place card to see why"))
+                    new Lines(
+                        Words.capital(why(verdict)), "", StopWords.small(job.state(), verdict)))
             .orElse(
                 new Lines(
                     "Now scan the place card", way(job, part), "by its hole; or tap the place"));
@@ -134,7 +151,7 @@ record Halves(
   private static String way(OpenJob job, Part part) {
     return switch (Places.orientation(job.state().layout(), part.kind())) {
       case NONE -> "";
-      case TOP_END -> "top end up";
+      case TOP_END -> "tagged end up";
       case HALF -> "tang in its notch";
       case FACING -> "same way round";
     };
@@ -146,21 +163,21 @@ record Halves(
         : verdict.word();
   }
 
-  /** What goes in there next: the innermost that is not in. */
-  private static Halves spot(EngineJob job, Spot spot) {
+  /** What was tapped there, else what goes in there next: the innermost that is not in. */
+  private static Halves spot(EngineJob job, Spot spot, Optional<Place> tapped) {
     Lines card = new Lines(spot.brief(), "", "place card");
     List<Place> there =
         ToFit.inOrder(job.places().stream().filter(place -> place.spot().equals(spot)).toList());
     Optional<Place> here =
-        there.stream()
-            .filter(place -> job.findSeated(place).isEmpty())
-            .findFirst()
+        tapped
+            .filter(there::contains)
+            .or(() -> there.stream().filter(at -> job.findSeated(at).isEmpty()).findFirst())
             .or(() -> there.stream().findFirst());
     return of(Lines.asked("Now scan the part"), card, true, here);
   }
 
   private static Halves listed(EngineJob job, Place place) {
-    Lines card = new Lines(place.brief(), what(place), "next; no card proves the place");
+    Lines card = new Lines(place.brief(), what(place), "a scan fits it: no card proves it");
     JobPartNames names = new JobPartNames(job);
     Lines part =
         job.bench()

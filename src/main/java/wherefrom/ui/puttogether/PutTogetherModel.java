@@ -18,7 +18,6 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the screen for putting together shows and does. */
@@ -28,6 +27,7 @@ final class PutTogetherModel {
   private final ScreenAnswer start;
   private final int undecided;
   private final Telling telling;
+  private Optional<Place> tapped = Optional.empty();
   private PartKind kind;
   private String trouble = "";
   private Optional<Function<PutTogether, FitOutcome>> unkept = Optional.empty();
@@ -43,7 +43,7 @@ final class PutTogetherModel {
     ScreenAnswer first = Answers.of(job.state(), together.last());
     first.kind().ifPresent(shown -> kind = shown);
     undecided = new Deciding(job).listUndecided().size();
-    start = stop().isPresent() ? first : Answers.start(undecided, first);
+    start = stop().isPresent() ? first : Answers.start(undecided, first, together.target());
     telling = new Telling(job, this::due, start);
   }
 
@@ -99,11 +99,17 @@ final class PutTogetherModel {
     return undecided;
   }
 
+  /** The mode that is on already changes nothing; another one says which part it lets go. */
   Optional<Cue> choose(FitMode mode) {
+    if (mode == mode() && together.isHalf()) {
+      return Optional.empty();
+    }
+    Optional<Place> held = dueHalves().held().map(Part::home);
     if (stop().isEmpty()) {
       telling.say(ScreenAnswer.nothing());
     }
-    return take(() -> together.choose(mode));
+    Optional<Cue> cue = take(() -> together.choose(mode));
+    return held.isPresent() ? letGo(held) : cue;
   }
 
   /** Takes a scanned or typed code and says what to sound. */
@@ -114,6 +120,7 @@ final class PutTogetherModel {
   }
 
   Optional<Cue> tap(Place place) {
+    tapped = Optional.of(place);
     return take(() -> together.tap(place));
   }
 
@@ -193,12 +200,6 @@ final class PutTogetherModel {
     return new StopModel(job, together);
   }
 
-  /** The stopped part is in the hand, and not away; then it is judged again. */
-  Optional<Cue> isHere(WayOut deed) {
-    StopModel stopped = stopped();
-    return take(() -> together.after(() -> stopped.isHere(deed)));
-  }
-
   /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
     together.chooseReason(chosen);
@@ -236,7 +237,7 @@ final class PutTogetherModel {
 
   /** The halves of what is due, whatever else is told beside it. */
   Halves dueHalves() {
-    return Halves.of(job, together);
+    return Halves.of(job, together, tapped);
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */

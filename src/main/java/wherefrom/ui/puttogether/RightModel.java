@@ -77,7 +77,7 @@ final class RightModel {
     }
     Optional<Place> cap = new FirstIn(job.state()).findCapDue(place);
     if (cap.isPresent()) {
-      return "Next: " + cap.get().words();
+      return "Its cap is open: " + cap.get().words();
     }
     PartKind fitted = place.kind();
     long alike = left.stream().filter(at -> at.kind() == fitted).count();

@@ -56,10 +56,10 @@ final class StopWays implements WaysOut {
   @Override
   public void deed(WayOut deed) {
     switch (deed) {
-      case FOUND, CAP_WAS_OFF -> answer.accept(model.isHere(deed));
+      case FOUND, CAP_WAS_OFF -> answer.accept(isHere(model, deed));
       case BACK_FROM_WASHING, BACK_FROM_SHOP ->
           BackAsking.ask(
-              context, model.stopped().part(), deed, () -> answer.accept(model.isHere(deed)));
+              context, model.stopped().part(), deed, () -> answer.accept(isHere(model, deed)));
       case DECIDE -> open(item -> DecidePartScreen.once(context, item));
       case DO_THE_CHECK -> open(this::check);
       case NEW_PART -> newPart();
@@ -69,6 +69,12 @@ final class StopWays implements WaysOut {
       case MAKE_ROOM -> makeRoom();
       default -> typeCode.accept("The six digits on the tag.");
     }
+  }
+
+  /** The stopped part is in the hand, and not away; then it is judged again. */
+  static Optional<Cue> isHere(PutTogetherModel model, WayOut deed) {
+    StopModel stopped = model.stopped();
+    return model.leave(together -> together.after(() -> stopped.isHere(deed)));
   }
 
   private void toCarrier() {

@@ -286,7 +286,7 @@ class PutTogetherModelTest {
     assertThat(model.right().orElseThrow().canBeTurned()).isTrue();
     assertThat(model.leave(PutTogether::turned)).contains(Cue.STOP);
     assertThat(model.answer().lines())
-        .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
+        .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Tagged end goes up");
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
   }
 
@@ -386,7 +386,7 @@ class PutTogetherModelTest {
     assertThat(model.halves()).isEmpty();
     assertThat(model.here()).contains(place("pushrod@3EX"));
     assertThat(model.dueHalves().held()).contains(sample.part("pushrod@3EX"));
-    assertThat(model.dueHalves().question()).isEqualTo("A tap fits the 3 EX pushrod");
+    assertThat(model.dueHalves().question()).isEqualTo("A tap tries the 3 EX pushrod");
   }
 
   @Test

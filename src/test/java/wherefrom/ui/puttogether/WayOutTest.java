@@ -104,7 +104,7 @@ class WayOutTest {
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.FOUND);
     long before = entries();
-    assertThat(model.isHere(WayOut.FOUND)).isEmpty();
+    assertThat(StopWays.isHere(model, WayOut.FOUND)).isEmpty();
     clearedThenFitted();
     assertThat(entries()).as("two acts").isEqualTo(before + 2);
     model.act(wherefrom.parts.Action.UNDO);
@@ -116,7 +116,7 @@ class WayOutTest {
     new Handling(sample.job).offForWashing(pushrod, 2);
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_WASHING);
-    assertThat(model.isHere(WayOut.BACK_FROM_WASHING)).isEmpty();
+    assertThat(StopWays.isHere(model, WayOut.BACK_FROM_WASHING)).isEmpty();
     clearedThenFitted();
   }
 
@@ -125,7 +125,7 @@ class WayOutTest {
     new MachineShop(sample.job).send(1, List.of(pushrod), "measure runout");
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);
-    assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).isEmpty();
+    assertThat(StopWays.isHere(model, WayOut.BACK_FROM_SHOP)).isEmpty();
     clearedThenFitted();
   }
 
@@ -141,7 +141,7 @@ class WayOutTest {
     shell.scan(caps.read(caps.tag("rod-shell@R4L")));
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.STOP);
     assertThat(shell.stopped().first()).isEqualTo(WayOut.CAP_WAS_OFF);
-    assertThat(shell.isHere(WayOut.CAP_WAS_OFF)).isEmpty();
+    assertThat(StopWays.isHere(shell, WayOut.CAP_WAS_OFF)).isEmpty();
     assertThat(caps.state("rod-cap@R4L")).isEqualTo(PlaceState.OUT);
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.RIGHT);
     assertThat(caps.state("rod-shell@R4L")).isEqualTo(PlaceState.FITTED);
