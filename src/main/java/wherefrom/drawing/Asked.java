@@ -11,10 +11,17 @@ import wherefrom.parts.Place;
  *
  * @param tracked the kinds that the job tracks; others are thin
  * @param chosen the one kind that is meant; others are thin then, and not drawn where they are out
+ * @param beside places that are drawn beside all others, though their kind is drawn only where it
+ *     is chosen
  */
-public record Asked(Set<PartKind> tracked, Optional<PartKind> chosen) {
+public record Asked(Set<PartKind> tracked, Optional<PartKind> chosen, Set<Place> beside) {
   public Asked {
     tracked = Set.copyOf(tracked);
+    beside = Set.copyOf(beside);
+  }
+
+  public Asked(Set<PartKind> tracked, Optional<PartKind> chosen) {
+    this(tracked, chosen, Set.of());
   }
 
   /** All that is tracked, no kind more than another. */
@@ -32,6 +39,11 @@ public record Asked(Set<PartKind> tracked, Optional<PartKind> chosen) {
 
   boolean isChosen(PartKind kind) {
     return chosen.filter(one -> one == kind).isPresent();
+  }
+
+  /** Whether a place is drawn whose kind is drawn only where somebody asks for it. */
+  boolean isDrawn(Place place) {
+    return isChosen(place.kind()) || beside.contains(place);
   }
 
   /** Whether a kind is one of those that bear marks. */

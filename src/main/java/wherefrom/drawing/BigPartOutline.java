@@ -50,7 +50,8 @@ public final class BigPartOutline {
     switch (kind) {
       case DAMPER, FLYWHEEL, REAR_SEAL -> wheel(kind == BigPartKind.FLYWHEEL ? 6 : 3);
       case OIL_PUMP -> pump(2);
-      case WATER_PUMP, FUEL_PUMP -> pump(1);
+      case WATER_PUMP -> pump(1);
+      case FUEL_PUMP -> fuelPump();
       case TIMING_SET -> timing();
       case DISTRIBUTOR -> distributor();
       case CARBURETOR -> carburetor();
@@ -151,6 +152,17 @@ public final class BigPartOutline {
     } else {
       disc(0.5, 0.58, 0.26, Role.BODY);
     }
+  }
+
+  /** The dome over its flange, the arm that the camshaft moves, the two pipes. */
+  private void fuelPump() {
+    slab(0.16, 0.52, 0.44, 0.60, 0.03, Role.BODY);
+    slab(0.40, 0.40, 0.47, 0.72, 0.01, Role.BODY);
+    slab(0.47, 0.46, 0.86, 0.66, 0, Role.BODY);
+    slab(0.51, 0.18, 0.82, 0.46, 0.12, Role.BODY);
+    slab(0.57, 0.66, 0.76, 0.90, 0.05, Role.BODY);
+    slab(0.82, 0.28, 0.95, 0.35, 0, Role.BODY);
+    slab(0.76, 0.76, 0.90, 0.83, 0, Role.BODY);
   }
 
   private void timing() {

@@ -2,7 +2,7 @@ package wherefrom.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.Spots;
@@ -14,7 +14,7 @@ import wherefrom.parts.Place;
 
 /**
  * The engine seen from above: springs, lifters, pushrods, rockers; and pivots, valves, retainers,
- * keepers or cam bearings where they are what is asked about.
+ * keepers or cam bearings where they are what is asked about, the kind or the one place.
  */
 public final class EngineAbove {
   private static final List<PartKind> ALWAYS =
@@ -31,7 +31,7 @@ public final class EngineAbove {
   private static final double BEYOND = 16;
 
   private final EngineGeometry at;
-  private final Optional<PartKind> chosen;
+  private final Asked asked;
   private final double pitch;
   private final Outward places;
   private final List<PartFigure> parts = new ArrayList<>();
@@ -40,7 +40,7 @@ public final class EngineAbove {
 
   private EngineAbove(EngineGeometry at, Asked asked) {
     this.at = at;
-    this.chosen = asked.chosen();
+    this.asked = asked;
     this.pitch = at.pitch();
     this.places = at.outward();
     this.numbers = new ShapeCollector(at.glass());
@@ -51,9 +51,9 @@ public final class EngineAbove {
     ShapeCollector ground = new ShapeCollector(at.glass());
     List<CarrierFigure> carriers = AboveCastings.draw(ground, at);
     at.cylinders().forEach(engine::cylinder);
-    if (asked.isChosen(PartKind.CAM_BEARING)) {
-      Spots.camBearings(at.layout()).forEach(engine::camBearing);
-    }
+    Spots.camBearings(at.layout()).stream()
+        .filter(spot -> asked.isDrawn(new Place(PartKind.CAM_BEARING, spot)))
+        .forEach(engine::camBearing);
     return new Drawing(
         at.bounds(),
         at.glass(),
@@ -69,7 +69,7 @@ public final class EngineAbove {
     for (ValveSide side : new ValveSide[] {ValveSide.EXHAUST, ValveSide.INTAKE}) {
       ValveSpot valve = new ValveSpot(cylinder, side);
       List<PartKind> kinds = new ArrayList<>(ALWAYS);
-      findSmall().ifPresent(kinds::add);
+      kinds.addAll(small(valve));
       kinds.forEach(kind -> part(kind, valve));
       anchor(valve);
       if (at.isLettered()) {
@@ -97,9 +97,12 @@ public final class EngineAbove {
     numbers.words(number.x(), number.y(), digits, NumberFit.size(at), Role.NUMBER);
   }
 
-  /** The chosen kind, where it is drawn only because it is chosen. */
-  private Optional<PartKind> findSmall() {
-    return chosen.filter(kind -> kind.home() == Home.VALVE && !ALWAYS.contains(kind));
+  /** The kinds that are drawn at a valve only because they are asked about. */
+  private List<PartKind> small(ValveSpot valve) {
+    return Stream.of(PartKind.values())
+        .filter(kind -> kind.home() == Home.VALVE && !ALWAYS.contains(kind))
+        .filter(kind -> asked.isDrawn(new Place(kind, valve)))
+        .toList();
   }
 
   private void part(PartKind kind, ValveSpot valve) {
@@ -144,7 +147,7 @@ public final class EngineAbove {
     ValveRow row = at.row(valve);
     List<Anchor.Held> held = new ArrayList<>();
     List<PartKind> kinds = new ArrayList<>(TAG_ORDER);
-    findSmall().ifPresent(kinds::add);
+    kinds.addAll(small(valve));
     for (PartKind kind : kinds) {
       double mark = kind == PartKind.ROCKER ? places.valve() + 0.02 : outward(kind);
       Place place = new Place(kind, valve);

@@ -12,13 +12,13 @@ import wherefrom.parts.Place;
 /**
  * The engine seen from below. On the crank lie the caps; beside it every bearing is seen from the
  * end, pulled apart. A piston is drawn, in the place of the end view, where pistons are asked
- * about.
+ * about, or of one piston.
  */
 public final class EngineBelow {
   private static final double ROD = EngineGeometry.ROD_RADIUS;
 
   private final EngineGeometry at;
-  private final boolean pistons;
+  private final Asked asked;
   private final boolean rods;
   private final double pitch;
   private final ShapeCollector ground;
@@ -28,7 +28,7 @@ public final class EngineBelow {
 
   private EngineBelow(EngineGeometry at, Asked asked) {
     this.at = at;
-    this.pistons = asked.isChosen(PartKind.PISTON);
+    this.asked = asked;
     this.rods = asked.isTracked(PartKind.ROD);
     this.pitch = at.pitch();
     this.ground = new ShapeCollector(at.glass());
@@ -58,14 +58,15 @@ public final class EngineBelow {
     Point end = at.rodView(cylinder);
     double edge = end.y() - at.sign(cylinder) * 1.50 * ROD * pitch;
     ground.line(pin.x(), pin.y(), end.x(), edge, Role.LEADER);
-    if (pistons) {
+    boolean piston = asked.isDrawn(pistonOf(cylinder));
+    if (piston) {
       piston(cylinder, end);
     } else {
       bearing(cylinder, pin, end);
     }
     double outside = EngineGeometry.RAIL_EDGE + NumberFit.ROW * at.glass().letter() / 2 / pitch;
     Point number = at.hasNumbersOutside() ? at.row(cylinder).at(outside, 0) : end;
-    if ((!pistons || at.hasNumbersOutside()) && NumberFit.isWritten(at)) {
+    if ((!piston || at.hasNumbersOutside()) && NumberFit.isWritten(at)) {
       words.words(
           number.x(), number.y(), String.valueOf(cylinder), NumberFit.size(at), Role.NUMBER);
     }
@@ -122,13 +123,17 @@ public final class EngineBelow {
     return nearest > 0 ? -1 : 1;
   }
 
+  private static Place pistonOf(int cylinder) {
+    return new Place(PartKind.PISTON, new BoreSpot(cylinder));
+  }
+
   private void piston(int cylinder, Point end) {
     ShapeCollector out = new ShapeCollector(at.glass());
     double wide = 0.44 * pitch;
     double high = 0.36 * pitch;
     Bounds box = new Bounds(end.x() - wide / 2, end.y() - high / 2, wide, high);
     new BottomEndShapes(out).piston(box);
-    Place place = new Place(PartKind.PISTON, new BoreSpot(cylinder));
+    Place place = pistonOf(cylinder);
     parts.add(new PartFigure(place, out.shapes(), Pointer.ring(end, 0.28 * pitch)));
     double side = MarkShapes.side(at);
     anchors.add(Anchor.alone(place, end, 0.13 * pitch, side, false));

@@ -1,8 +1,10 @@
 package wherefrom.drawing;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
@@ -63,6 +65,25 @@ public final class EngineStates implements Function<Place, PartState> {
   private Optional<BigPartAt> findCarrier(Place place) {
     return Carrier.of(place.kind(), layout.rockers())
         .flatMap(carrier -> bigParts.apply(carrier.kind(), place.spot()));
+  }
+
+  /** Heads and rocker shafts that are off, each once: its mark, and in words what it is. */
+  public List<PartState> listOff() {
+    return Stream.of(BigPartKind.HEAD, BigPartKind.ROCKER_SHAFT)
+        .flatMap(
+            kind ->
+                layout.cylinders().stream()
+                    .map(cylinder -> new ValveSpot(cylinder, ValveSide.EXHAUST))
+                    .flatMap(spot -> bigParts.apply(kind, spot).stream()))
+        .distinct()
+        .filter(big -> !big.isOn())
+        .map(EngineStates::named)
+        .toList();
+  }
+
+  private static PartState named(BigPartAt big) {
+    PartState state = state(big);
+    return new PartState(state.look(), state.sign(), big.part().name().kind().word());
   }
 
   private Optional<PartState> findOff(CarrierFigure figure) {

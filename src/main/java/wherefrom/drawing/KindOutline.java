@@ -29,6 +29,13 @@ public final class KindOutline {
     return outline.out.shapes();
   }
 
+  /** A pushrod that stands as high as its box and is as thick as that is wide. */
+  public static List<Shape> pushrod(Bounds box, Glass glass) {
+    ShapeCollector out = new ShapeCollector(glass);
+    new TopEndShapes(out, glass.unit()).pushrod(box);
+    return out.shapes();
+  }
+
   private Bounds box(double x, double y, double width, double height) {
     double side = square.width();
     return new Bounds(square.x() + x * side, square.y() + y * side, width * side, height * side);

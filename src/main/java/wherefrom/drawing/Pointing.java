@@ -11,6 +11,10 @@ public final class Pointing {
   private static final double SHAFT = 0.145;
   private static final double NECK = 0.45;
   private static final double OCTAGON = 62;
+  private static final double LEAST_OCTAGON = 44;
+
+  /** It is no larger than so many radii of its ring: it must not hide what it stands beside. */
+  private static final double OCTAGON_SHARE = 1.8;
 
   private Pointing() {}
 
@@ -38,8 +42,14 @@ public final class Pointing {
     gap.disc(at, radius, Role.WRONG_GAP);
     shapes.addAll(gap.shapes());
     Point octagon = new Point(at.x() + radius * aside.x(), at.y() + radius * aside.y());
-    shapes.addAll(MarkShapes.of(Sign.OTHER, octagon, glass.px(OCTAGON), glass).shapes());
+    shapes.addAll(MarkShapes.of(Sign.OTHER, octagon, octagon(radius, glass), glass).shapes());
     return shapes;
+  }
+
+  /** The side of the octagon beside a ring. */
+  static double octagon(double radius, Glass glass) {
+    double liked = Math.min(glass.px(OCTAGON), OCTAGON_SHARE * radius);
+    return Math.max(glass.px(LEAST_OCTAGON), liked);
   }
 
   /** An arrow with its tip at a point. */

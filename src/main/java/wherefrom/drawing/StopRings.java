@@ -15,14 +15,14 @@ public final class StopRings {
       List.of(
           new Point(0.95, -0.35),
           new Point(0.95, 0.35),
+          new Point(0.95, -0.75),
+          new Point(0.95, -1.1),
           new Point(1.7, -0.1),
           new Point(-1.7, -0.1),
           new Point(-0.95, -0.35),
           new Point(-0.95, 0.35),
           new Point(0, -1.5),
           new Point(0, 1.5));
-
-  private static final double HALF = 32;
 
   private final Drawing drawing;
   private final List<Bounds> taken = new ArrayList<>();
@@ -62,7 +62,8 @@ public final class StopRings {
   private boolean isFree(Pointer at, Point aside) {
     double x = at.at().x() + aside.x() * at.radius();
     double y = at.at().y() + aside.y() * at.radius();
-    Bounds octagon = new Bounds(x, y, 0, 0).grown(drawing.glass().px(HALF));
+    Bounds octagon =
+        new Bounds(x, y, 0, 0).grown(Pointing.octagon(at.radius(), drawing.glass()) / 2);
     return taken.stream().allMatch(box -> box.gapTo(octagon) >= 0);
   }
 }

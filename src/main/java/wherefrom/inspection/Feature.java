@@ -72,6 +72,17 @@ public enum Feature {
     return word;
   }
 
+  /** The same of several places: {@code cam lobes}. */
+  public String plural() {
+    return switch (this) {
+      case RINGS, CORE_PLUGS, COMPRESSION -> word;
+      case VALVE_SEAT -> "valve seats and guides";
+      case VALVE_TIP -> "valve tips and lash";
+      case CHAMBER -> "chambers and plug holes";
+      default -> reach == Reach.WHOLE ? word : word + "s";
+    };
+  }
+
   public Reach reach() {
     return reach;
   }

@@ -10,20 +10,22 @@ import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.parts.TagType;
 
-/** Which parts an entry speaks of: those in its components named item, items, oldItem, newItem. */
+/**
+ * Which parts an entry speaks of: those in its components named item, items, oldItem, newItem, and
+ * the part that is its subject.
+ */
 public final class EntryItems {
   private static final Set<String> NAMES = Set.of("item", "items", "oldItem", "newItem");
+  private static final String SUBJECT = "subject";
 
   /** The kinds of which the names do not say it. */
   private static final EntryTable<Set<String>, Optional<List<Integer>>> OTHERWISE =
       EntryRows.<Set<String>, Optional<List<Integer>>>none()
           .on(TagsPrinted.class, (names, printed) -> printed(printed))
           .on(Act.class, (names, act) -> Optional.of(all(act)))
-          .on(SubjectPhotographed.class, (names, photo) -> Optional.of(photographed(photo)))
           .others(Optional.empty());
 
   private EntryItems() {}
@@ -38,6 +40,8 @@ public final class EntryItems {
     for (RecordComponent component : entry.getClass().getRecordComponents()) {
       if (NAMES.contains(component.getName())) {
         add(items, value(entry, component.getAccessor()));
+      } else if (component.getName().equals(SUBJECT)) {
+        items.addAll(subject((String) value(entry, component.getAccessor())));
       }
     }
     return items;
@@ -52,8 +56,8 @@ public final class EntryItems {
     return act.entries().stream().flatMap(each -> of(each).stream()).distinct().toList();
   }
 
-  private static List<Integer> photographed(SubjectPhotographed photo) {
-    return Subject.find(photo.subject()).stream()
+  private static List<Integer> subject(String key) {
+    return Subject.find(key).stream()
         .flatMap(
             subject ->
                 subject.match(

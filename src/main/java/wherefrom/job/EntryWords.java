@@ -159,6 +159,7 @@ public final class EntryWords {
     return part(fitted.item())
         + " fitted at "
         + fitted.place().words()
+        + (fitted.untagged() ? " without a tag" : "")
         + (fitted.wasOnPurpose() ? " on purpose (" + fitted.onPurpose() + ")" : "");
   }
 

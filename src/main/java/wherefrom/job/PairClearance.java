@@ -5,6 +5,7 @@ import java.util.Optional;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.inspection.measure.Judgement;
@@ -42,6 +43,13 @@ public record PairClearance(
   /** {@code cylinder 3}, {@code cylinder 3, exhaust}, {@code cam bearing 2}. */
   public String words() {
     return Spots.find(where).map(PairClearance::words).orElse(where);
+  }
+
+  /** The same in few words: {@code cylinder 3}, {@code 3 EX}. */
+  public String brief() {
+    return Spots.find(where)
+        .map(spot -> spot instanceof ValveSpot ? spot.figures() : words(spot))
+        .orElse(where);
   }
 
   private static String words(Spot spot) {

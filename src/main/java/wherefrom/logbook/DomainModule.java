@@ -48,6 +48,7 @@ final class DomainModule extends SimpleModule {
     addSerializer(Optional.class, new OptionalForm.Writer());
     addDeserializer(Optional.class, new OptionalForm.Reader());
     addSerializer(Set.class, new SortedSets());
+    FitForms.register(this);
     MeasureForms.register(this);
     ShopForms.register(this);
     GoodsForms.register(this);

@@ -20,6 +20,10 @@ final class LaterFields {
   /** Reads as the usual angle of such an engine. */
   private static final int USUAL_VEE = 0;
 
+  /** A part whose tag was read. */
+  private static final Map<String, JsonNode> UNTAGGED =
+      Map.of("untagged", NODES.booleanNode(false));
+
   private static final Map<String, Map<String, JsonNode>> FIELDS =
       Map.of(
           "goods-arrived", Map.of("figure", NOT_SAID, "unit", NOT_SAID),
@@ -29,6 +33,8 @@ final class LaterFields {
           "shop-line-added",
               Map.of("work", OTHER_WORK, "where", NODES.arrayNode(), "beside", NOT_SAID),
           "sent-to-shop", Map.of("work", OTHER_WORK),
+          "part-fitted", UNTAGGED,
+          "stop-given", UNTAGGED,
           "job-opened", Map.of("items", NODES.arrayNode(), "cards", NODES.arrayNode()),
           "kinds-tracked", Map.of("first", NODES.numberNode(0), "items", NODES.arrayNode()));
 

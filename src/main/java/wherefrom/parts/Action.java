@@ -6,7 +6,7 @@ import java.util.Optional;
 /** What an action card does; the cards hang by the bench and serve every job. */
 public enum Action {
   UNDO(1, "one step back"),
-  SKIP(2, "later"),
+  SKIP(2, "go back"),
   NEXT(3, "go on"),
   REPEAT(4, "say it again"),
   HELP(5, "what now?"),

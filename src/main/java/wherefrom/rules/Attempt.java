@@ -13,13 +13,19 @@ import wherefrom.parts.PartKind;
  * @param wanted the kind of part that the list wants at the spot, or whose place was pointed at;
  *     empty where neither
  * @param pointed whether the place was pointed at, and so no part of another kind is meant
+ * @param untagged whether the part has no tag, and is what a person says; the verdict is the same
  */
 public record Attempt(
-    Part part, Spot spot, boolean turned, Optional<PartKind> wanted, boolean pointed) {
+    Part part,
+    Spot spot,
+    boolean turned,
+    Optional<PartKind> wanted,
+    boolean pointed,
+    boolean untagged) {
 
   /** Where no list is followed. */
   public Attempt(Part part, Spot spot, boolean turned) {
-    this(part, spot, turned, Optional.empty(), false);
+    this(part, spot, turned, Optional.empty(), false, false);
   }
 
   /** Whether the place of another kind of part was pointed at. */

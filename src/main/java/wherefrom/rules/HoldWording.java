@@ -118,7 +118,7 @@ final class HoldWording {
 
   VerdictWords leftStanding(LeftStanding left) {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Stopped", left.word()));
+    facts.add(new Fact("Stopped", left.isOfOldTag() ? "old tag" : left.word()));
     if (!left.isAtHome()) {
       left.part().ifPresent(part -> facts.add(new Fact("From", names.place(part.home()))));
     }
@@ -133,6 +133,10 @@ final class HoldWording {
           left.sentence(),
           "What spoke against it is settled. Scan it again, or undo the scan.",
           WayOut.SCAN_AGAIN);
+    }
+    if (left.isOfOldTag()) {
+      String then = "Take this tag off and destroy it. Scan the newer one.";
+      return VerdictWords.of(facts, left.sentence(), left.sentence(), then, WayOut.SCAN_NEWER_TAG);
     }
     String advice =
         left.isOfWrongEngine()

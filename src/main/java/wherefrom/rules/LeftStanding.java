@@ -27,6 +27,11 @@ public record LeftStanding(
     return name == VerdictName.WRONG_ENGINE;
   }
 
+  /** Whether a tag was retired alone: of a retired part the part is known. */
+  boolean isOfOldTag() {
+    return name == VerdictName.RETIRED && part.isEmpty();
+  }
+
   /** Whether the part could be judged anew at its spot, and nothing stands against it any more. */
   public boolean isSettled() {
     return part.isPresent() && spot.isPresent();

@@ -65,6 +65,11 @@ public interface PartNames {
     return place.brief();
   }
 
+  /** Whose place a part came out of: {@code 3 IN rocker}, {@code new 3 IN rocker}. */
+  default String origin(Part part) {
+    return (part.fresh() ? "new " : "") + named(part.home());
+  }
+
   /** {@code 3 EX pushrod}; a shell of a bearing by its half, as its place says. */
   default String named(Place place) {
     String at = place(place);

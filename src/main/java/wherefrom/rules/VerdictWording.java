@@ -167,7 +167,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
             new Fact("Here", here),
             new Fact("You hold", VerdictWords.hand(part)),
             listed ? right(wrong.rightPart()) : last),
-        "The " + kind + " came from " + came + ".",
+        listed ? "The " + kind + " came from " + came + "." : "No " + kind + " belongs here.",
         "This is " + VerdictWords.hand(part) + " from " + came + sentence,
         listed ? rightPart(wrong.rightPart()) : "It belongs at " + part.home().words() + ".",
         WayOut.SCAN_RIGHT_PART);
@@ -196,7 +196,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     facts.add(new Fact("Wrong end", names.place(wrong.place())));
     facts.addAll(
         switch (wrong.orientation()) {
-          case TOP_END -> List.of(Fact.said("Bottom end is up"), top(part.kind()));
+          case TOP_END -> List.of(Fact.said("Bottom end is up"), Fact.said("Tagged end goes up"));
           case HALF -> List.of(Fact.said("Turned round"), new Fact("Tang", "into its notch"));
           case FACING, NONE -> List.of(Fact.said("Turned round"), new Fact("Mark", mark));
         });
@@ -208,12 +208,6 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
         WayOut.TURN_IT);
   }
 
-  private static Fact top(PartKind kind) {
-    return kind == PartKind.PUSHROD
-        ? new Fact("Band", "at the rocker")
-        : new Fact("Mark", "this end up");
-  }
-
   @Override
   public VerdictWords placeTaken(Verdict.PlaceTaken taken) {
     Part fitted = taken.fitted();
@@ -222,9 +216,11 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     return VerdictWords.of(
         List.of(
             new Fact("Place taken", names.place(taken.place())),
-            new Fact("In it", names.code(fitted)),
-            elsewhere ? new Fact("Yours goes to", names.place(held.home())) : hand(held)),
-        Words.capital(held.kind().word()) + " " + names.code(held) + " is in your hand.",
+            new Fact("In it", names.origin(fitted)),
+            elsewhere
+                ? new Fact("Yours goes to", names.place(held.home()))
+                : Fact.said("Yours is the right one")),
+        "In it is " + names.code(fitted) + ". You hold " + names.code(held) + ".",
         Words.capital(taken.place().words())
             + " is taken. "
             + came("In it is", fitted)
@@ -233,7 +229,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
         fitted.home().equals(taken.place())
             ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
             : "Take out what is fitted here first.",
-        elsewhere ? WayOut.SCAN_OWN_PLACE : WayOut.SCAN_ANOTHER_PLACE);
+        elsewhere ? WayOut.SCAN_OWN_PLACE : WayOut.MAKE_ROOM);
   }
 
   private String came(String what, Part part) {

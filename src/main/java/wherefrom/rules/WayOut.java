@@ -7,7 +7,6 @@ package wherefrom.rules;
 public enum WayOut {
   SCAN_RIGHT_PART("Scan the right part", "or type its code"),
   SCAN_OWN_PLACE("Scan its own place", "or type its code"),
-  SCAN_ANOTHER_PLACE("Scan another place", "or type its code"),
   SCAN_NEW_PART("Scan the new part", "or type its code"),
   SCAN_NEWER_TAG("Scan the newer tag", "or type its code"),
   SCAN_AGAIN("Scan it again", "or type its code"),
@@ -20,6 +19,7 @@ public enum WayOut {
   NEW_PART("Get a new part", "this one is retired"),
   CAP_WAS_OFF("The cap was off", "it is fitted again later"),
   TAKE_OUT("It is taken out there", "then it is judged again"),
+  MAKE_ROOM("That one is out", "then yours is judged"),
   HEAD("Go to its head", "say where it is"),
   SHAFT("Go to its shaft", "say where it is"),
   CAP("Go to its cap", "say where it is"),
@@ -46,7 +46,7 @@ public enum WayOut {
 
   /** Whether a place card is wanted. */
   public boolean isPlace() {
-    return this == SCAN_OWN_PLACE || this == SCAN_ANOTHER_PLACE;
+    return this == SCAN_OWN_PLACE;
   }
 
   /** Whether another scan is what leads out. */

@@ -145,7 +145,8 @@ public final class FileSettings implements SettingsStore {
         fields.path("lastSaved"),
         fields.choice("window", fresh.window(), WindowPlace::read),
         fields.choice("outOrder", fresh.outOrder(), OutOrder::find),
-        workplace(fields));
+        workplace(fields),
+        fields.choice("usedSheet", Optional.empty(), Settings.UsedSheet::read));
   }
 
   private static Workplace workplace(SettingFields fields) {
@@ -211,6 +212,7 @@ public final class FileSettings implements SettingsStore {
     json.put("window", settings.window().written());
     settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
     json.put("outOrder", settings.outOrder().key());
+    settings.usedSheet().ifPresent(sheet -> json.put("usedSheet", sheet.written()));
     Workplace place = settings.workplace();
     place.server().ifPresent(address -> json.put("server", address.text()));
     json.put("bench", place.by().bench());

@@ -259,6 +259,37 @@ class DrawingPropertiesTest {
     }
   }
 
+  /**
+   * A place of a kind that is drawn only where it is asked for stands among the others: they stay
+   * as they are, with the marks of what is out.
+   */
+  @Test
+  void theOneSmallPartThatIsMeantMakesNoOtherLookOut() {
+    for (String key : List.of("pivot@1IN", "valve@3EX", "cam-bearing@C2", "piston@B2")) {
+      Place meant = Place.find(key).orElseThrow();
+      Asked asked = new Asked(ALL, Optional.empty(), Set.of(meant));
+      Layout layout = SampleLayouts.ready("v8-odd-even");
+      Glass glass = Glass.screen(Glass.UNITS_PER_MM, 1);
+      Bounds room = new Bounds(0, 0, 1000, 600);
+      boolean below = meant.kind() == PartKind.PISTON;
+      EngineGeometry at =
+          EngineGeometry.of(
+              layout, below ? View.BELOW : View.ABOVE, room, glass, BelowPanRail.NONE);
+      Drawing drawing = below ? EngineBelow.of(at, asked) : EngineAbove.of(at, asked);
+      assertThat(drawing.parts())
+          .as(key)
+          .extracting(PartFigure::place)
+          .filteredOn(place -> place.kind() == meant.kind())
+          .containsExactly(meant);
+      for (PartFigure figure : drawing.parts()) {
+        assertThat(asked.look(figure.place(), place -> PartState.IN))
+            .as("%s beside %s", figure.place().key(), key)
+            .isEqualTo(DrawnAs.IN);
+        assertThat(asked.isMeant(figure.place().kind())).isTrue();
+      }
+    }
+  }
+
   /** The outline of a kind's first figure, moved to the corner. */
   private static String first(Drawing drawing, PartKind kind) {
     Optional<PartFigure> found =

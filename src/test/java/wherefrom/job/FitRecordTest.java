@@ -18,6 +18,7 @@ import wherefrom.job.tags.Tracking;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
 
@@ -76,7 +77,9 @@ class FitRecordTest {
     Part right = bench.part("pushrod@3IN");
     Verdict verdict =
         fitting.tookOut(
-            bench.part("pushrod@1IN"), "wrong one", right, Spots.find("3IN").orElseThrow());
+            bench.part("pushrod@1IN"),
+            "wrong one",
+            new Attempt(right, Spots.find("3IN").orElseThrow(), false));
     assertThat(verdict).isInstanceOf(Verdict.RightPlace.class);
     fitting.takeBack(right);
     assertThat(in("pushrod@3IN")).isEmpty();

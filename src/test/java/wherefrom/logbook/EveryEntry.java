@@ -130,7 +130,8 @@ final class EveryEntry {
             AfterStartEntries.all(),
             BuyingEntries.all(),
             AfterStartEntries.again(),
-            List.of(besideAtShop()))
+            List.of(besideAtShop()),
+            untagged())
         .flatMap(List::stream)
         .toList();
   }
@@ -149,6 +150,14 @@ final class EveryEntry {
         ShopWork.VALVES,
         List.of("left"),
         Optional.of(new Subject.Beside(TagType.BIG_PART, 10)));
+  }
+
+  /** A part without a tag, as it goes in and as it is stopped. */
+  private static List<JobEntry> untagged() {
+    String sentence = "This came from cylinder 1.";
+    return List.of(
+        new PartFitted(1, PUSHROD, "", Optional.empty(), true),
+        new StopGiven(1, "3EX", VerdictName.WRONG_PLACE, sentence, true, true));
   }
 
   private static List<JobEntry> build() {

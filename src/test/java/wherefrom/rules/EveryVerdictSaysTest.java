@@ -113,12 +113,21 @@ class EveryVerdictSaysTest {
         new LeftStanding(
             VerdictName.WRONG_PLACE, "It came from there.", Optional.of(shell), Spots.find("R7L")));
     all.add(settledAtHome());
+    all.add(oldTag());
     all.add(
         new LeftStanding(
             VerdictName.WRONG_ENGINE, "It is another's.", Optional.empty(), Optional.empty()));
-    all.add(new CodeVerdict.WrongEngine(7, Optional.of("Grey six")));
+    all.add(new CodeVerdict.WrongEngine(7, Optional.of("Gray six")));
     all.add(new CodeVerdict.WrongEngine(7, Optional.empty()));
     return all;
+  }
+
+  private LeftStanding oldTag() {
+    return new LeftStanding(
+        VerdictName.RETIRED,
+        "This is an older tag.",
+        Optional.empty(),
+        Optional.of(pushrod.home().spot()));
   }
 
   private LeftStanding settledAtHome() {
@@ -202,6 +211,15 @@ class EveryVerdictSaysTest {
         .isEqualTo("What stood against it is settled since. It said: It is off for washing.");
   }
 
+  /** The part of an old tag may be the right one: it is the tag that is to be changed. */
+  @Test
+  void anOldTagThatWasStoppedBeforeIsSaidToBeOld() {
+    VerdictWords words = oldTag().words(NAMES);
+    assertThat(words.lines()).containsExactly("Stopped: old tag", "Here: 3 EX");
+    assertThat(words.first()).isEqualTo(WayOut.SCAN_NEWER_TAG);
+    assertThat(words.advice()).doesNotContain("right part");
+  }
+
   @Test
   void placesAreNamedInFullWords() {
     VerdictWords words = wrongPlace().words(NAMES);
@@ -222,7 +240,7 @@ class EveryVerdictSaysTest {
   @Test
   void eachKindOfStopHasItsOwnWayOut() {
     assertThat(first(new Verdict.PlaceTaken(pushrod, pushrod.home(), other)))
-        .isEqualTo(WayOut.SCAN_ANOTHER_PLACE);
+        .isEqualTo(WayOut.MAKE_ROOM);
     assertThat(first(new Misplaced.WrongEnd(pushrod, pushrod.home(), Orientation.TOP_END)))
         .isEqualTo(WayOut.TURN_IT);
     assertThat(first(mustBeNew())).isEqualTo(WayOut.NEW_PART);

@@ -64,7 +64,8 @@ class FileSettingsTest {
             OutOrder.BANK,
             new Workplace(
                 Optional.of(ServerAddress.read("postgresql://ann@bench-pc:5433/shop")),
-                new By(2, "Ann")));
+                new By(2, "Ann")),
+            Optional.of(new Settings.UsedSheet("letter-3x10-66.7x25.4", 6)));
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }
@@ -115,6 +116,8 @@ class FileSettingsTest {
         "\"window\":\"window 0 0 10 10\"",
         "\"window\":\"wide\"",
         "\"textPercent\":130",
+        "\"usedSheet\":\"letter\"",
+        "\"usedSheet\":\"1 letter\"",
         "\"textPercent\":\"150\"",
         "\"pixelsPerMm\":-1",
         "\"pixelsPerMm\":0.001",

@@ -150,7 +150,7 @@ final class AnswerShots {
   private static void otherEnginesToo(SampleWindow window, SampleJob sample) {
     TagCode tag = TagCode.find(sample.tag("pushrod@3EX")).orElseThrow();
     String typed = tag.typed().replace(" ", "");
-    window.services.shelf.put("launch", sample.job).share("Grey six", typed);
+    window.services.shelf.put("launch", sample.job).share("Gray six", typed);
     type(window, typed);
     window.press("Done");
   }

@@ -72,7 +72,7 @@ final class BagShots {
           BigParts parts = new BigParts(sample.job);
           parts.nameUsual();
           for (int number = 1; number < LEFT_COVER; number++) {
-            parts.off(number, "for the picture");
+            parts.off(number, "it was in the way");
           }
           new Bags(sample.job).fill(bag(1, "intake bolts", 7, 12, List.of()));
           window.shell.context().open(sample.job);
@@ -123,7 +123,7 @@ final class BagShots {
     BigParts parts = new BigParts(sample.job);
     parts.nameUsual();
     List<Integer> off = new ArrayList<>(List.of(1, 2, 5, 7, LEFT_COVER, LEFT_HEAD, DAMPER));
-    off.forEach(number -> parts.off(number, "for the picture"));
+    off.forEach(number -> parts.off(number, "it was in the way"));
     parts.mark(LEFT_HEAD, "cast 1234, 2 dots at the rear");
     parts.decide(LEFT_HEAD, Decision.MACHINE, "it is warped");
     parts.move(LEFT_HEAD, Whereabouts.AT_SHOP, "");

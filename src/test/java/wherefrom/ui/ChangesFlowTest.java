@@ -79,7 +79,7 @@ class ChangesFlowTest {
           window.shell.context().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Open checks");
-          window.press("Open: check before fitting: pushrods");
+          window.press("Check before fitting: pushrods");
           window.press("Pass");
           fit(window, sample, "pushrod@3EX", "3EX");
           assertThat(window.words()).contains("RIGHT PLACE");

@@ -43,26 +43,32 @@ final class ChangesShots {
         shot(
             "changes-checks",
             StandingScreen.class,
-            (window, sample) -> window.press("Open checks")),
+            (window, sample) -> window.press(checks(window))),
         shot(
             "changes-all",
             StandingScreen.class,
-            (window, sample) -> window.pressOnSomePage("Everything that")),
+            (window, sample) ->
+                window.pressOnSomePage(isLarge(window) ? "All that" : "Everything that")),
         shot(
             "changes-check",
             ConsequenceScreen.class,
             (window, sample) -> {
-              window.press("Open checks");
-              boolean large = window.shell.context().touch().isLarge();
+              window.press(checks(window));
               window.pressOnSomePage(
-                  large
-                      ? "Open: Check the pushrod length"
-                      : "Open: check before fitting: pushrods");
+                  isLarge(window) ? "Check the pushrod length" : "Check before fitting: pushrods");
             }),
         shot(
             "changes-part",
             StandingScreen.class,
             (window, sample) -> window.scan(sample.tag("pushrod@3EX"))));
+  }
+
+  private static boolean isLarge(SampleWindow window) {
+    return window.shell.context().touch().isLarge();
+  }
+
+  private static String checks(SampleWindow window) {
+    return isLarge(window) ? "Checks" : "Open checks";
   }
 
   private static Shot where(

@@ -84,7 +84,7 @@ final class DecideShots {
 
   private static void gauge(SampleWindow window, SampleJob sample) {
     goods(window, sample);
-    window.press("Check in what came");
+    window.press("Check i");
     window.layOut();
     window.pressExactly("8");
     window.press("Done");

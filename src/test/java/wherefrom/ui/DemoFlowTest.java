@@ -93,6 +93,8 @@ class DemoFlowTest {
     press("Together");
     shows("STOP", "From: rod 8, lower", "Here: rod 7, lower");
     press("UNDO");
+    shows("Press UNDO again");
+    press("UNDO");
     shows("Taken back");
   }
 
@@ -153,14 +155,14 @@ class DemoFlowTest {
   private void checks() {
     between("Changes");
     press("Open checks");
-    while (window.has("Open: check before fitting") || window.has("Down")) {
-      if (window.has("Open: check before fitting")) {
-        press("Open: check before fitting", "Pass");
+    while (window.has("Check before fitting") || window.has("Down")) {
+      if (window.has("Check before fitting")) {
+        press("Check before fitting", "Pass");
       } else {
         press("Down");
       }
     }
-    shows("Open: check before closing");
+    shows("Check before closing");
   }
 
   private void backFromTheShop() {

@@ -68,8 +68,8 @@ class FirstMinuteFlowTest {
     press("New job", "Begin the job", "Print the tags first", "Print 4 sheets");
     assertThat(presses).isLessThanOrEqualTo(4);
     assertThat(window.services.printed).hasSize(1);
-    assertThat(window.words()).contains("All printed");
-    press("All printed");
+    assertThat(window.words()).contains("Next: place cards");
+    press("Next: place cards", "Print", "Next: action cards", "Print", "All printed");
     assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
     assertThat(window.words()).contains("Go on: 1 IN rocker");
   }

@@ -64,7 +64,7 @@ class FirstStartFlowTest {
           window.press("Valvetrain, left bank");
           window.press("Finish section");
           window.press("Open checks");
-          window.press("Open: check before closing");
+          window.press("Check before closing");
           window.press("Pass");
           window.press("Back");
           assertThat(window.words()).contains("Before the first start");

@@ -28,6 +28,9 @@ import wherefrom.ui.sample.SampleWindow;
 
 /** Every screen, in the states worth looking at. A new screen gets a line here. */
 final class Gallery {
+  /** By then a message was read, and goes with the next press. */
+  private static final long LATER = 2_000_000_000L;
+
   private Gallery() {}
 
   static List<Shot> all() {
@@ -82,7 +85,9 @@ final class Gallery {
     SampleJob sample = SampleJob.apart();
     window.services.shelf.put(sample.job.folder().toString(), sample.job);
     context.open(sample.job);
-    context.navigator().jobs();
+    window.layOut();
+    window.nanos.addAndGet(LATER);
+    window.pressRail("Jobs");
   }
 
   private static void jobHomeStickAway(SampleWindow window) {
@@ -138,11 +143,14 @@ final class Gallery {
 
   private static void jobHome(SampleWindow window) {
     SampleJob sample = SampleJob.whole();
-    sample.job.record(new PartOut(1));
-    sample.job.record(new PartOut(2));
-    sample.job.record(new PartOut(3));
-    sample.job.record(new OffForWashing(1, 4));
-    sample.job.record(new SentToShop(1, List.of(2, 3), "measure runout", ShopWork.OTHER));
+    int rocker = sample.part("rocker@1IN").item();
+    int pushrod = sample.part("pushrod@1IN").item();
+    int lifter = sample.part("lifter@1IN").item();
+    for (int item : new int[] {rocker, pushrod, lifter}) {
+      sample.job.record(new PartOut(item));
+    }
+    sample.job.record(new OffForWashing(rocker, 4));
+    sample.job.record(new SentToShop(1, List.of(pushrod, lifter), "measure", ShopWork.OTHER));
     window.shell.context().open(sample.job);
   }
 

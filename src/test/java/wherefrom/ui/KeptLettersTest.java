@@ -3,6 +3,10 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,7 +48,20 @@ class KeptLettersTest {
     "fine, 150, shop-washing",
     "small, 200, shop-tags-read",
     "upright, 200, shop-tags-read",
-    "small, 200, way-out"
+    "small, 200, way-out",
+    "small, 200, torque-stages",
+    "upright, 150, torque-stages",
+    "small, 200, torque-details",
+    "small, 200, torque-card",
+    "small, 200, torque-question",
+    "small, 200, timing-open",
+    "small, 200, timing-cylinder",
+    "fine, 150, timing-lobe",
+    "small, 200, changes-cam",
+    "upright, 200, changes-planned",
+    "small, 200, numbers-details",
+    "small, 200, numbers-figures",
+    "fine, 150, numbers-figures"
   })
   void theLettersStayLarge(String glass, int percent, String shot) {
     double factor =
@@ -56,7 +73,10 @@ class KeptLettersTest {
   @CsvSource({
     "small, 100, shop-check-in, It is back: 1 ×",
     "small, 200, shop-check-in, It is back: 1 ×",
-    "laptop, 100, way-out, It is out: pushrod 0004 21"
+    "laptop, 100, way-out, It is out: pushrod 0004 21",
+    "small, 100, torque-new, Next: which bolts",
+    "small, 200, timing, Next: chain deflection",
+    "laptop, 100, timing-open, Next: checking lift"
   })
   void theNextThingToDoIsTheTag(String glass, int percent, String shot, String words) {
     Toolkit.on(
@@ -121,6 +141,17 @@ class KeptLettersTest {
         });
   }
 
+  /** A mark without a word tells nobody what it is. */
+  @ParameterizedTest
+  @CsvSource({"small, 100", "laptop, 100", "fine, 150"})
+  void theBenchSaysWhatItMarks(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          assertThat(window(glass, percent, "bench-map").words()).contains("2 not mated");
+          return 0;
+        });
+  }
+
   @ParameterizedTest
   @CsvSource({"small, 200", "fine, 150", "upright, 200"})
   void washingCanBeEndedWithoutALookBehindMore(String glass, int percent) {
@@ -141,5 +172,73 @@ class KeptLettersTest {
           assertThat(window(glass, percent, "print-nudge").words()).contains("Hold the test page");
           return 0;
         });
+  }
+
+  /** Beside the name the tag leaves the engine a third more height. */
+  @ParameterizedTest
+  @ValueSource(strings = {"laptop", "guessed"})
+  void wideGlassHasTheTagBesideTheNameOfThePlace(String glass) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, 150, "take-apart");
+          Node tag = window.targets().stream().filter(TagKey.class::isInstance).findFirst().get();
+          assertThat(tag.getLayoutY()).isZero();
+          return 0;
+        });
+  }
+
+  /** What was never measured cannot be told by measuring it now. */
+  @Test
+  void lostTagsOfPartsThatWereNeverMeasuredLeadToTheChanges() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("laptop", 100, "shop-tags");
+          assertThat(tags(window)).containsExactly("Measure number 1");
+          window.press("Pushrods");
+          window.pressOnSomePage("rockers");
+          window.layOut();
+          assertThat(tags(window)).containsExactly("Changes");
+          assertThat(window.words()).contains("No rocker that is out was measured before.");
+          return 0;
+        });
+  }
+
+  /** The next part is what is to be done while places of a section are open. */
+  @ParameterizedTest
+  @CsvSource({"section, Fit the next", "section-filled, Finish section"})
+  void aSectionIsFinishedOnceItIsFilled(String shot, String words) {
+    Toolkit.on(
+        () -> {
+          assertThat(tags(window("laptop", 100, shot))).allMatch(tag -> tag.startsWith(words));
+          return 0;
+        });
+  }
+
+  /** The arrow at 4 IN comes from outside, where its letters stand; no other letters leave. */
+  @Test
+  void noArrowLiesOverTheLettersOfAValve() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("laptop", 100, "take-apart-out");
+          assertThat(letters(window, "IN")).isEqualTo(7);
+          assertThat(letters(window, "EX")).isEqualTo(8);
+          return 0;
+        });
+  }
+
+  private static long letters(SampleWindow window, String wanted) {
+    return window.scene.getRoot().lookupAll(".drawn").stream()
+        .flatMap(drawn -> texts(drawn))
+        .filter(text -> text.getText().equals(wanted) && text.isVisible())
+        .count();
+  }
+
+  private static Stream<Text> texts(Node node) {
+    if (node instanceof Text text) {
+      return Stream.of(text);
+    }
+    return node instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream().flatMap(KeptLettersTest::texts)
+        : Stream.empty();
   }
 }

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.settings.Appearance;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TagPlate;
@@ -36,6 +38,24 @@ class LargeLettersTest {
         .filter(TagKey.class::isInstance)
         .map(TagKey.class::cast)
         .toList();
+  }
+
+  /** What is seen: what is left out has no room. */
+  private static String seen(SampleWindow window) {
+    StringBuilder all = new StringBuilder();
+    collect(window, window.shell, all);
+    return all.toString();
+  }
+
+  private static void collect(SampleWindow window, Node node, StringBuilder all) {
+    if (!node.isVisible()) {
+      return;
+    }
+    if (node instanceof FitText text) {
+      all.append(window.words(text)).append('\n');
+    } else if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(window, child, all));
+    }
   }
 
   private static String spoken(Node node) {
@@ -122,6 +142,81 @@ class LargeLettersTest {
           assertThat(tags(window).get(0).getWidth()).isGreaterThan(0.7 * window.scene.getWidth());
           return 0;
         });
+  }
+
+  /** The form for upright glass is measured, not the one for wide glass. */
+  @ParameterizedTest
+  @CsvSource({"together-stop-kind, 1.5", "together-stop-new, 1.5", "together-stop-but, 1.5"})
+  void theLettersOfAStopOnUprightGlassAreAsLargeAsTheyHaveRoom(String shot, double factor) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("upright", 150, shot);
+          assertThat(window.shell.context().scale().textFactor()).isEqualTo(factor);
+          return 0;
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"150", "200"})
+  void aStopOfAnotherKindSaysOnUprightGlassWhichPartIsRight(int percent) {
+    String words = Toolkit.on(() -> seen(window("upright", percent, "together-stop-kind")));
+    assertThat(words).contains("Right part: 0065 54");
+  }
+
+  /** Letters that made room for a long reason are large again once it is kept. */
+  @ParameterizedTest
+  @CsvSource({"small, 200, 2", "fine, 150, 1.5", "upright, 200, 2"})
+  void theLettersComeBackAfterAReasonThatHadNoRoom(String glass, int percent, double factor) {
+    Toolkit.on(
+        () -> {
+          SampleWindow before = window(glass, percent, "together-stop-reason");
+          assertThat(before.shell.context().scale().textFactor()).isLessThan(factor);
+          SampleWindow after = window(glass, percent, "together-on-purpose");
+          assertThat(after.words()).contains("Fitted on purpose");
+          assertThat(after.shell.context().scale().textFactor()).isEqualTo(factor);
+          return 0;
+        });
+  }
+
+  /** A drawing that has no room cannot be turned over. */
+  @ParameterizedTest
+  @CsvSource({"together-list", "together-place", "together-photo", "together-ask"})
+  void theEngineStandsOnUprightGlassBesideTheKeysOfPuttingTogether(String shot) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("upright", 150, shot);
+          assertThat(window.targets().stream().map(window::words)).contains("More");
+          assertThat(window.words()).contains("FRONT");
+          return 0;
+        });
+  }
+
+  /** A camera key that was pressed for nothing says why, where its pane has no room too. */
+  @ParameterizedTest
+  @CsvSource({"small, 200", "upright, 200", "upright, 150", "laptop, 200"})
+  void thatThereIsNoCameraIsSaid(String glass, int percent) {
+    SampleWindow window = Toolkit.on(() -> window(glass, percent, "camera-together-none"));
+    String words =
+        Toolkit.on(
+            () -> {
+              window.layOut();
+              return seen(window);
+            });
+    assertThat(words).contains("no camera");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, 200", "upright, 200", "fine, 150"})
+  void whatWasMisreadSaysWhatToDo(String glass, int percent) {
+    String words = Toolkit.on(() -> seen(window(glass, percent, "together-ask")));
+    assertThat(words).contains("Digits do not agree: scan it again");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"upright, 200", "laptop, 200", "guessed, 200", "small, 150"})
+  void theTagInTheHandSaysWhichPartItIs(String glass, int percent) {
+    String words = Toolkit.on(() -> seen(window(glass, percent, "together-half")));
+    assertThat(words).containsPattern("3 EX\\s*pushrod");
   }
 
   /** The one thing to do is the tag, with large letters too, and no key says it again. */

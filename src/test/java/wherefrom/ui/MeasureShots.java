@@ -130,6 +130,7 @@ final class MeasureShots {
   private static void crown(SampleWindow window, SampleJob sample) {
     mic(sample);
     open(window, Subject.ofPart(sample.part("lifter@3EX").item()), "lifter-crown");
+    type(window, "2.0134");
   }
 
   /** The plan that has the most to say. */

@@ -51,11 +51,32 @@ class NewJobFlowTest {
     Toolkit.on(
         () -> {
           pressAll(window, "New job", "Edit engine", "Short name", "/", "Done");
-          pressAll(window, "Use it");
+          assertThat(window.words())
+              .contains("Not yet: use small letters")
+              .doesNotContain("Use it");
+          pressAll(window, "Put right: Short name");
           return 0;
         });
-    assertThat(window.shell.message()).contains("name: use small letters");
-    assertThat(window.shell.current().title()).isEqualTo("Engine layout");
+    assertThat(window.shell.current().title()).isEqualTo("Short name, for files");
+  }
+
+  /**
+   * Rows of large letters have no room for the sentence: the board where it is put right says it.
+   */
+  @Test
+  void inLargeLettersWhatIsWrongIsSaidWhereItIsPutRight() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 150));
+    Layout wrong = ReadyLayouts.find("inline-6").orElseThrow().copyAs("my six", "My six");
+    Toolkit.on(
+        () -> {
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> new EngineScreen(context, wrong, used -> {}));
+          window.layOut();
+          assertThat(window.words()).contains("Not right yet.").doesNotContain("small letters");
+          pressAll(window, "Put right: Short name");
+          return 0;
+        });
+    assertThat(window.words()).contains("Not yet: use small letters, digits and hyphens");
   }
 
   @Test

@@ -32,11 +32,11 @@ final class NumbersShots {
         shot("numbers", NumbersScreen.class),
         shot("numbers-working", WorkingScreen.class, NumbersShots::ratio),
         shot("numbers-about", AboutWorkingScreen.class, NumbersShots::ratio, "Formula|Source"),
-        shot("numbers-solve", SolveScreen.class, NumbersShots::ratio, "Solve"),
+        shot("numbers-solve", SolveScreen.class, NumbersShots::ratio, "Solve", "Chamber"),
         plan("numbers-plan", PlanScreen.class),
         plan("numbers-figures", PlanFiguresScreen.class, "Figures"),
         shot("numbers-figures-taken", PlanFiguresScreen.class, NumbersShots::toTakeOver),
-        plan("numbers-figure", FigureScreen.class, "Figures", "gasket|wanted|target"),
+        plan("numbers-figure", FigureScreen.class, "Figures", "Wanted"),
         plan("numbers-details", RowsScreen.class, "Shares"),
         plan("numbers-parts", RowsScreen.class, "Idea 3: what"),
         plan("numbers-plot", PlotsScreen.class, "Plots"),
@@ -69,7 +69,7 @@ final class NumbersShots {
         });
   }
 
-  /** Presses the first target that begins with one of the words. */
+  /** Presses the first target that begins with one of the words; the last is behind More. */
   private static void pressAny(SampleWindow window, String words) {
     List<String> shown = window.targets().stream().map(window::words).toList();
     for (String word : words.split("\\|", -1)) {
@@ -78,7 +78,8 @@ final class NumbersShots {
         return;
       }
     }
-    window.pressBelow(words.split("\\|", -1)[0]);
+    String[] all = words.split("\\|", -1);
+    window.pressBelow(all[all.length - 1]);
   }
 
   private static void ratio(SampleWindow window) {

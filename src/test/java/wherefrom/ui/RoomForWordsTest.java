@@ -75,6 +75,28 @@ class RoomForWordsTest {
         });
   }
 
+  /** Beside a title of usual letters it has two lines, and neither of them is cut off below. */
+  @Test
+  void aMessageHasTwoLinesBesideTheTitle() {
+    String away = "No connection to the shared server bench-pc. Nothing is shown as done.";
+    for (Glass glass : Glass.all()) {
+      Toolkit.on(
+          () -> {
+            SampleWindow window = on(glass, 100, ScreenId.TAKE_APART, SampleJob.whole());
+            window.shell.context().say(away);
+            window.layOut();
+            assertThat(words(window, away).isCut())
+                .as(glass.toString())
+                .isEqualTo(isUpright(glass));
+            return window;
+          });
+    }
+  }
+
+  private static boolean isUpright(Glass glass) {
+    return glass.height() > glass.width();
+  }
+
   /** The message would stand in the place of the title that says where one is. */
   @Test
   void helpHasTheMessageOnItsPageAndNotInItsTitle() {

@@ -44,7 +44,7 @@ class TimingFlowTest {
         () -> {
           window.pressOnSomePage("Degree wheel");
           press("Cylinder 1", "Intake readings");
-          press("Add", "1", "0", "+ / −", "Done", ".", "0", "1", "2", "Done");
+          press("Add", "1", "0", "+/−", "Done", ".", "0", "1", "2", "Done");
           press("Add", "2", "0", "Done", ".", "5", "Done");
           return 0;
         });
@@ -100,7 +100,7 @@ class TimingFlowTest {
           window.layOut();
           window.pressOnSomePage("Cylinder 1");
           window.pressOnSomePage("Exhaust center");
-          press("1", "1", "2", "+ / −", "Done");
+          press("1", "1", "2", "+/−", "Done");
           return 0;
         });
     TimingCheck check = new TimingCheck(new TimingBook(sample.job));

@@ -32,14 +32,7 @@ final class TimingShots {
         shot("timing-cylinder", CylinderScreen.class, true, "Cylinder 1"),
         shot("timing-lobe", LobeScreen.class, true, "Cylinder 1", "Intake"),
         shot(
-            "timing-angle",
-            NumberEntryScreen.class,
-            true,
-            "Cylinder 1",
-            "Intake",
-            "Add",
-            "2",
-            "+ /"),
+            "timing-angle", NumberEntryScreen.class, true, "Cylinder 1", "Intake", "Add", "2", "+"),
         shot("timing-plot", LiftPlotScreen.class, true, "Cylinder 1", "Intake", "Plot"));
   }
 

@@ -70,6 +70,7 @@ final class TogetherShots {
                   .accept(window);
             }));
     shots.addAll(moreStops());
+    shots.addAll(recordedAsIn());
     shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
     shots.add(resumed("together-resumed-older", TogetherShots::olderTag));
     shots.add(resumed("together-resumed-settled", TogetherShots::settled));
@@ -93,6 +94,28 @@ final class TogetherShots {
         together("together-stop-trouble", TogetherShots::trouble),
         together("together-stop-taken", TogetherShots::taken),
         together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
+  }
+
+  /** What a person said, what was recorded before, and a part that turns up all the same. */
+  private static List<Shot> recordedAsIn() {
+    return List.of(
+        together(
+            "together-no-tag",
+            (window, sample) -> {
+              scan(window, sample.card("3EX"));
+              window.shell.context().navigator().changed();
+              window.layOut();
+              press(window, "No tag");
+              window.press("It lay as the 3 EX pushrod");
+              window.press("Put it in without");
+            }),
+        together(
+            "together-recorded-in",
+            (window, sample) -> {
+              new Fitting(sample.job)
+                  .fitOnPurpose(sample.part("pushrod@3EX"), sample.spot("5EX"), "matched pair");
+              scan(window, sample.tag("pushrod@3EX"));
+            }));
   }
 
   private static List<Shot> moreStops() {
@@ -198,7 +221,9 @@ final class TogetherShots {
   private static void trouble(SampleWindow window, SampleJob sample) {
     pair(window, sample, "rod-shell@R8L", "R7L");
     window.shell.context().navigator().changed();
-    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    sample.logbook.fail(
+        "The step could not be kept: the disk is full. It does not count. Make room on the disk,"
+            + " then do it again.");
     scan(window, sample.action(Action.UNDO));
   }
 

@@ -18,7 +18,7 @@ class TypedCodeFlowTest {
   private final String typed = TagCode.find(digits).orElseThrow().typed().replace(" ", "");
 
   private SampleWindow takingApart() {
-    PaperShelf shelf = new PaperShelf().put("launch", sample.job).share("Grey six", typed);
+    PaperShelf shelf = new PaperShelf().put("launch", sample.job).share("Gray six", typed);
     SampleWindow window = new SampleWindow(96, 100, shelf);
     window.shell.context().open(sample.job);
     window.shell.context().navigator().show(ScreenId.TAKE_APART);
@@ -40,9 +40,9 @@ class TypedCodeFlowTest {
           int before = sample.job.history().size();
           SampleWindow window = takingApart();
           assertThat(window.words())
-              .contains("cylinder 3, exhaust, pushrod", "it also fits job Grey six");
+              .contains("which is it?", "cylinder 3, exhaust, pushrod", "it also fits Gray six");
           assertThat(sample.job.history()).hasSize(before);
-          window.press("No, or not sure");
+          window.press("Another's, or not sure");
           assertThat(window.shell.message()).isEqualTo("Nothing was recorded. Scan the tag.");
           assertThat(sample.job.history()).hasSize(before);
           return part();
@@ -54,7 +54,7 @@ class TypedCodeFlowTest {
   void confirmedItGoesThrough() {
     Toolkit.on(
         () -> {
-          takingApart().press("Yes, this engine's");
+          takingApart().press("This engine's");
           return part();
         });
     assertThat(part().where()).isEqualTo(Whereabouts.OUT);

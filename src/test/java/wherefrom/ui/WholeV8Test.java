@@ -63,7 +63,7 @@ class WholeV8Test {
 
   private void begin() {
     Shelf shelf = shelf();
-    OpenJob other = shelf.create(begun("Grey six"));
+    OpenJob other = shelf.create(begun("Gray six"));
     otherTag = new TagCode(TagType.PART, other.state().engine(), 9, 1).digits();
     other.close();
     window = new ScannedWindow(shelf);
@@ -179,9 +179,9 @@ class WholeV8Test {
     purposely("rocker@6EX", "2EX");
     window.press("Missing");
     window.press("In each other's places: 3");
-    window.press("1. Take rocker");
-    window.press("1. Take rocker");
-    window.press("1. Take rocker");
+    window.press("It is out");
+    window.press("It is out");
+    window.press("It is out");
     assertThat(window.words()).contains("No part sits in another one's place");
     window.press("Back");
     window.press("Back");
@@ -216,10 +216,10 @@ class WholeV8Test {
 
   private void strangers() {
     window.burst(otherTag);
-    stops("Tag of: Grey six");
+    stops("Tag of: Gray six");
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_ENGINE);
     window.burst(card("5IN"));
-    stops("Tag of: Grey six");
+    stops("Tag of: Gray six");
     window.press("UNDO");
 
     window.burst(retired);

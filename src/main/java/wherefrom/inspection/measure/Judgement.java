@@ -27,12 +27,18 @@ public record Judgement(ResultValue value, Limit limit, Ruling decision, double 
 
   /** The sentence without the result: {@code limit 0.0010–0.0030 in: accept.} */
   public String ruling() {
-    String head = "limit " + limit.words() + ": ";
+    String what = "limit " + limit.words() + ": " + word() + ".";
+    return decision == Ruling.UNDECIDED
+        ? what + " Use a better tool, ask a second person, or the machine shop."
+        : what;
+  }
+
+  /** {@code accept}, {@code undecided} or {@code reject}. */
+  public String word() {
     return switch (decision) {
-      case ACCEPT -> head + "accept.";
-      case UNDECIDED ->
-          head + "undecided. Use a better tool, ask a second person, or the machine shop.";
-      case REJECT -> head + "reject.";
+      case ACCEPT -> "accept";
+      case UNDECIDED -> "undecided";
+      case REJECT -> "reject";
     };
   }
 }

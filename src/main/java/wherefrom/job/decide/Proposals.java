@@ -21,6 +21,7 @@ import wherefrom.job.OilClearances;
 import wherefrom.job.PairClearance;
 import wherefrom.job.PairClearances;
 import wherefrom.job.decide.Proposal.Reason;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Ban;
@@ -143,7 +144,7 @@ final class Proposals {
   /** A suspect look that a later reading settled counts as looked at. */
   private Optional<Reason> notLooked(Part part) {
     List<String> open =
-        Checks.of(part.kind()).stream()
+        Inspecting.checksOf(job, part).stream()
             .filter(
                 check ->
                     job.getPart(part.item()).looks().getOrDefault(check.key(), Look.NOT_LOOKED)

@@ -10,6 +10,13 @@ import wherefrom.rules.VerdictName;
  * @param word which verdict it was
  * @param sentence the verdict's sentence as it was shown
  * @param stands true of a stop, which stands until it is solved; false of a question
+ * @param untagged whether the part had no tag, and was told by a person
  */
-public record StopGiven(int item, String spot, VerdictName word, String sentence, boolean stands)
-    implements JobEntry {}
+public record StopGiven(
+    int item, String spot, VerdictName word, String sentence, boolean stands, boolean untagged)
+    implements JobEntry {
+  /** Of a part whose tag was read, or of none. */
+  public StopGiven(int item, String spot, VerdictName word, String sentence, boolean stands) {
+    this(item, spot, word, sentence, stands, false);
+  }
+}

@@ -11,6 +11,7 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
 import wherefrom.job.LookBook;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -20,6 +21,7 @@ import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookEntry;
 import wherefrom.job.entry.LookRecorded;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 
@@ -45,6 +47,9 @@ public final class Inspecting {
       checks = List.copyOf(checks);
     }
   }
+
+  /** The note of a look that was taken in taking apart. */
+  public static final String AS_IT_CAME_OUT = "as it came out";
 
   private final OpenJob job;
 
@@ -157,12 +162,15 @@ public final class Inspecting {
     return job.state()
         .findPart(item)
         .map(PartRecord::part)
-        .map(
-            part ->
-                part.kind() == PartKind.LIFTER
-                    ? Checks.ofLifter(Bought.of(job.state()).lifterType(part))
-                    : Checks.of(part.kind()))
+        .map(part -> checksOf(job.state(), part))
         .orElse(List.of());
+  }
+
+  /** The tests of a part, in the order of doing them: of a lifter those of its type. */
+  public static List<Check> checksOf(EngineJob job, Part part) {
+    return part.kind() == PartKind.LIFTER
+        ? Checks.ofLifter(Bought.of(job).lifterType(part))
+        : Checks.of(part.kind());
   }
 
   private Map<String, CheckCard> latest(Subject subject) {

@@ -28,7 +28,20 @@ public record PlanEffects(PlanCost cost, List<String> checks) {
 
   /** {@code 120.00, 3 without a price}. */
   public String moneyWords() {
-    String missing = unpriced() == 0 ? "" : ", " + unpriced() + " without a price";
-    return cost.sum().text() + missing;
+    return cost.sum().text() + (unpriced() == 0 ? "" : ", " + unpricedWords());
+  }
+
+  /** The same, without a sum where nothing has a price: {@code 3 without a price}. */
+  public String sumWords() {
+    return isPriced() ? moneyWords() : unpricedWords();
+  }
+
+  private String unpricedWords() {
+    return unpriced() + " without a price";
+  }
+
+  /** Whether there is a sum: a price is known, or nothing is to be bought. */
+  public boolean isPriced() {
+    return lines().isEmpty() || unpriced() < lines().size();
   }
 }

@@ -40,7 +40,12 @@ public enum Ring {
 
   /** {@code cylinder 3, top ring}. */
   public String wordsAt(String where) {
-    return "cylinder " + cylinder(where) + ", " + words;
+    return "cylinder " + briefAt(where);
+  }
+
+  /** The same without the word: {@code 3, top ring}. */
+  String briefAt(String where) {
+    return cylinder(where) + ", " + words;
   }
 
   /**

@@ -56,6 +56,11 @@ public record RingGapRow(
     return ring.wordsAt(where);
   }
 
+  /** The same in few words: {@code 3, top ring}. */
+  public String brief() {
+    return ring.briefAt(where);
+  }
+
   /** Whether it may be ticked: it is not known to be too narrow. */
   public boolean mayBeTicked() {
     return state == State.NEAR || state == State.WIDE_ENOUGH;

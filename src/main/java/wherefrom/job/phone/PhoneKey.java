@@ -24,7 +24,7 @@ public record PhoneKey(PhoneDeed deed, String with, String words, String more) {
 
   /** What leads out of a stop: a scan, or what is done at the window. */
   static List<PhoneKey> of(WayOut way) {
-    if (way == WayOut.TAKE_OUT) {
+    if (way == WayOut.TAKE_OUT || way == WayOut.MAKE_ROOM) {
       return List.of(new PhoneKey(PhoneDeed.TAKE_OUT, "", "Hold: it is out", way.more()));
     }
     return way.isScan() ? List.of(photograph(way.words(), way.more())) : List.of();

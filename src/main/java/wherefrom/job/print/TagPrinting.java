@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
@@ -33,6 +34,16 @@ public final class TagPrinting {
       EntryFold.<Set<Integer>>none()
           .on(TagsPrinted.class, TagPrinting::add)
           .on(TagReissued.class, (items, reissued) -> items.remove(reissued.item()));
+
+  private static final EntryFold<Set<Numbered>> ON_PAPER =
+      EntryFold.<Set<Numbered>>none()
+          .on(
+              TagsPrinted.class,
+              (cards, printed) ->
+                  printed.items().forEach(item -> cards.add(new Numbered(printed.type(), item))));
+
+  /** A tag or card, whatever printing of it. */
+  private record Numbered(TagType type, int item) {}
 
   private final OpenJob job;
 
@@ -95,6 +106,29 @@ public final class TagPrinting {
         .filter(part -> part.where() != Whereabouts.RETIRED)
         .map(PartRecord::part)
         .filter(part -> choice.isMeant(part, printed))
+        .toList();
+  }
+
+  /**
+   * The cards that a job is put together by and of which one is on no sheet, in the order of
+   * printing. Who has fitted a part without them needs none.
+   */
+  public List<TagChoice> cardsLeft() {
+    if (!job.state().fitted().isEmpty()) {
+      return List.of();
+    }
+    Set<Numbered> onPaper = new LinkedHashSet<>();
+    job.state().standing().forEach(logged -> ON_PAPER.take(onPaper, logged));
+    return Stream.<TagChoice>of(new TagChoice.PlaceCards(), new TagChoice.ActionCards())
+        .filter(choice -> !onPaper.containsAll(numbers(faces(choice))))
+        .toList();
+  }
+
+  private static List<Numbered> numbers(List<Face> faces) {
+    return faces.stream()
+        .filter(TagFace.class::isInstance)
+        .map(face -> ((TagFace) face).code())
+        .map(code -> new Numbered(code.type(), code.item()))
         .toList();
   }
 

@@ -11,6 +11,7 @@ import wherefrom.inspection.Sources;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
+import wherefrom.job.Untagged;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.PartFitted;
@@ -170,6 +171,14 @@ public final class FirstStart {
                   + ": "
                   + fit.onPurpose()
                   + ".",
+              Sources.PRACTICE,
+              true));
+    }
+    for (Place place : Untagged.places(state)) {
+      points.add(
+          new Point(
+              "Fitted without a tag",
+              place.words() + ": nothing proves which part it is.",
               Sources.PRACTICE,
               true));
     }

@@ -1,8 +1,11 @@
 package wherefrom.job.puttogether;
 
+import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.engine.Spot;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.PartRecord;
+import wherefrom.job.entry.PartFitted;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
@@ -65,8 +68,26 @@ public sealed interface FitOutcome {
   /** A part was fitted on purpose into a place; the sentence says what that leaves open. */
   record FittedOnPurpose(Place place, String sentence) implements FitOutcome {}
 
-  /** A step was taken back; the sentence, which begins small, says which. */
-  record TookBack(String sentence) implements FitOutcome {}
+  /**
+   * A step was taken back.
+   *
+   * @param step as it stood in the logbook; empty of a half that was dropped
+   * @param words what it was, which begins small, without a full stop
+   * @param now how its place stands now, in a sentence; may be empty
+   */
+  record TookBack(Optional<LoggedEntry> step, String words, String now) implements FitOutcome {
+    /** Whether a part was fitted by it. */
+    boolean isFit() {
+      return step.stream()
+          .flatMap(LoggedEntry::each)
+          .anyMatch(it -> it.entry() instanceof PartFitted);
+    }
+
+    /** Both, for where there is room. */
+    public String sentence() {
+      return (words + ". " + now).strip();
+    }
+  }
 
   /** Something to tell, and nothing else. */
   record Said(String sentence) implements FitOutcome {}

@@ -61,9 +61,17 @@ public final class Fitting {
     Spot spot = attempt.spot();
     Verdict verdict = judge(attempt);
     if (verdict instanceof Verdict.RightPlace right) {
-      job.record(new PartFitted(part.item(), right.place()));
+      job.record(
+          new PartFitted(part.item(), right.place(), "", Optional.empty(), attempt.untagged()));
     } else if (verdict.stops()) {
-      job.record(new StopGiven(part.item(), spot.key(), verdict.name(), sentence(verdict), true));
+      job.record(
+          new StopGiven(
+              part.item(),
+              spot.key(),
+              verdict.name(),
+              sentence(verdict),
+              true,
+              attempt.untagged()));
     }
     return verdict;
   }
@@ -97,17 +105,17 @@ public final class Fitting {
    * What stands in the way is taken out by hand, then the part is judged anew. Where it is right,
    * both are one act; a stop that comes instead is an entry of its own, as it is solved alone.
    */
-  public Verdict tookOut(Part inTheWay, String reason, Part part, Spot spot) {
+  public Verdict tookOut(Part inTheWay, String reason, Attempt again) {
     Verdict verdict =
         job.asOne(
             () -> {
               if (job.state().findFittedAt(inTheWay.item()).isPresent()) {
                 job.record(new PartUnfitted(inTheWay.item(), reason));
               }
-              Verdict now = judge(part, spot, false);
-              return now.stops() ? now : fit(part, spot, false);
+              Verdict now = judge(again);
+              return now.stops() ? now : fit(again);
             });
-    return verdict.stops() ? fit(part, spot, false) : verdict;
+    return verdict.stops() ? fit(again) : verdict;
   }
 
   /**
@@ -183,7 +191,8 @@ public final class Fitting {
         () -> {
           makeRoom(place, part);
           for (VerdictName each : overruled(attempt, against)) {
-            job.record(new PartFitted(part.item(), place, why, Optional.of(each)));
+            job.record(
+                new PartFitted(part.item(), place, why, Optional.of(each), attempt.untagged()));
           }
           return against;
         });

@@ -22,7 +22,7 @@ final class FollowedList {
   Optional<Place> target() {
     List<Place> open = missing.places();
     List<Place> first = open.stream().filter(place -> !skipped.contains(place)).toList();
-    return missing.findFree(first).or(() -> missing.findFree(open));
+    return missing.findNext(first).or(() -> missing.findNext(open));
   }
 
   void skip() {

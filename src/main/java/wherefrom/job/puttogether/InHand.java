@@ -16,50 +16,66 @@ import wherefrom.rules.Verdict;
  * @param turned whether the person said that the part would be in turned
  * @param stop the stop that stands; its tag may have stood for no part
  * @param reason why it is to be fitted on purpose, as chosen; empty for nothing chosen
+ * @param untagged whether the part has no tag, and is what a person says
+ * @param old whether the stop came up again by itself: nobody is at its place, or holds its part
  */
 record InHand(
     Optional<Part> part,
     Optional<Spot> spot,
     boolean turned,
     Optional<Verdict> stop,
-    String reason) {
+    String reason,
+    boolean untagged,
+    boolean old) {
   /** Where no reason is chosen. */
   static final String NO_REASON = "";
 
   /** Nothing waits. */
   static final InHand NOTHING =
-      new InHand(Optional.empty(), Optional.empty(), false, Optional.empty(), NO_REASON);
+      new InHand(
+          Optional.empty(), Optional.empty(), false, Optional.empty(), NO_REASON, false, false);
 
+  /** The part whose tag was scanned. */
   InHand with(Part scanned) {
-    return new InHand(Optional.of(scanned), spot, false, stop, reason);
+    return new InHand(Optional.of(scanned), spot, false, stop, reason, false, false);
+  }
+
+  /** A part without a tag, as a person knows it. */
+  InHand withUntagged(Part known) {
+    return new InHand(Optional.of(known), spot, false, stop, reason, true, false);
+  }
+
+  /** Nothing but its part. */
+  InHand partAlone() {
+    return new InHand(part, Optional.empty(), false, Optional.empty(), NO_REASON, untagged, false);
   }
 
   InHand at(Spot scanned) {
-    return new InHand(part, Optional.of(scanned), false, stop, reason);
+    return new InHand(part, Optional.of(scanned), false, stop, reason, untagged, false);
   }
 
   InHand heldTurned(boolean now) {
-    return new InHand(part, spot, now, stop, reason);
+    return new InHand(part, spot, now, stop, reason, untagged, old);
   }
 
   InHand stoppedBy(Verdict verdict) {
-    return new InHand(part, spot, turned, Optional.of(verdict), NO_REASON);
+    return new InHand(part, spot, turned, Optional.of(verdict), NO_REASON, untagged, false);
   }
 
   /** The thing in the hand is no part of this job: the next part takes its place. */
   InHand refusedBy(Verdict verdict) {
-    return new InHand(Optional.empty(), spot, false, Optional.of(verdict), NO_REASON);
+    return new InHand(Optional.empty(), spot, false, Optional.of(verdict), NO_REASON, false, false);
   }
 
   InHand withoutStop() {
-    return new InHand(part, spot, turned, Optional.empty(), reason);
+    return new InHand(part, spot, turned, Optional.empty(), reason, untagged, old);
   }
 
   /**
    * @param why the reason, or {@link #NO_REASON}
    */
   InHand choosing(String why) {
-    return new InHand(part, spot, turned, stop, why);
+    return new InHand(part, spot, turned, stop, why, untagged, old);
   }
 
   /** The part's number; 0 where there is none, as of a tag that stood for none. */
@@ -87,7 +103,7 @@ record InHand(
   /** The part at its spot, as it is held; only where both are there. */
   Attempt attempt(MeantKind wanted) {
     return new Attempt(
-        part.orElseThrow(), spot.orElseThrow(), turned, wanted.kind(), wanted.pointed());
+        part.orElseThrow(), spot.orElseThrow(), turned, wanted.kind(), wanted.pointed(), untagged);
   }
 
   /** Where the part would be at its spot; only of one that can live there. */

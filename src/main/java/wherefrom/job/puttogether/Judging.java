@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -23,58 +22,69 @@ import wherefrom.rules.VerdictName;
 final class Judging {
   private final OpenJob job;
   private final Fitting fitting;
+  private final OldStop old;
   private InHand hand = InHand.NOTHING;
 
   /** The part that waited for its place when the scan came that is stopped now. */
-  private Optional<Part> waited = Optional.empty();
+  private InHand waited = InHand.NOTHING;
 
   Judging(OpenJob job) {
     this.job = job;
     this.fitting = new Fitting(job);
+    this.old = new OldStop(job, fitting);
   }
 
   InHand hand() {
     return hand;
   }
 
-  void take(Part part) {
-    waited = Optional.empty();
-    hand = hand.with(part);
+  /** A part whose tag was scanned, or one without a tag, as a person knows it. */
+  void take(Part part, boolean untagged) {
+    waited = InHand.NOTHING;
+    hand = untagged ? hand.withUntagged(part) : hand.with(part);
   }
 
   void take(Spot spot) {
-    waited = hand.isHalf() ? hand.part() : Optional.empty();
+    waited = hand.isHalf() ? hand.partAlone() : InHand.NOTHING;
     hand = hand.at(spot);
   }
 
-  /** Lets go of what is in the hand, its stop included; what is logged stays. */
+  /** Lets go of what is in the hand, its stop too; what is logged stays. */
   void drop() {
     hand = InHand.NOTHING;
-    waited = Optional.empty();
+    waited = InHand.NOTHING;
   }
 
   /** The scan that was stopped is taken back: the part that waited before it waits again. */
   void backToHalf() {
-    Optional<Part> before = hand.stop().isPresent() ? waited : Optional.empty();
+    InHand before = hand.stop().isPresent() ? waited : InHand.NOTHING;
     drop();
-    before.ifPresent(this::take);
+    hand = before;
   }
 
   void chooseReason(String why) {
     hand = hand.choosing(why);
   }
 
-  /** A stop is judged anew, for its words to be of today; it stands whatever comes of that. */
+  /** A stop of before stands again. */
   Verdict resume(StopGiven given) {
-    Optional<Part> part = job.state().findPart(given.item()).map(PartRecord::part);
-    Optional<Spot> spot = Spots.find(given.spot());
-    boolean turned = given.word() == VerdictName.WRONG_END;
-    Verdict verdict =
-        part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
-            .filter(Verdict::stops)
-            .orElseGet(() -> new LeftStanding(given.word(), given.sentence(), part, spot));
-    hand = new InHand(part, spot, turned, Optional.of(verdict), InHand.NO_REASON);
-    return verdict;
+    hand = old.resume(given);
+    return hand.stop().orElseThrow();
+  }
+
+  /**
+   * A stop that is so to this day stands again once a step was taken back. One that the fit had
+   * ended, or whose cause is gone, waits: what is shown is what is so now.
+   */
+  void resumeLive(FitOutcome step) {
+    hand = hand.equals(InHand.NOTHING) ? old.findLive(step).orElse(hand) : hand;
+  }
+
+  /** Whether a part is that of the stop of before, which stands yet: it is in the hand now. */
+  boolean holdsOld(Part scanned) {
+    boolean same = old.isOf(scanned, hand);
+    hand = same ? hand.stoppedBy(hand.stop().orElseThrow()) : hand;
+    return same;
   }
 
   /** Logs a tag that stands for no part of the job; nothing where places are only shown. */
@@ -158,9 +168,9 @@ final class Judging {
 
   /** The stopped part stays in the hand, for another place. */
   void keepPart() {
-    Optional<Part> held = hand.part();
+    InHand held = hand.partAlone();
     putAway();
-    held.ifPresent(this::take);
+    hand = held;
   }
 
   /** It was not held turned after all: its stop is taken back, and it is in again, as one act. */
@@ -223,9 +233,8 @@ final class Judging {
 
   /** One act where the part then fits; a stop that comes instead stands for itself. */
   private FitOutcome tookOut(Part there, String reason) {
-    Part part = hand.part().orElseThrow();
-    return new FitOutcome.Judged(
-        judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
+    Attempt again = hand.heldTurned(false).attempt(MeantKind.ANY);
+    return new FitOutcome.Judged(judged(fitting.tookOut(there, reason, again)));
   }
 
   /**
@@ -245,7 +254,7 @@ final class Judging {
       return new FitOutcome.Judged(judged(other ? fitting.fit(held.attempt(wanted)) : now));
     }
     Part part = held.part().orElseThrow();
-    hand = InHand.NOTHING.with(part);
+    hand = held.partAlone();
     return new FitOutcome.WaitingForSpot(job.state().getPart(part.item()), false);
   }
 

@@ -14,6 +14,7 @@ import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.PartNames;
 
 /** How the place of a scan stands once the scan was taken back. */
 record PlaceNow(Place place) {
@@ -73,11 +74,12 @@ record PlaceNow(Place place) {
    * @param words the step, in words
    */
   private static FitOutcome tookBack(EngineJob job, String words, LoggedEntry step) {
-    String now = of(job, step).map(place -> " " + place.words(job)).orElse("");
+    String now = of(job, step).map(place -> place.words(job)).orElse("");
     boolean fitted = step.each().map(LoggedEntry::entry).anyMatch(PartFitted.class::isInstance);
     boolean empty = of(job, step).filter(place -> place.isEmpty(job)).isPresent();
     // A stop recorded nothing at its place, neither in it nor out of it.
-    return new FitOutcome.TookBack(words + "." + (fitted || !empty ? now : " Nothing was fitted."));
+    return new FitOutcome.TookBack(
+        Optional.of(step), words, fitted || !empty ? now : "Nothing was fitted.");
   }
 
   private boolean isEmpty(EngineJob job) {
@@ -89,6 +91,6 @@ record PlaceNow(Place place) {
     return job.findFitted(place)
         .map(there -> "Recorded as in: " + there.code(job.engine()).typed() + " in ")
         .orElse("Recorded as empty: ")
-        .concat(place.words() + ".");
+        .concat(PartNames.NUMBERS.named(place) + ".");
   }
 }

@@ -74,6 +74,11 @@ public final class PutTogether {
     return isHalf() ? Optional.empty() : judging.findOwnStop().or(job::findLastStep);
   }
 
+  /** Whether the stop that stands came up again by itself. */
+  public boolean isOldStop() {
+    return hand().old();
+  }
+
   /** Whether a part or a place waits for its other half. */
   public boolean isHalf() {
     return hand().isHalf();
@@ -94,6 +99,11 @@ public final class PutTogether {
         bag -> remember(prompts().aside(bag, job.state())),
         bigPart -> remember(prompts().aside(bigPart)),
         refused -> press(() -> judging.refuse(refused.verdict(), mode)));
+  }
+
+  /** Takes a part whose tag is gone, and that a person knows all the same. */
+  public FitOutcome takeUntagged(Part known) {
+    return press(() -> halves.takeUntagged(mode, job.state().getPart(known.item())));
   }
 
   /** Takes a spot that was scanned from its card. */
@@ -122,6 +132,11 @@ public final class PutTogether {
             });
     saidTurned = true;
     return stopped;
+  }
+
+  /** A part that is recorded as fitted is in the hand: that is put right, and it waits. */
+  public FitOutcome hold(Part part) {
+    return press(() -> halves.hold(part));
   }
 
   /** The stopped part is laid away; nothing was fitted. */
@@ -154,11 +169,6 @@ public final class PutTogether {
   /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
   public Optional<Part> stopped() {
     return hand().stop().flatMap(standing -> hand().part());
-  }
-
-  /** Judges the stopped scan again, once what led to the stop was seen to. */
-  public FitOutcome again() {
-    return after(() -> {});
   }
 
   /** Does something about the stop and judges its scan again. */
@@ -208,8 +218,7 @@ public final class PutTogether {
   private FitOutcome undo() {
     if (isHalf()) {
       judging.drop();
-      resumeWaiting();
-      return new FitOutcome.TookBack("the half that waited is dropped.");
+      return new FitOutcome.TookBack(Optional.empty(), "the half that waited is dropped", "");
     }
     if (saidTurned) {
       return new FitOutcome.Judged(judging.notTurned());
@@ -217,7 +226,7 @@ public final class PutTogether {
     FitOutcome step = PlaceNow.takeBack(job, judging.findOwnStop());
     // A stop is let go of only once it is taken back in the logbook, and may have covered another.
     judging.backToHalf();
-    resumeWaiting();
+    judging.resumeLive(step);
     return step;
   }
 

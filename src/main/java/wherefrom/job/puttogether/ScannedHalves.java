@@ -4,6 +4,8 @@ import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
@@ -28,12 +30,25 @@ final class ScannedHalves {
     pointed = tapped;
   }
 
+  /** A part without a tag: a person says which it is. */
+  FitOutcome takeUntagged(FitMode mode, PartRecord known) {
+    return take(mode, known, true);
+  }
+
   FitOutcome take(FitMode mode, PartRecord scanned) {
+    return take(mode, scanned, false);
+  }
+
+  private FitOutcome take(FitMode mode, PartRecord scanned, boolean untagged) {
     if (mode == FitMode.WHERE_DOES_THIS_GO) {
       return new FitOutcome.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
     }
+    if (judging.holdsOld(scanned.part())) {
+      return new FitOutcome.Judged(hand().stop().orElseThrow());
+    }
+    leaveOld();
     boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
-    judging.take(scanned.part());
+    judging.take(scanned.part(), untagged);
     if (hand().spot().isEmpty() && mode == FitMode.FOLLOW_THE_LIST) {
       list.target().ifPresent(place -> judging.take(place.spot()));
     }
@@ -53,6 +68,7 @@ final class ScannedHalves {
           ? judging.tried(shown.part(), scanned)
           : new FitOutcome.Said(WhereTo.words(job.state(), scanned));
     }
+    leaveOld();
     boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
     judging.take(scanned);
     if (hand().part().isPresent()) {
@@ -61,6 +77,26 @@ final class ScannedHalves {
     Optional<Verdict> stop = hand().stop();
     return stop.<FitOutcome>map(FitOutcome.Judged::new)
         .orElseGet(() -> new FitOutcome.WaitingForPart(scanned, replaced));
+  }
+
+  /** A stop of before waits on: what is scanned now is judged at no place that nobody named now. */
+  private void leaveOld() {
+    if (hand().old()) {
+      judging.drop();
+    }
+  }
+
+  /** A part that is recorded as fitted is in the hand: it is out again, and waits for its place. */
+  FitOutcome hold(Part part) {
+    job.inOne(
+        () -> {
+          if (job.state().findFittedAt(part.item()).isPresent()) {
+            job.record(new PartUnfitted(part.item(), "it was in the hand"));
+          }
+        });
+    judging.drop();
+    judging.take(part, false);
+    return new FitOutcome.WaitingForSpot(job.state().getPart(part.item()), false);
   }
 
   FitOutcome judge(FitMode mode, boolean turned) {

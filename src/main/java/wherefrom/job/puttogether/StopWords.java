@@ -22,6 +22,14 @@ public final class StopWords {
             .filter(held -> held.hold() == Hold.CHECK_OPEN)
             .map(held -> job.rules().checksOf(held.part(), held.place()))
             .orElse("");
+    String decided =
+        findHeld(verdict)
+            .filter(held -> held.hold() == Hold.TO_REPLACE)
+            .map(held -> reason(job, held.part()))
+            .filter(words -> !words.isBlank())
+            .map(words -> " Reason: " + words + ".")
+            .orElse("");
+    why = why + decided;
     return which.isEmpty() ? why : (Words.sentence(Words.capital(which)) + " " + why).strip();
   }
 
@@ -50,9 +58,10 @@ public final class StopWords {
   }
 
   private static String decided(EngineJob job, Part part) {
-    return LastDecision.find(job, part.item())
-        .map(DecisionEntry::reason)
-        .filter(reason -> !reason.isBlank())
-        .orElse("must be new");
+    return Optional.of(reason(job, part)).filter(it -> !it.isBlank()).orElse("must be new");
+  }
+
+  private static String reason(EngineJob job, Part part) {
+    return LastDecision.find(job, part.item()).map(DecisionEntry::reason).orElse("");
   }
 }

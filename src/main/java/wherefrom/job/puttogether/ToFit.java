@@ -9,6 +9,7 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.parts.Part;
@@ -19,6 +20,7 @@ import wherefrom.rules.HolderRule;
 import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
 import wherefrom.rules.Objections;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
 
 /**
@@ -45,6 +47,12 @@ public final class ToFit {
     /** What stands against it most, in a sentence. */
     public String sentence() {
       return against.get(0).verdict().sentence();
+    }
+
+    /** The same in few words, as below the lines of a stop. */
+    public String brief() {
+      String small = against.get(0).verdict().words(PartNames.NUMBERS).small();
+      return small.isEmpty() ? sentence() : small;
     }
   }
 
@@ -93,6 +101,13 @@ public final class ToFit {
                     .or(() -> CarrierRule.find(bench, part, place))
                     .or(() -> HolderRule.find(bench, part, place))
                     .map(why -> new Held(place, part, why)));
+  }
+
+  /** The next of these places: one whose part lies on the bench comes first. */
+  public Optional<Place> findNext(List<Place> places) {
+    List<Place> here =
+        places.stream().filter(place -> job.state().state(place) == PlaceState.OUT).toList();
+    return findFree(here).or(() -> findFree(places));
   }
 
   /** The first of these places whose part can go in; empty where each would be stopped. */

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.Untagged;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Belonging;
@@ -38,7 +39,8 @@ public final class WhereTo {
                         + record.where().words()
                         + record.awayTo().map(to -> " (" + to + ")").orElse("")
                         + ".");
-    return where + against(job, part);
+    String proof = Untagged.is(job, part.item()) ? " " + Untagged.SENTENCE : "";
+    return where + proof + against(job, part);
   }
 
   private static String belongs(EngineJob job, Part part, Belonging belongs) {

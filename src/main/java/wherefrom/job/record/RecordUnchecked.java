@@ -11,6 +11,7 @@ import wherefrom.job.CheckWords;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
+import wherefrom.job.Untagged;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordTable;
@@ -46,6 +47,9 @@ final class RecordUnchecked {
     }
     for (String open : TorqueRecord.open(state)) {
       rows.add(row("Torque: " + open, "each bolt wants its tick and a second person", ""));
+    }
+    for (Place place : Untagged.places(state)) {
+      rows.add(row("Fitted without a tag: " + place.words(), Untagged.SENTENCE, ""));
     }
     grouped("Fitted without inspection", unlooked(state)).forEach(rows::add);
     grouped("Places to fit", new ToFit(job).places()).forEach(rows::add);

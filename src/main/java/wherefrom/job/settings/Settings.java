@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
@@ -27,6 +29,7 @@ import wherefrom.quantity.UnitSystem;
  * @param window where the window stood last
  * @param outOrder in which order parts are proposed to come out
  * @param workplace which bench this machine is, and whether its jobs lie on a shared server
+ * @param usedSheet the sheet of labels that is used up in part; empty where none is
  */
 public record Settings(
     Path shop,
@@ -43,7 +46,8 @@ public record Settings(
     Optional<Path> lastSaved,
     WindowPlace window,
     OutOrder outOrder,
-    Workplace workplace) {
+    Workplace workplace,
+    Optional<UsedSheet> usedSheet) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -68,6 +72,31 @@ public record Settings(
    */
   public record Copy(Instant time, long upTo) {}
 
+  /**
+   * A sheet of labels of which some are left.
+   *
+   * @param stock the label stock's name
+   * @param next the first label that is free, from 2
+   */
+  public record UsedSheet(String stock, int next) {
+    private static final Pattern WRITTEN = Pattern.compile("(\\d{1,4}) (\\S.*)");
+
+    /** In one line, as {@link #read} takes it. */
+    public String written() {
+      return next + " " + stock;
+    }
+
+    /** Such a line, or an empty one; empty where it is neither. */
+    public static Optional<Optional<UsedSheet>> read(String line) {
+      Matcher read = WRITTEN.matcher(line);
+      if (!read.matches() || Integer.parseInt(read.group(1)) < 2) {
+        return line.isEmpty() ? Optional.of(Optional.empty()) : Optional.empty();
+      }
+      return Optional.of(
+          Optional.of(new UsedSheet(read.group(2), Integer.parseInt(read.group(1)))));
+    }
+  }
+
   public static Settings fresh(Path shop) {
     return new Settings(
         shop,
@@ -84,7 +113,8 @@ public record Settings(
         Optional.empty(),
         WindowPlace.FIRST,
         OutOrder.CYLINDER,
-        Workplace.ALONE);
+        Workplace.ALONE,
+        Optional.empty());
   }
 
   /** Settings in the making. */
@@ -104,6 +134,7 @@ public record Settings(
     private Optional<Path> lastSaved;
     private OutOrder outOrder;
     private Workplace workplace;
+    private Optional<UsedSheet> usedSheet;
 
     private Draft(Settings from) {
       shop = from.shop;
@@ -121,6 +152,7 @@ public record Settings(
       lastSaved = from.lastSaved;
       outOrder = from.outOrder;
       workplace = from.workplace;
+      usedSheet = from.usedSheet;
     }
 
     private Settings done() {
@@ -139,7 +171,8 @@ public record Settings(
           lastSaved,
           window,
           outOrder,
-          workplace);
+          workplace,
+          usedSheet);
     }
   }
 
@@ -218,6 +251,10 @@ public record Settings(
 
   public Settings withOutOrder(OutOrder order) {
     return with(draft -> draft.outOrder = order);
+  }
+
+  public Settings withUsedSheet(Optional<UsedSheet> sheet) {
+    return with(draft -> draft.usedSheet = sheet);
   }
 
   /** How far a job was last copied, and when. */

@@ -7,7 +7,6 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PlaceState;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartOrder;
 import wherefrom.job.bags.BigPartRecord;
@@ -120,7 +119,7 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
     ToFit missing = new ToFit(job);
     List<Place> open = missing.places();
     if (!open.isEmpty()) {
-      return fit(missing, open, standing);
+      return fit(missing, open);
     }
     List<ToFit.FittedBut> against = missing.fittedBut();
     if (!against.isEmpty()) {
@@ -142,10 +141,8 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
   }
 
   /** What lies on the bench and would not be stopped; where nothing does, what holds the first. */
-  private static NextDeed fit(ToFit missing, List<Place> open, Standing standing) {
-    List<Place> here =
-        open.stream().filter(place -> standing.states().get(place) == PlaceState.OUT).toList();
-    Optional<Place> free = missing.findFree(here).or(() -> missing.findFree(open));
+  private static NextDeed fit(ToFit missing, List<Place> open) {
+    Optional<Place> free = missing.findNext(open);
     Optional<ToFit.Held> held = missing.findHeld(open.get(0));
     return free.isPresent() || held.isEmpty()
         ? deed(Kind.FIT, free.or(() -> open.stream().findFirst()), open.size())

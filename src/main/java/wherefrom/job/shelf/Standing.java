@@ -35,8 +35,8 @@ import wherefrom.parts.Place;
  * @param states what is so at each place
  * @param carriers the heads and rocker shafts, and where they are
  * @param day the day that the work is on
- * @param open by day: tags to print, parts in the engine, parts without a decision that they want,
- *     places to fit, lines that the record has as not checked
+ * @param open by day: tags or place cards to print, parts in the engine, parts without a decision
+ *     that they want, places to fit, lines that the record has as not checked
  * @param inService whether the engine is in service
  * @param due points of service that are due or overdue
  */
@@ -87,12 +87,19 @@ public record Standing(
 
   private static Map<JobDay, Integer> open(OpenJob job, Map<Place, PlaceState> states) {
     Map<JobDay, Integer> open = new EnumMap<>(JobDay.class);
-    open.put(JobDay.TAGS, new TagPrinting(job).faces(new TagChoice.NotYetPrinted()).size());
+    open.put(JobDay.TAGS, tagsOpen(new TagPrinting(job)));
     open.put(JobDay.APART, count(states, PlaceState.IN) + count(states, PlaceState.IN_BUT));
     open.put(JobDay.INSPECT, new Deciding(job).listUndecided().size());
     open.put(JobDay.TOGETHER, new ToFit(job).places().size());
     open.put(JobDay.RECORD, BuildRecord.countUnchecked(job));
     return open;
+  }
+
+  /** The parts' tags that are on no sheet; then the place cards, which putting together wants. */
+  private static int tagsOpen(TagPrinting printing) {
+    int tags = printing.faces(new TagChoice.NotYetPrinted()).size();
+    boolean cards = tags == 0 && printing.cardsLeft().contains(new TagChoice.PlaceCards());
+    return cards ? printing.faces(new TagChoice.PlaceCards()).size() : tags;
   }
 
   private static int count(Map<Place, PlaceState> states, PlaceState wanted) {
@@ -156,5 +163,14 @@ public record Standing(
   /** What a day has open. */
   public int open(JobDay of) {
     return open.getOrDefault(of, 0);
+  }
+
+  /**
+   * Whether a day is behind: nothing of it is open. What comes after taking apart is not behind
+   * while parts are still to come out; of an engine that is together again some never did.
+   */
+  public boolean isDone(JobDay of) {
+    boolean mayCome = of.compareTo(JobDay.APART) > 0 && open(JobDay.APART) > 0;
+    return open(of) == 0 && (!mayCome || day == JobDay.RECORD);
   }
 }

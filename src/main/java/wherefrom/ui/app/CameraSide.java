@@ -113,6 +113,13 @@ final class CameraSide implements LiveCamera.Listener {
   }
 
   @Override
+  public void failed(String sentence) {
+    if (running && !camera().pane().isVisible()) {
+      context.say(sentence);
+    }
+  }
+
+  @Override
   public void ask(String hint) {
     if (current.get() instanceof Watching watching) {
       watching.ask(hint);

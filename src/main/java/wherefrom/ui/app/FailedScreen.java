@@ -16,7 +16,13 @@ public final class FailedScreen extends ListPage {
    * @param all how many there were with those that went well
    */
   public FailedScreen(ScreenContext context, List<Failed> failed, int all) {
-    super(context, failed.size() + " of " + all + " failed; the others are done", false);
+    super(
+        context,
+        failed.size()
+            + " of "
+            + all
+            + context.touch().brief(" failed; the others are done", " failed"),
+        false);
     this.failed = List.copyOf(failed);
   }
 

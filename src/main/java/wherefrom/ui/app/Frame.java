@@ -66,6 +66,12 @@ final class Frame extends Region {
         && content.minHeight(room.getWidth()) <= room.getHeight() + 1;
   }
 
+  /** Lays contents out whose form follows from their size, so that they can say what they need. */
+  void settle() {
+    layout();
+    layAllOut();
+  }
+
   /** Asks all of the contents anew how much room they need, as after a change of letters. */
   void layAllOut() {
     layAllOut(content);

@@ -5,18 +5,22 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.Properties;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * What to do now on a screen, in three sentences at most. All of them stand in {@code
- * help.properties}, by the screen's package and the name of its class without its last word.
+ * help.properties}, by the screen's package and the name of its class without its last word. A key
+ * stands in brackets there; its sentence is said only where the screen has that key now.
  */
 public record Help(List<String> sentences) {
   private static final String FILE = "/wherefrom/ui/help.properties";
   private static final Properties ALL = load();
+  private static final Pattern KEY = Pattern.compile("\\[([^\\]]+)\\]");
 
   public Help {
     sentences = List.copyOf(sentences);
@@ -45,8 +49,41 @@ public record Help(List<String> sentences) {
 
   /** The sentences of a screen; those that hold everywhere where it has none of its own. */
   public static Help of(Class<? extends Screen> screen) {
-    String words = ALL.getProperty(key(screen), ALL.getProperty("default", ""));
+    return of(key(screen));
+  }
+
+  /** The sentences of a screen, or of a question on it, by their name in the file. */
+  public static Help of(String name) {
+    String words = ALL.getProperty(name, ALL.getProperty("default", ""));
     return new Help(
         Stream.of(words.split("\\|", -1)).map(String::strip).filter(s -> !s.isEmpty()).toList());
+  }
+
+  /** The keys that a sentence names. */
+  public static List<String> keysOf(String sentence) {
+    return KEY.matcher(sentence).results().map(found -> found.group(1)).toList();
+  }
+
+  /** A sentence as it is read. */
+  public static String plain(String sentence) {
+    return KEY.matcher(sentence).replaceAll("$1");
+  }
+
+  /**
+   * What is said where these keys are on the glass; where nothing of it fits, what holds
+   * everywhere.
+   *
+   * @param onGlass the words of each key
+   */
+  public Help where(Collection<String> onGlass) {
+    List<String> said =
+        sentences.stream()
+            .filter(
+                sentence ->
+                    keysOf(sentence).stream()
+                        .allMatch(key -> onGlass.stream().anyMatch(words -> words.contains(key))))
+            .map(Help::plain)
+            .toList();
+    return said.isEmpty() ? of("default") : new Help(said);
   }
 }

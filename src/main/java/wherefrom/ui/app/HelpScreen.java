@@ -18,32 +18,78 @@ import wherefrom.ui.controls.Touch;
 public final class HelpScreen extends Page implements Scannable {
   private static final double PICTURE_MM = 40;
 
+  /** Shorter portions are no fewer than those of any page. */
+  private static final int LEAST_LETTERS = 60;
+
+  private static final int STEP = 20;
+
   private final Consumer<Scanned> next;
 
   /**
+   * What there is to say, taken while the screen is on the glass.
+   *
+   * @param about the screen
+   * @param help what to do now, of the keys that it has
    * @param said the message that was shown last, whole; may be empty
+   */
+  record Told(Screen about, Help help, String said) {}
+
+  static Told told(Screen about, String said) {
+    return new Told(about, about.help().where(KeysOnGlass.around(about)), said);
+  }
+
+  /**
    * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(ScreenContext context, Screen about, String said, Consumer<Scanned> next) {
+  HelpScreen(ScreenContext context, Told told, Consumer<Scanned> next) {
     super(context, "What now?", false);
     this.next = next;
     Touch touch = context.touch();
-    Pager<Region> rows = Pager.list(touch, row -> row);
     List<Region> lines = new ArrayList<>();
-    if (!said.isEmpty()) {
-      lines.addAll(ToRead.rows(touch, "Said last", said));
-    }
-    about.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
+    Screen about = told.about();
+    String said = told.said();
+    told.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
     if (about.onJob() && context.job().isPresent()) {
       lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(context)));
     }
+    Region rows = said.isEmpty() ? list(touch, lines) : saidFirst(touch, said, lines);
+    lay(touch.isLarge() ? rows : withPicture(touch, about, rows));
+  }
+
+  private static Pager<Region> list(Touch touch, List<Region> lines) {
+    Pager<Region> rows = Pager.list(touch, row -> row);
     rows.setItems(lines);
-    Region view = touch.isLarge() ? rows : withPicture(touch, about, rows);
-    lay(view);
+    return rows;
+  }
+
+  /** What was said last has as much of a page as there is: it is not parted before it must be. */
+  private static Region saidFirst(Touch touch, String said, List<Region> lines) {
+    Pager<Region> least = list(touch, with(ToRead.rows(touch, "Said last", said), lines));
+    return new Either(
+            room -> list(touch, with(largest(touch, said, room.width(), room.height()), lines)))
+        .needing(least);
+  }
+
+  private static List<Region> with(List<Region> first, List<Region> then) {
+    List<Region> all = new ArrayList<>(first);
+    all.addAll(then);
+    return all;
+  }
+
+  /** The fewest portions of which each has room on a page beside the keys that turn it. */
+  private static List<Region> largest(Touch touch, String said, double width, double height) {
+    double beside = width - Pager.list(touch, row -> new Region()).turningWidth();
+    for (int most = said.length(); most > LEAST_LETTERS; most -= STEP) {
+      List<Region> rows = ToRead.rows(touch, "Said last", said, most);
+      if (rows.stream().allMatch(row -> row.minHeight(beside) <= height)) {
+        return rows;
+      }
+    }
+    return ToRead.rows(touch, "Said last", said);
   }
 
   /** The picture beside the sentences where glass lies, above them where it stands upright. */
-  private static Region withPicture(Touch touch, Screen about, Pager<Region> rows) {
+  private static Region withPicture(Touch touch, Screen about, Region rows) {
     double side = touch.scale().px(PICTURE_MM);
     Region picture = about.helpPicture(side).orElseGet(() -> Icon.HELP.draw(side));
     StackPane held = new StackPane(picture);

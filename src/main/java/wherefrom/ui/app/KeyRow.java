@@ -81,10 +81,19 @@ public final class KeyRow extends Region {
         .open(() -> new ChoiceScreen<>(context, REST, choices, act -> act.run().run()));
   }
 
-  /** How many cells there is room for. */
+  /**
+   * How many cells there is room for. Two keys stand as wide as their words need before one hides.
+   */
   private int room(double width) {
+    if (mostRows == 1 && acts.size() == 2 && pairWidth() <= width) {
+      return acts.size();
+    }
     int columns = Math.max(1, (int) ((width + gap) / (widest() + gap)));
     return columns * mostRows;
+  }
+
+  private double pairWidth() {
+    return gap + measured().stream().limit(2).mapToDouble(key -> Math.ceil(key.minWidth(-1))).sum();
   }
 
   private double widest() {

@@ -1,5 +1,6 @@
 package wherefrom.ui.app;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -12,6 +13,7 @@ final class LettersThatFit {
   private final Consumer<TitleRow> told;
   private final Runnable arrange;
   private final Runnable remake;
+  private Optional<Object> stoodFor = Optional.empty();
 
   /**
    * @param told is given the title row that the frame has then
@@ -31,7 +33,24 @@ final class LettersThatFit {
     this.remake = remake;
   }
 
+  /** What the whole glass stood for with smaller letters is over: the next may have room. */
+  void renew() {
+    boolean over = stoodFor.isPresent() && !stoodFor.equals(WholeGlass.standing(path.current()));
+    if (!over || path.letters() == path.set()) {
+      return;
+    }
+    path.grow();
+    if (dress.letters() != path.set()) {
+      dress.reframe(path.set(), told);
+      arrange.run();
+    }
+  }
+
   void fit() {
+    stoodFor = WholeGlass.standing(path.current());
+    if (stoodFor.isPresent()) {
+      dress.frame().settle();
+    }
     if (dress.frame().fits()) {
       return;
     }

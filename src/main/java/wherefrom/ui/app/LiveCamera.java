@@ -25,6 +25,9 @@ public interface LiveCamera {
 
     /** What it sees now, in two words or three, for where the picture has no room. */
     void brief(String words);
+
+    /** Why there is no picture, in a sentence, for where the pane that says it has no room. */
+    void failed(String sentence);
   }
 
   /** The picture with its words, always the same. */

@@ -7,6 +7,7 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.rules.Cue;
 import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictWords;
 import wherefrom.ui.controls.ScreenAnswer;
 
 /** What a code that a screen cannot take is answered with. */
@@ -32,8 +33,11 @@ final class Refusal {
     return name.replaceAll("(?<=[0-9]) | (?=[0-9])", "\u00a0");
   }
 
+  /** What to do is said in the few words that a stop has below its lines, where it has them. */
   private static ScreenAnswer answer(Verdict verdict) {
-    return answer(verdict.cue(), verdict.word(), verdict.words(PartNames.NUMBERS).told());
+    VerdictWords words = verdict.words(PartNames.NUMBERS);
+    String told = words.small().isEmpty() ? words.told() : words.sentence() + " " + words.small();
+    return answer(verdict.cue(), verdict.word(), told);
   }
 
   private static ScreenAnswer answer(Cue cue, String headline, String small) {

@@ -95,6 +95,12 @@ final class ScreenPath implements Navigator {
     shrunk = true;
   }
 
+  /** Gives the screen that is up letters of the size that is set; all that was done on it stays. */
+  void grow() {
+    touch().setText(set());
+    shrunk = false;
+  }
+
   /** Makes all screens again in letters of the size that is set. */
   void remake() {
     stack.remake(() -> context.get().letters(set()));

@@ -134,9 +134,8 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void help() {
-    Screen about = current();
-    String said = message.last();
-    path.open(() -> new HelpScreen(context, about, said, scans::handBack));
+    HelpScreen.Told told = HelpScreen.told(current(), message.last());
+    path.open(() -> new HelpScreen(context, told, scans::handBack));
     message.move(); // It stands on the page.
   }
 
@@ -237,6 +236,7 @@ public final class Shell extends StackPane implements WindowFrame {
     if (dress.isJobGone(current())) {
       return;
     }
+    letters.renew();
     current().changed();
     walk.follow(current());
     if (WholeGlass.is(current()) != dress.frame().isWhole()) {

@@ -180,15 +180,16 @@ final class TitleRow extends StackPane {
     small.setMaxWidth(beside);
     super.layoutChildren();
     told.resizeRelocate(0, reach, getWidth(), high);
-    double up = message.fits(messageWide(), high) ? reach : 0;
-    // A row that contents have made low holds a title of two lines without the air below it.
-    boolean aired = touch.isLarge() || small.fits(beside, getHeight() - air());
-    said.resizeRelocate(0, up, getWidth(), getHeight() - (aired ? air() : 0) - up);
+    // A message, or the title beside it, that lacks height comes into the margin above.
+    boolean fits = message.fits(messageWide(), high);
+    boolean low = fits && (touch.isLarge() || small.fits(beside, high));
+    double up = low ? reach : 0;
+    said.resizeRelocate(0, up, getWidth(), getHeight() - air() - up);
   }
 
-  /** How far it lies in the margin above, in pixels: a long message of large letters wants it. */
+  /** How far it lies in the margin above, in pixels: a message of several lines wants it. */
   double reach() {
-    return touch.isLarge() ? Math.floor(touch.scale().px(REACH_MM)) : 0;
+    return touch.isLarge() ? Math.floor(touch.scale().px(REACH_MM)) : air();
   }
 
   private double air() {

@@ -17,8 +17,17 @@ final class ToRead {
 
   /** What is to be read under a heading; either may be empty. */
   static List<Region> rows(Touch touch, String heading, String words) {
-    List<Region> rows = new ArrayList<>();
     int most = (int) (LETTERS / Math.pow(touch.scale().textFactor(), LETTERS_SHRINK));
+    return rows(touch, heading, words, most);
+  }
+
+  /**
+   * The same in portions of another size.
+   *
+   * @param most letters of a portion
+   */
+  static List<Region> rows(Touch touch, String heading, String words, int most) {
+    List<Region> rows = new ArrayList<>();
     String first = heading;
     if (heading.length() > most / 2 && touch.isLarge()) {
       Portions.of(heading, most).forEach(portion -> rows.add(portion(touch, portion, "")));

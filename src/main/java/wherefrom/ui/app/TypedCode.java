@@ -66,7 +66,7 @@ public final class TypedCode {
             () ->
                 new WhoseCodeScreen(
                     context,
-                    slip ? "Typed " + asked.typed() + ": which is it?" : asked.sentence(),
+                    context.touch().brief("Typed ", "") + asked.typed() + ": which is it?",
                     slip ? slips(asked) : engines(asked),
                     digits -> take(context, digits, taker),
                     taker));
@@ -76,8 +76,9 @@ public final class TypedCode {
     List<Choice<String>> choices = new ArrayList<>();
     asked
         .here()
-        .forEach((digits, words) -> choices.add(new Choice<>(digits, "Yes, this engine's", words)));
-    choices.add(new Choice<>("", "No, or not sure", "then scan the tag"));
+        .forEach((digits, words) -> choices.add(new Choice<>(digits, "This engine's", words)));
+    String others = String.join(", ", asked.others());
+    choices.add(new Choice<>("", "Another's, or not sure", "it also fits " + others));
     return choices;
   }
 

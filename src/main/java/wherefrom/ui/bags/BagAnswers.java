@@ -9,7 +9,7 @@ import wherefrom.ui.app.ScreenContext;
 /** What came of a deed with a bag or a big part, as it is told; what is asked leads to a page. */
 final class BagAnswers {
   /** Why something is done all the same. */
-  private static final UsualWords REASONS = UsualWords.orOther("it is so on this engine");
+  private static final UsualWords REASONS = UsualWords.orOther("this engine differs");
 
   private final ScreenContext context;
 

@@ -70,7 +70,7 @@ public final class GasketsScreen extends ListPage {
       rows.add(
           key(
               "A gasket set",
-              "tick which of these it holds",
+              touch().brief("tick which of these it holds", "tick what it holds"),
               () -> open(() -> new GasketSetScreen(context))));
     }
     for (AlwaysNew line : lines()) {

@@ -159,8 +159,13 @@ final class BenchMapModel {
       return "scan each part";
     }
     String tally = new PlaceTally(placesOfKind().map(state()::state).toList()).words();
+    return briefAside().isEmpty() ? tally : tally + ", " + briefAside();
+  }
+
+  /** What the mark ! on the drawing means; empty where none stands there. */
+  String briefAside() {
     long parted = placesOfKind().filter(unmated()::contains).count();
-    return parted == 0 ? tally : tally + ", !\u00a0" + parted + " not mated";
+    return parted == 0 ? "" : "!\u00a0" + parted + " not mated";
   }
 
   /** The state of a place as it is drawn; what is no longer mated wants a second look. */

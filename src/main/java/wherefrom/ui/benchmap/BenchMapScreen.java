@@ -273,8 +273,11 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    boolean said = context.touch().isLarge() && model.mode() == BenchMapModel.Mode.WASH;
-    return said ? "" : model.aside();
+    if (!context.touch().isLarge()) {
+      return model.aside();
+    }
+    boolean washing = model.mode() == BenchMapModel.Mode.WASH;
+    return washing ? "" : model.briefAside().isEmpty() ? model.aside() : model.briefAside();
   }
 
   @Override

@@ -27,6 +27,9 @@ public final class CameraPane extends VBox implements LiveCamera {
   /** A room that is wider than this for its height has the hint beside the picture. */
   private static final double STRIP = 2;
 
+  /** So much of its half the picture has where the hint needs more than its own. */
+  private static final double LESS = 0.65;
+
   private final ScreenContext context;
   private final Listener listener;
   private final Preview preview = new Preview();
@@ -54,7 +57,9 @@ public final class CameraPane extends VBox implements LiveCamera {
       return;
     }
     double gap = context.scale().gap();
-    double wide = preview.isManaged() ? Math.floor((getWidth() - gap) / 2) : 0;
+    double half = Math.floor((getWidth() - gap) / 2);
+    boolean equal = hint.fits(getWidth() - half - gap, getHeight());
+    double wide = !preview.isManaged() ? 0 : equal ? half : Math.floor(half * LESS);
     preview.resizeRelocate(0, 0, wide, getHeight());
     double x = wide > 0 ? wide + gap : 0;
     hint.resizeRelocate(x, 0, getWidth() - x, getHeight());
@@ -121,6 +126,7 @@ public final class CameraPane extends VBox implements LiveCamera {
       hint.setWords(sentence);
       show(preview.hasPicture());
       listener.brief(sentence.equals(CameraFeed.NO_CAMERA) ? "no camera here" : "no picture");
+      listener.failed(sentence);
     }
   }
 

@@ -126,9 +126,10 @@ public final class ChangeScreen extends ListPage {
   /** A row that is short, and tells all of it when it is pressed. */
   private Region whole(String heading, String words) {
     List<WordsScreen.Paragraph> lines = List.of(new WordsScreen.Paragraph(heading, words));
+    String first = Words.firstSentence(words);
     return key(
-        heading,
-        touch().brief(Words.firstSentence(words), ""),
+        touch().brief(heading, heading + ": " + Words.withoutStop(first)),
+        touch().brief(first, ""),
         () -> open(() -> new WordsScreen(context, title(), lines)));
   }
 }

@@ -47,7 +47,8 @@ public final class ChangesScreen extends ListPage implements Scannable {
     super.refresh();
     int open = model.openChecks().size();
     foot.offerTag(open > 0);
-    tag.setWords("Open checks: " + open, touch().brief("pass or fail", ""));
+    tag.setWords(
+        touch().brief("Open checks: ", "Checks: ") + open, touch().brief("pass or fail", ""));
   }
 
   @Override
@@ -56,7 +57,8 @@ public final class ChangesScreen extends ListPage implements Scannable {
     model.plans().forEach(plan -> rows.add(row(plan)));
     rows.add(
         key(
-            "Everything that applies: " + model.standing().size(),
+            touch().brief("Everything that applies: ", "All that applies: ")
+                + model.standing().size(),
             touch().brief("What is forbidden, must be new, or wants a check", ""),
             () -> open(() -> StandingScreen.all(context))));
     model.made().forEach(change -> rows.add(row(change)));

@@ -21,7 +21,7 @@ public final class ConsequenceScreen extends ListPage {
   private final KeyRow answers;
 
   public ConsequenceScreen(ScreenContext context, Consequence consequence) {
-    super(context, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
+    super(context, title(context, consequence));
     this.consequence = consequence;
     model = new ChangesModel(context.getJob());
     // None of the answers is the yellow one: that would say which to press.
@@ -32,6 +32,14 @@ public final class ConsequenceScreen extends ListPage {
             act("Fail", () -> note(Look.FAIL)),
             act("Pass, note", () -> note(Look.PASS)));
     layOut(List.of(), List.of(answers));
+  }
+
+  /** Large letters leave room for what is to be done; its rule stands with its source then. */
+  private static String title(ScreenContext context, Consequence consequence) {
+    String effect = consequence.effect().words();
+    return context
+        .touch()
+        .brief(Words.capital(consequence.ruleWords()) + ": " + effect, Words.capital(effect));
   }
 
   private Optional<StandingRule> check() {
@@ -61,7 +69,9 @@ public final class ConsequenceScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     check().flatMap(StandingRule::answer).ifPresent(given -> rows.addAll(answered(given)));
-    rows.addAll(said(Words.capital(consequence.headline()), RuleRows.further(consequence)));
+    String further = RuleRows.further(consequence);
+    String headline = Words.capital(consequence.headline());
+    rows.addAll(said(further.isEmpty() ? headline : touch().brief(headline, ""), further));
     if (!consequence.whereWords().isEmpty()) {
       rows.addAll(said("Where", Words.sentence(consequence.whereWords())));
     }
@@ -70,7 +80,10 @@ public final class ConsequenceScreen extends ListPage {
       rows.addAll(said(because, Words.sentence(reason)));
       because = "And so";
     }
-    rows.addAll(said("Source", Words.sentence(consequence.source())));
+    rows.addAll(
+        said(
+            touch().brief("Source", "Source, " + consequence.ruleWords()),
+            Words.sentence(consequence.source())));
     return rows;
   }
 

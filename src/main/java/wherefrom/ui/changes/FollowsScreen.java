@@ -40,7 +40,7 @@ public final class FollowsScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return standing().stream().map(rule -> RuleRows.of(context, rule)).toList();
+    return standing().stream().map(rule -> RuleRows.of(context, rule, false)).toList();
   }
 
   /** Those that were not taken back since. */

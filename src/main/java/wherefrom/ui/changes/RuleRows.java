@@ -22,17 +22,25 @@ final class RuleRows {
         () -> context.navigator().open(() -> new ConsequenceScreen(context, consequence)));
   }
 
-  /** A consequence that stands in the job, with what was answered. */
-  static Region of(ScreenContext context, StandingRule rule) {
+  /**
+   * A consequence that stands in the job, with what was answered.
+   *
+   * @param open whether it is among those that are open alone: only one that failed says so then
+   */
+  static Region of(ScreenContext context, StandingRule rule, boolean open) {
     return ListRow.key(
         context.touch(),
-        context.touch().brief(heading(rule), alone(standing(rule), rule.consequence())),
+        context.touch().brief(heading(rule, open), alone(standing(rule, open), rule.consequence())),
         lines(context, rule.consequence()),
         () -> context.navigator().open(() -> new ConsequenceScreen(context, rule.consequence())));
   }
 
-  static String heading(StandingRule rule) {
-    return Words.capital(standing(rule) + rule.consequence().headline());
+  static String heading(StandingRule rule, boolean open) {
+    return Words.capital(standing(rule, open) + rule.consequence().headline());
+  }
+
+  private static String standing(StandingRule rule, boolean open) {
+    return open && rule.answer().isEmpty() ? "" : standing(rule);
   }
 
   /** How a check stands; empty where nothing is to be checked. */
@@ -47,7 +55,8 @@ final class RuleRows {
 
   /** What tells it from the others where the heading is all that is seen: what is to be checked. */
   private static String alone(String standing, Consequence consequence) {
-    String further = consequence.effect().isCheck() ? further(consequence) : "";
+    String further =
+        consequence.effect().isCheck() ? Words.firstSentence(further(consequence)) : "";
     return Words.capital(
         standing + (further.isEmpty() ? consequence.headline() : Words.withoutStop(further)));
   }

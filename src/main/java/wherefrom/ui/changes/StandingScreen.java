@@ -15,13 +15,16 @@ public final class StandingScreen extends ListPage {
   private final String none;
   private final Function<ChangesModel, List<StandingRule>> wanted;
   private final ChangesModel model;
+  private final boolean openAlone;
 
   private StandingScreen(
       ScreenContext context,
       String title,
       String none,
-      Function<ChangesModel, List<StandingRule>> wanted) {
+      Function<ChangesModel, List<StandingRule>> wanted,
+      boolean openAlone) {
     super(context, title);
+    this.openAlone = openAlone;
     this.none = none;
     this.wanted = wanted;
     model = new ChangesModel(context.getJob());
@@ -29,12 +32,12 @@ public final class StandingScreen extends ListPage {
 
   public static StandingScreen all(ScreenContext context) {
     return new StandingScreen(
-        context, "Everything that applies", "Nothing applies yet.", ChangesModel::standing);
+        context, "Everything that applies", "Nothing applies yet.", ChangesModel::standing, false);
   }
 
   public static StandingScreen openChecks(ScreenContext context) {
     return new StandingScreen(
-        context, "Open checks", "No check is open.", ChangesModel::openChecks);
+        context, "Open checks", "No check is open.", ChangesModel::openChecks, true);
   }
 
   /** What stands for one part, at the place that it came out of. */
@@ -44,7 +47,8 @@ public final class StandingScreen extends ListPage {
         context,
         Words.capital(PlaceWords.named(context.state().layout(), part.home())),
         "No change or finding concerns this part.",
-        model -> model.standingFor(item));
+        model -> model.standingFor(item),
+        false);
   }
 
   @Override
@@ -60,6 +64,6 @@ public final class StandingScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return wanted.apply(model).stream().map(rule -> RuleRows.of(context, rule)).toList();
+    return wanted.apply(model).stream().map(rule -> RuleRows.of(context, rule, openAlone)).toList();
   }
 }

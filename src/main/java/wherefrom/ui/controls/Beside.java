@@ -8,7 +8,7 @@ import javafx.scene.layout.Region;
  * else the work alone.
  */
 public final class Beside extends Region {
-  /** The pane's part of upright glass. */
+  /** The pane's part of upright glass; a sentence in it may need more. */
   private static final double STRIP = 0.2;
 
   private final Region work;
@@ -55,7 +55,7 @@ public final class Beside extends Region {
   }
 
   private void over(double width, double height) {
-    double high = Math.floor(STRIP * height);
+    double high = Math.ceil(Math.max(STRIP * height, pane.minHeight(width)));
     double left = height - high - gap;
     boolean both = roomy && work.minHeight(width) <= left;
     pane.setVisible(both);

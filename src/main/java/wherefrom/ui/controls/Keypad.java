@@ -4,14 +4,15 @@ import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A large number pad with the figures typed so far above it. */
 public final class Keypad extends VBox implements FigurePad {
   /** What stands on the key that turns a figure's sign, wherever one can be less than nothing. */
-  public static final String SIGN = "+ / −";
+  public static final String SIGN = "+/−";
 
   private static final int UPRIGHT = 3;
   private static final int LOW = 4;
@@ -24,6 +25,7 @@ public final class Keypad extends VBox implements FigurePad {
   private final List<Node> low;
   private final Tiles tiles;
   private final StringBuilder typed = new StringBuilder();
+  private Optional<FieldRow> beside = Optional.empty();
   private boolean elsewhere;
   private Runnable told = () -> {};
 
@@ -45,19 +47,23 @@ public final class Keypad extends VBox implements FigurePad {
   private double high(int rows) {
     double gap = touch.scale().gap();
     double row = Math.ceil(upright.get(0).minHeight(-1));
-    return rows * (row + gap) - gap + (elsewhere ? 0 : gap + shown.minHeight(-1));
+    double field = beside.map(FieldRow::level).orElseGet(() -> shown.minHeight(-1));
+    return rows * (row + gap) - gap + (elsewhere ? 0 : gap + field);
   }
 
   /** Puts keys beside the figures. */
-  public void putBeside(Node... keys) {
-    HBox row = Panes.row(touch.scale(), Panes.grow(shown));
-    row.getChildren().addAll(keys);
+  public void putBeside(Region... keys) {
+    FieldRow row = new FieldRow(touch, shown, List.of(keys));
+    beside = Optional.of(row);
+    elsewhere = false;
+    told = () -> {};
     getChildren().setAll(row, tiles);
   }
 
   /** The figures are shown elsewhere: the pad is its keys alone. */
   public void showElsewhere(Runnable changed) {
     elsewhere = true;
+    beside = Optional.empty();
     told = changed;
     getChildren().setAll(tiles);
   }
@@ -79,7 +85,11 @@ public final class Keypad extends VBox implements FigurePad {
 
   @Override
   protected void layoutChildren() {
-    boolean roomy = getHeight() >= high(upright.size() / UPRIGHT);
+    double below = beside.filter(row -> row.isNarrow(getWidth())).map(FieldRow::below).orElse(0.0);
+    boolean stacked = below > 0 && getHeight() >= high(upright.size() / LOW) + below;
+    beside.ifPresent(row -> row.stack(stacked));
+    double high = getHeight() - (stacked ? below : 0);
+    boolean roomy = high >= high(upright.size() / UPRIGHT);
     tiles.setCells(roomy ? upright : low, roomy ? UPRIGHT : LOW);
     super.layoutChildren();
   }

@@ -21,6 +21,9 @@ public final class LetterBoard extends Region {
 
   private static final int NARROW_COLUMNS = 8;
 
+  /** On glass that stands upright. */
+  private static final int LEAST_COLUMNS = 5;
+
   /** Capitals, the other page, the space. */
   private static final int EXTRA = 3;
 
@@ -158,7 +161,8 @@ public final class LetterBoard extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return NARROW_COLUMNS * (touch.scale().px(Scale.KEY_MM) + gap()) - gap();
+    double head = back.minWidth(-1) + erase.minWidth(-1) + done.minWidth(-1) + 2 * gap();
+    return Math.max(head, LEAST_COLUMNS * (wide() + gap()) - gap());
   }
 
   @Override
@@ -251,12 +255,22 @@ public final class LetterBoard extends Region {
 
   private void narrow(double width) {
     double first = first();
-    place(done, place(erase, place(back, 0, first), first), first);
+    double liked = back.prefWidth(-1) + erase.prefWidth(-1) + done.prefWidth(-1) + 2 * gap();
+    boolean tight = liked > width;
+    double from = place(back, 0, tight ? back.minWidth(-1) : back.prefWidth(-1), first);
+    double rest = Math.floor(width - from - gap() - Math.ceil(done.minWidth(-1)));
+    from = place(erase, from, tight ? rest : erase.prefWidth(-1), first);
+    done.resizeRelocate(from, 0, width - from, first);
     field.show(typed(), message, 0, first + gap(), width, fieldHigh(width));
   }
 
   private double place(Region key, double from, double high) {
-    double wide = Math.ceil(key.prefWidth(-1));
+    return place(key, from, key.prefWidth(-1), high);
+  }
+
+  /** Where the next one begins. */
+  private double place(Region key, double from, double width, double high) {
+    double wide = Math.ceil(width);
     key.resizeRelocate(from, 0, wide, high);
     return from + wide + gap();
   }

@@ -93,7 +93,7 @@ public final class TagPlate extends Region {
     eyelet.setCenterY(height / 2);
     double left = left(height);
     double wide = Math.max(0, getWidth() - left - edge);
-    double spare = (height - content.minHeight(wide)) / 2;
+    double spare = (height - content.prefHeight(wide)) / 2;
     double above = Math.max(leastEdge, Math.min(edge, spare));
     content.resizeRelocate(left, above, wide, Math.max(0, height - 2 * above));
   }

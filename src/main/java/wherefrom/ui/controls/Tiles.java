@@ -149,20 +149,28 @@ public final class Tiles extends Region implements Levelled {
     keys.forEach(key -> key.cap(size));
   }
 
+  /** A letter on a key of a pad does not shrink because a word beside it has less room. */
   private void levelKeys() {
-    double size = Math.min(cap, fitted());
-    keys().forEach(key -> key.cap(size));
+    for (boolean letters : new boolean[] {false, true}) {
+      double size = Math.min(cap, fitted(letters));
+      keys().stream().filter(key -> key.isLetter() == letters).forEach(key -> key.cap(size));
+    }
   }
 
   /** What the words of its keys have room for, as they are laid out. */
   @Override
   public double fitted() {
+    return Math.min(fitted(false), fitted(true));
+  }
+
+  private double fitted(boolean letters) {
     double width = getWidth();
     int columns = columns(width);
     double even = cellWidth(width, columns);
     boolean uneven = isUneven(width);
     double height = uneven ? getHeight() : cellHeight(Math.max(1, rows(columns)));
     return keys().stream()
+        .filter(key -> key.isLetter() == letters)
         .mapToDouble(key -> key.fitted(uneven ? unevenWidth(key, width) : even, height))
         .min()
         .orElse(Double.MAX_VALUE);

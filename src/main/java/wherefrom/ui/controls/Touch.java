@@ -166,7 +166,7 @@ public final class Touch extends Lettering {
   }
 
   /** Whether a node is a target. */
-  static boolean isTarget(Node node) {
+  public static boolean isTarget(Node node) {
     return node.getProperties().containsKey(MARK);
   }
 

@@ -137,6 +137,11 @@ public final class TouchKey extends Region implements Levelled {
     return words.fit(width - 2 * aside - boxWidth(), Math.max(0, room));
   }
 
+  /** Whether it is a key of a pad with a single letter or figure on it. */
+  boolean isLetter() {
+    return getStyleClass().contains("pad") && words.words().length() == 1;
+  }
+
   @Override
   public void cap(double sizePx) {
     words.cap(sizePx);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
@@ -19,6 +20,7 @@ public final class VerdictCard extends StackPane {
   private static final double UPRIGHT_MARK_MM = 30;
 
   private static final double BETWEEN_MM = 6;
+  private static final double BELOW_MM = 2;
 
   /** Round figure and words together: a pane of layers asks them for a height without its own. */
   private static final double PAD_MM = 5;
@@ -42,20 +44,16 @@ public final class VerdictCard extends StackPane {
    */
   public void show(Cue cue, String headline, List<String> lines, String small) {
     getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
-    VBox words = new VBox(touch.scale().px(2));
-    words.setAlignment(Pos.CENTER_LEFT);
     List<String> large = new ArrayList<>(List.of(headline(cue, headline)));
     large.addAll(lines);
-    words.getChildren().add(Panes.grow(touch.verdict(String.join("\n", large))));
-    if (!small.isEmpty()) {
-      words.getChildren().add(touch.text(small));
-    }
-    Panes.grow(words);
+    Region words =
+        new VerdictLines(
+            touch.verdict(String.join("\n", large)), touch.text(small), touch.scale().px(BELOW_MM));
     arrange = () -> put(cue, words);
     arrange.run();
   }
 
-  private void put(Cue cue, VBox words) {
+  private void put(Cue cue, Region words) {
     double between = touch.scale().px(BETWEEN_MM);
     if (Panes.isUpright(this)) {
       VBox over = new VBox(between, mark(cue, UPRIGHT_MARK_MM), words);

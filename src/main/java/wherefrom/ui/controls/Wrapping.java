@@ -24,7 +24,7 @@ final class Wrapping {
    */
   private static final Pattern BREAK =
       Pattern.compile(
-          "(?<=[ /\\\\]|[A-Za-z0-9]{2}_)(?<!± )(?!…)(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%|IN|EX)(?![A-Za-z]))"
+          "(?<=[ /\\\\]|[A-Za-z0-9]{2}_)(?<!± )(?!…)(?!(?<=\\d )(?:in|mm|cc|deg|psi|rpm|g|%|N·m|lb·ft|IN|EX)(?![A-Za-z]))"
               + "(?!(?<=\\b\\d{4} )\\d\\d(?!\\d))(?!(?<=\\b(?:[Rr]od|[Mm]ain|[Bb]olt) )\\d)"
               + "|(?<=[a-z]-)(?=[a-z0-9])");
 

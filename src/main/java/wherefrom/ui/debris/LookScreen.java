@@ -1,5 +1,6 @@
 package wherefrom.ui.debris;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
@@ -45,10 +46,18 @@ public final class LookScreen extends Page {
             context.scale(), PER_ROW, Stream.concat(looks, Stream.of(note)).toArray(Node[]::new)));
   }
 
-  /** Large letters: a look in each row. */
+  /** Large letters: two looks in each row. */
   private Region paged() {
-    Pager<DebrisLook> rows = Pager.list(touch(), this::key);
-    rows.setItems(List.of(DebrisLook.values()));
+    Pager<List<DebrisLook>> rows =
+        Pager.list(
+            touch(),
+            pair -> Tiles.row(context.scale(), pair.stream().map(this::key).toArray(Node[]::new)));
+    List<DebrisLook> all = List.of(DebrisLook.values());
+    List<List<DebrisLook>> pairs = new ArrayList<>();
+    for (int at = 0; at < all.size(); at += 2) {
+      pairs.add(all.subList(at, Math.min(at + 2, all.size())));
+    }
+    rows.setItems(pairs);
     return rows;
   }
 

@@ -16,6 +16,8 @@ import wherefrom.ui.controls.TagKey;
 
 /** Did it reach the mains? What asks it, what answers it, what is still to be looked at. */
 public final class MainsScreen extends ListPage {
+  private static final int TOGETHER = 3;
+
   private final DebrisModel model;
   private final TagKey tag;
   private final KeyRow keys;
@@ -79,16 +81,15 @@ public final class MainsScreen extends ListPage {
     return said(Words.capital(answer.answer()), Words.sentence(answer.because()));
   }
 
-  /** Those of one sort in one row where letters are small: they are short. */
+  /** Several of one sort in one row: they are short. */
   private void each(List<Region> rows, String heading, List<String> what) {
-    int together = touch().isLarge() ? 1 : 3;
-    for (int at = 0; at < what.size(); at += together) {
-      List<String> some = what.subList(at, Math.min(what.size(), at + together));
-      if (together == 1) {
-        rows.addAll(said(heading, Words.capital(some.get(0))));
-      } else {
-        rows.add(told(heading, some.stream().map(Words::capital).toArray(String[]::new)));
-      }
+    if (touch().isLarge() && !what.isEmpty()) {
+      rows.addAll(said(heading, Words.sentence(String.join("; ", what))));
+      return;
+    }
+    for (int at = 0; at < what.size(); at += TOGETHER) {
+      List<String> some = what.subList(at, Math.min(what.size(), at + TOGETHER));
+      rows.add(told(heading, some.stream().map(Words::capital).toArray(String[]::new)));
     }
   }
 }

@@ -38,9 +38,9 @@ public final class BuyLineScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    List<Region> rows = new ArrayList<>(said("Size", line.sizeWords() + "."));
-    rows.addAll(said("For", DecideModel.places(line.places()) + "."));
-    rows.addAll(said("Because", line.reason()));
+    List<Region> rows = new ArrayList<>(said("Size", Words.sentence(line.sizeWords())));
+    rows.addAll(said("For", Words.sentence(model.places(line))));
+    rows.addAll(said("Because", Words.sentence(line.reason())));
     if (touch().isLarge()) {
       rows.addAll(said("When it is here", Words.sentence(model.retires(line))));
     }

@@ -8,6 +8,7 @@ import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.Replacement;
 import wherefrom.rules.consequence.Goods;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ListPage;
@@ -95,7 +96,7 @@ public final class BuyScreen extends ListPage implements Scannable {
 
   private Region row(BuyLine line) {
     return key(
-        line.words(),
+        Words.capital(line.words()),
         touch().brief(line.orderWords() + "; " + line.arrivedWords(), ""),
         () -> open(() -> new GoodsScreen(context, line)));
   }

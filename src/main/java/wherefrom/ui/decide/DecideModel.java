@@ -23,8 +23,18 @@ import wherefrom.text.UsualWords;
 /** What is decided and what is not, kind by kind, and the list of what must be bought. */
 final class DecideModel {
 
-  /** The used parts of one kind, with how many of them nobody has decided about. */
-  record Group(PartKind kind, int parts, int undecided) {}
+  /**
+   * The used parts of one kind, with how many of them nobody has decided about.
+   *
+   * @param waiting how many of those are held up for want of a decision
+   */
+  record Group(PartKind kind, int parts, int undecided, int waiting) {
+
+    /** How it stands, in the words of {@link DecideModel#open}: the kinds add up to the whole. */
+    String words() {
+      return open(waiting, undecided);
+    }
+  }
 
   /**
    * A line of a set: a part, what is proposed for it, and what is decided.
@@ -51,20 +61,18 @@ final class DecideModel {
   }
 
   /**
-   * What is undecided, in words that never say less than the rows do: {@code 27 to decide, 40 may
-   * wait}.
-   *
-   * @param whole with what may wait beside what is held up
+   * What is to be decided, in words that never say less than the rows do: {@code 27 to decide}, or
+   * what may wait where nothing is held up.
    */
-  String open(boolean whole) {
-    int waiting = waiting();
-    int rest = groups().stream().mapToInt(Group::undecided).sum() - waiting;
-    String later = rest + " may wait";
-    if (waiting == 0) {
-      return rest <= 0 ? "all decided" : later;
+  String open() {
+    return open(waiting(), groups().stream().mapToInt(Group::undecided).sum());
+  }
+
+  private static String open(int waiting, int undecided) {
+    if (waiting > 0) {
+      return waiting + " to decide";
     }
-    String held = waiting + " to decide";
-    return whole && rest > 0 ? held + ", " + later : held;
+    return undecided == 0 ? "all decided" : undecided + " may wait";
   }
 
   /** {@code 3 EX pushrod}. */
@@ -98,11 +106,13 @@ final class DecideModel {
   }
 
   List<Group> groups() {
+    List<Part> waiting = deciding.listUndecided();
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : state().kinds().stream().sorted().toList()) {
       int many = used(kind).size();
       if (many > 0) {
-        groups.add(new Group(kind, many, undecided(kind)));
+        int held = (int) waiting.stream().filter(part -> part.kind() == kind).count();
+        groups.add(new Group(kind, many, undecided(kind), held));
       }
     }
     return groups;
@@ -252,6 +262,14 @@ final class DecideModel {
 
   private NewPart fresh(Part old) {
     return NewPart.asListed(state(), old);
+  }
+
+  /** For which places a line buys: all that the kind has, or those that are named. */
+  String places(Replacement line) {
+    int all = used(line.kind()).size();
+    return all > 2 && replaced(line).size() == all
+        ? "All " + all + " places of this engine"
+        : places(line.places());
   }
 
   /**

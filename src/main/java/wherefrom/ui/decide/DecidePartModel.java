@@ -83,9 +83,13 @@ final class DecidePartModel {
     Proposal proposal = deciding.propose(item);
     String heading = DecideModel.proposed(proposal.decision());
     for (Proposal.Reason reason : proposal.reasons()) {
-      lines.add(new Line(heading, reason.sentence(), reason.source() + "."));
+      lines.add(new Line(heading, Words.capital(reason.sentence()), reason.source() + "."));
       heading = "And because";
     }
+    record().remarks().stream()
+        .filter(remark -> remark.photo().isEmpty())
+        .map(remark -> new Line("Note", remark.text()))
+        .forEach(lines::add);
     for (StandingRule rule : job.state().rules().listFor(record().part())) {
       if (rule.isOpenCheck()) {
         lines.add(
@@ -116,7 +120,7 @@ final class DecidePartModel {
       return new Line("It is new", "A new part needs no decision.");
     }
     return deciding.isWanted(item)
-        ? new Line("Not decided: not cleared to fit", "")
+        ? new Line("Not cleared to fit", "")
         : new Line("Not decided", "Nothing speaks against it: it needs no decision.");
   }
 

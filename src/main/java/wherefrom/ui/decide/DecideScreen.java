@@ -41,7 +41,7 @@ public final class DecideScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    return touch().brief(model.open(true), model.open(false));
+    return model.open();
   }
 
   @Override
@@ -49,13 +49,22 @@ public final class DecideScreen extends Page implements Scannable {
     grid.show(model.groups().stream().map(this::cell).toList());
     Optional<Part> next = model.next();
     foot.offerTag(next.isPresent());
-    next.ifPresent(
-        part -> tag.setWords("Next: " + model.title(part), touch().brief(standing(), "")));
+    next.map(model::title)
+        .ifPresent(
+            part ->
+                tag.setWords(touch().brief("Next: " + part, part), touch().brief(standing(), "")));
     keys.setActs(
         List.of(
-            act("What to buy", () -> open(() -> new BuyScreen(context))),
-            act(model.isAskedOfAll() ? "Ask less" : "Ask of all", this::ask),
-            act("Type a code", () -> ScannedPart.type(context, WANTED, this::decide))));
+            act(touch().brief("What to buy", "Buy"), () -> open(() -> new BuyScreen(context))),
+            act(asking(), this::ask),
+            act(
+                touch().brief("Type a code", "Code"),
+                () -> ScannedPart.type(context, WANTED, this::decide))));
+  }
+
+  /** The key that changes for which parts a decision is asked. */
+  private String asking() {
+    return model.isAskedOfAll() ? "Ask less" : "Ask all";
   }
 
   private String standing() {
@@ -65,7 +74,7 @@ public final class DecideScreen extends Page implements Scannable {
   private Cell cell(DecideModel.Group group) {
     return new Cell(
         Words.capital(group.kind().plural()),
-        group.undecided() == 0 ? "all decided" : group.undecided() + " undecided",
+        group.words(),
         () -> open(() -> new DecideSetScreen(context, group.kind())),
         Optional.of(SubjectPictures.of(context, group.kind())),
         OptionalDouble.of(1 - (double) group.undecided() / group.parts()));

@@ -42,7 +42,9 @@ public final class GasketSetScreen extends ListPage {
       rows.add(
           key(
               one.pieces() + " × " + one.what(),
-              held ? held(one) : "not in the set: bought by itself",
+              held
+                  ? held(one)
+                  : touch().brief("not in the set: bought by itself", "bought by itself"),
               () -> tick(one, held)));
     }
     return rows;

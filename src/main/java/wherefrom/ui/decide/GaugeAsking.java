@@ -54,7 +54,8 @@ final class GaugeAsking {
     if (gauging.hasSteps()) {
       gauging.ways().forEach(way -> choices.add(measured(way)));
     }
-    choices.add(new Choice<>(this::readOff, "Only read off the box", "nothing is measured"));
+    choices.add(
+        new Choice<>(this::readOff, "Only read off the box", detail("nothing is measured")));
     if (!gauging.hasSteps()) {
       gauging.ways().forEach(way -> choices.add(measured(way)));
     }
@@ -62,7 +63,13 @@ final class GaugeAsking {
   }
 
   private Choice<Runnable> measured(GoodsWay way) {
-    return new Choice<>(() -> askReading(way), "Measured: " + way.words(), "on one of them");
+    return new Choice<>(
+        () -> askReading(way), "Measured: " + way.words(), detail("on one of them"));
+  }
+
+  /** Large letters leave no room for what the question says already. */
+  private String detail(String words) {
+    return context.touch().brief(words, "");
   }
 
   private void readOff() {

@@ -19,10 +19,11 @@ public final class GoodsScreen extends ListPage implements Scannable {
   private final BuyLine first;
 
   GoodsScreen(ScreenContext context, BuyLine line) {
-    super(context, line.words());
+    super(context, Words.capital(line.words()));
     first = line;
     TagKey tag = tag(() -> new BuyAsking(context, now()).askArrived());
-    tag.setWords("Check in what came", touch().brief(checkedBy(line), ""));
+    tag.setWords(
+        touch().brief("Check in what came", "Check it in"), touch().brief(checkedBy(line), ""));
     layOut(tag);
   }
 
@@ -55,12 +56,13 @@ public final class GoodsScreen extends ListPage implements Scannable {
   @Override
   protected List<Region> rows() {
     BuyLine line = now();
-    List<Region> rows = new ArrayList<>(said("At the counter", line.orderWords() + "."));
+    List<Region> rows = new ArrayList<>(said("At the counter", Words.sentence(line.orderWords())));
     rows.addAll(
         said(
             "Usual package",
-            line.packageWords() + " (common practice, no source). Ask the supplier."));
-    rows.addAll(said("Because", Words.withStop(line.reason())));
+            Words.capital(line.packageWords())
+                + " (common practice, no source). Ask the supplier."));
+    rows.addAll(said("Because", Words.sentence(line.reason())));
     rows.add(key("Type an offer", "who, how many, how much", this::offer));
     String numbers = String.join(", ", line.numbers());
     rows.add(

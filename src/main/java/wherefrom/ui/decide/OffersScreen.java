@@ -10,6 +10,7 @@ import wherefrom.job.money.BuyLine;
 import wherefrom.job.money.Buying;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.SupplierOffer;
+import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
@@ -31,8 +32,17 @@ public final class OffersScreen extends ListPage {
 
   /** {@code 1 × 16 at 85.00: 85.00 EUR}. */
   static String words(SupplierOffer.Priced one, MoneyBook book) {
+    return packed(one) + ": " + book.budget().text(one.amount());
+  }
+
+  private static String packed(SupplierOffer.Priced one) {
     String packed = one.holds() == 1 ? "" + one.packages() : one.packages() + " × " + one.holds();
-    return packed + " at " + one.price().text() + ": " + book.budget().text(one.amount());
+    return packed + " at " + one.price().text();
+  }
+
+  /** Between the columns the currency is said once; large letters have room for the sum. */
+  private String cell(SupplierOffer.Priced one) {
+    return touch().brief(packed(one) + ": " + one.amount().text(), one.amount().text());
   }
 
   private List<SupplierOffer> both(Buying buying) {
@@ -46,11 +56,11 @@ public final class OffersScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     Buying buying = new Buying(context.state());
-    MoneyBook book = new MoneyBook(context.getJob());
+    String currency = new MoneyBook(context.getJob()).budget().currency();
     List<SupplierOffer> both = both(buying);
     List<Region> rows = new ArrayList<>();
     rows.add(row("", both, SupplierOffer::supplier));
-    rows.add(row("Sum", both, one -> book.budget().text(one.sum())));
+    rows.add(row(currency.isEmpty() ? "Sum" : "Sum, " + currency, both, one -> one.sum().text()));
     rows.add(
         row(
             "Lacks",
@@ -60,9 +70,9 @@ public final class OffersScreen extends ListPage {
       if (line.open() > 0) {
         rows.add(
             row(
-                line.words(),
+                Words.capital(line.words()),
                 both,
-                one -> one.find(line).map(item -> words(item, book)).orElse("lacks it")));
+                one -> one.find(line).map(this::cell).orElse("lacks it")));
       }
     }
     return rows;

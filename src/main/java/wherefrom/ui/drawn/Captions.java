@@ -12,7 +12,7 @@ import wherefrom.ui.controls.Touch;
 /**
  * FRONT, from where the engine is seen, FLYWHEEL: above the drawing, as wide as it is. Where they
  * do not fit side by side, the words in the middle get a line of their own. They are the first to
- * leave; FRONT and FLYWHEEL stay as long as there is any room for them, as a drawing whose ends
+ * leave, then FLYWHEEL; FRONT stays as long as there is any room for it, as a drawing whose ends
  * nobody knows can be held the wrong way round.
  */
 final class Captions extends Region {
@@ -22,11 +22,11 @@ final class Captions extends Region {
     ALL,
     /** The two ends, in one line. */
     ENDS,
-    /** The two ends, FLYWHEEL in the line below FRONT. */
-    STEPPED,
     /** Each end beside its end of the drawing, where there is no height above it. */
     BESIDE,
-    /** The front alone, beside the drawing: it tells the other end, too. */
+    /** The front alone, in a line above its end: it tells the other end, too. */
+    FRONT_ABOVE,
+    /** The same beside the drawing. */
     FRONT;
 
     boolean isBeside() {
@@ -82,7 +82,7 @@ final class Captions extends Region {
     return switch (what) {
       case ALL -> least();
       case ENDS -> ends();
-      case STEPPED -> Math.max(front.prefWidth(-1), rear.prefWidth(-1));
+      case FRONT_ABOVE -> front.prefWidth(-1);
       case BESIDE, FRONT -> left(what) + right(what);
     };
   }
@@ -111,8 +111,7 @@ final class Captions extends Region {
   double height(Shown what, double width) {
     return switch (what) {
       case ALL -> height(width);
-      case ENDS -> line;
-      case STEPPED -> 2 * line;
+      case ENDS, FRONT_ABOVE -> line;
       case BESIDE, FRONT -> 0;
     };
   }
@@ -172,12 +171,10 @@ final class Captions extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double y = getHeight() - line;
-    boolean stepped = shown == Shown.STEPPED;
-    front.resizeRelocate(0, stepped ? 0 : y, front.prefWidth(-1), line);
+    front.resizeRelocate(0, y, front.prefWidth(-1), line);
     double rearWide = rear.prefWidth(-1);
     rear.resizeRelocate(width - rearWide, y, rearWide, line);
-    rear.setVisible(
-        shown != Shown.FRONT && (!stepped || keptTo <= Math.max(keptFrom, width - rearWide)));
+    rear.setVisible(shown != Shown.FRONT && shown != Shown.FRONT_ABOVE);
     if (shown != Shown.ALL) {
       seen.setVisible(false);
       return;

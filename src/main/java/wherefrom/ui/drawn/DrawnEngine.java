@@ -23,6 +23,7 @@ import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.PlacedMark;
+import wherefrom.drawing.Sign;
 import wherefrom.drawing.StopRings;
 import wherefrom.drawing.Target;
 import wherefrom.engine.Layout;
@@ -39,6 +40,7 @@ public final class DrawnEngine extends Region {
   private final Function<Bounds, Drawing> maker;
   private final Optional<DrawnZones> zones;
   private final Group picture = new Group();
+  private final Group words = new Group();
   private final Group here = new Group();
   private final CarrierNodes carriers = new CarrierNodes();
   private final Map<Place, PartNode> parts = new HashMap<>();
@@ -143,7 +145,7 @@ public final class DrawnEngine extends Region {
    * would cross other parts.
    */
   public Optional<Point2D> wireEnd(Place place) {
-    return drawing.flatMap(drawn -> WireEnd.of(drawn, place));
+    return drawing.flatMap(drawn -> WireEnd.of(drawn, place).filter(end -> isUnmarked(drawn, end)));
   }
 
   /** What is drawn; empty before it has a size. */
@@ -181,7 +183,7 @@ public final class DrawnEngine extends Region {
   private void build(Drawing drawn) {
     drawing = Optional.of(drawn);
     carriers.build(drawn, states);
-    Group words = new Group(ShapeNodes.of(drawn.words()));
+    words.getChildren().setAll(ShapeNodes.of(drawn.words()));
     Group figures = new Group();
     Group markGroup = new Group();
     parts.clear();
@@ -240,6 +242,17 @@ public final class DrawnEngine extends Region {
     }
   }
 
+  /** Whether a wire from below to this end runs over no mark but the small tags of what is out. */
+  private boolean isUnmarked(Drawing drawn, Point2D end) {
+    return marks.keySet().stream()
+        .flatMap(at -> MarkPlan.of(at, asked, states, pointed, drawn.glass()).stream())
+        .filter(mark -> mark.sign() != Sign.OUT)
+        .noneMatch(
+            mark ->
+                Math.abs(mark.at().x() - end.getX()) < mark.side() / 2
+                    && mark.at().y() + mark.side() / 2 > end.getY());
+  }
+
   /** All that its marks follow from. */
   private List<Object> stateOf(Anchor anchor) {
     List<Object> all = new ArrayList<>();
@@ -259,6 +272,17 @@ public final class DrawnEngine extends Region {
           .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
     }
     here.getChildren().addAll(ShapeNodes.of(StopRings.of(drawn, wrong, right)));
+    keepLettersFree(drawn);
+  }
+
+  private void keepLettersFree(Drawing drawn) {
+    Set<Place> shown = pointing ? pointed : Set.of();
+    ValveLetters.keepFree(
+        words,
+        shown.stream()
+            .flatMap(place -> drawn.find(place).stream())
+            .map(PartFigure::pointer)
+            .toList());
   }
 
   private void zones(Drawing drawn) {

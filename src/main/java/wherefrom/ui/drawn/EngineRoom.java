@@ -146,6 +146,13 @@ final class EngineRoom {
     return hasNamed(side, foot, width, lower) && fit(side, foot, width, lower).pitch() >= least;
   }
 
+  /** Whether a drawing with the names of its ends is as large in a narrower room. */
+  boolean spares(View side, BelowPanRail foot, double width, double height, double narrower) {
+    return narrower > 0
+        && hasNamed(side, foot, narrower, height)
+        && fit(side, foot, narrower, height).pitch() >= fit(side, foot, width, height).pitch();
+  }
+
   /** From this pitch each cylinder has a zone of its own. */
   private double zoned() {
     return glass.finger() + glass.gap();

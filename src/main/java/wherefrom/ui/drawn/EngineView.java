@@ -22,7 +22,6 @@ import wherefrom.parts.BigPartName;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -168,9 +167,14 @@ public final class EngineView extends Region {
     return room.hasNamed(side, foot, width, height);
   }
 
-  /** Whether it may be made lower than this height, so that words find room below it. */
+  /** Whether it may be made lower for words below it. */
   public boolean yields(double width, double height, double lower) {
     return room.yields(side, foot, width, height, lower);
+  }
+
+  /** Whether it is drawn as large in a narrower room, and its ends named there. */
+  public boolean spares(double width, double height, double narrower) {
+    return room.spares(side, foot, width, height, narrower);
   }
 
   /** How high it is with its captions where it is drawn as wide as this. */
@@ -206,7 +210,7 @@ public final class EngineView extends Region {
   }
 
   private void redraw() {
-    Asked asked = new Asked(tracked, kind.or(places::meant));
+    Asked asked = new Asked(tracked, kind, places.beside());
     EngineSight wanted = new EngineSight(asked, side, foot, ringed, room.isLettered());
     if (madeFrom.filter(wanted::equals).isEmpty()) {
       madeFrom = Optional.of(wanted);
@@ -287,9 +291,9 @@ public final class EngineView extends Region {
     }
   }
 
+  /** As wide as the rows round it, at the lower edge: a key alone in an empty room is lost. */
   private void placeKey(double width, double height) {
-    double wide = Math.min(width, Math.max(key.prefWidth(-1), touch.scale().px(2 * Scale.KEY_MM)));
-    double high = Math.min(height, Math.ceil(key.minHeight(wide)));
-    key.resizeRelocate((width - wide) / 2, (height - high) / 2, wide, high);
+    double high = Math.min(height, Math.ceil(key.minHeight(width)));
+    key.resizeRelocate(0, height - high, width, high);
   }
 }

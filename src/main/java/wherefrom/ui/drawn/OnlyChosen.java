@@ -5,7 +5,7 @@ import java.util.Set;
 import wherefrom.parts.PartKind;
 
 /** The kinds that an engine shows only where they are what is asked about. */
-public final class OnlyChosen {
+final class OnlyChosen {
   private static final Set<PartKind> KINDS =
       EnumSet.of(
           PartKind.PIVOT,
@@ -17,7 +17,7 @@ public final class OnlyChosen {
 
   private OnlyChosen() {}
 
-  public static boolean has(PartKind kind) {
+  static boolean has(PartKind kind) {
     return KINDS.contains(kind);
   }
 }

@@ -15,6 +15,9 @@ import wherefrom.ui.controls.Touch;
 public final class PlaceCounts extends Region {
   private static final double ROW_MM = 11.7;
 
+  /** Rows come as near to each other as their marks let them before one is left out. */
+  private static final double LEAST_ROW_MM = 9.5;
+
   /**
    * How many parts stand so.
    *
@@ -40,7 +43,7 @@ public final class PlaceCounts extends Region {
       Row row =
           new Row(
               new SignMark(touch.scale(), count.sign()),
-              touch.fit(parts, Scale.WORKING_MM, Scale.WORKING_MM, true),
+              touch.fit(parts, Scale.WORKING_MM, Scale.SMALL_MM, true),
               touch.small(count.words()));
       rows.add(row);
       getChildren().addAll(row.mark(), row.figure(), row.words());
@@ -69,26 +72,39 @@ public final class PlaceCounts extends Region {
           Math.max(
               widest,
               row.mark().prefWidth(-1)
-                  + row.figure().leastLineWidth()
+                  + row.figure().prefWidth(-1)
                   + row.words().leastLineWidth()
                   + 2 * gap());
     }
     return number * widest + (number - 1) * touch.scale().gap();
   }
 
-  private double row() {
-    return touch.scale().px(ROW_MM) * touch.scale().textFactor();
+  private double row(double mm) {
+    return touch.scale().px(mm) * touch.scale().textFactor();
   }
 
-  /** How many rows find room in a height. */
+  /** How high so many columns are, in pixels. */
+  public double heightOf(int number) {
+    return Math.ceil(lines(number) * row(ROW_MM));
+  }
+
+  private int lines(int number) {
+    return (rows.size() + number - 1) / number;
+  }
+
+  /** The height of a row where all of them share this height. */
+  private double share(double height) {
+    return Math.min(row(ROW_MM), Math.max(row(LEAST_ROW_MM), height / Math.max(1, lines(columns))));
+  }
+
+  /** How many of them find room in a height. */
   public int fitting(double height) {
-    return columns * (int) Math.floor(height / row());
+    return columns * (int) Math.floor(height / share(height));
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    int lines = (rows.size() + columns - 1) / columns;
-    return Math.ceil(lines * row());
+    return heightOf(columns);
   }
 
   @Override
@@ -114,9 +130,10 @@ public final class PlaceCounts extends Region {
   protected void layoutChildren() {
     double wide = (getWidth() - (columns - 1) * touch.scale().gap()) / columns;
     int most = fitting(getHeight());
+    double high = share(getHeight());
     for (int at = 0; at < rows.size(); at++) {
-      int line = at / columns;
-      place(rows.get(at), at % columns * (wide + touch.scale().gap()), line * row(), wide);
+      double y = at / columns * high;
+      place(rows.get(at), at % columns * (wide + touch.scale().gap()), y, wide, high);
       boolean shown = at < most;
       rows.get(at).mark().setVisible(shown);
       rows.get(at).figure().setVisible(shown);
@@ -124,13 +141,12 @@ public final class PlaceCounts extends Region {
     }
   }
 
-  private void place(Row row, double x, double y, double wide) {
-    double high = row();
+  private void place(Row row, double x, double y, double wide, double high) {
     double mark = row.mark().prefWidth(-1);
     double markHigh = row.mark().prefHeight(-1);
     row.mark().resizeRelocate(x, y + (high - markHigh) / 2, mark, markHigh);
     double figureX = x + mark + gap();
-    double figure = row.figure().leastLineWidth();
+    double figure = row.figure().prefWidth(-1);
     row.figure().resizeRelocate(figureX, y, figure, high);
     double wordsX = figureX + figure + gap();
     row.words().resizeRelocate(wordsX, y, Math.max(1, x + wide - wordsX), high);

@@ -1,10 +1,10 @@
 package wherefrom.ui.drawn;
 
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wherefrom.drawing.PartState;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
 /**
@@ -36,9 +36,12 @@ record ShownPlaces(
     return new ShownPlaces(states, Set.of(), wrong, right);
   }
 
-  /** The kind that is meant where it would not be drawn otherwise. */
-  Optional<PartKind> meant() {
-    return here.stream().map(Place::kind).filter(OnlyChosen::has).findFirst();
+  /** The places of which it speaks that would not be drawn otherwise. */
+  Set<Place> beside() {
+    return Stream.of(here, wrong, right)
+        .flatMap(Set::stream)
+        .filter(place -> OnlyChosen.has(place.kind()))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Says it on a drawing. */

@@ -7,6 +7,8 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.drawing.BelowPanRail;
+import wherefrom.drawing.EngineStates;
+import wherefrom.drawing.PartState;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.parts.Home;
@@ -104,13 +106,22 @@ public final class EnginePageScreen extends Page implements Scannable {
   protected void refresh() {
     pages.show(engine);
     told.tell(
-        pages.index().places().stream().filter(this::isMeant).toList(), pages.index().states());
+        pages.index().places().stream().filter(this::isMeant).toList(),
+        pages.index().states(),
+        off());
     List<KeyRow.Act> acts = pages.index().besides();
     besides.setActs(acts);
     view.getChildren().remove(besides);
     if (!acts.isEmpty()) {
       view.getChildren().add(besides);
     }
+  }
+
+  /** Heads and shafts that are off have marks of their own, seen from above. */
+  private List<PartState> off() {
+    return engine.side() == View.ABOVE && pages.index().states() instanceof EngineStates states
+        ? states.listOff()
+        : List.of();
   }
 
   /** Whether it can be seen from this side, and is of the kind that is meant. */

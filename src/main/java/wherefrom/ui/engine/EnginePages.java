@@ -18,7 +18,6 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.EngineView;
@@ -143,9 +142,7 @@ public final class EnginePages {
         places.stream()
             .map(place -> new Choice<>(place, words(place), states.apply(place).words()))
             .toList();
-    context
-        .navigator()
-        .open(() -> new ChoiceScreen<>(context, index.title(), choices, index::open));
+    context.navigator().open(() -> new Listed<>(context, index, choices, index::open));
   }
 
   private String words(Place place) {
@@ -172,10 +169,7 @@ public final class EnginePages {
             .toList();
     context
         .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context, index.title(), choices, target -> tapped(Tap.of(target))));
+        .open(() -> new Listed<>(context, index, choices, target -> tapped(Tap.of(target))));
   }
 
   private static String words(Target target) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -16,6 +17,7 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.files.Saving;
@@ -28,6 +30,7 @@ public final class EngineScreen extends Page {
   private final LayoutEditor editor;
   private final Consumer<Layout> done;
   private final Pager<LayoutFields.Row> list;
+  private final TagKey tag;
 
   /**
    * Makes the screen.
@@ -41,32 +44,52 @@ public final class EngineScreen extends Page {
     this.done = done;
     Touch touch = context.touch();
     list = Pager.list(touch, this::row);
+    tag = touch.tag("Use it", "", this::use);
     VBox view =
         Panes.column(
             context.scale(),
             list,
             new Foot(
                 context,
-                touch.tag("Use it", "", this::use),
+                tag,
                 KeyRow.of(
                     context,
                     new KeyRow.Act("See it drawn", this::draw),
-                    new KeyRow.Act("Keep on the shelf", this::keep),
+                    new KeyRow.Act(touch.brief("Keep on the shelf", "Keep it"), this::keep),
                     new KeyRow.Act("Save to a file", this::save),
                     new KeyRow.Act("Load a file", this::load))));
     list.setItems(LayoutFields.of(draft));
     lay(view);
+    refresh();
   }
 
+  /** What is wrong has room in its row, but for large letters: it is said where it is put right. */
   private Region row(LayoutFields.Row row) {
     List<String> lines = new ArrayList<>(List.of(row.value()));
-    row.faults().forEach(fault -> lines.add("Wrong: " + fault));
+    if (context.touch().isLarge() && !row.faults().isEmpty()) {
+      lines.add("Not right yet.");
+    } else {
+      row.faults().forEach(fault -> lines.add(notYet(fault)));
+    }
     return ListRow.key(context.touch(), row.heading(), lines, () -> edit(row));
+  }
+
+  /** Without the field's name in the file: the row's heading names it. */
+  private static String notYet(String fault) {
+    return "Not yet: " + fault.substring(fault.indexOf(':') + 1).strip();
   }
 
   private void edit(LayoutFields.Row row) {
     editor.edit(row);
     changed();
+    if (context.touch().isLarge()) {
+      row.faults().stream().findFirst().map(EngineScreen::notYet).ifPresent(context::say);
+    }
+  }
+
+  /** The first row that is wrong. */
+  private Optional<LayoutFields.Row> firstWrong() {
+    return LayoutFields.of(draft).stream().filter(row -> !row.faults().isEmpty()).findFirst();
   }
 
   /** A layout that is wrong as typed has no drawing. */
@@ -89,7 +112,10 @@ public final class EngineScreen extends Page {
   }
 
   private void use() {
-    if (sound()) {
+    Optional<LayoutFields.Row> wrong = firstWrong();
+    if (wrong.isPresent()) {
+      edit(wrong.get());
+    } else if (sound()) {
       context.navigator().back();
       context.kept().drop(DraftLeft.class);
       done.accept(draft.layout());
@@ -134,5 +160,6 @@ public final class EngineScreen extends Page {
   @Override
   protected void refresh() {
     list.refill(LayoutFields.of(draft));
+    tag.setWords(firstWrong().map(row -> "Put right: " + row.heading()).orElse("Use it"), "");
   }
 }

@@ -2,14 +2,18 @@ package wherefrom.ui.engine;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
+import wherefrom.drawing.Bounds;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
 import wherefrom.parts.Place;
@@ -19,8 +23,8 @@ import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PlaceCounts;
 
 /**
- * The engine at full width and, where the drawing leaves or yields the room, below it what its
- * marks mean and how many bear each.
+ * The engine at full width and, where the drawing leaves or yields the room, below it or beside it
+ * what its marks mean and how many bear each.
  */
 final class EngineToldView extends Region {
   /** A word or two; more, or a figure, is said of one part and not of its mark. */
@@ -29,25 +33,43 @@ final class EngineToldView extends Region {
   private static final int MOST_COLUMNS = 4;
 
   private final EngineView engine;
-  private final PlaceCounts counts;
+  private final PlaceCounts whole;
+  private final PlaceCounts marked;
   private final double gap;
-  private boolean told;
+
+  /** Where drawing and counts stand. */
+  private record Arranged(PlaceCounts counts, int columns, Bounds drawn, Bounds words) {}
 
   EngineToldView(Touch touch, EngineView engine) {
     this.engine = engine;
-    this.counts = new PlaceCounts(touch);
+    this.whole = new PlaceCounts(touch);
+    this.marked = new PlaceCounts(touch);
     this.gap = touch.scale().gap();
-    counts.setVisible(false);
-    getChildren().setAll(engine, counts);
+    whole.setVisible(false);
+    marked.setVisible(false);
+    getChildren().setAll(engine, whole, marked);
     Panes.grow(this);
   }
 
-  /** Tells how these places stand. */
-  void tell(Collection<Place> places, Function<Place, PartState> states) {
-    List<PlaceCounts.Count> all = counts(places, states);
-    told = !all.isEmpty();
-    counts.show(all);
+  /**
+   * Tells how these places stand.
+   *
+   * @param off heads and shafts that are off, where this side shows them
+   */
+  void tell(Collection<Place> places, Function<Place, PartState> states, List<PartState> off) {
+    List<PlaceCounts.Count> all = new ArrayList<>(counts(places, states));
+    off.stream()
+        .distinct()
+        .map(state -> off(state, Collections.frequency(off, state)))
+        .forEach(all::add);
+    whole.show(all);
+    marked.show(all.stream().filter(count -> count.sign() != Sign.IN).toList());
     requestLayout();
+  }
+
+  private static PlaceCounts.Count off(PartState state, int times) {
+    String what = state.words() + (times > 1 ? "s" : "");
+    return new PlaceCounts.Count(state.sign(), times, what + ", " + meaning(state.sign()));
   }
 
   /** One line a mark, in the order of the marks; none where every part is in the engine. */
@@ -114,28 +136,77 @@ final class EngineToldView extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
-    counts.columns(columns(width));
-    double low = counts.minHeight(width);
-    double drawn = Math.ceil(engine.heightFor(width));
-    double lower = height - gap - low;
-    boolean roomy = drawn + 2 * gap + low <= height;
-    boolean fits = told && counts.widthOf(1) <= width;
-    boolean room = fits && (roomy || lower > 0 && engine.yields(width, height, lower));
-    counts.setVisible(room);
-    if (!room) {
-      engine.resizeRelocate(0, 0, width, height);
-      return;
+    Optional<Arranged> found =
+        all().stream()
+            .flatMap(counts -> Stream.of(below(counts), beside(counts), instead(counts)))
+            .flatMap(Optional::stream)
+            .findFirst();
+    for (PlaceCounts each : List.of(whole, marked)) {
+      each.setVisible(found.filter(arranged -> arranged.counts() == each).isPresent());
     }
-    double top = roomy ? Math.floor((height - drawn - 2 * gap - low) / 3) : 0;
-    double high = roomy ? drawn : lower;
-    engine.resizeRelocate(0, top, width, high);
-    counts.resizeRelocate(0, top + high + (roomy ? 2 * gap : gap), width, low);
+    found.ifPresentOrElse(this::arrange, () -> engine.resizeRelocate(0, 0, width, height));
+  }
+
+  private void arrange(Arranged found) {
+    found.counts().columns(found.columns());
+    put(engine, found.drawn());
+    put(found.counts(), found.words());
+  }
+
+  private static void put(Region region, Bounds box) {
+    region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+  }
+
+  /** All the counts; else those alone whose marks are on the drawing. */
+  private List<PlaceCounts> all() {
+    return Stream.of(whole, marked).filter(counts -> counts.count() > 0).toList();
+  }
+
+  /** Under a drawing that leaves the height. */
+  private Optional<Arranged> below(PlaceCounts counts) {
+    double width = getWidth();
+    int columns = columns(counts);
+    double low = counts.heightOf(columns);
+    double drawn = Math.ceil(engine.heightFor(width));
+    double free = getHeight() - drawn - 2 * gap - low;
+    if (counts.widthOf(1) > width || free < 0) {
+      return Optional.empty();
+    }
+    double top = Math.floor(free / 3);
+    Bounds words = new Bounds(0, top + drawn + 2 * gap, width, low);
+    return Optional.of(new Arranged(counts, columns, new Bounds(0, top, width, drawn), words));
+  }
+
+  /** On the right of a drawing that is as large without that width. */
+  private Optional<Arranged> beside(PlaceCounts counts) {
+    double wide = Math.ceil(counts.widthOf(1));
+    double high = counts.heightOf(1);
+    double narrower = getWidth() - 2 * gap - wide;
+    if (high > getHeight() || !engine.spares(getWidth(), getHeight(), narrower)) {
+      return Optional.empty();
+    }
+    double top = Math.floor((getHeight() - high) / 2);
+    Bounds words = new Bounds(getWidth() - wide, top, wide, high);
+    return Optional.of(new Arranged(counts, 1, new Bounds(0, 0, narrower, getHeight()), words));
+  }
+
+  /** Under a drawing that is made a little lower for them. */
+  private Optional<Arranged> instead(PlaceCounts counts) {
+    int columns = columns(counts);
+    double low = counts.heightOf(columns);
+    double lower = getHeight() - gap - low;
+    boolean yields = lower > 0 && engine.yields(getWidth(), getHeight(), lower);
+    if (counts.widthOf(1) > getWidth() || !yields) {
+      return Optional.empty();
+    }
+    Bounds words = new Bounds(0, lower + gap, getWidth(), low);
+    return Optional.of(new Arranged(counts, columns, new Bounds(0, 0, getWidth(), lower), words));
   }
 
   /** As many beside each other as there are, where all of them have room so. */
-  private int columns(double width) {
+  private int columns(PlaceCounts counts) {
     int columns = Math.max(1, Math.min(MOST_COLUMNS, counts.count()));
-    while (columns > 1 && counts.widthOf(columns) > width) {
+    while (columns > 1 && counts.widthOf(columns) > getWidth()) {
       columns--;
     }
     return columns;

@@ -8,6 +8,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
+import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
@@ -59,9 +60,16 @@ public final class PartIndex implements EngineIndex {
             .toList();
     long fitted = seen.stream().filter(place -> job().findFitted(place).isPresent()).count();
     long in = seen.stream().filter(place -> job().state(place) == PlaceState.IN).count();
-    return fitted == 0 && in > 0
-        ? seen.size() - in + " of " + seen.size() + " out"
-        : fitted + " of " + seen.size() + " fitted";
+    String stands =
+        fitted == 0 && in > 0
+            ? seen.size() - in + " of " + seen.size() + " out"
+            : fitted + " of " + seen.size() + " fitted";
+    return isByCylinder() ? context.touch().brief(stands + ". Tap a cylinder.", stands) : stands;
+  }
+
+  /** Whether cylinders are what a finger finds on the drawing, and no keys beside it. */
+  private boolean isByCylinder() {
+    return kind.filter(one -> one.home() == Home.MAIN || one.home() == Home.CAM_BEARING).isEmpty();
   }
 
   @Override

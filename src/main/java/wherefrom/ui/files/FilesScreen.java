@@ -53,7 +53,13 @@ public final class FilesScreen extends Page {
       return KeyRow.of(context, 1, acts);
     }
     acts.add(act("New folder", this::newFolder));
-    TagKey tag = context.touch().tag("Choose this folder", "", () -> choose(model.folder()));
+    TagKey tag =
+        context
+            .touch()
+            .tag(
+                context.touch().brief("Choose this folder", "Use this folder"),
+                "",
+                () -> choose(model.folder()));
     return new Foot(context, tag, KeyRow.of(context, 1, acts));
   }
 

@@ -32,7 +32,7 @@ final class AreaFace extends Region {
             Scale.SMALL_MM,
             true);
     name.align(Pos.CENTER_LEFT).within(1);
-    line = touch.small(area.line()).align(Pos.CENTER_LEFT).within(1);
+    line = touch.small(touch.brief(area.line(), area.brief())).align(Pos.CENTER_LEFT).within(1);
     done = area.done();
     bar.getStyleClass().add("done-bar");
     filled.getStyleClass().add("done-bar-done");
@@ -87,10 +87,11 @@ final class AreaFace extends Region {
     line.setVisible(told);
     double room = told ? height - low : height;
     double thick = touch.scale().px(BAR_MM);
-    boolean barred = told && done >= 0 && room - thick - gap() / 2 >= name.minHeight(-1);
-    bar.setVisible(barred);
-    filled.setVisible(barred && done > 0);
-    double head = barred ? room - thick - gap() / 2 : room;
+    // Words stand level with those of the key beside it, whether or not that has a bar.
+    boolean roomy = told && room - thick - gap() / 2 >= name.minHeight(-1);
+    bar.setVisible(roomy && done >= 0);
+    filled.setVisible(roomy && done > 0);
+    double head = roomy ? room - thick - gap() / 2 : room;
     head(width, head);
     line.resizeRelocate(0, head, width, low);
     bar.resizeRelocate(0, height - thick, width, thick);

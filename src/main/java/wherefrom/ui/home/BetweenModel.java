@@ -76,10 +76,19 @@ final class BetweenModel {
    * An area as it stands.
    *
    * @param line what is open
+   * @param brief the same in fewer words, for large letters
    * @param open how many things are
    * @param done the part that is done, 0 to 1; below 0 where that says nothing
    */
-  record Area(Kind kind, String line, int open, double done) {}
+  record Area(Kind kind, String line, String brief, int open, double done) {
+    Area(Kind kind, String line, int open, double done) {
+      this(kind, line, line, open, done);
+    }
+
+    Area brief(String fewer) {
+      return new Area(kind, line, fewer, open, done);
+    }
+  }
 
   private final OpenJob job;
 
@@ -113,7 +122,7 @@ final class BetweenModel {
       case DECIDE -> decide();
       case AWAY -> new Area(kind, awayWords(), away(), here());
       case MONEY -> money();
-      case NUMBERS -> new Area(kind, Workings.all().size() + " calculations", 0, -1);
+      case NUMBERS -> numbers();
       case TORQUE -> torque();
       case TIMING -> timing();
       case RECORD -> record();
@@ -124,6 +133,11 @@ final class BetweenModel {
     return new Area(kind, open == 0 ? none : open + " " + words, open, done);
   }
 
+  private static Area numbers() {
+    int count = Workings.all().size();
+    return new Area(Kind.NUMBERS, count + " calculations", 0, -1).brief(count + " in all");
+  }
+
   private Area look() {
     List<Inspecting.Unlooked> left = new Inspecting(job).listUnlooked();
     long out = count(Whereabouts.OUT);
@@ -132,7 +146,8 @@ final class BetweenModel {
             .filter(one -> one.subject() instanceof wherefrom.inspection.Subject.APart)
             .count();
     double done = out == 0 ? 0 : 1 - (double) parts / out;
-    return counted(Kind.LOOK, (int) parts, "to look at", "all looked at", done);
+    return counted(Kind.LOOK, (int) parts, "to look at", "all looked at", done)
+        .brief(parts == 0 ? "all seen" : parts + " to do");
   }
 
   private long count(Whereabouts where) {
@@ -151,7 +166,8 @@ final class BetweenModel {
     int open = new Deciding(job).listUndecided().size();
     long decided = state().parts().stream().filter(BetweenModel::isDecided).count();
     double done = open + decided == 0 ? 0 : (double) decided / (open + decided);
-    return counted(Kind.DECIDE, open, "to decide", "none to decide", done);
+    return counted(Kind.DECIDE, open, "to decide", "none to decide", done)
+        .brief(open == 0 ? "none open" : open + " to do");
   }
 
   private static boolean isDecided(PartRecord part) {

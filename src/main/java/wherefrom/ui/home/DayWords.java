@@ -12,13 +12,7 @@ public final class DayWords {
   /** What a day has open. */
   static String open(Standing standing, JobDay day) {
     int open = standing.open(day);
-    boolean later = open == 0 && day.compareTo(JobDay.APART) > 0 && isEarly(standing);
-    return later ? "later" : open(day, open);
-  }
-
-  /** Nothing is out yet: what comes then has nothing open and is not done. */
-  private static boolean isEarly(Standing standing) {
-    return standing.open(JobDay.APART) == standing.places();
+    return open == 0 && !standing.isDone(day) ? "later" : open(day, open);
   }
 
   private static String open(JobDay day, int open) {

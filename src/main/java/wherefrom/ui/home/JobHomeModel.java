@@ -10,6 +10,7 @@ import wherefrom.drawing.Sign;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
 import wherefrom.job.PlaceState;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.entry.StopGiven;
@@ -149,22 +150,37 @@ final class JobHomeModel {
     return Spots.find(stop.spot()).map(spot -> ", at " + spot.brief()).orElse("");
   }
 
-  /** Where the parts are, what is stopped first; places with none are left out. */
+  /**
+   * Where the parts are, what is stopped first; places with none are left out. What is still in the
+   * engine comes last: where there is no room for all, the title's row says it, too.
+   */
   List<Count> counts() {
     List<Count> counts = new ArrayList<>();
     add(counts, Sign.OTHER, state().stops().waiting().size(), "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "not cleared");
-    add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
-    add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
-    add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
-    add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
-    add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
+    add(counts, Sign.OUT, notStopped(PlaceState.OUT), "bench");
+    add(counts, Sign.WASHING, notStopped(PlaceState.WASHING), "washing");
+    add(counts, Sign.AT_SHOP, notStopped(PlaceState.AT_SHOP), "machine shop");
+    add(counts, Sign.MISSING, notStopped(PlaceState.MISSING), "lost");
     BagBook book = BagBook.of(state());
     int off = book.bigPartsOff().size();
     int bags = book.openBags().size();
     add(counts, Sign.OUT, off, off == 1 ? "big part" : "big parts");
     add(counts, Sign.OUT, bags, bags == 1 ? "bag" : "bags");
+    add(counts, Sign.IN, isBegun() ? in(PlaceState.IN) : 0, "in engine");
     return counts;
+  }
+
+  /** How many are there of which no stop waits: each part is counted once. */
+  private int notStopped(PlaceState where) {
+    long stopped =
+        state().parts().stream()
+            .map(PartRecord::part)
+            .filter(part -> !state().stops().of(part.item()).isEmpty())
+            .filter(part -> state().findOwner(part.home()).equals(Optional.of(part)))
+            .filter(part -> standing.states().get(part.home()) == where)
+            .count();
+    return in(where) - (int) stopped;
   }
 
   /** While nothing is out, or all is together again, nobody asks how many are in. */

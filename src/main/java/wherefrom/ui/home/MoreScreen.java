@@ -13,6 +13,8 @@ import wherefrom.ui.phone.PhonesIn;
 /** What a job's first screen has no room for: copies, papers and settings. */
 public final class MoreScreen extends Page {
 
+  private static final double LARGEST = 2;
+
   private record Row(String words, String more, Runnable press) {}
 
   private final Pager<Row> list;
@@ -44,7 +46,12 @@ public final class MoreScreen extends Page {
   }
 
   private Row to(String words, String more, ScreenId id) {
-    return new Row(words, more, () -> context.navigator().show(id));
+    return new Row(words, told(more), () -> context.navigator().show(id));
+  }
+
+  /** The largest letters would have two rows a page with it: the names say enough. */
+  private String told(String more) {
+    return context.scale().textFactor() < LARGEST ? more : "";
   }
 
   /** How the copy in the second folder stands; what the key does where none is wanted. */
@@ -53,7 +60,7 @@ public final class MoreScreen extends Page {
     return context
         .copying()
         .words(job.folder(), job.sequence())
-        .orElse("the whole job in one file");
+        .orElse(told("the whole job in one file"));
   }
 
   @Override

@@ -9,7 +9,6 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
-import wherefrom.text.Words;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -54,18 +53,10 @@ final class InspectModel {
     return dirty.isEmpty() ? unlooked() : dirty;
   }
 
-  /** {@code 74 parts, 133 places}: how much is not looked at yet. */
+  /** {@code 207 to look at}: parts and places together. */
   String left() {
     long all = unlooked().stream().map(Inspecting.Unlooked::subject).distinct().count();
-    long parts =
-        unlooked().stream()
-            .map(Inspecting.Unlooked::subject)
-            .filter(Subject.APart.class::isInstance)
-            .distinct()
-            .count();
-    return all == 0
-        ? "all looked at"
-        : Words.count(parts, "part") + ", " + Words.count(all - parts, "place");
+    return all == 0 ? "all looked at" : all + " to look at";
   }
 
   /** The worst answer so far, and how many tests are open. */

@@ -9,12 +9,16 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Shape;
 import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.Standing;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.Wire;
 
-/** The five days of a job as knots on the wire; the present one is a small tag with its name. */
+/**
+ * The five days of a job as knots on the wire, full where nothing of the day is open; the present
+ * one is a small tag with its name.
+ */
 final class DayKnots extends Region {
   private static final double DONE_MM = 2.2;
   private static final double OPEN_MM = 1.85;
@@ -24,15 +28,17 @@ final class DayKnots extends Region {
   private static final double TAG_HIGH_MM = 6.4;
 
   private final Touch touch;
+  private final Standing standing;
   private final JobDay day;
   private final Wire wire;
   private final List<Shape> knots = new ArrayList<>();
   private final Circle eyelet = new Circle();
   private final FitText name;
 
-  DayKnots(Touch touch, JobDay day) {
+  DayKnots(Touch touch, Standing standing) {
     this.touch = touch;
-    this.day = day;
+    this.standing = standing;
+    this.day = standing.day();
     wire = new Wire(touch.scale());
     name = touch.fit(day.word(), Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.CENTER);
     getChildren().add(wire);
@@ -59,7 +65,7 @@ final class DayKnots extends Region {
       tag.setStrokeWidth(px(TAG_LINE_MM));
       return tag;
     }
-    boolean done = each.compareTo(day) < 0;
+    boolean done = standing.isDone(each);
     Circle knot = new Circle(px(done ? DONE_MM : OPEN_MM));
     knot.getStyleClass().add(done ? "knot-done" : "knot-open");
     knot.setStrokeWidth(done ? 0 : px(LINE_MM));

@@ -30,6 +30,20 @@ final class JobFace extends Region {
   private static final double LINE = 1.25;
   private static final double LEAST_DRAWN_MM = 40;
 
+  /** In less height than this an engine would be a speck. */
+  private static final double LEAST_HIGH_MM = 22;
+
+  /** A face that is so high for its width has the engine above its words. */
+  private static final double TALL = 0.75;
+
+  /** About how wide an engine is for its height. */
+  private static final double STRETCH = 1.9;
+
+  private static final double MOST_DRAWN = 0.55;
+
+  /** Of that, where the words are large. */
+  private static final double MOST_BESIDE_LARGE = 0.44;
+
   private final Touch touch;
   private final double gap;
   private final Optional<DrawnEngine> engine;
@@ -46,7 +60,7 @@ final class JobFace extends Region {
     String few = job.standing().isPresent() ? job.sofar() : "cannot be opened";
     sofar = touch.small(touch.brief(job.sofar(), few)).align(Pos.CENTER_LEFT).within(1);
     when = touch.small(job.when()).align(Pos.CENTER_RIGHT);
-    days = job.standing().map(standing -> new DayKnots(touch, standing.day()));
+    days = job.standing().map(standing -> new DayKnots(touch, standing));
     engine.ifPresent(getChildren()::add);
     getChildren().addAll(name, sofar, when);
     days.ifPresent(getChildren()::add);
@@ -92,13 +106,28 @@ final class JobFace extends Region {
     return standing.day() == JobDay.TOGETHER ? View.BELOW : View.ABOVE;
   }
 
-  private boolean isDrawn() {
+  /** Whether the engine stands beside the words. */
+  private boolean isBeside() {
     return engine.isPresent()
+        && !isOver()
+        && getHeight() >= touch.scale().px(LEAST_HIGH_MM) * touch.scale().textFactor()
         && DRAWN * getWidth() >= touch.scale().px(LEAST_DRAWN_MM) * touch.scale().textFactor();
   }
 
-  private boolean hasRoomForDays() {
-    return days.isPresent() && getHeight() >= computeMinHeight(-1) + days.get().minHeight(-1);
+  /** Whether the engine stands above the words, as on glass that stands upright. */
+  private boolean isOver() {
+    return engine.isPresent()
+        && getHeight() >= TALL * getWidth()
+        && overHigh() >= touch.scale().px(LEAST_HIGH_MM);
+  }
+
+  /** What the words leave of the height. */
+  private double overHigh() {
+    return getHeight() - computePrefHeight(-1) - gap - touch.scale().fontPx(NAME_MM);
+  }
+
+  private boolean hasRoomForDays(double height) {
+    return days.isPresent() && height >= computeMinHeight(-1) + days.get().minHeight(-1);
   }
 
   @Override
@@ -118,26 +147,38 @@ final class JobFace extends Region {
 
   @Override
   protected void layoutChildren() {
-    double left = isDrawn() ? Math.floor(DRAWN * getWidth()) : 0;
+    double left = isBeside() ? besideWide() : 0;
+    double over = isOver() ? overHigh() : 0;
     engine.ifPresent(
         drawn -> {
-          drawn.setVisible(isDrawn());
-          drawn.resizeRelocate(0, 0, left, getHeight());
+          drawn.setVisible(left > 0 || over > 0);
+          drawn.resizeRelocate(0, 0, over > 0 ? getWidth() : left, over > 0 ? over : getHeight());
         });
-    double x = left > 0 ? left + gap : 0;
+    words(left > 0 ? left + gap : 0, over > 0 ? over + gap : 0);
+  }
+
+  /** A high face has a wider engine. */
+  private double besideWide() {
+    double most = touch.isLarge() ? MOST_BESIDE_LARGE : MOST_DRAWN;
+    double wanted = Math.min(most * getWidth(), STRETCH * getHeight());
+    return Math.floor(Math.max(DRAWN * getWidth(), wanted));
+  }
+
+  private void words(double x, double y) {
     double wide = getWidth() - x;
+    double room = getHeight() - y;
     double line = touch.small("x").minHeight(-1);
-    boolean told = hasRoomForDays();
+    boolean told = hasRoomForDays(room);
     double low = told ? days.get().minHeight(-1) : 0;
     double large = touch.scale().fontPx(NAME_MM) * LINE;
-    double high = Math.min(Math.max(large, line), getHeight() - line - low);
-    double spare = Math.max(0, getHeight() - high - line - low);
-    name.resizeRelocate(x, spare / 3, wide, high);
-    lines(x, spare / 3 + high, wide, line);
+    double high = Math.min(Math.max(large, line), room - line - low);
+    double spare = Math.max(0, room - high - line - low);
+    name.resizeRelocate(x, y + spare / 3, wide, high);
+    lines(x, y + spare / 3 + high, wide, line);
     days.ifPresent(
         knots -> {
           knots.setVisible(told);
-          knots.resizeRelocate(x, getHeight() - low, wide, low);
+          knots.resizeRelocate(x, y + room - low, wide, low);
         });
   }
 

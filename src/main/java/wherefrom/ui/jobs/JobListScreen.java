@@ -19,7 +19,10 @@ public final class JobListScreen extends Page {
             context.touch(),
             job ->
                 ListRow.key(
-                    context.touch(), job.name(), job.lines(), () -> open.accept(job.folder())));
+                    context.touch(),
+                    job.name(),
+                    context.touch().isLarge() ? job.few() : job.lines(),
+                    () -> open.accept(job.folder())));
     list.setItems(jobs);
     lay(list);
   }

@@ -35,6 +35,11 @@ final class JobsModel {
     Line {
       lines = List.copyOf(lines);
     }
+
+    /** How far it is and when it was last worked on, or why it cannot be opened. */
+    List<String> few() {
+      return standing.isPresent() ? List.of(sofar + ", " + when) : lines;
+    }
   }
 
   /** How the copy of a job stands whose last entry has a sequence. */

@@ -12,10 +12,13 @@ import wherefrom.ui.controls.Touch;
 
 /** The tags of the last jobs, as many as find room, the keys below them. */
 final class JobsView extends Region {
-  private static final double MOST_MM = 62;
+  private static final double MOST_MM = 75;
 
+  /** The only job has more. */
+  private static final double MOST_ALONE_MM = 112;
+
+  private final Touch touch;
   private final double gap;
-  private final double most;
   private final Tiles keys;
   private final FitText note;
   private List<TagPlate> tags = List.of();
@@ -24,8 +27,8 @@ final class JobsView extends Region {
    * @param copy how the copy of the last job stands; may be empty
    */
   JobsView(Touch touch, Tiles keys, String copy) {
+    this.touch = touch;
     this.gap = touch.scale().gap();
-    this.most = touch.scale().px(MOST_MM);
     this.keys = keys;
     this.note = touch.small(copy);
     note.getStyleClass().add("second");
@@ -81,6 +84,7 @@ final class JobsView extends Region {
 
   /** All alike where each then has room for its days; else the first has what the others leave. */
   private List<Double> heights(int shown, double width, double room) {
+    double most = touch.scale().px(tags.size() == 1 ? MOST_ALONE_MM : MOST_MM);
     double equal = shown == 0 ? 0 : Math.min(most, Math.floor(room / shown));
     List<Double> heights = new ArrayList<>(Collections.nCopies(shown, equal));
     if (tags.stream().limit(shown).anyMatch(tag -> tag.prefHeight(width) > equal)) {

@@ -42,7 +42,9 @@ public final class ClearancesScreen extends ListPage {
     due.ifPresent(
         one -> {
           tag.setWords(
-              "Next: " + one.words() + ", " + one.missing().get(0),
+              "Next: "
+                  + touch().brief(one.words() + ", ", one.brief() + " ")
+                  + one.missing().get(0),
               touch().brief("for " + one.pair().title().toLowerCase(java.util.Locale.ROOT), ""));
           first = () -> PairScreen.measure(context, one);
         });

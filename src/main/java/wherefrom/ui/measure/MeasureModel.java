@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wherefrom.drawing.PartState;
 import wherefrom.inspection.Look;
@@ -17,6 +18,7 @@ import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.measure.Undecided;
+import wherefrom.parts.Whereabouts;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -119,6 +121,7 @@ final class MeasureModel {
             plan ->
                 subjects(plan).stream()
                     .filter(subject -> !isDone(plan, subject))
+                    .sorted(Comparator.comparing(subject -> !isAtHand(subject)))
                     .map(subject -> new Due(plan, subject)))
         .findFirst();
   }
@@ -148,17 +151,24 @@ final class MeasureModel {
     return PartStates.standing(worst, whole, state(plan, subject));
   }
 
-  /** The next subject of a plan behind this one that is not whole. */
+  /** The next subject of a plan behind this one that is not whole: what is at hand comes first. */
   Optional<Subject> next(ReadingPlan plan, Subject after) {
     List<Subject> subjects = subjects(plan);
     int here = subjects.indexOf(after);
-    for (int step = 1; step < subjects.size(); step++) {
-      Subject other = subjects.get((here + step) % subjects.size());
-      if (!isDone(plan, other)) {
-        return Optional.of(other);
-      }
-    }
-    return Optional.empty();
+    List<Subject> open =
+        IntStream.range(1, subjects.size())
+            .mapToObj(step -> subjects.get((here + step) % subjects.size()))
+            .filter(other -> !isDone(plan, other))
+            .toList();
+    return open.stream().filter(this::isAtHand).findFirst().or(() -> open.stream().findFirst());
+  }
+
+  /** A part that is still in the engine is not. */
+  private boolean isAtHand(Subject subject) {
+    return subject.match(
+        part -> job.state().getPart(part.item()).where() != Whereabouts.IN_ENGINE,
+        at -> true,
+        beside -> true);
   }
 
   /** What its uncertainty leaves open. */

@@ -70,7 +70,7 @@ public final class PairScreen extends ListPage {
     String name = Words.capital(one.words());
     boolean known = one.missing().isEmpty();
     return key(
-        name + ": " + standing(one),
+        touch().brief(name, Words.capital(one.brief())) + ": " + standing(one),
         touch().brief(figures(one), ""),
         known
             ? () -> open(() -> new WordsScreen(context, name, paragraphs(one)))

@@ -65,21 +65,25 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   /** With the largest letters the spot to measure has no other place. */
   @Override
   public String title() {
-    boolean spot = isReading() && context.scale().textFactor() >= 2;
-    return spot
+    return isSpotTitle()
         ? model.station().map(Station::words).orElse("")
         : touch().brief(model.title(), model.name());
   }
 
+  private boolean isSpotTitle() {
+    return isReading() && context.scale().textFactor() >= 2;
+  }
+
+  /** How many are read; beside the spot to measure whose it is. */
   @Override
   public String aside() {
-    return model.tool().isEmpty() ? "no tool" : model.count();
+    return model.tool().isEmpty() ? "no tool" : isSpotTitle() ? model.name() : model.count();
   }
 
   /** With the largest letters the pad leaves the further keys no room. */
   @Override
   public List<RailKey> rail(StandardRail standard) {
-    return isReading() && context.scale().textFactor() >= 2
+    return isSpotTitle()
         ? standard.with(new RailKey(Icon.MORE, "Tool", this::more))
         : standard.all();
   }

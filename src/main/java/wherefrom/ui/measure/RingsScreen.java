@@ -54,7 +54,8 @@ public final class RingsScreen extends ListPage {
     // Where no ring has one yet it is what the tag is for.
     keys.setActs(all.isEmpty() ? List.of() : List.of(act("Wanted gap", this::want)));
     tag.setWords(
-        next.map(row -> "Next: " + row.words()).orElse("Type the wanted gap"),
+        next.map(row -> "Next: " + touch().brief(row.words(), row.brief()))
+            .orElse("Type the wanted gap"),
         next.map(row -> touch().brief(brief(row), "")).orElse(""));
     first = next.<Runnable>map(row -> () -> open(row)).orElse(this::want);
   }
@@ -65,7 +66,7 @@ public final class RingsScreen extends ListPage {
 
   private Region row(RingGapRow row) {
     return key(
-        Words.capital(row.words()) + ": " + brief(row),
+        touch().brief(Words.capital(row.words()), row.brief()) + ": " + brief(row),
         touch().brief(row.figures(), ""),
         () -> open(row));
   }

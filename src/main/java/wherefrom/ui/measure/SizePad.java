@@ -1,7 +1,6 @@
 package wherefrom.ui.measure;
 
 import java.util.Locale;
-import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -24,7 +23,7 @@ final class SizePad implements FigurePad {
   private final Keypad pad;
   private final EntryUnit unit;
   private final TouchKey turn;
-  private final Node[] beside;
+  private final Region[] beside;
 
   SizePad(Touch touch, UnitSystem system, UnitChoice units, boolean signed) {
     this.touch = touch;
@@ -32,9 +31,9 @@ final class SizePad implements FigurePad {
     unit = new EntryUnit(system, units);
     turn = touch.padKey("", this::turn);
     TouchKey sign = touch.padKey(Keypad.SIGN, pad::turnSign);
-    beside = signed ? new Node[] {sign, turn} : new Node[] {turn};
-    for (Node key : beside) {
-      ((Region) key).setMinWidth(Region.USE_PREF_SIZE);
+    beside = signed ? new Region[] {sign, turn} : new Region[] {turn};
+    for (Region key : beside) {
+      key.setMinWidth(Region.USE_PREF_SIZE);
     }
     show();
   }
@@ -54,8 +53,7 @@ final class SizePad implements FigurePad {
   Region with(Region said, TagKey tag, Region keys) {
     if (isAlone()) {
       String words = tag.words();
-      String before = beside.length > 1 ? "" : words.replaceFirst(" it$|$", "") + " ";
-      pad.showElsewhere(() -> tag.setWords(isEmpty() ? words : before + typed(), ""));
+      pad.showElsewhere(() -> tag.setWords(isEmpty() ? words : onTag(words), ""));
       HBox first = Panes.row(touch.scale(), Panes.grow(tag));
       first.getChildren().addAll(beside);
       return Panes.column(touch.scale(), first, pad);
@@ -64,6 +62,11 @@ final class SizePad implements FigurePad {
     VBox side = Panes.column(touch.scale(), Panes.grow(said), tag, keys);
     side.setPrefWidth(touch.scale().px(80));
     return new Split(touch.scale(), pad, side);
+  }
+
+  /** The figure as the tag has room for it: a second key beside it takes that of all but digits. */
+  private String onTag(String words) {
+    return beside.length > 1 ? pad.typed() : words.replaceFirst(" it$|$", "") + " " + typed();
   }
 
   private void turn() {

@@ -93,7 +93,7 @@ final class NewJobView extends Region {
     double left = left(width);
     double column = width - left - gap;
     boolean wide = left >= touch.scale().px(LEAST_DRAWN_MM) && column >= computeMinWidth(-1);
-    boolean drawn = wide && leastColumn(column) <= height;
+    boolean drawn = wide && leastColumn(column) <= height && engine.hasRoom(left, height);
     if (wide && !drawn && (isDrawnOverTag(left, height) || leastColumn(width) > height)) {
       tagBelowDrawing(left, height);
       return;

@@ -19,6 +19,7 @@ import wherefrom.ui.controls.TouchKey;
 final class PlanColumns extends Region {
   private static final double HEAD_MM = 21;
   private static final double SCALE_MM = 24;
+  private static final double AT_SCALE_MM = 24;
   private static final double RATIO_MM = 8.5;
   private static final double PAD_MM = 2.5;
   private static final int LEAST_ROWS = 3;
@@ -36,6 +37,7 @@ final class PlanColumns extends Region {
   private final List<Head> heads = new ArrayList<>();
   private int chosen;
   private boolean aside;
+  private boolean atScale;
 
   /**
    * @param choose is given the column that was tapped, counted from the left
@@ -112,7 +114,8 @@ final class PlanColumns extends Region {
     boolean whole = figures.areWhole(column(getWidth()), room);
     aside = !whole && column(getWidth() - side()) >= widest();
     double column = column(aside ? getWidth() - side() : getWidth());
-    title.setVisible(whole || aside);
+    atScale = !whole && !aside;
+    title.setVisible(!atScale || scale.hasRoomAtLeft());
     place(whole, figures.settle(whole, column, room));
     head(column);
     scale.setVisible(scale.isDrawn());
@@ -161,7 +164,12 @@ final class PlanColumns extends Region {
 
   private void head(double column) {
     double name = touch.small("N").minHeight(column);
-    title.resizeRelocate(0, name, px(FigureRows.NAME_MM), px(HEAD_MM) - name - px(2));
+    if (atScale) {
+      // The keys that turn the rows have its place: it stands left of the scale's figures.
+      title.resizeRelocate(0, px(HEAD_MM), px(AT_SCALE_MM), px(SCALE_MM) - px(3));
+    } else {
+      title.resizeRelocate(0, name, px(FigureRows.NAME_MM), px(HEAD_MM) - name - px(2));
+    }
     for (int at = 0; at < heads.size(); at++) {
       Head head = heads.get(at);
       double x = px(FigureRows.NAME_MM) + at * column;

@@ -30,7 +30,10 @@ final class PlanDetails {
               .map(PlanDetails::standing)
               .collect(Collectors.joining(" "));
       rows.add(
-          ResultRows.Row.of(value.words() + ": " + value.text(), margin, ResultRows.better(value)));
+          ResultRows.Row.of(
+              Words.capital(value.words()) + ": " + value.text(),
+              margin,
+              ResultRows.better(value)));
     }
     for (Note note : column.result().notes()) {
       rows.add(
@@ -66,8 +69,8 @@ final class PlanDetails {
     List<ResultRows.Row> rows = new ArrayList<>();
     rows.add(
         ResultRows.Row.of(
-            "Together: " + effects.moneyWords(),
-            effects.cost().total(),
+            "Together: " + effects.sumWords(),
+            effects.isPriced() ? effects.cost().total() : "",
             "Type prices under Money, with these names."));
     effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
     effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));

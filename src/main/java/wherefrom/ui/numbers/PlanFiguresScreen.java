@@ -2,14 +2,19 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.PlanGroup;
 import wherefrom.job.numbers.TakenOver;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.AskKey;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -25,6 +30,7 @@ public final class PlanFiguresScreen extends Page {
   private final PlanModel model;
   private final int column;
   private final Tiles groups;
+  private final AskKey chosenGroup;
   private final Pager<InputSpec> inputs;
   private final VBox view;
   private final TouchKey takeOver;
@@ -37,8 +43,10 @@ public final class PlanFiguresScreen extends Page {
     column = model.chosen();
     group = column == 0 ? PlanGroup.CYLINDER : PlanGroup.CUTS;
     groups = new Tiles(context.scale(), PlanGroup.values().length, Scale.GAP_MM, List.of());
+    chosenGroup = AskKey.key(touch, "Group", this::askGroup);
     inputs = Pager.list(touch, this::row);
-    view = Panes.column(context.scale(), groups, inputs);
+    // Large letters leave no room for a key of each group.
+    view = Panes.column(context.scale(), touch.isLarge() ? chosenGroup : groups, inputs);
     lay(view);
     takeOver = touch.key("", this::takeOver);
     if (column == 0) {
@@ -61,9 +69,10 @@ public final class PlanFiguresScreen extends Page {
       keys.add(touch.key(each.words(), () -> choose(each)).select(each == group));
     }
     groups.setCells(keys);
+    chosenGroup.say(group.words());
     inputs.refill(group.inputs(column));
     int found = new TakenOver(model.book().job()).find().size();
-    takeOver.setWords("Copy " + found + " typed for single workings");
+    takeOver.setWords("Copy " + found + touch.brief(" figures from single workings", " figures"));
     takeOver.offer(found > 0);
     takeOver.setManaged(found > 0);
   }
@@ -71,6 +80,14 @@ public final class PlanFiguresScreen extends Page {
   private void takeOver() {
     context.attempt(() -> new TakenOver(model.book().job()).take());
     refresh();
+  }
+
+  private void askGroup() {
+    List<Choice<PlanGroup>> all =
+        Stream.of(PlanGroup.values())
+            .map(each -> new Choice<>(each, each.words(), "").now(each == group))
+            .toList();
+    open(() -> new ChoiceScreen<>(context, "Which figures?", all, this::choose));
   }
 
   private void choose(PlanGroup chosen) {
@@ -89,7 +106,7 @@ public final class PlanFiguresScreen extends Page {
     }
     return ListRow.key(
         touch,
-        PlanModel.name(input) + ": " + shown,
+        Words.capital(PlanModel.name(input)) + ": " + shown,
         touch.isLarge() ? List.of() : List.of(input.meaning()),
         () -> ask(input));
   }
@@ -99,7 +116,7 @@ public final class PlanFiguresScreen extends Page {
         column == 0 ? "Not known" : PlanGroup.isChange(input.key()) ? "No change" : "As now";
     InputAsking.open(
         context,
-        input,
+        PlanModel.named(input),
         model.book().text(column, input.key()),
         none,
         text -> model.book().set(column, input.key(), text));

@@ -161,6 +161,19 @@ final class PlanModel {
     return input.key().equals(ChamberForRatio.TARGET.key()) ? "wanted ratio" : input.words();
   }
 
+  /** The input by the name that the plan has for it. */
+  static InputSpec named(InputSpec input) {
+    return input instanceof AmountInput amount
+        ? new AmountInput(
+            amount.key(),
+            name(amount),
+            amount.meaning(),
+            amount.dimension(),
+            amount.required(),
+            amount.range())
+        : input;
+  }
+
   String steppedWords() {
     return inputName(stepped.key())
         + ": "

@@ -58,6 +58,11 @@ final class PlanScale extends Region {
     requestLayout();
   }
 
+  /** Whether nothing but figures stands left of the columns. */
+  boolean hasRoomAtLeft() {
+    return isDrawn() && wanted.isEmpty();
+  }
+
   /** Whether any column has a ratio to draw. */
   boolean isDrawn() {
     return ratios.stream().anyMatch(Optional::isPresent);

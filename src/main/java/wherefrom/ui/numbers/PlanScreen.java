@@ -101,10 +101,7 @@ public final class PlanScreen extends Page {
   private TouchKey head(int column) {
     boolean chosen = column == model.chosen();
     TouchKey key = touch.key(model.name(column), () -> choose(column));
-    if (!touch.isLarge()) {
-      return key.select(chosen);
-    }
-    // Large letters leave the box no room; the tag names what is chosen.
+    // No ticked box: it would part the keys into two rows. The tag names what is chosen.
     key.setAccessibleText(model.name(column) + (chosen ? ", chosen" : ""));
     return key.stress(chosen);
   }
@@ -156,6 +153,6 @@ public final class PlanScreen extends Page {
     }
     String text = model.book().text(model.chosen(), key);
     String none = model.chosen() == 0 ? "Not known" : "As now";
-    InputAsking.open(context, PlanModel.input(key), text, none, model::type);
+    InputAsking.open(context, PlanModel.named(PlanModel.input(key)), text, none, model::type);
   }
 }

@@ -13,6 +13,7 @@ import wherefrom.job.numbers.MeasuredRoom;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Note;
+import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.PlanAnswer;
@@ -152,7 +153,7 @@ final class PlanTableRows {
     List<Optional<PlanEffects>> effects = answers.stream().map(findEffects).toList();
     rows.add(row("To buy and do", effects, known -> known.lines().size() + " things"));
     rows.add(row("To check", effects, known -> known.checks().size() + " checks"));
-    rows.add(row("Money", effects, PlanEffects::moneyWords));
+    rows.add(row("Money", effects, PlanEffects::sumWords));
     List<Cell> lacking = answers.stream().map(answer -> Cell.of(lacking(answer))).toList();
     if (lacking.stream().anyMatch(cell -> !cell.words().isEmpty())) {
       rows.add(Row.of("Not worked out", lacking));
@@ -186,14 +187,15 @@ final class PlanTableRows {
     for (int at = 0; at < answers.size(); at++) {
       boolean none = uncut.get(at).words().isEmpty();
       plain.add(none ? after.get(at) : uncut.get(at));
-      cut.add(none ? Cell.of("") : after.get(at));
+      boolean asItIs = none && !after.get(at).words().isEmpty();
+      cut.add(none ? Cell.of(asItIs ? "no cut" : "") : after.get(at));
     }
     List<Row> rows = new ArrayList<>();
     boolean anyCut = uncut.stream().anyMatch(cell -> !cell.words().isEmpty());
     if (plain.stream().anyMatch(cell -> !cell.words().isEmpty())) {
       rows.add(Row.ofRatio(anyCut ? "Ratio, no cut" : "Ratio", plain));
     }
-    if (cut.stream().anyMatch(cell -> !cell.words().isEmpty())) {
+    if (cut.stream().anyMatch(cell -> cell.unit().isPresent())) {
       rows.add(Row.ofRatio("Ratio after the cut", cut));
     }
     return rows;
@@ -214,7 +216,7 @@ final class PlanTableRows {
     return column
         .result()
         .findValue(key)
-        .map(value -> new Cell(value.figure(), Optional.of(value.unit()), marked))
+        .map(value -> new Cell(signed(value), Optional.of(value.unit()), marked))
         .or(
             () ->
                 column
@@ -223,6 +225,11 @@ final class PlanTableRows {
                         value ->
                             new Cell("≥ " + value.figure(), Optional.of(value.unit()), marked)))
         .orElseGet(() -> Cell.of(column.isNotKnown(key) ? "not known" : ""));
+  }
+
+  /** With the sign that figures have, which is no hyphen. */
+  private static String signed(ResultValue value) {
+    return value.figure().replace('-', '−');
   }
 
   /** How many results lack a figure, or why a column cannot be. */

@@ -52,7 +52,7 @@ final class ResultRows {
   }
 
   static Row of(ResultValue value) {
-    return Row.of(value.words() + ": " + value.text(), better(value));
+    return Row.of(Words.capital(value.words()) + ": " + value.text(), better(value));
   }
 
   static String heading(Note note) {

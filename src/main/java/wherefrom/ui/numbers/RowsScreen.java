@@ -1,28 +1,40 @@
 package wherefrom.ui.numbers;
 
+import java.util.ArrayList;
 import java.util.List;
-import wherefrom.ui.app.Page;
+import java.util.stream.Collectors;
+import javafx.scene.layout.Region;
+import wherefrom.text.Words;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
 
 /** Rows of words to be read. */
-public final class RowsScreen extends Page {
-  private final String title;
-  private final Pager<ResultRows.Row> rows;
+public final class RowsScreen extends ListPage {
+  private final List<ResultRows.Row> all;
 
   RowsScreen(ScreenContext context, String title, List<ResultRows.Row> all) {
     super(context, title, false);
-    this.title = title;
-    rows =
-        Pager.list(
-            context.touch(), row -> ListRow.plain(context.touch(), row.heading(), row.lines()));
-    lay(rows);
-    rows.setItems(all);
+    this.all = List.copyOf(all);
   }
 
   @Override
-  public String title() {
-    return title;
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    for (ResultRows.Row row : all) {
+      String words =
+          row.lines().stream().filter(line -> !line.isEmpty()).collect(Collectors.joining(" "));
+      rows.addAll(touch().isLarge() ? parted(row.heading(), words) : said(row.heading(), words));
+    }
+    return rows;
+  }
+
+  /** Large letters leave a heading room for a name: the figure behind it is read below. */
+  private List<Region> parted(String heading, String words) {
+    int colon = heading.indexOf(": ");
+    return colon < 0
+        ? said(heading, words)
+        : said(
+            heading.substring(0, colon),
+            (Words.sentence(heading.substring(colon + 2)) + " " + words).strip());
   }
 }

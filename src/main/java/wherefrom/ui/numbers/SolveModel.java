@@ -110,10 +110,6 @@ final class SolveModel {
 
   /** The answer as rows. */
   List<ResultRows.Row> rows() {
-    if (unknown.isEmpty()) {
-      return List.of(
-          ResultRows.Row.of("What do you want to know?", "Choose the figure that is to be found."));
-    }
     if (result.isEmpty()) {
       return ResultRows.of(book.answer());
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.quantity.MeasuredText;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Page;
@@ -20,30 +21,52 @@ import wherefrom.workings.ResultValue;
 
 /** Works a working backwards. */
 public final class SolveScreen extends Page {
+  private static final String WHICH = "Find which figure?";
+
   private final Touch touch;
   private final WorkingBook book;
   private final SolveModel model;
   private final TouchKey find;
   private final TouchKey result;
   private final TouchKey wanted;
-  private final Tiles sentence;
   private final TagKey tag;
   private final Pager<ResultRows.Row> rows;
 
-  SolveScreen(ScreenContext context, WorkingBook book) {
+  private SolveScreen(ScreenContext context, WorkingBook book, AmountInput unknown) {
     super(context, "", false);
     this.touch = context.touch();
     this.book = book;
     model = new SolveModel(book);
+    model.find(unknown);
     find = touch.key("", this::chooseUnknown);
     result = touch.key("", this::chooseResult);
     wanted = touch.key("", this::type);
     tag = tag(this::goOn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    sentence = Tiles.row(context.scale(), find, result, wanted);
-    sentence.managedProperty().bind(sentence.visibleProperty());
+    Tiles sentence = Tiles.row(context.scale(), find, result, wanted);
     lay(Panes.column(context.scale(), sentence, rows, tag));
     refresh();
+  }
+
+  /** Asks which figure is to be found, then for the result that it is to give. */
+  static void ask(ScreenContext context, WorkingBook book) {
+    List<Choice<AmountInput>> choices = choices(new SolveModel(book));
+    context
+        .navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    context,
+                    WHICH,
+                    choices,
+                    input ->
+                        context.navigator().open(() -> new SolveScreen(context, book, input))));
+  }
+
+  private static List<Choice<AmountInput>> choices(SolveModel model) {
+    return model.unknowns().stream()
+        .map(input -> new Choice<>(input, Words.capital(input.words()), ""))
+        .toList();
   }
 
   @Override
@@ -51,8 +74,7 @@ public final class SolveScreen extends Page {
     find.setWords("What " + model.unknown().map(AmountInput::words).orElse("…"));
     result.setWords("gives " + model.result().map(ResultValue::words).orElse("…"));
     wanted.setWords("= " + (model.wanted().isEmpty() ? "…" : model.wanted() + "?"));
-    sentence.setVisible(model.unknown().isPresent());
-    result.offer(model.unknown().isPresent() && !model.results().isEmpty());
+    result.offer(!model.results().isEmpty());
     wanted.offer(model.result().isPresent());
     rows.setItems(model.rows());
     tag.setWords(due(), "");
@@ -61,9 +83,6 @@ public final class SolveScreen extends Page {
 
   /** What is to be said next; then what comes of it. */
   private String due() {
-    if (model.unknown().isEmpty()) {
-      return touch.brief("Choose the figure to find", "Which figure?");
-    }
     if (model.result().isEmpty()) {
       return touch.brief("Choose the result that is wanted", "Which result?");
     }
@@ -73,9 +92,7 @@ public final class SolveScreen extends Page {
   }
 
   private void goOn() {
-    if (model.unknown().isEmpty()) {
-      chooseUnknown();
-    } else if (model.result().isEmpty()) {
+    if (model.result().isEmpty()) {
       chooseResult();
     } else if (model.wanted().isEmpty()) {
       type();
@@ -85,14 +102,14 @@ public final class SolveScreen extends Page {
   }
 
   private void chooseUnknown() {
-    List<Choice<AmountInput>> choices =
-        model.unknowns().stream().map(input -> new Choice<>(input, input.words(), "")).toList();
-    open(() -> new ChoiceScreen<>(context, "What figure?", choices, this::find));
+    open(() -> new ChoiceScreen<>(context, WHICH, choices(model), this::find));
   }
 
   private void chooseResult() {
     List<Choice<ResultValue>> choices =
-        model.results().stream().map(value -> new Choice<>(value, value.words(), "")).toList();
+        model.results().stream()
+            .map(value -> new Choice<>(value, Words.capital(value.words()), ""))
+            .toList();
     open(() -> new ChoiceScreen<>(context, "Gives which result?", choices, this::want));
   }
 

@@ -1,15 +1,17 @@
 package wherefrom.ui.numbers;
 
+import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.WorkingBook;
+import wherefrom.text.Words;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Split;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.Working;
@@ -25,6 +27,7 @@ public final class WorkingScreen extends Page {
   private final Pager<InputSpec> inputs;
   private final Pager<ResultRows.Row> results;
   private final VBox middle;
+  private final KeyRow keys;
   private boolean showsResult;
 
   public WorkingScreen(ScreenContext context, Working working) {
@@ -35,32 +38,30 @@ public final class WorkingScreen extends Page {
     results = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
     results.setMinWidth(context.scale().px(RESULTS_MM));
     middle = Panes.grow(Panes.column(context.scale()));
-    VBox view = Panes.column(context.scale(), middle, keys());
+    keys = KeyRow.of(context);
+    VBox view = Panes.column(context.scale(), middle, keys);
     place();
     fill();
     lay(view);
   }
 
-  private Tiles keys() {
+  private List<KeyRow.Act> acts() {
     return touch.isLarge()
-        ? Tiles.row(
-            context.scale(),
-            touch.key("Figures", () -> turn(false)),
-            touch.key("Result", () -> turn(true)),
-            touch.key("Source", this::about),
-            touch.key("Solve", this::solve))
-        : Tiles.row(
-            context.scale(),
-            touch.key("Formula and source", this::about),
-            touch.key("Solve backwards", this::solve));
+        ? List.of(
+            act(showsResult ? "Figures" : "Result", this::turn),
+            act("Source", this::about),
+            act("Solve", this::solve))
+        : List.of(act("Formula and source", this::about), act("Solve backwards", this::solve));
   }
 
-  private void turn(boolean toResult) {
-    showsResult = toResult;
+  /** Large letters leave room for the figures or for what follows from them. */
+  private void turn() {
+    showsResult = !showsResult;
     place();
   }
 
   private void place() {
+    keys.setActs(acts());
     if (touch.isLarge()) {
       middle.getChildren().setAll(showsResult ? results : inputs);
     } else {
@@ -79,7 +80,7 @@ public final class WorkingScreen extends Page {
         text.isEmpty()
             ? (input.required() ? "still needed" : "may be left out")
             : FigureModel.shown(text);
-    return touch.key(input.words() + ": " + shown, () -> ask(input)).left();
+    return touch.key(Words.capital(input.words()) + ": " + shown, () -> ask(input)).left();
   }
 
   private void ask(InputSpec input) {
@@ -93,7 +94,7 @@ public final class WorkingScreen extends Page {
   }
 
   private void solve() {
-    context.navigator().open(() -> new SolveScreen(context, book));
+    SolveScreen.ask(context, book);
   }
 
   @Override

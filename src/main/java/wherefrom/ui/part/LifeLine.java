@@ -65,7 +65,7 @@ final class LifeLine extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return line;
+    return width <= 0 || rows.isEmpty() ? line : high(rows.get(rows.size() - 1), width);
   }
 
   @Override

@@ -40,7 +40,7 @@ final class PartDeeds {
       case REPRINT ->
           ReasonAsking.ask(context, "Why again?", Handling.REISSUE_REASONS, this::reissue);
       case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
-      case WASH -> number("The basket's number.", model::wash);
+      case WASH -> number("Which basket? The number on its tag.", model::wash);
       case CHECK -> context.navigator().open(this::check);
       case BACK -> back(WayOut.BACK_FROM_WASHING, () -> done(model::back));
       case BACK_FROM_SHOP -> back(WayOut.BACK_FROM_SHOP, this::backFromShop);

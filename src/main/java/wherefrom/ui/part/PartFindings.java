@@ -1,9 +1,7 @@
 package wherefrom.ui.part;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
@@ -64,20 +62,6 @@ final class PartFindings {
     return job.state().measures().listResults(subject).stream()
         .flatMap(result -> result.judgements().stream())
         .toList();
-  }
-
-  /** The worst look, in words; empty where nothing is suspect or failed. */
-  Optional<String> worst() {
-    return new Inspecting(job)
-        .cards(subject).stream()
-            .filter(card -> card.look().compareTo(Look.PASS) > 0)
-            .max(Comparator.comparing(CheckCard::look))
-            .map(PartFindings::words);
-  }
-
-  private static String words(CheckCard card) {
-    String note = card.note().isEmpty() ? "" : ". Note: " + card.note();
-    return card.check().answered(card.look()) + note;
   }
 
   private static String words(MeasuredResult result) {

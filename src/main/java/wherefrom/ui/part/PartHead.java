@@ -1,17 +1,23 @@
 package wherefrom.ui.part;
 
+import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.KindShape;
+import wherefrom.ui.drawn.LevelPushrod;
 import wherefrom.ui.drawn.PartShape;
 
-/** The part large, what was found on it, and where it is. */
+/**
+ * The part large, what was found on it, and where it is; a pushrod lies level above the words, its
+ * top end marked.
+ */
 final class PartHead extends Region {
   private static final double LEAST_MM = 24;
   private static final double MOST_MM = 62;
@@ -23,6 +29,7 @@ final class PartHead extends Region {
   private static final int WHOLE = 4;
 
   private final Region shape;
+  private final Optional<FitText> top;
   private final FitText found;
   private final FitText where;
   private final double gap;
@@ -36,12 +43,18 @@ final class PartHead extends Region {
     Scale scale = touch.scale();
     gap = scale.gap();
     double suiting = Math.max(scale.px(LEAST_MM), Math.min(scale.px(MOST_MM), side));
-    shape = shape(scale, layout, home, suiting);
-    this.found = touch.heading(found).upTo(touch.isLarge() ? WHOLE : 2);
+    boolean level = home.kind() == PartKind.PUSHROD;
+    shape = level ? new LevelPushrod(scale) : shape(scale, layout, home, suiting);
+    top =
+        level
+            ? Optional.of(touch.fit("TOP", Scale.SMALL_MM, Scale.SMALL_MM, true))
+            : Optional.empty();
+    this.found = touch.heading(found).upTo(touch.isLarge() ? WHOLE : 3);
     int lines = suiting < scale.px(THREE_LINES_MM) ? 2 : 3;
     this.where = touch.small(where).upTo(touch.isLarge() ? WHOLE : lines);
     this.where.getStyleClass().add("second");
     getChildren().addAll(shape, this.found, this.where);
+    top.ifPresent(getChildren()::add);
   }
 
   /** A lower shell lies as on the other drawings, open upward; all else as its kind. */
@@ -56,14 +69,21 @@ final class PartHead extends Region {
     return Orientation.HORIZONTAL;
   }
 
+  /** What stands at the left of the words. */
+  private double aside() {
+    return gap + top.map(FitText::leastLineWidth).orElseGet(() -> shape.prefWidth(-1));
+  }
+
   private double words(double width) {
-    double inner = Math.max(1, width - shape.prefWidth(-1) - gap);
+    double inner = Math.max(1, width - aside());
     return found.minHeight(inner) + where.minHeight(inner);
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.max(shape.prefHeight(-1), width <= 0 ? 0 : words(width));
+    double words = width <= 0 ? 0 : words(width);
+    double high = shape.prefHeight(-1);
+    return top.isPresent() ? high + words : Math.max(high, words);
   }
 
   @Override
@@ -73,14 +93,20 @@ final class PartHead extends Region {
 
   @Override
   protected void layoutChildren() {
-    double wide = shape.prefWidth(-1);
     double high = shape.prefHeight(-1);
-    shape.resizeRelocate(0, (getHeight() - high) / 2, wide, high);
-    double inner = getWidth() - wide - gap;
+    double from = top.isPresent() ? high : 0;
+    double inner = getWidth() - aside();
     double low = where.minHeight(inner);
-    double top = Math.min(getHeight() - low, found.prefHeight(inner));
-    double y = (getHeight() - top - low) / 2;
-    found.resizeRelocate(wide + gap, y, inner, top);
-    where.resizeRelocate(wide + gap, y + top, inner, low);
+    double upper = Math.min(getHeight() - from - low, found.prefHeight(inner));
+    double y = from + Math.max(0, getHeight() - from - upper - low) / 2;
+    if (top.isPresent()) {
+      shape.resizeRelocate(0, 0, getWidth(), high);
+      top.get().resizeRelocate(0, high, aside() - gap, top.get().minHeight(-1));
+      y = from;
+    } else {
+      shape.resizeRelocate(0, (getHeight() - high) / 2, shape.prefWidth(-1), high);
+    }
+    found.resizeRelocate(aside(), y, inner, upper);
+    where.resizeRelocate(aside(), y + upper, inner, low);
   }
 }

@@ -21,6 +21,7 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
+import wherefrom.job.inspect.FoundOnPart;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.puttogether.WhereTo;
 import wherefrom.job.shelf.JobDay;
@@ -135,17 +136,10 @@ final class PartModel {
 
   /** What is the matter with it, in few words. */
   String matter() {
-    return new PartFindings(job, item)
-        .worst()
-        .orElseGet(
-            () ->
-                record()
-                    .decision()
-                    .map(made -> "Decided: " + made.word())
-                    .orElse(
-                        unmated().isEmpty()
-                            ? "Nothing was found against it."
-                            : "No longer mated: check it as a new mate."));
+    FoundOnPart found = FoundOnPart.of(job, item);
+    return unmated().isEmpty() || found.speaksFirst()
+        ? found.words()
+        : "No longer mated: check it as a new mate.";
   }
 
   /** Where it is, in few words; where it belongs is said by the title. */

@@ -3,6 +3,7 @@ package wherefrom.ui.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -30,6 +31,9 @@ import wherefrom.ui.photos.PhotoStrip;
  */
 public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
+
+  /** What readings and photographs have of wide glass. */
+  private static final double RIGHT = 0.42;
 
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
@@ -108,19 +112,31 @@ public final class PartScreen extends Page implements Scannable {
 
   /**
    * Part, life, readings, photographs; the part as large as high glass lets it be. Where large
-   * words leave no room for them it is what is the matter and where it is.
+   * words leave no room for all it is the part alone, or no more than what is the matter.
    */
   private Region told() {
     LifeLine life = new LifeLine(context.touch(), model.life());
-    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
+    VBox measured = measured();
+    double right = Math.max(RIGHT_MM, measured.minWidth(-1) / context.scale().px(1));
+    Sideways both =
+        measured.getChildren().isEmpty()
+            ? Sideways.alone(context.scale(), life)
+            : new Sideways(context.scale(), life, measured, right)
+                .sharing(context.touch().isLarge() ? 0 : RIGHT);
+    Panes.grow(both);
     if (!context.touch().isLarge()) {
       return new Either(room -> told(both, room.width(), room.height()));
     }
     Region brief = brief();
     return new Either(
             room -> {
-              Region all = told(both, room.width(), room.height());
-              return all.minHeight(room.width()) <= room.height() ? all : brief;
+              double width = room.width();
+              double height = room.height();
+              return Stream.<Region>of(
+                      told(both, width, height), new VBox(head(MOST_HEAD * height)))
+                  .filter(one -> one.minHeight(width) <= height)
+                  .findFirst()
+                  .orElse(brief);
             })
         .needing(brief);
   }
@@ -129,19 +145,21 @@ public final class PartScreen extends Page implements Scannable {
   private Region told(Sideways both, double width, double height) {
     double spare = height - context.scale().gap() - both.likedHeight(width);
     double side = Math.max(HEAD * height, Math.min(spare, MOST_HEAD * height));
-    PartHead head =
-        new PartHead(
-            context.touch(),
-            context.state().layout(),
-            model.part().home(),
-            model.matter(),
-            model.where(),
-            side);
-    return Panes.grow(Panes.column(context.scale(), head, both));
+    return Panes.grow(Panes.column(context.scale(), head(side), both));
+  }
+
+  private PartHead head(double side) {
+    return new PartHead(
+        context.touch(),
+        context.state().layout(),
+        model.part().home(),
+        model.matter(),
+        model.where(),
+        side);
   }
 
   /** Readings first, then as many photographs as stand in a row. */
-  private Region measured() {
+  private VBox measured() {
     VBox right = Panes.column(context.scale());
     model.judgements().stream()
         .limit(READINGS)

@@ -24,6 +24,8 @@ final class ReadingBar extends Region {
   private static final double WALL_MM = 6.6;
   private static final double MARK_MM = 6.2;
 
+  private static final int MOST_LINES = 2;
+
   /** Between the name and its value. */
   private static final double BETWEEN_MM = 3;
 
@@ -46,11 +48,8 @@ final class ReadingBar extends Region {
     this.judged = judged;
     this.scale = touch.scale();
     line = 1.25 * scale.fontPx(Scale.SMALL_MM) * scale.textFactor();
-    name = touch.small(judged.value().words()).within(1);
-    value =
-        touch
-            .fit(judged.value().amount().rounded(places()).text(), 4.5, 4.5, true)
-            .align(Pos.CENTER_RIGHT);
+    name = touch.small(judged.value().words()).within(MOST_LINES);
+    value = touch.fit(told(), 4.5, 4.5, true).align(Pos.CENTER_RIGHT);
     mark = new SignMark(scale, sign(judged.decision()), scale.px(MARK_MM));
     allowed.getStyleClass().add("limit-allowed");
     band.getStyleClass().add("limit-band");
@@ -64,6 +63,11 @@ final class ReadingBar extends Region {
     setAccessibleText(judged.sentence());
     Panes.grow(this);
     setMaxHeight(USE_PREF_SIZE);
+  }
+
+  /** The reading, and in words what its mark means. */
+  private String told() {
+    return judged.value().amount().rounded(places()).text() + ", " + judged.word();
   }
 
   private int places() {
@@ -84,14 +88,16 @@ final class ReadingBar extends Region {
     return Orientation.HORIZONTAL;
   }
 
-  /** The name stands above its value where both have no room in one line. */
+  /**
+   * The name stands above its value where both have no room in one line, in two lines if need be.
+   */
   private boolean isNarrow(double width) {
     double needed = name.leastLineWidth() + scale.px(BETWEEN_MM) + value.prefWidth(-1);
     return width > 0 && needed > width;
   }
 
   private double head(double width) {
-    return isNarrow(width) ? 2 * line : line;
+    return isNarrow(width) ? (1 + Math.min(MOST_LINES, name.leastLines(width))) * line : line;
   }
 
   private Optional<Double> wall(boolean high) {
@@ -111,7 +117,7 @@ final class ReadingBar extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return value.prefWidth(-1) + scale.px(20);
+    return value.prefWidth(-1);
   }
 
   /** Walls stand at a quarter and three quarters; the reading stays on the line. */
@@ -130,7 +136,7 @@ final class ReadingBar extends Region {
     double figure = value.prefWidth(-1);
     double head = head(width);
     double beside = head > line ? width : width - figure - scale.px(BETWEEN_MM);
-    name.resizeRelocate(0, 0, Math.max(0, beside), line);
+    name.resizeRelocate(0, 0, Math.max(0, beside), Math.max(line, head - line));
     value.resizeRelocate(width - figure, head - line, figure, line);
     double y = head + scale.px(WALL_MM) / 2;
     axis.setStartX(0);

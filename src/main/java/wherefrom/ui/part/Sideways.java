@@ -12,18 +12,24 @@ final class Sideways extends Region {
   private final Region left;
   private final Region right;
   private final double gap;
-  private final double wide;
+  private final double least;
+  private double share;
 
   /**
-   * @param rightMm how wide the right one is, in mm
+   * @param rightMm how wide the right one is, in mm, unless it has a share that is more
    */
   Sideways(Scale scale, Region left, Region right, double rightMm) {
     this.left = left;
     this.right = right;
-    this.gap = scale.gap();
-    this.wide = scale.px(rightMm);
+    this.gap = rightMm > 0 ? scale.gap() : 0;
+    this.least = scale.px(rightMm);
     getChildren().setAll(left, right);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** One thing that has all the room. */
+  static Sideways alone(Scale scale, Region one) {
+    return new Sideways(scale, one, new Region(), 0);
   }
 
   @Override
@@ -31,20 +37,31 @@ final class Sideways extends Region {
     return Orientation.HORIZONTAL;
   }
 
+  /** The right one has this part of the width where that is more. */
+  Sideways sharing(double part) {
+    share = part;
+    return this;
+  }
+
+  private double wide(double width) {
+    return Math.max(least, Math.floor(share * width));
+  }
+
   private boolean isBeside(double width) {
-    return width >= LEAST * wide;
+    return width >= LEAST * least;
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double other = right.minHeight(Math.min(width, wide));
+    double other = right.minHeight(Math.min(width, wide(width)));
     return isBeside(width)
-        ? Math.max(left.minHeight(width), other)
+        ? Math.max(left.minHeight(width - gap - wide(width)), other)
         : left.minHeight(width) + gap + right.minHeight(width);
   }
 
   /** The height at which both show all that they have. */
   double likedHeight(double width) {
+    double wide = wide(width);
     double other = right.prefHeight(isBeside(width) ? wide : width);
     double first = left.prefHeight(isBeside(width) ? width - gap - wide : width);
     return isBeside(width) ? Math.max(first, other) : first + gap + other;
@@ -60,6 +77,7 @@ final class Sideways extends Region {
     double width = getWidth();
     double height = getHeight();
     if (isBeside(width)) {
+      double wide = wide(width);
       left.resizeRelocate(0, 0, width - gap - wide, height);
       right.resizeRelocate(width - wide, 0, wide, height);
       return;

@@ -23,7 +23,8 @@ record WaysOn(OpenJob job, PartRecord record, boolean goesBack) {
       case WASHING -> way(Deed.BACK, "It is back", "from washing");
       case AT_SHOP -> way(Deed.BACK_FROM_SHOP, "It is back", "from the machine shop");
       case LOST -> way(Deed.FOUND, "It is found", "I have it in my hand");
-      case FITTED -> clears().or(() -> way(Deed.TOOK_OUT, "Taken out again", "it is in"));
+      case FITTED ->
+          clears().or(() -> way(Deed.TOOK_OUT, "Taken out again", "I have it in my hand"));
       case OUT -> clears().filter(on -> goesBack || !isForDecision(on));
       case IN_ENGINE, RETIRED -> Optional.empty();
     };

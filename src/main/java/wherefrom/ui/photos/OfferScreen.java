@@ -17,6 +17,8 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.OnThisJob;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -68,19 +70,19 @@ public final class OfferScreen extends Page implements Scannable {
     picture = Panes.grow(new PictureView(touch().text("")));
     TagKey choose = tag(this::choose);
     choose.setWords(touch().brief("Choose what it shows", "Choose"), "or scan its tag");
-    Tiles keys =
-        Tiles.row(
-            context.scale(), touch().key("Skip", this::skip), touch().key("Later", this::later));
-    lay(touch().isLarge() ? beside(choose, keys) : over(choose, keys));
+    lay(touch().isLarge() ? beside(choose) : over(choose));
   }
 
-  private Region over(TagKey choose, Tiles keys) {
-    return Panes.column(
-        context.scale(), picture, Panes.row(context.scale(), choose, Panes.grow(keys)));
+  private Region over(TagKey choose) {
+    KeyRow keys = KeyRow.of(context, act("Skip", this::skip), act("Later", this::later));
+    return Panes.column(context.scale(), picture, new Foot(context, choose, keys));
   }
 
   /** Large letters below the picture would leave it no height. */
-  private Region beside(TagKey choose, Tiles keys) {
+  private Region beside(TagKey choose) {
+    Tiles keys =
+        Tiles.row(
+            context.scale(), touch().key("Skip", this::skip), touch().key("Later", this::later));
     return new TwoHalves(
         context.scale(), picture, Panes.column(context.scale(), choose, Panes.space(), keys));
   }

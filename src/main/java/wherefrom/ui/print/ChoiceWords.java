@@ -19,6 +19,18 @@ final class ChoiceWords {
         card -> "scanner card");
   }
 
+  /** What one of them is called: a card is taped up, a label stuck on. */
+  static String piece(TagChoice choice) {
+    return choice.match(
+        parts -> "label",
+        cards -> "card",
+        cards -> "card",
+        baskets -> "label",
+        bags -> "label",
+        bigParts -> "label",
+        card -> "card");
+  }
+
   static String of(EngineJob job, TagChoice choice) {
     return choice.match(
         parts -> of(job, parts),

@@ -15,6 +15,7 @@ import wherefrom.job.print.StockChoice;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.print.Unprintable;
+import wherefrom.job.settings.Settings.UsedSheet;
 import wherefrom.text.Words;
 
 /** What is to be printed, on which stock, and where on the sheet. */
@@ -29,19 +30,32 @@ final class PrintTagsModel {
   private Nudge nudge = Nudge.NONE;
   private String trouble = "";
   private int page = 1;
+  private final SheetMemory memory;
   private Optional<PrintOrder> saved = Optional.empty();
+  private boolean printed;
 
   /**
    * @param choice what is to be printed at first
    * @param here where the person is: the paper that is usual there comes first
+   * @param memory where it stands which sheet is used in part; that sheet is gone on with
    */
-  PrintTagsModel(OpenJob job, SheetPrinter printer, TagChoice choice, Locale here) {
+  PrintTagsModel(
+      OpenJob job, SheetPrinter printer, TagChoice choice, Locale here, SheetMemory memory) {
     this.job = job;
     this.printer = printer;
     this.printing = new TagPrinting(job);
     this.choice = choice;
+    this.memory = memory;
     this.stocks = UsualPaper.first(printer.listStocks(), here);
     this.stock = stocks.stream().findFirst();
+    memory.used().ifPresent(this::goOnWith);
+  }
+
+  private void goOnWith(UsedSheet used) {
+    if (printer.findStock(used.stock()) instanceof StockChoice.Chosen chosen) {
+      stock = Optional.of(chosen.stock());
+      start = memory.firstFree(chosen.stock());
+    }
   }
 
   TagChoice choice() {
@@ -80,7 +94,7 @@ final class PrintTagsModel {
     StockChoice came = printer.findStock(nameOrFile);
     if (came instanceof StockChoice.Chosen chosen) {
       stock = Optional.of(chosen.stock());
-      start = 1;
+      start = memory.firstFree(chosen.stock());
       trouble = "";
       fresh();
     } else {
@@ -103,6 +117,33 @@ final class PrintTagsModel {
   private void fresh() {
     page = 1;
     saved = Optional.empty();
+    printed = false;
+  }
+
+  /** Whether what is chosen is on paper: then something else is the thing to do. */
+  boolean isDone() {
+    return printed || labels() == 0;
+  }
+
+  /** What is to be printed after the parts' tags: the cards that putting together wants. */
+  Optional<TagChoice> next() {
+    boolean first =
+        choice.match(
+            this::isForAll,
+            cards -> true,
+            cards -> true,
+            any -> false,
+            any -> false,
+            any -> false,
+            any -> false);
+    return printing.cardsLeft().stream()
+        .filter(left -> first && isDone() && !left.equals(choice))
+        .findFirst();
+  }
+
+  private boolean isForAll(TagChoice.OfParts parts) {
+    return !(parts instanceof TagChoice.OnePart)
+        && printing.faces(new TagChoice.NotYetPrinted()).isEmpty();
   }
 
   /** The page that is shown, from 1. */
@@ -155,8 +196,17 @@ final class PrintTagsModel {
     return words(labels, pages);
   }
 
-  private static String words(int labels, int pages) {
-    return Words.count(labels, "label") + " on " + Words.count(pages, "page") + ".";
+  /** {@code 74 labels} or {@code 50 cards}. */
+  String many() {
+    return many(labels());
+  }
+
+  private String many(int labels) {
+    return Words.count(labels, ChoiceWords.piece(choice));
+  }
+
+  private String words(int labels, int pages) {
+    return many(labels) + " on " + Words.count(pages, "page") + ".";
   }
 
   /** What a file of an order is, for its name. */
@@ -164,9 +214,11 @@ final class PrintTagsModel {
     return order.testPage() ? "test page" : ChoiceWords.fileKind(choice);
   }
 
-  /** Which names will not print whole, in a sentence; empty when all do. */
+  /** Which names will not print whole, else how far the sheet is used; empty where neither is. */
   String warning() {
-    return order(false).flatMap(order -> Unprintable.warning(printer, order)).orElse("");
+    return order(false)
+        .flatMap(order -> Unprintable.warning(printer, order))
+        .orElse(start == 1 ? "" : "The sheet is used up to label " + (start - 1) + ".");
   }
 
   /** What is wrong; empty when nothing is. */
@@ -235,8 +287,11 @@ final class PrintTagsModel {
       return "Another bench printed these numbers. Throw this sheet away; print again.";
     }
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
-    start = (start - 1 + done.labels()) % perPage + 1;
+    start = (order.setup().start() - 1 + done.labels()) % perPage + 1;
+    stock.ifPresent(of -> memory.goesOnAt(of, start));
     fresh();
-    return "Printed: " + words(done.labels(), done.pages());
+    printed = true;
+    String full = start == 1 && perPage > 1 ? " The last sheet is full." : "";
+    return "Printed: " + words(done.labels(), done.pages()) + full;
   }
 }

@@ -70,7 +70,8 @@ public final class PrintTagsScreen extends Page {
             context.getJob(),
             context.services().printer(),
             choice,
-            HomeCountry.of(Locale.getDefault(), context.state().units()));
+            HomeCountry.of(Locale.getDefault(), context.state().units()),
+            SheetMemory.in(context));
     choices = new PrintChoices(context, model, this::shown);
     what = AskKey.key(touch, "What", choices::what);
     stock = AskKey.key(touch, "Stock", choices::stock);
@@ -139,8 +140,8 @@ public final class PrintTagsScreen extends Page {
     if (model.isSaved()) {
       context.attempt(() -> context.say(model.onPaper()));
       context.navigator().changed();
-    } else if (model.labels() == 0) {
-      context.navigator().back();
+    } else if (model.isDone()) {
+      model.next().ifPresentOrElse(this::chosen, context.navigator()::back);
     } else {
       print(false);
     }
@@ -152,7 +153,7 @@ public final class PrintTagsScreen extends Page {
     if (context.touch().isLarge()) {
       return half ? "from label " + model.start() : "";
     }
-    return Words.count(model.labels(), "label");
+    return model.many();
   }
 
   @Override
@@ -173,8 +174,14 @@ public final class PrintTagsScreen extends Page {
   private void say() {
     if (model.isSaved()) {
       tag.setWords("Is it on paper?", "press once the saved file is printed");
-    } else if (model.labels() == 0) {
-      tag.setWords("All printed", "back to the work");
+    } else if (model.isDone()) {
+      model
+          .next()
+          .ifPresentOrElse(
+              next ->
+                  tag.setWords(
+                      "Next: " + ChoiceWords.fileKind(next), "putting together wants them"),
+              () -> tag.setWords("All printed", "back to the work"));
     } else {
       tag.setWords("Print", Words.count(model.pages(), "sheet"));
     }
@@ -182,7 +189,7 @@ public final class PrintTagsScreen extends Page {
 
   private void chosen(TagChoice choice) {
     model.choose(choice);
-    refresh();
+    context.navigator().changed();
   }
 
   private void chooseStart() {

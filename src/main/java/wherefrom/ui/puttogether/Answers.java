@@ -7,6 +7,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
+import wherefrom.job.Untagged;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.StopWords;
@@ -14,10 +15,12 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.Unlisted;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.text.Words;
+import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.takeapart.PartName;
 
@@ -27,7 +30,17 @@ final class Answers {
   static final String NOT_YET =
       "Not fitted yet. Hold the key. By cards: NEXT to it, then YES twice.";
 
+  private static final String ON_PURPOSE = "Fitted on purpose";
+
   private Answers() {}
+
+  /** What the headline says is not said again. */
+  private static String said(String sentence) {
+    String again = ON_PURPOSE + ": ";
+    return sentence.startsWith(again)
+        ? Words.capital(sentence.substring(again.length()))
+        : sentence;
+  }
 
   static ScreenAnswer of(EngineJob job, FitOutcome step) {
     return step.match(
@@ -36,8 +49,8 @@ final class Answers {
         Answers::waiting,
         shown -> place(job, "It goes here", shown.part().part().home(), shown.sentence()),
         next -> place(job, "Next place", next.place(), wanted(job, next.place())),
-        fitted -> place(job, "Fitted on purpose", fitted.place(), fitted.sentence()),
-        back -> ScreenAnswer.said("Taken back", Words.capital(back.sentence())),
+        fitted -> place(job, ON_PURPOSE, fitted.place(), said(fitted.sentence())),
+        back -> ScreenAnswer.said("Taken back", tookBack(job, back)),
         said -> ScreenAnswer.said("", said.sentence()));
   }
 
@@ -61,12 +74,13 @@ final class Answers {
   }
 
   /** What stands when the screen comes up: parts that cannot be fitted yet are counted first. */
-  static ScreenAnswer start(int undecided, ScreenAnswer prompt) {
+  static ScreenAnswer start(int undecided, ScreenAnswer prompt, Optional<Place> next) {
     if (undecided == 0) {
       return prompt;
     }
     String waiting = undecided == 1 ? "1 part waits" : undecided + " parts wait";
-    return ScreenAnswer.said(waiting + " for a decision", prompt.small());
+    String first = next.map(at -> "Next: " + PartNames.NUMBERS.named(at) + ". ").orElse("");
+    return ScreenAnswer.said(waiting + " for a decision", first + prompt.small());
   }
 
   /** What the camera asks for; a half that waits is named, so that it is not forgotten. */
@@ -102,6 +116,18 @@ final class Answers {
         said -> true);
   }
 
+  /** The step in few words, parts by their names on the glass, and how its place stands now. */
+  private static String tookBack(EngineJob job, FitOutcome.TookBack back) {
+    String step = back.step().map(it -> UndoWords.of(job, Optional.of(it))).orElseGet(back::words);
+    return (Words.capital(step) + ". " + back.now()).strip();
+  }
+
+  /** What came of a step, in the small line of something else that stands on the screen. */
+  static String inLine(FitOutcome step, ScreenAnswer said) {
+    String words = said.small().isEmpty() ? said.headline() : said.small();
+    return step instanceof FitOutcome.TookBack ? said.headline() + ": " + words : words;
+  }
+
   private static String waiting(ScreenAnswer due) {
     return due.lines().isEmpty()
         ? ""
@@ -111,13 +137,29 @@ final class Answers {
   private static ScreenAnswer judged(EngineJob job, Verdict verdict) {
     VerdictWords words = verdict.words(new JobPartNames(job));
     Marked marked = Marked.of(verdict);
+    if (isUnproven(job, verdict, marked)) {
+      return new ScreenAnswer(
+          Optional.of(Cue.ASK), "No tag on it", words.lines(), "", marked.kind(), marked.spots());
+    }
+    boolean misread = verdict instanceof CodeVerdict.DigitsDisagree;
+    String told = misread ? words.sentence() + " Or type its six digits." : words.told();
     return new ScreenAnswer(
         Optional.of(verdict.cue()),
-        verdict.word(),
+        misread ? verdict.word() + ": scan it again" : verdict.word(),
         words.lines(),
-        verdict.cue() == Cue.ASK ? words.told() : StopWords.small(job, verdict),
+        verdict.cue() == Cue.ASK ? told : StopWords.small(job, verdict),
         marked.kind(),
         marked.spots());
+  }
+
+  /** What sits there had no tag: that it belongs there is what a person said. */
+  private static boolean isUnproven(EngineJob job, Verdict verdict, Marked marked) {
+    return verdict.cue() == Cue.RIGHT
+        && marked
+            .place()
+            .flatMap(job::findFitted)
+            .filter(part -> Untagged.is(job, part.item()))
+            .isPresent();
   }
 
   /** A stop that is about to be overruled: what is no longer mated then. The key says why. */
@@ -147,6 +189,11 @@ final class Answers {
   /** The part that was in the hand at this place is no more. */
   static String letGo(EngineJob job, Place place) {
     return "Let go: " + PartName.of(job.layout(), place).inLine() + ".";
+  }
+
+  /** What was recorded as in a place is in the hand: who knows what sits there. */
+  static String emptied(Place place) {
+    return "Recorded as empty: " + place.brief() + ". Look what sits there.";
   }
 
   /** Which part is wanted at a place, and where it lies. */

@@ -10,6 +10,11 @@ import wherefrom.ui.controls.Touch;
 /** A half of a fit: a tag where it is known, else its outline with what to scan. */
 final class HalfTag extends Region {
   private final FitText large;
+
+  /** The first line alone, and with the part: only measured. */
+  private final FitText place;
+
+  private final FitText whole;
   private final FitText bold;
   private final FitText small;
   private final boolean known;
@@ -17,11 +22,9 @@ final class HalfTag extends Region {
 
   HalfTag(Touch touch, Halves.Lines lines, boolean known) {
     this.known = known;
-    large =
-        known
-            ? touch.fit(
-                lines.large().replace(' ', '\u00a0'), 10.7 / touch.scale().textFactor(), 4.5, true)
-            : touch.heading(lines.large());
+    large = known ? named(touch, lines.large()) : touch.heading(lines.large());
+    place = known ? named(touch, lines.large()) : touch.heading(lines.large());
+    whole = named(touch, (lines.large() + " " + lines.bold()).strip());
     bold = touch.fit(lines.bold(), 4.5, 4.5, true);
     small = touch.small(lines.small());
     large.align(Pos.CENTER_LEFT);
@@ -35,7 +38,12 @@ final class HalfTag extends Region {
     setMouseTransparent(true);
   }
 
-  /** The lines, one below the other. */
+  private static FitText named(Touch touch, String words) {
+    double largest = 10.7 / touch.scale().textFactor();
+    return touch.fit(words.replace(' ', '\u00a0'), largest, 4.5, true);
+  }
+
+  /** The lines, one below the other; the part beside its place where it has no line below it. */
   private final class Words extends Region {
     Words() {
       getChildren().setAll(large, bold, small);
@@ -48,17 +56,17 @@ final class HalfTag extends Region {
 
     @Override
     protected double computeMinWidth(double height) {
-      return Math.max(large.minWidth(-1), Math.max(bold.minWidth(-1), small.minWidth(-1)));
+      return Math.max(place.minWidth(-1), Math.max(bold.minWidth(-1), small.minWidth(-1)));
     }
 
     @Override
     protected double computeMinHeight(double width) {
-      return large.minHeight(width);
+      return place.minHeight(width);
     }
 
     @Override
     protected double computePrefHeight(double width) {
-      return large.prefHeight(width) + high(bold, width) + high(small, width);
+      return place.prefHeight(width) + high(bold, width) + high(small, width);
     }
 
     private double high(FitText text, double width) {
@@ -70,15 +78,17 @@ final class HalfTag extends Region {
       double width = getWidth();
       double second = high(bold, width);
       double third = high(small, width);
-      double least = large.minHeight(width);
+      double least = place.minHeight(width);
       boolean two = second > 0 && least + second <= getHeight();
       boolean three = third > 0 && least + (two ? second : 0) + third <= getHeight();
       bold.setVisible(two);
       small.setVisible(three);
       double below = (two ? second : 0) + (three ? third : 0);
-      double wanted = known ? large.prefHeight(width) : getHeight();
+      double wanted = known ? place.prefHeight(width) : getHeight();
       double first = Math.min(getHeight() - below, Math.max(least, wanted));
       double top = (getHeight() - first - below) / 2;
+      boolean beside = known && second > 0 && !two && whole.fits(width, first);
+      large.setWords((beside ? whole : place).words());
       large.resizeRelocate(0, top, width, first);
       bold.resizeRelocate(0, top + first, width, two ? second : 0);
       small.resizeRelocate(0, top + first + (two ? second : 0), width, three ? third : 0);

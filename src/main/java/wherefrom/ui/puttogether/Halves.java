@@ -10,6 +10,7 @@ import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.StopWords;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -52,10 +53,15 @@ record Halves(
     }
   }
 
-  /** What a tap does now: it fits the part in the hand. */
+  /** What a tap does now: it holds the part in the hand against the place, right or wrong. */
   String question() {
-    return held.map(one -> "A tap fits the " + one.home().brief() + " " + one.kind().word())
+    return held.map(one -> "A tap tries the " + one.home().brief() + " " + what(one.home()))
         .orElse("Which place?");
+  }
+
+  /** The part in the hand, where it is recorded as fitted. */
+  Optional<Part> recordedAsIn(EngineJob job) {
+    return held.filter(part -> job.findFittedAt(part.item()).isPresent());
   }
 
   /** Whether the place is known and its part is still to be scanned. */
@@ -85,8 +91,23 @@ record Halves(
   }
 
   /** Of what is due now: the part or the place that waits, the list's next place, or nothing. */
-  static Halves of(OpenJob open, PutTogether together) {
-    return of(open, together.mode(), together.due());
+  static Halves of(OpenJob open, PutTogether together, Optional<Place> tapped) {
+    FitOutcome due = together.due();
+    if (due instanceof FitOutcome.WaitingForPart waiting) {
+      return spot(open.state(), waiting.spot(), tapped);
+    }
+    boolean idle = due instanceof FitOutcome.Said && together.mode() == FitMode.SCAN_BOTH;
+    return together
+        .target()
+        .filter(place -> idle)
+        .map(Halves::next)
+        .orElseGet(() -> of(open, together.mode(), due));
+  }
+
+  /** Nothing is known yet: any part will do, and the next one is named and ringed. */
+  private static Halves next(Place place) {
+    Lines part = new Lines("Scan a part", "", "next: " + place.brief() + " " + what(place));
+    return of(part, Lines.asked("and its place card"), false, Optional.of(place));
   }
 
   static Halves of(OpenJob open, FitMode mode, FitOutcome due) {
@@ -94,7 +115,7 @@ record Halves(
     return due.match(
         judged -> nothing(mode),
         waiting -> part(open, waiting.part().part()),
-        waiting -> spot(job, waiting.spot()),
+        waiting -> spot(job, waiting.spot(), Optional.empty()),
         shown -> nothing(mode),
         next -> listed(job, next.place()),
         fitted -> nothing(mode),
@@ -106,10 +127,19 @@ record Halves(
   private static Halves part(OpenJob job, Part part) {
     Place home = part.home();
     Lines tag = new Lines(home.brief(), what(home), part.code(job.state().engine()).typed());
+    Optional<Place> in = job.state().findFittedAt(part.item());
+    if (in.isPresent()) {
+      Lines there =
+          new Lines("Recorded as in: " + in.get().brief(), "", "If you hold it, press the key");
+      return new Halves(tag, there, true, false, in, Optional.of(part), true);
+    }
     Optional<Verdict> against = new Fitting(job).findAgainst(part);
     Lines next =
         against
-            .map(verdict -> new Lines(Words.capital(why(verdict)), "", more(verdict)))
+            .map(
+                verdict ->
+                    new Lines(
+                        Words.capital(why(verdict)), "", StopWords.small(job.state(), verdict)))
             .orElse(
                 new Lines(
                     "Now scan the place card", way(job, part), "by its hole; or tap the place"));
@@ -121,17 +151,10 @@ record Halves(
   private static String way(OpenJob job, Part part) {
     return switch (Places.orientation(job.state().layout(), part.kind())) {
       case NONE -> "";
-      case TOP_END -> "top end up";
+      case TOP_END -> "tagged end up";
       case HALF -> "tang in its notch";
       case FACING -> "same way round";
     };
-  }
-
-  /** What to do; where that depends, how to be told. */
-  private static String more(Verdict verdict) {
-    return verdict instanceof Verdict.AlreadyFitted
-        ? "Nothing to do: scan the next part"
-        : "Scan its place card to see why";
   }
 
   private static String why(Verdict verdict) {
@@ -140,21 +163,21 @@ record Halves(
         : verdict.word();
   }
 
-  /** What goes in there next: the innermost that is not in. */
-  private static Halves spot(EngineJob job, Spot spot) {
+  /** What was tapped there, else what goes in there next: the innermost that is not in. */
+  private static Halves spot(EngineJob job, Spot spot, Optional<Place> tapped) {
     Lines card = new Lines(spot.brief(), "", "place card");
     List<Place> there =
         ToFit.inOrder(job.places().stream().filter(place -> place.spot().equals(spot)).toList());
     Optional<Place> here =
-        there.stream()
-            .filter(place -> job.findSeated(place).isEmpty())
-            .findFirst()
+        tapped
+            .filter(there::contains)
+            .or(() -> there.stream().filter(at -> job.findSeated(at).isEmpty()).findFirst())
             .or(() -> there.stream().findFirst());
     return of(Lines.asked("Now scan the part"), card, true, here);
   }
 
   private static Halves listed(EngineJob job, Place place) {
-    Lines card = new Lines(place.brief(), what(place), "next; no card proves the place");
+    Lines card = new Lines(place.brief(), what(place), "a scan fits it: no card proves it");
     JobPartNames names = new JobPartNames(job);
     Lines part =
         job.bench()
@@ -164,7 +187,8 @@ record Halves(
     return of(part, card, true, Optional.of(place));
   }
 
-  private static String what(Place place) {
+  /** The part beside the name of its place, which tells a main shell from a rod shell. */
+  static String what(Place place) {
     return (place.kind() == PartKind.ROD_SHELL || place.kind() == PartKind.MAIN_SHELL)
         ? "shell"
         : place.kind().word();

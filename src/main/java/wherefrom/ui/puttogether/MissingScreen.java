@@ -60,7 +60,7 @@ public final class MissingScreen extends Page {
           ListRow.key(
               context.touch(),
               "In each other's places: " + model.wrong(),
-              List.of("Step by step"),
+              List.of(touch().brief("The way out, step by step", "")),
               () -> context.navigator().open(() -> new WayOutScreen(context))));
     }
     if (model.isFirstStartDue()) {

@@ -14,6 +14,8 @@ import wherefrom.ui.controls.Pager;
  * or take it to another place; and what the stop's help says. Back leads to the stop.
  */
 public final class OtherWaysScreen extends Page {
+  private static final String NOTHING = "nothing is fitted; the stop is over";
+
   private final PutTogetherModel model;
 
   OtherWaysScreen(
@@ -23,7 +25,7 @@ public final class OtherWaysScreen extends Page {
     Pager<Region> rows = Pager.list(context.touch(), row -> row);
     List<Region> lines = new ArrayList<>();
     if (model.stopped().part().isPresent()) {
-      lines.add(row("Put the part away", "nothing is fitted; the stop is over", putAway));
+      lines.add(row("Put the part away", brief(NOTHING, "the stop is over"), putAway));
       model
           .stopped()
           .ownPlace()
@@ -32,9 +34,9 @@ public final class OtherWaysScreen extends Page {
                   lines.add(
                       row(
                           "Its own place: " + own.brief(),
-                          "it is free; then scan that card",
+                          brief("it is free; then scan that card", "scan that card"),
                           otherPlace)));
-      lines.add(row("Another place for it", "the part stays in your hand", otherPlace));
+      lines.add(row("Another place for it", brief("the part stays in your hand", ""), otherPlace));
     } else {
       lines.add(row("Put it away", "this job has no such part", putAway));
     }
@@ -42,7 +44,7 @@ public final class OtherWaysScreen extends Page {
         ListRow.key(
             context.touch(),
             "See the bench",
-            List.of("where the parts lie; then back to the stop"),
+            List.of(brief("where the parts lie; then back to the stop", "")),
             () -> context.navigator().show(ScreenId.BENCH_MAP)));
     new TogetherHelp(model, context.scale())
         .help()
@@ -50,6 +52,11 @@ public final class OtherWaysScreen extends Page {
         .forEach(sentence -> lines.add(ListRow.told(context.touch(), "", sentence)));
     rows.setItems(lines);
     lay(rows);
+  }
+
+  /** Large letters leave a row no second line for what its first one tells. */
+  private String brief(String words, String few) {
+    return context.touch().brief(words, few);
   }
 
   /** Leads back to the stop's screen first, which then shows what came of it. */

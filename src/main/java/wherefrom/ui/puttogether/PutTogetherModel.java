@@ -13,11 +13,11 @@ import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the screen for putting together shows and does. */
@@ -25,9 +25,12 @@ final class PutTogetherModel {
   private final OpenJob job;
   private final PutTogether together;
   private final ScreenAnswer start;
+  private final int undecided;
   private final Telling telling;
+  private Optional<Place> tapped = Optional.empty();
   private PartKind kind;
   private String trouble = "";
+  private Optional<Function<PutTogether, FitOutcome>> unkept = Optional.empty();
 
   PutTogetherModel(OpenJob job) {
     this.job = job;
@@ -39,8 +42,8 @@ final class PutTogetherModel {
             .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
     ScreenAnswer first = Answers.of(job.state(), together.last());
     first.kind().ifPresent(shown -> kind = shown);
-    start =
-        stop().isPresent() ? first : Answers.start(new Deciding(job).listUndecided().size(), first);
+    undecided = new Deciding(job).listUndecided().size();
+    start = stop().isPresent() ? first : Answers.start(undecided, first, together.target());
     telling = new Telling(job, this::due, start);
   }
 
@@ -76,6 +79,11 @@ final class PutTogetherModel {
     return trouble;
   }
 
+  /** What could not be written while a stop stands, and is to be done again; empty else. */
+  Optional<Function<PutTogether, FitOutcome>> unkept() {
+    return unkept;
+  }
+
   /** The kind of part that the drawn engine shows. */
   PartKind kind() {
     return kind;
@@ -86,11 +94,22 @@ final class PutTogetherModel {
     return telling.last().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
   }
 
+  /** How many parts waited for a decision when the screen came up. */
+  int undecided() {
+    return undecided;
+  }
+
+  /** The mode that is on already changes nothing; another one says which part it lets go. */
   Optional<Cue> choose(FitMode mode) {
+    if (mode == mode() && together.isHalf()) {
+      return Optional.empty();
+    }
+    Optional<Place> held = dueHalves().held().map(Part::home);
     if (stop().isEmpty()) {
       telling.say(ScreenAnswer.nothing());
     }
-    return take(() -> together.choose(mode));
+    Optional<Cue> cue = take(() -> together.choose(mode));
+    return held.isPresent() ? letGo(held) : cue;
   }
 
   /** Takes a scanned or typed code and says what to sound. */
@@ -101,17 +120,13 @@ final class PutTogetherModel {
   }
 
   Optional<Cue> tap(Place place) {
+    tapped = Optional.of(place);
     return take(() -> together.tap(place));
   }
 
   /** A spot is named; which part goes in there first is for the part in the hand to say. */
   Optional<Cue> tap(Spot spot) {
     return take(() -> together.tap(spot));
-  }
-
-  /** How many stops wait that do not stand here. */
-  int waiting() {
-    return together.waiting();
   }
 
   /**
@@ -162,11 +177,20 @@ final class PutTogetherModel {
     return Optional.of(Cue.ASK);
   }
 
-  Optional<Cue> turned() {
-    return take(together::turned);
+  /** The part in the hand that is recorded as fitted, or was just said to be; empty for none. */
+  Optional<Part> recordedAsIn() {
+    return right().map(RightModel::alreadyIn).orElseGet(() -> dueHalves().recordedAsIn(state()));
   }
 
-  /** Does what leads out of a stop. */
+  /** That part is in the hand: its place is empty, or something else sits there. */
+  Optional<Cue> hold() {
+    Optional<Place> was = recordedAsIn().flatMap(part -> state().findFittedAt(part.item()));
+    Optional<Cue> cue = recordedAsIn().flatMap(part -> take(() -> together.hold(part)));
+    trouble = trouble.isEmpty() ? was.map(Answers::emptied).orElse("") : trouble;
+    return cue;
+  }
+
+  /** Does something with what is in the hand, fitted last or stopped. */
   Optional<Cue> leave(Function<PutTogether, FitOutcome> way) {
     return take(() -> way.apply(together));
   }
@@ -174,22 +198,6 @@ final class PutTogetherModel {
   /** The deeds that lead out of the stop that stands. */
   StopModel stopped() {
     return new StopModel(job, together);
-  }
-
-  /** The stopped part is in the hand, and not away; then it is judged again. */
-  Optional<Cue> isHere(WayOut deed) {
-    StopModel stopped = stopped();
-    return take(() -> together.after(() -> stopped.isHere(deed)));
-  }
-
-  /** Something was done about the stop on another screen: the same scan is judged again. */
-  Optional<Cue> again() {
-    return take(together::again);
-  }
-
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
-  boolean canFitOnPurpose() {
-    return together.canFitOnPurpose();
   }
 
   /** Chooses one of the reasons, or words of the person's own. */
@@ -229,7 +237,7 @@ final class PutTogetherModel {
 
   /** The halves of what is due, whatever else is told beside it. */
   Halves dueHalves() {
-    return Halves.of(job, together);
+    return Halves.of(job, together, tapped);
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
@@ -242,6 +250,7 @@ final class PutTogetherModel {
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
     try {
       trouble = "";
+      unkept = Optional.empty();
       telling.asksNoMore();
       Optional<Place> held = here();
       FitOutcome step = deed.get();
@@ -251,6 +260,7 @@ final class PutTogetherModel {
       String why = LogbookException.sentence(e);
       if (stop().isPresent()) {
         trouble = why;
+        unkept = e instanceof LogbookException ? Optional.of(it -> deed.get()) : unkept;
       } else {
         telling.say(ScreenAnswer.notKept(why));
       }
@@ -274,14 +284,10 @@ final class PutTogetherModel {
     ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
       telling.say(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
-      trouble = next.small().isEmpty() ? next.headline() : next.small();
+      trouble = Answers.inLine(step, next);
       return next.cue();
     }
-    boolean beside = Answers.leavesDue(step, mode());
-    telling.say(step, beside ? Answers.beside(next, due()) : next);
-    if (step instanceof FitOutcome.TookBack && !beside) {
-      telling.say(next.saying((next.small() + " " + due().small()).strip()));
-    }
+    telling.say(step, next, mode());
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue().or(() -> dueHalves().warns() ? Optional.of(Cue.ASK) : Optional.empty());
   }

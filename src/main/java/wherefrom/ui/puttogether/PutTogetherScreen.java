@@ -6,6 +6,7 @@ import javafx.scene.layout.StackPane;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -106,7 +107,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
   public void shown() {
     if (ways.isBack()) {
       model.dropReason();
-      answer(model.again());
+      answer(model.leave(StopModel::again));
       return;
     }
     model.shown();
@@ -202,7 +203,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
   }
 
   void turned() {
-    answer(model.turned());
+    answer(model.leave(PutTogether::turned));
+  }
+
+  void hold() {
+    answer(model.hold());
   }
 
   void moveOn() {
@@ -264,11 +269,10 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
     }
   }
 
-  /** A part without a tag is known: as if its tag had been scanned here. */
+  /** A part without a tag is known: by what a person says of it. */
   void known(Part part) {
     context.navigator().backTo(this);
-    take(Scanned.of(context, part.code(context.state().engine())));
-    context.navigator().changed();
+    answer(model.leave(together -> together.takeUntagged(part)));
   }
 
   void typeCode(String question) {

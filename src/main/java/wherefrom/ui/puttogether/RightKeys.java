@@ -18,6 +18,11 @@ final class RightKeys implements RightView.Keys {
   }
 
   @Override
+  public void hold() {
+    screen.hold();
+  }
+
+  @Override
   public void typeCode() {
     screen.typeCode("The six digits on the tag or the place card.");
   }

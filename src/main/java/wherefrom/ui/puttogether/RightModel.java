@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.inspection.Look;
-import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PartRecord;
+import wherefrom.job.Untagged;
+import wherefrom.job.inspect.FoundOnPart;
+import wherefrom.job.inspect.FoundOnPart.Standing;
 import wherefrom.job.puttogether.FirstIn;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Orientation;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
@@ -47,6 +48,13 @@ final class RightModel {
         && Places.orientation(job.state().layout(), right.part().kind()) != Orientation.NONE;
   }
 
+  /** The part that was fitted before, where that is what is said. */
+  Optional<Part> alreadyIn() {
+    return verdict instanceof Verdict.AlreadyFitted fitted
+        ? Optional.of(fitted.part())
+        : Optional.empty();
+  }
+
   /** What a person says who had the part in turned. */
   String turnedWords() {
     return "I held it " + turned().toLowerCase(Locale.ROOT);
@@ -64,12 +72,12 @@ final class RightModel {
     if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       return together
           .target()
-          .map(next -> "Next: " + next.brief() + " " + next.kind().word())
+          .map(next -> "Next: " + next.brief() + " " + Halves.what(next))
           .orElse(left.isEmpty() ? "Nothing is left to fit." : "The rest is held: see Missing.");
     }
     Optional<Place> cap = new FirstIn(job.state()).findCapDue(place);
     if (cap.isPresent()) {
-      return "Next: " + cap.get().words();
+      return "Its cap is open: " + cap.get().words();
     }
     PartKind fitted = place.kind();
     long alike = left.stream().filter(at -> at.kind() == fitted).count();
@@ -79,18 +87,22 @@ final class RightModel {
   }
 
   /**
-   * What the right place says nothing of: that a stop waits, what is still to go in under the part,
-   * that nobody looked at it, and that no card proved the place; empty where nothing is so. It
-   * stops nothing.
+   * What the right place says nothing of: that it had no tag, that a stop waits, what is still to
+   * go in under the part, that nobody looked at it, and that no card proved the place; empty where
+   * nothing is so. It stops nothing.
    */
   String notice() {
     List<String> said = new ArrayList<>();
+    job.state()
+        .findFitted(place)
+        .filter(part -> Untagged.is(job.state(), part.item()))
+        .ifPresent(part -> said.add(Untagged.SENTENCE));
     if (together.waiting() > 0) {
       said.add("A stop waits: Go on shows it.");
     }
     new FirstIn(job.state()).notice(place).ifPresent(said::add);
-    if (!isLookedAt()) {
-      said.add("Not looked at.");
+    if (isNotLookedAt()) {
+      said.add("Nobody looked at this " + place.kind().word() + ".");
     }
     if (together.mode() == FitMode.FOLLOW_THE_LIST) {
       said.add("No card scanned.");
@@ -98,17 +110,11 @@ final class RightModel {
     return String.join(" ", said);
   }
 
-  private boolean isLookedAt() {
+  private boolean isNotLookedAt() {
     return job.state()
         .findFitted(place)
-        .map(part -> job.state().getPart(part.item()))
-        .filter(part -> !part.part().fresh() && part.decision().isEmpty())
-        .filter(part -> part.looks().values().stream().allMatch(Look.NOT_LOOKED::equals))
-        .filter(part -> job.state().measures().listResults(subject(part)).isEmpty())
-        .isEmpty();
-  }
-
-  private static Subject subject(PartRecord part) {
-    return Subject.ofPart(part.part().item());
+        .map(part -> FoundOnPart.of(job, part.item()).standing())
+        .filter(Standing.NOT_LOOKED::equals)
+        .isPresent();
   }
 }

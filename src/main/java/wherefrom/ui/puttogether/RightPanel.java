@@ -12,7 +12,10 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
-/** RIGHT PLACE: the tick, the place in letters of 20 mm, the part, what to watch. */
+/**
+ * RIGHT PLACE: the tick, the place in letters of 20 mm, the part, what to watch. What nothing
+ * proves has no tick and asks.
+ */
 final class RightPanel extends Region {
   private static final double MARK_MM = 34;
   private static final double LEAST_MARK_MM = 14;
@@ -36,18 +39,19 @@ final class RightPanel extends Region {
   private final FitText hint;
 
   /**
+   * @param cue a tick, or the question mark of what nothing proves
    * @param headline such as {@code right place}
    * @param lines the place, then the part
    * @param watch what to watch; may be empty
    */
-  RightPanel(Touch touch, String headline, List<String> lines, String watch) {
+  RightPanel(Touch touch, Cue cue, String headline, List<String> lines, String watch) {
     this.scale = touch.scale();
-    mark = CueMark.of(Cue.RIGHT, scale.px(MARK_MM));
+    mark = CueMark.of(cue, scale.px(MARK_MM));
     head = touch.lines(List.of(headline.toUpperCase(Locale.ROOT))).align(Pos.BOTTOM_LEFT);
     place = touch.lines(lines.stream().limit(1).toList()).align(Pos.CENTER_LEFT);
     kind = touch.heading(lines.size() > 1 ? lines.get(1) : "").align(Pos.BOTTOM_LEFT);
     hint = touch.small(watch).align(Pos.TOP_LEFT);
-    getStyleClass().add("right-panel");
+    getStyleClass().add(cue == Cue.RIGHT ? "right-panel" : "card-ask");
     getChildren().setAll(mark, head, place, kind, hint);
   }
 
@@ -100,8 +104,9 @@ final class RightPanel extends Region {
     double left = 1.2 * pad();
     double side = Math.min(scale.px(TALL_MARK_MM), TALL_MARK * getHeight());
     double top = 0.8 * pad();
-    mark(side, left, top);
-    head.resizeRelocate(left + side + pad(), top, wide - side - pad(), side);
+    double drawn = Math.min(side, Math.max(0, wide - pad() - head.minWidth(-1)));
+    mark(drawn, left, top + (side - drawn) / 2);
+    head.resizeRelocate(left + drawn + pad(), top, wide - drawn - pad(), side);
     double named = kind.words().isEmpty() ? 0 : kind.minHeight(wide);
     double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
     double room = getHeight() - top - side - pad();

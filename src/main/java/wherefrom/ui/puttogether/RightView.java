@@ -9,9 +9,11 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -28,6 +30,9 @@ final class RightView extends Region {
 
   private static final double TWO_COLUMNS = 0.42;
 
+  /** Two columns of so few keys are wide and low: they make room for what is said above them. */
+  private static final double LOW_COLUMNS = 0.55;
+
   /** So many keys stand in one column beside the engine; more in two. */
   private static final int MOST = 3;
 
@@ -35,6 +40,9 @@ final class RightView extends Region {
   interface Keys {
     /** The part was in turned. */
     void turned();
+
+    /** The part that is recorded as in is in the hand. */
+    void hold();
 
     /** The next code is typed, as it cannot be scanned. */
     void typeCode();
@@ -62,6 +70,9 @@ final class RightView extends Region {
   private Tiles row;
   private boolean upright;
 
+  /** Whether one column of keys is too high below what is said. */
+  private boolean crowded;
+
   RightView(Touch touch, PutTogetherModel model, Keys keys) {
     this.touch = touch;
     this.keys = keys;
@@ -75,15 +86,15 @@ final class RightView extends Region {
 
   void show(PutTogetherModel model, RightModel right) {
     Place place = right.place();
-    RightPanel words =
-        new RightPanel(
-            touch, model.answer().headline(), model.answer().lines(), model.answer().small());
-    panel = Optional.of(words);
+    ScreenAnswer said = model.answer();
+    Cue cue = said.cue().orElse(Cue.RIGHT);
+    panel = Optional.of(new RightPanel(touch, cue, said.headline(), said.lines(), said.small()));
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(right.leftWords());
     notice.setWords(right.notice());
     made = keys(right);
+    crowded = false;
     fill();
   }
 
@@ -96,7 +107,11 @@ final class RightView extends Region {
 
   /** Below the engine the keys are one row: the place above them is to be read from afar. */
   private int columns() {
-    return isStacked() ? made.size() : made.size() > MOST ? 2 : 1;
+    return isStacked() ? made.size() : isTwo() ? 2 : 1;
+  }
+
+  private boolean isTwo() {
+    return made.size() > MOST || crowded;
   }
 
   private boolean isStacked() {
@@ -107,6 +122,9 @@ final class RightView extends Region {
     List<TouchKey> made = new ArrayList<>();
     if (right.canBeTurned()) {
       made.add(touch.key(touch.brief(right.turnedWords(), right.turned()), keys::turned));
+    }
+    if (right.alreadyIn().isPresent()) {
+      made.add(touch.key(touch.brief(WorkKeys.HOLD, WorkKeys.HOLD_BRIEF), keys::hold));
     }
     if (!touch.isLarge() && keys.hasPhoto()) {
       made.add(touch.key("Photo before", keys::photo));
@@ -131,7 +149,7 @@ final class RightView extends Region {
   protected double computeMinHeight(double width) {
     return panel.map(words -> words.minHeight(width)).orElse(0.0)
         + noticeHigh(width)
-        + row.minHeight(width)
+        + keysLeast(width)
         + touch.scale().gap();
   }
 
@@ -147,9 +165,13 @@ final class RightView extends Region {
     }
     double gap = touch.scale().gap();
     double told = noticeHigh(getWidth());
-    double keysAlone = row.minHeight(getWidth()) + gap + told;
-    double share = panelHigh(keysAlone);
     double least = panel.get().minHeight(getWidth());
+    if (!isStacked() && !isTwo() && least + keysHigh(getWidth()) + gap + told > getHeight()) {
+      crowded = true;
+      fill();
+    }
+    double keysAlone = keysHigh(getWidth()) + gap + told;
+    double share = panelHigh(keysAlone);
     double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
     put(panel.get(), 0, 0, getWidth(), high);
     put(notice, 0, Math.floor(high) + gap / 2, getWidth(), told);
@@ -174,9 +196,34 @@ final class RightView extends Region {
     return notice.words().isEmpty() ? 0 : Math.ceil(notice.minHeight(width));
   }
 
+  /** How high the keys are: below the engine as wide as the glass, else in their column. */
+  private double keysHigh(double width) {
+    return Math.ceil(row.minHeight(isStacked() || width <= 0 ? width : sideWide(width)));
+  }
+
+  /** The same at least: in two columns, where one is too high. */
+  private double keysLeast(double width) {
+    if (isStacked() || width <= 0) {
+      return row.minHeight(width);
+    }
+    double gap = touch.scale().gap();
+    double each = (twoColumns() * width - gap) / 2;
+    double highest = made.stream().mapToDouble(key -> key.minHeight(each)).max().orElse(0);
+    int rows = (made.size() + 1) / 2;
+    return rows * highest + (rows - 1) * gap;
+  }
+
+  private double twoColumns() {
+    return made.size() > MOST ? TWO_COLUMNS : LOW_COLUMNS;
+  }
+
+  private double sideWide(double width) {
+    double share = isTwo() ? twoColumns() : SIDE;
+    return Math.floor(Math.max(share * width, row.minWidth(-1)));
+  }
+
   private void beside(double top, double gap) {
-    double share = made.size() > MOST ? TWO_COLUMNS : SIDE;
-    double side = Math.floor(Math.max(share * getWidth(), row.minWidth(-1)));
+    double side = sideWide(getWidth());
     double x = getWidth() - side;
     double rows = Math.ceil(row.minHeight(side));
     put(engine, 0, top, x - gap, getHeight() - top);
@@ -202,14 +249,16 @@ final class RightView extends Region {
     put(engine, 0, top, wide, high);
   }
 
-  /** Upright: the engine, what is left, the keys, each as wide as the glass. */
+  /** Upright: the engine, what is left where it costs no engine, the keys, as wide as the glass. */
   private void under(double top, double gap) {
     double wide = getWidth();
     double rows = Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
     put(row, 0, y, wide, rows);
     double needed = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
-    double line = y - gap - needed >= top ? needed : 0;
+    double free = y - 1.5 * gap - top;
+    boolean costs = engine.hasRoom(wide, free) && !engine.hasRoom(wide, free - needed);
+    double line = y - gap - needed >= top && !costs ? needed : 0;
     double over = y - gap - line;
     told(0, over, wide, line);
     double high = over - gap / 2 - top;

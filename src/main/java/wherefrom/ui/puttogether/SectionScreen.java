@@ -44,7 +44,7 @@ public final class SectionScreen extends Page {
     ways = new PlaceWays(context, model);
     rows = Pager.list(context.touch(), row -> row);
     Touch touch = context.touch();
-    close = touch.tag("Finish section", "", this::close);
+    close = touch.tag("Finish section", "", this::press);
     Tiles keys =
         new Tiles(
             context.scale(),
@@ -84,9 +84,10 @@ public final class SectionScreen extends Page {
       checks().ifPresent(lines::add);
     }
     rows.refill(lines);
+    String left = settled ? "" : MissingModel.count(open.size(), against.size());
     close.setWords(
-        closed && settled ? "Finished" : "Finish section",
-        settled || context.touch().isLarge() ? "" : left(open.size(), against.size()));
+        closed && settled ? "Finished" : open.isEmpty() ? "Finish section" : "Fit the next",
+        touch().brief(left, ""));
   }
 
   /**
@@ -104,10 +105,6 @@ public final class SectionScreen extends Page {
                 () -> context.navigator().open(() -> StandingScreen.openChecks(context))));
   }
 
-  private static String left(int missing, int fittedBut) {
-    return missing == 0 ? fittedBut + " not cleared" : missing + " to fit";
-  }
-
   private Region row(ToFit.FittedBut one) {
     return ListRow.key(
         context.touch(),
@@ -115,7 +112,7 @@ public final class SectionScreen extends Page {
             + Words.capital(one.place().words())
             + ": "
             + context.state().state(one.place()).words(),
-        List.of(one.sentence()),
+        List.of(context.touch().brief(one.sentence(), one.brief())),
         () -> choose(one));
   }
 
@@ -159,6 +156,15 @@ public final class SectionScreen extends Page {
         Words.capital(place.words()),
         List.of(model.words(place)),
         () -> ways.choose(place));
+  }
+
+  /** As long as a place is open the next part is what is to be done. */
+  private void press() {
+    if (model.open(section).isEmpty()) {
+      close();
+    } else {
+      context.navigator().show(ScreenId.PUT_TOGETHER);
+    }
   }
 
   /** Bags that should be used up by now are asked about first. */

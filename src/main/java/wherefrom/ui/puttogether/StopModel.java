@@ -7,6 +7,7 @@ import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.StopWords;
@@ -33,6 +34,16 @@ final class StopModel {
     this.together = together;
   }
 
+  /** How many stops wait that do not stand here. */
+  int waiting() {
+    return together.waiting();
+  }
+
+  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  boolean canFitOnPurpose() {
+    return together.canFitOnPurpose();
+  }
+
   /** Whether what stands in the way of the stop can be taken out. */
   boolean canTakeOut() {
     return together.stop().flatMap(Verdict::findInTheWay).isPresent();
@@ -56,6 +67,11 @@ final class StopModel {
   /** All that the stop says. */
   Optional<VerdictWords> words() {
     return together.stop().map(stop -> stop.words(new JobPartNames(job.state())));
+  }
+
+  /** Something was done about the stop on another screen: the same scan is judged again. */
+  static FitOutcome again(PutTogether together) {
+    return together.after(() -> {});
   }
 
   /** What leads out of the stop first. */

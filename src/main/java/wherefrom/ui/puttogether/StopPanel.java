@@ -40,23 +40,20 @@ final class StopPanel extends Region {
   private final FitText word;
   private final FitText lines;
   private final FitText small;
-  private final FitText said;
 
   /**
    * @param stop at most three lines, and a small one
-   * @param message what is to be said below the small line, which is the cause; empty for nothing
    * @param upright whether the glass stands upright: the lines then have the whole width
    */
-  StopPanel(Touch touch, ScreenAnswer stop, String message, boolean upright) {
+  StopPanel(Touch touch, ScreenAnswer stop, boolean upright) {
     this.scale = touch.scale();
     this.upright = upright;
     mark = CueMark.of(Cue.STOP, scale.px(MARK_MM));
     word = touch.lines(List.of("STOP")).align(upright ? Pos.CENTER_LEFT : Pos.CENTER);
     lines = touch.lines(stop.lines()).align(Pos.CENTER_LEFT);
     small = touch.small(stop.small()).align(Pos.CENTER_LEFT);
-    said = touch.small(message).align(Pos.CENTER_LEFT);
     getStyleClass().add("card-stop");
-    getChildren().setAll(mark, word, lines, small, said);
+    getChildren().setAll(mark, word, lines, small);
   }
 
   private double pad() {
@@ -102,18 +99,13 @@ final class StopPanel extends Region {
         upright ? words + mark + pad() : Math.max(words, least + wordHigh(least) + pad()));
   }
 
-  /** Upright, with the cause and a message below lines that can still be read from the engine. */
+  /** Upright, with the cause below lines that can still be read from the engine. */
   @Override
   protected double computePrefHeight(double width) {
     double least = minHeight(width);
     double wide = linesWidth(width, 0);
-    double words = comfort(wide) + high(small, wide) + high(said, wide);
+    double words = comfort(wide) + high(small, wide);
     return upright ? Math.max(least, Math.ceil(markSide(width, 0) + 2.1 * pad() + words)) : least;
-  }
-
-  /** Whether it has something to say beside the stop. */
-  boolean hasMessage() {
-    return !said.words().isEmpty();
   }
 
   private double linesWidth(double width, double mark) {
@@ -148,26 +140,13 @@ final class StopPanel extends Region {
     mark.relocate(x - aside, y - aside);
   }
 
-  /**
-   * The small line says why, and has room only where it leaves the large ones theirs; no message
-   * takes its place. A message stands below it, for which the large lines shrink, or make room
-   * until the next press or scan puts it away; where not even that is enough it waits.
-   */
+  /** The small line says why, and has room only where it leaves the large ones theirs. */
   private void words(double left, double top, double wide, double high) {
     double cause = high(small, wide);
-    double message = high(said, wide);
     double why = comfort(wide) + cause <= high ? cause : 0;
-    boolean beside = lines.minHeight(wide) + why + message <= high;
-    boolean told = message > 0 && (beside || why + message <= high || why == 0);
-    double below = Math.min(high, why + (told ? message : 0));
-    lines.setVisible(beside || !told);
     small.setVisible(why > 0);
-    said.setVisible(told);
-    double large = lines.isVisible() ? high - below : 0;
-    lines.resizeRelocate(left, top, wide, large);
-    double then = lines.isVisible() ? large : (high - below) / 2;
-    small.resizeRelocate(left, top + then, wide, why);
-    said.resizeRelocate(left, top + then + why, wide, below - why);
+    lines.resizeRelocate(left, top, wide, high - why);
+    small.resizeRelocate(left, top + high - why, wide, why);
   }
 
   private static double high(FitText text, double wide) {

@@ -30,7 +30,6 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 import wherefrom.ui.drawn.EngineView;
-import wherefrom.ui.drawn.OnlyChosen;
 import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
 
@@ -91,11 +90,7 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   private Optional<Region> engine(PartKind kind, Set<Place> wrong, Set<Place> right) {
     EngineView view = EngineView.shown(touch, layout, job.kinds());
     view.foot(BelowPanRail.NONE);
-    if (OnlyChosen.has(kind)) {
-      view.choose(kind);
-    } else {
-      view.look(EngineView.sideOf(kind));
-    }
+    view.look(EngineView.sideOf(kind));
     view.stop(states, wrong, right);
     return Optional.of(view);
   }

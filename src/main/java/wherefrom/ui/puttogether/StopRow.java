@@ -2,14 +2,20 @@ package wherefrom.ui.puttogether;
 
 import java.util.List;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
-/** The keys of a stop that overrule it, far from each other; a single one takes part of its row. */
+/**
+ * The keys of a stop that overrule it, far from each other; a single one is as wide as it needs.
+ */
 final class StopRow extends Region {
   private static final double ONE = 0.55;
+
+  /** Three lines of large letters are, two are not: so many times its least height. */
+  private static final double TOO_HIGH = 1.7;
 
   private final Tiles keys;
   private final boolean several;
@@ -33,8 +39,23 @@ final class StopRow extends Region {
     return several ? 2 * widest + apart : widest;
   }
 
+  /** Whether one of them has the ring: what is said then may be about it. */
+  boolean isPointed() {
+    Node at = getScene() == null ? null : getScene().getFocusOwner();
+    while (at != null && !at.equals(this)) {
+      at = at.getParent();
+    }
+    return at != null;
+  }
+
+  /** A single key is no louder than the tag: it is wide only where it would be too high else. */
   private double used(double width) {
-    return Math.floor(whole ? width : Math.min(width, Math.max(ONE * width, keys.minWidth(-1))));
+    if (whole) {
+      return Math.floor(width);
+    }
+    double share = Math.min(width, Math.max(ONE * width, keys.minWidth(-1)));
+    boolean high = keys.minHeight(share) > TOO_HIGH * keys.minHeight(width);
+    return Math.floor(high ? Math.min(width, keys.prefWidth(-1)) : share);
   }
 
   @Override

@@ -8,17 +8,17 @@ import javafx.geometry.Dimension2D;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.ScreenAnswer;
-import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
 /**
  * A stop over the whole glass: its lines, the tag that leads out of it, where both places are, and
- * apart from the tag what overrules it. Every key has one place; UNDO keeps its corner.
+ * apart from the tag what overrules it. Every key has one place; UNDO keeps its corner. A message
+ * stands below the tag and covers nothing: where there is no room for it, what overrules the stop
+ * goes meanwhile, or the tag, where what overrules it is pointed at.
  */
 final class StopView extends Region {
   private static final double PANEL = 0.5;
@@ -26,7 +26,6 @@ final class StopView extends Region {
   private static final double ALONE = 0.62;
   private static final double RIGHT = 0.4175;
   private static final double LEAST_PICTURE_MM = 40;
-  private static final double LARGEST_TEXT = 2;
 
   private final Touch touch;
   private final WaysOut ways;
@@ -35,7 +34,7 @@ final class StopView extends Region {
   private Optional<StopPanel> panel = Optional.empty();
   private Optional<Region> picture = Optional.empty();
   private Optional<Verdict> pictured = Optional.empty();
-  private Optional<TagKey> tag = Optional.empty();
+  private Optional<StopTag> tag = Optional.empty();
   private Optional<StopRow> keys = Optional.empty();
   private final TouchKey more;
   private String message = "";
@@ -53,23 +52,17 @@ final class StopView extends Region {
   }
 
   void show(PutTogetherModel model) {
-    WayOut first = model.stopped().first();
     answer = Optional.of(model.answer());
-    boolean tight = isTight();
-    String more = tight ? "" : first.more();
-    // The largest letters leave no room beside the reason that is chosen.
-    tag =
-        Optional.of(touch.tag(first.words(), more, () -> ways.deed(first)))
-            .filter(key -> !tight || model.reason().isEmpty());
-    List<Region> made = new StopKeys(touch, ways, tight).of(model);
-    keys = Optional.of(new StopRow(touch, made, tight)).filter(row -> !made.isEmpty());
+    List<Region> made = new StopKeys(touch, ways, isTight()).of(model);
+    keys = Optional.of(new StopRow(touch, made, isTight())).filter(row -> !made.isEmpty());
     model.stop().filter(stop -> !pictured.equals(Optional.of(stop))).ifPresent(stop -> draw(model));
+    tag = Optional.of(new StopTag(touch, ways, model, message));
     fill();
   }
 
   /** With the largest letters words and keys take all the width. */
   private boolean isTight() {
-    return touch.scale().textFactor() >= LARGEST_TEXT;
+    return touch.scale().textFactor() >= StopTag.LARGEST_TEXT;
   }
 
   /** The picture, where words and keys leave it room: with the largest letters on upright glass. */
@@ -83,34 +76,25 @@ final class StopView extends Region {
     picture = pictured.flatMap(stop -> StopPicture.of(touch, model.state(), stop));
   }
 
-  /** Shows a sentence below the small line, which stays, as the lines of the stop do. */
+  /** Shows a sentence below the tag; empty where there is nothing to say. */
   void message(String sentence) {
     if (!message.equals(sentence)) {
       message = sentence;
-      if (panel.isPresent()) {
-        getChildren().set(0, words());
-        requestLayout();
-      }
+      tag.ifPresent(key -> key.say(sentence));
+      requestLayout();
     }
   }
 
-  private StopPanel words() {
-    ScreenAnswer said = answer.orElseThrow();
-    StopPanel words = new StopPanel(touch, said, message, upright);
-    panel = Optional.of(words);
-    words.applyCss();
-    return words;
-  }
-
   private void fill() {
-    StopPanel words = words();
-    List<Region> shown = new ArrayList<>(List.of(words));
-    tag.ifPresent(shown::add);
-    picture().ifPresent(shown::add);
-    keys.ifPresent(shown::add);
-    shown.add(more);
-    getChildren().setAll(shown);
-    shown.forEach(Region::applyCss);
+    StopPanel words = new StopPanel(touch, answer.orElseThrow(), upright);
+    panel = Optional.of(words);
+    List<Region> all = new ArrayList<>(List.of(words));
+    tag.ifPresent(all::add);
+    picture().ifPresent(all::add);
+    keys.ifPresent(all::add);
+    all.add(more);
+    getChildren().setAll(all);
+    all.forEach(Region::applyCss);
     requestLayout();
   }
 
@@ -137,7 +121,7 @@ final class StopView extends Region {
       return words + belowUpright(width);
     }
     double wide = Math.max(1, rowWidth(width));
-    return words + gap() + Math.max(tagLeast(wide) + keysRow(wide), twoKeys());
+    return words + gap() + Math.max(tagLeast(wide) + keysLeast(wide), twoKeys());
   }
 
   @Override
@@ -171,7 +155,7 @@ final class StopView extends Region {
       if (pictureHigh(words) >= leastPictureHigh()) {
         return words;
       }
-      share = panel.filter(StopPanel::hasMessage).isPresent() || words <= alone() ? ALONE : share;
+      share = words <= alone() ? ALONE : share;
     }
     return (picture().isPresent() ? share : ALONE) * getHeight();
   }
@@ -221,6 +205,11 @@ final class StopView extends Region {
     return keys.isEmpty() ? 0 : keysHigh(wide) + apart();
   }
 
+  /** What the keys take at least: nothing beside a message, which may need their room. */
+  private double keysLeast(double wide) {
+    return tag.filter(StopTag::hasMessage).isPresent() ? 0 : keysRow(wide);
+  }
+
   private double tagLeast(double wide) {
     return tag.map(key -> key.minHeight(wide)).orElse(0.0);
   }
@@ -231,8 +220,9 @@ final class StopView extends Region {
     double wanted = Math.max(RIGHT * getWidth(), keys.map(StopRow::wideEnough).orElse(0.0));
     double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
     double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
-    boolean room =
-        picture().isPresent() && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
+    boolean told = touch.isLarge() && tag.filter(StopTag::hasMessage).isPresent();
+    boolean drawn = picture().isPresent() && !told;
+    boolean room = drawn && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
     return Math.floor(room ? wide : all);
   }
 
@@ -252,8 +242,12 @@ final class StopView extends Region {
     double x = getWidth() - wide;
     double row = Math.min(wide, rowWidth(getWidth()));
     double high = keysHigh(row);
-    double room = getHeight() - top - keysRow(row);
+    boolean crowded = tagLeast(wide) + keysRow(row) > getHeight() - top;
+    boolean pointed = crowded && keys.filter(StopRow::isPointed).isPresent();
+    double room = getHeight() - top - (crowded && !pointed ? 0 : keysRow(row));
+    tag.ifPresent(key -> key.alone(pointed));
     tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
+    keys.ifPresent(made -> made.setVisible(!crowded || pointed));
     keys.ifPresent(made -> put(made, getWidth() - row, getHeight() - high, row, high));
     putMore(0, top);
     putPicture(left, top, x - gap() - left, getHeight() - top);
@@ -275,6 +269,8 @@ final class StopView extends Region {
     double room = getHeight() - top - gap() - corner.get().getHeight() - apart() - row;
     double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
     tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
+    tag.ifPresent(key -> key.alone(false));
+    keys.ifPresent(shown -> shown.setVisible(true));
     keys.ifPresent(shown -> put(shown, 0, getHeight() - row, rowWidth(wide), row));
     double under = top + tagHigh + gap();
     double aside = wide - corner.get().getWidth();

@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.job.OpenJob;
+import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.ui.controls.ScreenAnswer;
 
@@ -31,9 +32,14 @@ final class Telling {
     tell(ToldFit.words(answer));
   }
 
-  /** Says what came of a step, with the fit that it was. */
-  void say(FitOutcome step, ScreenAnswer answer) {
-    tell(ToldFit.of(job.state(), step, answer));
+  /** Says what came of a step, with the fit that it was, beside what is due where that stays. */
+  void say(FitOutcome step, ScreenAnswer answer, FitMode mode) {
+    boolean stays = Answers.leavesDue(step, mode);
+    ScreenAnswer beside = answer.saying(Answers.inLine(step, answer));
+    ScreenAnswer said = stays ? Answers.beside(beside, due.get()) : answer;
+    boolean back = step instanceof FitOutcome.TookBack && !stays;
+    String next = back ? (said.small() + " " + due.get().small()).strip() : said.small();
+    tell(ToldFit.of(job.state(), step, said.saying(next)));
   }
 
   private void tell(ToldFit now) {

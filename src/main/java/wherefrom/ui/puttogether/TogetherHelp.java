@@ -24,7 +24,7 @@ record TogetherHelp(PutTogetherModel model, Scale scale) {
   private Help ofStop() {
     String cure = model.stopped().words().map(VerdictWords::advice).orElse("");
     String reason =
-        model.canFitOnPurpose()
+        model.stopped().canFitOnPurpose()
             ? "On purpose: press its key, say why, then hold. By cards: NEXT to a key, then YES;"
                 + " on a key to hold, YES twice."
             : "";

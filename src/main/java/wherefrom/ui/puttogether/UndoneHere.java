@@ -9,9 +9,10 @@ import wherefrom.ui.app.UndoWords;
 /** What UNDO would take back in putting together. */
 record UndoneHere(EngineJob state, PutTogether together) {
 
-  /** The step; a stop or a half that stands on the screen is none. */
+  /** The step; a half that stands on the screen is none, nor is a stop that was given on it. */
   Optional<LoggedEntry> step() {
-    return together.stop().isPresent() ? Optional.empty() : together.findUndone();
+    boolean here = together.stop().isPresent() && !together.isOldStop();
+    return here ? Optional.empty() : together.findUndone();
   }
 
   /** The same in few words. */

@@ -7,6 +7,9 @@ interface WaysOut {
   /** What leads out of it first; then the part is judged again. */
   void deed(WayOut deed);
 
+  /** What could not be written is done once more. */
+  void again();
+
   /** What stands in the way has been taken out. */
   void tookOut();
 

@@ -97,6 +97,11 @@ final class WorkDeeds implements WorkKeys.Deeds {
   }
 
   @Override
+  public void hold() {
+    screen.hold();
+  }
+
+  @Override
   public void stop() {
     screen.moveOn();
   }

@@ -7,6 +7,7 @@ import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.Cue;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -34,6 +35,9 @@ final class WorkKeys {
     /** The part that is to be scanned has no tag: it is told by something else. */
     void noTag();
 
+    /** The part that is recorded as fitted is in the hand. */
+    void hold();
+
     void decide();
 
     /** Back to the stop that waits. */
@@ -57,23 +61,28 @@ final class WorkKeys {
     void ways();
   }
 
+  /** What a person says of a part that is recorded as fitted. */
+  static final String HOLD = "It is in my hand";
+
+  static final String HOLD_BRIEF = "In my hand";
+
   private final Touch touch;
   private final Deeds deeds;
-  private boolean low;
+  private boolean cramped;
 
   WorkKeys(Touch touch, Deeds deeds) {
     this.touch = touch;
     this.deeds = deeds;
   }
 
-  /** Says whether the glass is low: large letters then leave the engine no room beside all keys. */
-  void low(boolean isLow) {
-    low = isLow;
+  /** Says whether the room is cramped: large letters then leave the engine none beside all keys. */
+  void cramped(boolean isCramped) {
+    cramped = isCramped;
   }
 
-  /** With the largest letters, and with large ones on low glass, one key leads to all. */
+  /** With the largest letters, and with large ones in a cramped room, one key leads to all. */
   private boolean isTight() {
-    return touch.scale().textFactor() >= 2 || (touch.isLarge() && low);
+    return touch.scale().textFactor() >= 2 || (touch.isLarge() && cramped);
   }
 
   /** How the halves are named, and what else there is to do: the last row. */
@@ -94,6 +103,19 @@ final class WorkKeys {
     return touch.key(words, () -> deeds.choose(mode)).select(mode == model.mode());
   }
 
+  /** What comes first where parts wait for a decision; scanning one needs no key. */
+  Optional<TagKey> head(PutTogetherModel model) {
+    if (!model.decisionsWait()) {
+      return Optional.empty();
+    }
+    String waiting = model.answer().headline();
+    return Optional.of(
+        touch.tag(
+            touch.brief(waiting, model.undecided() + " to decide"),
+            touch.brief("decide, or scan a part", "or scan a part"),
+            deeds::decide));
+  }
+
   private TouchKey bigPart(BigPartRecord part) {
     return touch.key("On: " + part.words(), () -> deeds.show(part));
   }
@@ -111,11 +133,11 @@ final class WorkKeys {
     if (!touch.isLarge()) {
       deeds.bigPart().ifPresent(part -> made.add(bigPart(part)));
     }
-    if (model.waiting() > 0) {
-      made.add(touch.key("A stop waits", deeds::stop));
+    if (model.recordedAsIn().isPresent()) {
+      made.add(touch.key(touch.brief(HOLD, HOLD_BRIEF), deeds::hold));
     }
-    if (model.decisionsWait()) {
-      made.add(touch.key("Decide", deeds::decide));
+    if (model.stopped().waiting() > 0) {
+      made.add(touch.key("A stop waits", deeds::stop));
     }
     boolean asks = model.answer().cue().filter(Cue.ASK::equals).isPresent();
     if (asks && model.dueHalves().held().isEmpty()) {

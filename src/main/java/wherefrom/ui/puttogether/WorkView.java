@@ -44,14 +44,14 @@ final class WorkView extends Region {
   private final Wire wire;
   private List<TouchKey> rowKeys = List.of();
   private List<TouchKey> sideKeys = List.of();
-  private Optional<AnswerPanel> card = Optional.empty();
+  private Optional<Region> card = Optional.empty();
   private Optional<HalfTag> part = Optional.empty();
   private Optional<HalfTag> place = Optional.empty();
   private Optional<Region> shape = Optional.empty();
   private Tiles row;
   private Tiles side;
   private boolean upright;
-  private boolean low;
+  private boolean cramped;
   private Optional<PutTogetherModel> shown = Optional.empty();
 
   /** At this height and below, the keys that were shown last had no room beside the drawing. */
@@ -77,13 +77,19 @@ final class WorkView extends Region {
     Optional<Halves> halves = model.halves();
     part = halves.map(all -> new HalfTag(touch, all.part(), all.hasPart()));
     place = halves.map(all -> new HalfTag(touch, all.place(), all.hasPlace()));
-    card =
-        halves.isPresent() ? Optional.empty() : Optional.of(new AnswerPanel(touch, model.answer()));
+    card = halves.isPresent() ? Optional.empty() : Optional.of(head(model));
     shown = Optional.of(model);
     label(model);
     tooLow = 0;
     look(model);
     fill();
+  }
+
+  /** What is told while nothing was scanned: the tag where decisions are to be made first. */
+  private Region head(PutTogetherModel model) {
+    return keys.head(model)
+        .<Region>map(tag -> tag)
+        .orElseGet(() -> new AnswerPanel(touch, model.answer()));
   }
 
   private void label(PutTogetherModel model) {
@@ -139,13 +145,13 @@ final class WorkView extends Region {
     return Math.floor((width - touch.scale().px(BETWEEN_MM)) / 2);
   }
 
-  /** Whether the halves have no room side by side. */
+  /** Whether the halves stand one below the other: side by side they have no room, or need more. */
   private boolean isTall(double width) {
     double widest =
         Math.max(
             part.map(tag -> tag.minWidth(-1)).orElse(0.0),
             place.map(tag -> tag.minWidth(-1)).orElse(0.0));
-    return widest > half(width);
+    return widest > half(width) || leastHalves(width, true) < leastHalves(width, false);
   }
 
   @Override
@@ -154,13 +160,15 @@ final class WorkView extends Region {
   }
 
   private double leastHead(double width) {
-    if (card.isPresent()) {
-      return card.get().minHeight(width);
-    }
-    double wide = isTall(width) ? width : half(width);
+    return card.map(one -> one.minHeight(width)).orElseGet(() -> leastHalves(width, isTall(width)));
+  }
+
+  /** What the halves need at least, one below the other or side by side. */
+  private double leastHalves(double width, boolean tall) {
+    double wide = tall ? width : half(width);
     double one = part.map(tag -> tag.minHeight(wide)).orElse(0.0);
     double both = Math.max(one, place.map(tag -> tag.minHeight(wide)).orElse(0.0));
-    return isTall(width) ? 2 * both + gap() : both;
+    return tall ? 2 * both + gap() : both;
   }
 
   /** The height of the halves, or of the answer in their place: the keys below keep their room. */
@@ -207,10 +215,10 @@ final class WorkView extends Region {
 
   /** All keys go in rows where the view is narrow, or too low for keys beside the drawing. */
   private void stand(double width, double height) {
-    boolean isLow = height < touch.scale().px(LOW_MM);
-    if (isLow != low) {
-      low = isLow;
-      keys.low(low);
+    boolean isCramped = height < touch.scale().px(LOW_MM) || height > NARROW * width;
+    if (isCramped != cramped) {
+      cramped = isCramped;
+      keys.cramped(cramped);
       shown.ifPresent(this::label);
       fill();
     }

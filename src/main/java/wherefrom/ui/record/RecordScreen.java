@@ -61,7 +61,7 @@ public final class RecordScreen extends Page {
   @Override
   public String aside() {
     int open = BuildRecord.countUnchecked(context.getJob());
-    return open == 0 ? "nothing open" : Words.count(open, "point", "points") + " open";
+    return open == 0 ? "all checked" : open + " not checked";
   }
 
   @Override
@@ -92,7 +92,7 @@ public final class RecordScreen extends Page {
     if (all == 0) {
       return section.empty();
     }
-    String entries = Words.count(all, "entry", "entries");
+    String entries = Words.count(all, "line");
     if (open == 0) {
       return entries;
     }

@@ -21,8 +21,8 @@ public final class AboutScreen extends ListPage {
             context.touch(),
             "Wherefrom " + context.services().program().version(),
             List.of(LicenseText.OUTRANKED)));
-    rows.add(ListRow.plain(context.touch(), "", List.of(LicenseText.QR)));
     LicenseText.ALL.forEach(text -> rows.add(row(text)));
+    rows.add(ListRow.plain(context.touch(), "", List.of(LicenseText.QR)));
     return rows;
   }
 

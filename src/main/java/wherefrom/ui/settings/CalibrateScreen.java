@@ -28,7 +28,10 @@ public final class CalibrateScreen extends Page {
     VBox side =
         Panes.column(
             context.scale(),
-            touch.small("Hold a bank card to the left corner. Make the field as wide as the card."),
+            touch.small(
+                touch.brief(
+                    "Hold a bank card to the left corner. Make the field as wide as the card.",
+                    "Make it as wide as a bank card.")),
             Panes.grow(
                 Tiles.of(
                     context.scale(),

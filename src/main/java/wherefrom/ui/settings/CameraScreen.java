@@ -1,6 +1,7 @@
 package wherefrom.ui.settings;
 
 import java.util.List;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.image.Camera;
 import wherefrom.ui.app.LiveCamera;
@@ -14,6 +15,9 @@ import wherefrom.ui.controls.TouchKey;
 
 /** Chooses the camera and shows its picture. */
 public final class CameraScreen extends Page implements LiveCamera.Listener {
+  /** What the picture below the list takes at least where that leaves it room. */
+  private static final double BELOW_MM = 37;
+
   private final CameraPane pane;
   private final Pager<Camera> list;
   private final StackPane view = Panes.grow(new StackPane());
@@ -38,8 +42,24 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
 
   private void found(List<Camera> cameras) {
     list.setItems(cameras);
-    // Where there is none, what to do instead has all the room.
-    view.getChildren().setAll(cameras.isEmpty() ? pane : new Split(context.scale(), list, pane));
+    view.getChildren().setAll(cameras.isEmpty() ? none() : beside());
+  }
+
+  /** Where there is none, what to do instead has the room; one may have been plugged in since. */
+  private Region none() {
+    return Panes.column(
+        context.scale(),
+        pane,
+        context.touch().tag("Look again", "after you plug one in", this::shown));
+  }
+
+  /** Large letters beside the list would have one word a line. */
+  private Region beside() {
+    if (!context.touch().isLarge()) {
+      return new Split(context.scale(), list, pane);
+    }
+    pane.setPrefHeight(context.scale().px(BELOW_MM));
+    return Panes.column(context.scale(), list, pane);
   }
 
   @Override
@@ -52,6 +72,9 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
 
   @Override
   public void brief(String words) {}
+
+  @Override
+  public void failed(String sentence) {}
 
   @Override
   public void shown() {

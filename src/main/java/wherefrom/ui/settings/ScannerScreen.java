@@ -22,7 +22,8 @@ public final class ScannerScreen extends Page implements Scannable {
     super(context, "Scanner", false);
     Touch touch = context.touch();
     now = touch.text("");
-    last = touch.heading("Scan any tag to try the scanner.");
+    last =
+        touch.heading(touch.brief("Scan any tag to try the scanner.", "Scan any tag to try it."));
     lay(
         Panes.column(
             context.scale(),
@@ -30,7 +31,7 @@ public final class ScannerScreen extends Page implements Scannable {
                 touch.brief(
                     "Most scanners that type like a keyboard need nothing set. Are the digits"
                         + " wrong? Press Teach the digits, then scan the set-up card.",
-                    "Digits wrong? Press Teach, then scan the set-up card.")),
+                    "Digits wrong? Teach them.")),
             now,
             Panes.grow(last),
             touch.tag("Teach the digits", "", this::teach),
@@ -91,8 +92,12 @@ public final class ScannerScreen extends Page implements Scannable {
     last.setWords("Read: " + scanned.text());
   }
 
+  /** Large letters say nothing of what is not set: the keys below say that it can be. */
   @Override
   protected void refresh() {
+    boolean told = !context.touch().isLarge() || !typing().equals(Settings.Scanner.PLAIN);
+    now.setVisible(told);
+    now.setManaged(told);
     now.setWords(
         set("prefix", typing().prefix())
             + " "

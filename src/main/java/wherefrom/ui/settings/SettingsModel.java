@@ -95,7 +95,7 @@ final class SettingsModel {
 
   private static String screen(Settings now) {
     return now.pixelsPerMm() > 0
-        ? String.format(Locale.ROOT, "measured: %.2f pixels in a millimeter", now.pixelsPerMm())
+        ? String.format(Locale.ROOT, "measured: %.2f pixels per mm", now.pixelsPerMm())
         : "not measured: keys may be too small or too large";
   }
 

@@ -104,6 +104,11 @@ final class RetagModel {
     return kind.map(this::plans).orElse(List.of());
   }
 
+  /** Whether readings in the record can tell parts of the kind: without any it leads nowhere. */
+  boolean canMeasure() {
+    return !plans().isEmpty();
+  }
+
   /** Whether a kind of reading is taken. */
   boolean uses(String plan) {
     return group.uses(plan);

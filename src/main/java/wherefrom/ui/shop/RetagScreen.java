@@ -60,14 +60,15 @@ public final class RetagScreen extends Page {
               () -> change(found)));
     }
     rows.refill(lines);
-    boolean any = model.kind().isPresent();
-    measure.setWords(any ? "Measure number " + model.nextMark() : "Changes", "");
+    measure.setWords(model.canMeasure() ? "Measure number " + model.nextMark() : "Changes", "");
     keys.setActs(offered());
   }
 
   private String words() {
-    if (model.kind().isEmpty()) {
-      return "No part that is out was measured before. Readings cannot tell them apart."
+    if (!model.canMeasure()) {
+      return "No "
+          + model.kind().map(PartKind::word).orElse("part")
+          + " that is out was measured before. Readings cannot tell them apart."
           + " Record under Changes that their places are unknown.";
     }
     return model.found().isEmpty()
@@ -86,7 +87,9 @@ public final class RetagScreen extends Page {
       offered.add(act("Which is which?", this::match));
     }
     offered.add(act(Words.capital(model.kind().get().plural()), this::chooseKind));
-    offered.add(act("Tools…", this::chooseTool));
+    if (model.canMeasure()) {
+      offered.add(act("Tools…", this::chooseTool));
+    }
     if (model.plans().size() > 1) {
       model.plans().forEach(plan -> offered.add(taken(plan)));
     }
@@ -139,7 +142,7 @@ public final class RetagScreen extends Page {
 
   /** Where no reading can tell the parts, that their places are unknown is a change. */
   private void next() {
-    if (model.kind().isEmpty()) {
+    if (!model.canMeasure()) {
       context.navigator().show(ScreenId.CHANGES);
       return;
     }

@@ -34,6 +34,7 @@ public final class SketchView extends Region {
   private final Group drawn = new Group();
   private final List<Sketch.Mark> marks;
   private final List<FitText> words = new ArrayList<>();
+  private final List<SketchLead> leads = new ArrayList<>();
   private final double gap;
   private final boolean large;
   private boolean isBeside;
@@ -56,6 +57,11 @@ public final class SketchView extends Region {
       words.add(said);
       getChildren().add(said);
     }
+    // One ring's words can be no other's.
+    for (int at = 0; marks.size() > 1 && at < marks.size(); at++) {
+      leads.add(new SketchLead(gap));
+    }
+    getChildren().addAll(leads);
     setMouseTransparent(true);
     getStyleClass().add("row");
     Panes.grow(this);
@@ -118,6 +124,19 @@ public final class SketchView extends Region {
     } else if (!isBeside) {
       placeInOneLine(told(half(true)), left, scale, gap);
       placeInOneLine(told(half(false)), left, scale, getHeight() - line() - gap);
+    }
+    lead(left, top, scale);
+  }
+
+  private void lead(double left, double top, double scale) {
+    for (int at = 0; at < leads.size(); at++) {
+      Sketch.Mark mark = marks.get(at);
+      Circle ring =
+          new Circle(left + mark.x() * scale, top + mark.y() * scale, mark.radius() * scale);
+      leads.get(at).setVisible(false);
+      if (words.get(at).isVisible()) {
+        leads.get(at).lead(ring, words.get(at).getBoundsInParent());
+      }
     }
   }
 
@@ -234,13 +253,22 @@ public final class SketchView extends Region {
     }
   }
 
-  /** The first mark's words stand above where it lies in the upper half; the second opposite. */
+  /**
+   * The first mark's words stand above where it lies in the upper half; the last opposite, where
+   * there are more than two or no line holds the words of both.
+   */
   private boolean isUpper(int at) {
     if (large) {
       return false;
     }
-    boolean same = at > 0 && at == marks.size() - 1 && marks.size() > 2;
-    return same ? !isUpper(0) : marks.get(at).y() < HIGH / 2 || isLevel(at);
+    boolean last = at > 0 && at == marks.size() - 1;
+    boolean opposite = last && (marks.size() > 2 || !isOneLine());
+    return opposite ? !isUpper(0) : marks.get(at).y() < HIGH / 2 || isLevel(at);
+  }
+
+  private boolean isOneLine() {
+    double wide = words.stream().mapToDouble(said -> said.prefWidth(-1)).sum();
+    return wide + (words.size() - 1) * APART_MM * gap <= getWidth() - 2 * gap;
   }
 
   private boolean isLevel(int at) {

@@ -50,7 +50,7 @@ final class ValveSketches {
               .hollow(disc(60, 30, 20))
               .hollow(disc(60, 30, 15))
               .body(disc(60, 30, 5))
-              .look("seat-look", 78, 30, 9, "ring"));
+              .look("seat-look", 78, 30, 9, "even ring?"));
 
   private ValveSketches() {}
 }

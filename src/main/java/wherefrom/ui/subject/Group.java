@@ -15,7 +15,7 @@ import wherefrom.text.Words;
  * All parts of a kind, or every place of a feature.
  *
  * @param key the kind's or the feature's
- * @param words in the plural for parts
+ * @param words in the plural where there are several
  */
 public record Group(String key, String words, List<Subject> subjects) {
   public Group {
@@ -63,7 +63,8 @@ public record Group(String key, String words, List<Subject> subjects) {
           .where(job.layout())
           .forEach(where -> places.add(new Subject.AFeature(feature, where)));
       if (!places.isEmpty()) {
-        groups.add(new Group(feature.key(), Words.capital(feature.word()), places));
+        String words = places.size() > 1 ? feature.plural() : feature.word();
+        groups.add(new Group(feature.key(), Words.capital(words), places));
       }
     }
     return groups;

@@ -13,7 +13,6 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartOrder;
 import wherefrom.job.bags.BigPartRecord;
-import wherefrom.parts.BigPartName;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.ScreenContext;
@@ -62,13 +61,9 @@ final class BigPartStep {
     context.navigator().changed();
   }
 
-  /** Its name in two pieces: the bank, to be read from afar, and what of it. */
-  static List<String> name(BigPartRecord part) {
-    BigPartName name = part.part().name();
-    String word = part.words();
-    return name.bank().isEmpty()
-        ? List.of(Words.capital(word), "")
-        : List.of(Words.capital(name.bank()), name.kind().word());
+  /** Its name, whole, to be read from afar: "left" alone is none. */
+  static String name(BigPartRecord part) {
+    return Words.capital(part.words());
   }
 
   /** It is off, as if its tag had been scanned. */

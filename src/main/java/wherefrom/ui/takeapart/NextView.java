@@ -23,6 +23,11 @@ final class NextView extends Region {
   private static final double SIDE_MM = 47;
   private static final double NARROW_MM = 120;
 
+  /** So many times the tag wide is the glass where large letters leave room beside the name. */
+  private static final double ROOMY = 2.8;
+
+  private static final double LARGE_TAG = 0.42;
+
   /** Keys with the part's name may be so much higher than those without. */
   private static final double NAMED_MM = 13;
 
@@ -118,7 +123,22 @@ final class NextView extends Region {
   }
 
   private boolean isStacked() {
-    return isUpright() || touch.isLarge();
+    return isUpright() || touch.isLarge() && !isRoomy();
+  }
+
+  /** Wide glass has room for the tag beside the name in large letters too. */
+  private boolean isRoomy() {
+    return !isNamedOnTag(touch) && getWidth() >= ROOMY * lettered(TAG_MM);
+  }
+
+  /** How wide the tag is beside the name: what large letters say more needs more. */
+  private double besideName() {
+    return Math.max(lettered(TAG_MM), touch.isLarge() ? LARGE_TAG * getWidth() : 0);
+  }
+
+  /** What grows with the letters, in pixels. */
+  private double lettered(double mm) {
+    return touch.scale().px(mm) * touch.scale().textFactor();
   }
 
   @Override
@@ -143,7 +163,7 @@ final class NextView extends Region {
 
   /** With large letters the tag names the part alone: the head is for what came out. */
   private double leastHead(double width) {
-    if (!touch.isLarge()) {
+    if (!touch.isLarge() || !isStacked()) {
       return headHeight();
     }
     return out ? panel.minHeight(width) : 0;
@@ -152,7 +172,7 @@ final class NextView extends Region {
   @Override
   protected void layoutChildren() {
     double width = getWidth();
-    double tagWide = isStacked() ? width : touch.scale().px(TAG_MM);
+    double tagWide = isStacked() ? width : besideName();
     double tagHigh = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(tagWide));
     Tiles keys = keys(width, tagHigh);
     double low = keys.minHeight(width);
@@ -187,7 +207,7 @@ final class NextView extends Region {
   }
 
   private boolean isDrawn(double high) {
-    double side = isStacked() ? 0 : touch.scale().px(SIDE_MM) + gap;
+    double side = isStacked() ? 0 : lettered(SIDE_MM) + gap;
     return engine.hasRoom(getWidth() - side, high);
   }
 
@@ -198,7 +218,7 @@ final class NextView extends Region {
 
   /** Beside the name stands the tag, whose words may need more. */
   private double headHeight() {
-    double beside = isStacked() ? 0 : tag.minHeight(touch.scale().px(TAG_MM));
+    double beside = isStacked() ? 0 : tag.minHeight(besideName());
     return isNamedOnTag(touch) && !out ? 0 : Math.max(beside, touch.scale().px(HEAD_MM));
   }
 
@@ -206,7 +226,7 @@ final class NextView extends Region {
   private double headHigh(double width, double room) {
     double high = Math.max(leastHead(width), Math.min(headHeight(), room));
     boolean named = !place.words().isEmpty() && high >= place.minHeight(-1);
-    return touch.isLarge() && !out && !named ? 0 : high;
+    return isStacked() && touch.isLarge() && !out && !named ? 0 : high;
   }
 
   private void head(double width, double high) {
@@ -220,7 +240,8 @@ final class NextView extends Region {
     for (FitText words : List.of(place, what, mark)) {
       words.setVisible(high > 0);
     }
-    double wide = Math.min(place.prefWidth(-1), 0.62 * width);
+    double share = 0.62 * width;
+    double wide = Math.min(place.prefWidth(-1), place.minWidth(-1) <= share ? share : width);
     place.resizeRelocate(0, 0, wide, high);
     double x = shape.isPresent() ? wide + gap : 0;
     double room = Math.max(1, width - x);
@@ -231,7 +252,7 @@ final class NextView extends Region {
   }
 
   private void middle(double top, double high) {
-    double side = isStacked() ? 0 : touch.scale().px(SIDE_MM);
+    double side = isStacked() ? 0 : lettered(SIDE_MM);
     double wide = getWidth() - side - (side > 0 ? gap : 0);
     engine.resizeRelocate(0, top, wide, Math.max(0, high));
     shape.ifPresent(large -> side(large, wide + gap, top, side, high));

@@ -32,8 +32,8 @@ final class OutPanel extends HBox {
     getChildren().setAll(new SignMark(scale, Sign.FITTED, scale.px(TICK_MM)), words);
   }
 
-  /** Says what came out. */
-  void show(String part) {
-    words.setWords("OUT " + part);
+  /** Says what came out: {@code OUT 3 EX pushrod}. */
+  void show(String told) {
+    words.setWords(told);
   }
 }

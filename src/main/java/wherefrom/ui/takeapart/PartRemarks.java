@@ -57,7 +57,8 @@ final class PartRemarks {
   String suspect(Part part, Check check) {
     Inspecting.Answer came =
         new Inspecting(job)
-            .answer(Subject.ofPart(part.item()), check.key(), Look.SUSPECT, "as it came out");
+            .answer(
+                Subject.ofPart(part.item()), check.key(), Look.SUSPECT, Inspecting.AS_IT_CAME_OUT);
     return came instanceof Inspecting.Answer.Refused refused
         ? refused.sentence()
         : "Suspect: " + name(part) + ". " + check.suspect();

@@ -66,6 +66,29 @@ final class StepWords {
         : "Scan the " + names(job.layout(), over) + " too.";
   }
 
+  /** {@code 12 of 74 out}, and how many are fitted again. */
+  static String progress(EngineJob job) {
+    long inside = count(job, Whereabouts.IN_ENGINE);
+    long fitted = count(job, Whereabouts.FITTED);
+    int places = job.places().size();
+    String out = places - inside - fitted + " of " + places + " out";
+    return fitted == 0 ? out : out + ", " + fitted + " fitted";
+  }
+
+  private static long count(EngineJob job, Whereabouts where) {
+    return job.parts().stream().filter(part -> part.where() == where).count();
+  }
+
+  /** Whether a part is out that is not the next, or has others over it. */
+  static ScreenAnswer outOfTurn(
+      Layout layout, PartRecord part, List<PartRecord> over, Optional<PartRecord> next) {
+    String name = PartName.of(layout, part.part()).words();
+    String other = next.map(one -> PartName.of(layout, one.part()).words()).orElse("");
+    return over.isEmpty()
+        ? ask(name + " is out?", "Next would be " + other + ".")
+        : ask("First off: " + names(layout, over), "It is over the " + name + ". Are both out?");
+  }
+
   /** A question that stands over all else. */
   static ScreenAnswer ask(String line, String small) {
     return ask("Not the next", line, small);

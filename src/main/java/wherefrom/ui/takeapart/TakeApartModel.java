@@ -28,12 +28,12 @@ import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the screen for taking apart shows and does. */
 final class TakeApartModel {
-
   private final OpenJob job;
   private final TakeApart apart;
   private final Supplier<OutOrder> order;
   private final Set<Integer> later = new HashSet<>();
   private Optional<Integer> out = Optional.empty();
+  private boolean again;
   private final InTheWay inTheWay = new InTheWay();
   private String said = "";
 
@@ -50,7 +50,7 @@ final class TakeApartModel {
     return job.state();
   }
 
-  /** The part that is to come out next; empty when all are out. */
+  /** Empty when all are out. */
   Optional<PartRecord> next() {
     return new NextOut(state(), order.get(), later).find();
   }
@@ -63,6 +63,11 @@ final class TakeApartModel {
   /** The part that came out last and has its panel; empty before the first, and after UNDO. */
   Optional<PartRecord> out() {
     return out.flatMap(state()::findPart);
+  }
+
+  /** That it came out, or that it was out before; empty before the first. */
+  Optional<String> outWords() {
+    return out().map(part -> (again ? "ALREADY OUT " : "OUT ") + name(part.part()).words());
   }
 
   /** What takes the place of all else: a question, a verdict; empty in the run of the work. */
@@ -89,13 +94,7 @@ final class TakeApartModel {
 
   /** {@code 12 of 74 out}. */
   String progress() {
-    long inside =
-        state().parts().stream().filter(part -> part.where() == Whereabouts.IN_ENGINE).count();
-    int places = state().places().size();
-    long fitted =
-        state().parts().stream().filter(part -> part.where() == Whereabouts.FITTED).count();
-    String out = places - inside - fitted + " of " + places + " out";
-    return fitted == 0 ? out : out + ", " + fitted + " fitted";
+    return StepWords.progress(state());
   }
 
   PartName name(Part part) {
@@ -117,12 +116,23 @@ final class TakeApartModel {
 
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(CodeLookup found) {
-    return found instanceof CodeLookup.AnAction action
-        ? act(action.action())
-        : keep(() -> came(apart.out(found)));
+    if (found instanceof CodeLookup.AnAction action) {
+      return act(action.action());
+    }
+    Optional<OutOfTurn> asked = doubt();
+    Optional<Cue> cue = keep(() -> came(apart.out(found)));
+    asked.ifPresent(this::dropped);
+    return cue;
   }
 
-  /** The next part is out. */
+  /** A scan answers for itself: what was asked before is dropped, and that is said. */
+  private void dropped(OutOfTurn asked) {
+    PartRecord now = state().getPart(asked.part().part().item());
+    if (isOutOfTurn(now)) {
+      said = ("Not noted as out: " + name(now.part()).words() + ". " + said).strip();
+    }
+  }
+
   Optional<Cue> nextIsOut() {
     return next().flatMap(this::out);
   }
@@ -144,14 +154,7 @@ final class TakeApartModel {
 
   private Optional<Cue> question(PartRecord part) {
     List<PartRecord> over = new OffFirst(state()).over(part.part().home());
-    String name = name(part.part()).words();
-    String next = next().map(record -> name(record.part()).words()).orElse("");
-    ScreenAnswer asked =
-        over.isEmpty()
-            ? StepWords.ask(name + " is out?", "Next would be " + next + ".")
-            : StepWords.ask(
-                "First off: " + StepWords.names(state().layout(), over),
-                "It is over the " + name + ". Are both out?");
+    ScreenAnswer asked = StepWords.outOfTurn(state().layout(), part, over, next());
     inTheWay.ask(asked, Optional.of(new OutOfTurn(part, over)));
     return asked.cue();
   }
@@ -198,6 +201,7 @@ final class TakeApartModel {
   private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
     Part part = done.part().part();
     out = Optional.of(part.item());
+    again = false;
     said = StepWords.too(state(), part.home());
     return Optional.of(Cue.RIGHT);
   }
@@ -205,6 +209,7 @@ final class TakeApartModel {
   private Optional<Cue> alreadyOut(TakeApart.Answer.AlreadyOut already) {
     Part part = already.part().part();
     out = Optional.of(part.item());
+    again = true;
     said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
     return Optional.empty();
   }

@@ -13,6 +13,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.Help;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
@@ -93,6 +94,14 @@ public final class TakeApartScreen extends Page implements Watching {
   @Override
   public void hidden() {
     context.sounds().hush();
+  }
+
+  /** While it asks whether a part is out, what the answers do. */
+  @Override
+  public Help help() {
+    return model.answer().isPresent() && model.doubt().isPresent()
+        ? Help.of("takeapart.OutOfTurn")
+        : super.help();
   }
 
   @Override
@@ -188,7 +197,7 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void draw(Optional<BigPartRecord> lead, Optional<PartRecord> coming) {
     keys(lead);
-    next.out(model.out().map(out -> model.name(out.part()).words()));
+    next.out(model.outWords());
     lead.ifPresentOrElse(this::drawNext, () -> drawNext(coming));
     view.getChildren().setAll(next);
   }
@@ -217,9 +226,8 @@ public final class TakeApartScreen extends Page implements Watching {
   }
 
   private void drawNext(BigPartRecord part) {
-    List<String> name = BigPartStep.name(part);
     Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
-    next.show(name.get(0), name.get(1), BAG, way(BAG, "take it off"), shape);
+    next.show(BigPartStep.name(part), "", BAG, way(BAG, "take it off"), shape);
   }
 
   /** The next part is out; where none is left, the next day begins. */

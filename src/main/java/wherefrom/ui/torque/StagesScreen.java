@@ -3,7 +3,6 @@ package wherefrom.ui.torque;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import wherefrom.job.Caution;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -70,7 +69,7 @@ public final class StagesScreen extends ListPage {
     for (String stage : model.stages()) {
       rows.add(told("Stage " + (rows.size() + 1) + ": " + stage));
     }
-    rows.addAll(said("Caution", Caution.TORQUE.sourced()));
+    rows.addAll(TorqueCaution.rows(touch().isLarge(), this::said));
     return rows;
   }
 }

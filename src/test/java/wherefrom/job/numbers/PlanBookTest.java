@@ -9,6 +9,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.money.CostItem;
 import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.PlanCost;
 import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.rules.consequence.Article;
 import wherefrom.ui.sample.SampleJob;
@@ -139,6 +140,14 @@ class PlanBookTest {
             "16 × pushrods, 104.00 (rule 8)",
             "2 × head gaskets, 40.00 (rule 14)");
     assertThat(effects.moneyWords()).isEqualTo("144.00, 2 without a price");
+    assertThat(effects.sumWords()).isEqualTo(effects.moneyWords());
+    PlanCost cost = effects.cost();
+    List<CostItem> without = effects.lines().stream().filter(line -> !line.priced()).toList();
+    PlanEffects unpriced =
+        new PlanEffects(
+            new PlanCost(without, cost.perhaps(), cost.sum(), cost.atLeast(), cost.withIt()),
+            List.of());
+    assertThat(unpriced.sumWords()).isEqualTo("2 without a price");
     assertThat(effects.checks())
         .anySatisfy(check -> assertThat(check).contains("piston to valve"))
         .anySatisfy(check -> assertThat(check).contains("checking pushrod"));

@@ -234,7 +234,7 @@ class PhoneBenchTest {
             new wherefrom.parts.TagCode(wherefrom.parts.TagType.PART, SampleJob.OTHER_ENGINE, 12, 1)
                 .digits());
     assertThat(other.cue()).contains(Cue.STOP);
-    assertThat(other.facts().get(0).line()).isEqualTo("Tag of: Grey six");
+    assertThat(other.facts().get(0).line()).isEqualTo("Tag of: Gray six");
   }
 
   // Pictures.

@@ -118,7 +118,7 @@ class PutTogetherStopsTest {
     Verdict given = verdict(together.scan(sample.read(other)));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("wrong engine");
-    assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Grey six");
+    assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Gray six");
     assertThat(standing(after).wayOut()).isEqualTo(given.wayOut());
     assertThat(standing(after).cue()).isEqualTo(Cue.STOP);
     assertThat(after.canFitOnPurpose()).isFalse();
@@ -133,19 +133,23 @@ class PutTogetherStopsTest {
     assertThat(standing(after).sentence())
         .isEqualTo(given.sentence())
         .contains("Cylinder 3, exhaust", "this is an older tag");
-    assertThat(standing(after).wayOut()).contains("Scan the right part", "undo the scan");
+    assertThat(standing(after).wayOut()).contains("Take this tag off and destroy it");
     assertThat(after.canFitOnPurpose()).isFalse();
   }
 
   @Test
-  void aStopAtAPlaceKeepsThePlaceAfterARestart() {
+  void aStopOfBeforeNamesNoPlaceForWhatIsScannedNow() {
     together.scan(sample.read(sample.card("3EX")));
     together.scan(sample.read(older("pushrod@3EX")));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("retired");
-    assertThat(verdict(after.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+    assertThat(after.scan(sample.read(sample.tag("pushrod@3EX"))))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
+    assertThat(after.waiting()).isZero();
+    assertThat(verdict(after.scan(sample.read(sample.card("3EX")))).word())
         .isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
+    assertThat(restarted().stop()).isEmpty();
   }
 
   @Test
@@ -160,9 +164,13 @@ class PutTogetherStopsTest {
     assertThat(standing(after).word()).isEqualTo("not cleared");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence());
     assertThat(standing(after).wayOut()).contains("is settled", "Scan it again");
-    assertThat(verdict(after.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+    assertThat(after.scan(sample.read(sample.tag("pushrod@3EX"))))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
+    assertThat(after.waiting()).isZero();
+    assertThat(verdict(after.scan(sample.read(sample.card("3EX")))).word())
         .isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
+    assertThat(restarted().stop()).isEmpty();
   }
 
   @Test
@@ -203,7 +211,55 @@ class PutTogetherStopsTest {
     together.scan(sample.read(sample.tag("pushrod@5EX")));
     assertThat(together.stop()).isEmpty();
     together.act(Action.UNDO);
-    assertThat(together.stop()).isPresent().isEqualTo(restarted().stop());
+    assertThat(together.stop()).as("what is so now").isEmpty();
+    assertThat(together.waiting()).isEqualTo(1);
+    assertThat(restarted().stop()).isPresent();
+  }
+
+  /** Its part turned round and went in: taking that back shows no wrong end that is none. */
+  @Test
+  void undoOfAFitShowsNoStopThatTheFitHadEnded() {
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    assertThat(verdict(together.turned()).word()).isEqualTo("wrong end");
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(together.stop()).isEmpty();
+    for (int step = 0; step < 2; step++) {
+      assertThat(together.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
+      assertThat(together.stop()).isEmpty();
+    }
+  }
+
+  /** A friend's stop is up: what I scan is mine, and it waits for a place that I name. */
+  @Test
+  void anotherPartAndAnotherPlaceAreNotJudgedWithAStopOfBefore() {
+    together.scan(sample.read(sample.tag("rod-shell@R8L")));
+    together.scan(sample.read(sample.card("R7L")));
+    int entries = sample.job.history().size();
+    PutTogether after = restarted();
+    assertThat(after.stop()).isPresent();
+    assertThat(after.scan(sample.read(sample.tag("pushrod@3EX"))))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
+    PutTogether placed = restarted();
+    assertThat(placed.scan(sample.read(sample.card("R8L"))))
+        .as("the part of the stop is in nobody's hand")
+        .isInstanceOf(FitOutcome.WaitingForPart.class);
+    assertThat(sample.job.history()).hasSize(entries);
+    assertThat(restarted().stop()).as("it waits on").isPresent();
+  }
+
+  /** Whoever scans its part holds it: the same stop, and then its own place. */
+  @Test
+  void thePartOfAStopOfBeforeIsInTheHandOnceItIsScanned() {
+    together.scan(sample.read(sample.tag("rod-shell@R8L")));
+    together.scan(sample.read(sample.card("R7L")));
+    int entries = sample.job.history().size();
+    PutTogether after = restarted();
+    assertThat(verdict(after.scan(sample.read(sample.tag("rod-shell@R8L")))).word())
+        .isEqualTo("wrong place");
+    assertThat(sample.job.history()).hasSize(entries);
+    assertThat(verdict(after.scan(sample.read(sample.card("R8L")))).word())
+        .isEqualTo("right place");
   }
 
   @Test
@@ -297,7 +353,7 @@ class PutTogetherStopsTest {
     assertThat(after.canFitOnPurpose()).isFalse();
     assertThat(said(after.fitOnPurpose("matched pair"))).contains("Scan it again");
     assertThat(new OpenJob(sample.logbook, SampleJob.CLOCK).state().fitted()).isEmpty();
-    assertThat(after.again()).isInstanceOf(FitOutcome.WaitingForSpot.class);
+    assertThat(after.after(() -> {})).isInstanceOf(FitOutcome.WaitingForSpot.class);
     assertThat(verdict(after.scan(sample.read(sample.card("3EX")))).word())
         .isEqualTo("right place");
   }

@@ -81,7 +81,9 @@ class PutTogetherTest {
     together.scan(read(card(job, "5EX")));
     PutTogether again = new PutTogether(job);
     assertThat(again.stop()).isPresent();
-    assertThat(word(again.scan(read(tag(job, "pushrod@5EX"))))).isEqualTo("right place");
+    assertThat(again.scan(read(tag(job, "pushrod@5EX"))))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
+    assertThat(word(again.scan(read(card(job, "5EX"))))).isEqualTo("right place");
   }
 
   @Test

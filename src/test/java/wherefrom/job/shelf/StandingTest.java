@@ -35,7 +35,7 @@ class StandingTest {
     assertThat(next(sample.job).count()).isEqualTo(74);
     TagPrinting printing = new TagPrinting(sample.job);
     printing.printed(printing.faces(new TagChoice.AllParts()), "letter-3x10-66.7x25.4");
-    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).isZero();
+    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).as("the place cards").isEqualTo(42);
     assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.APART);
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.TAKE_OUT);
     assertThat(at(next(sample.job))).isEqualTo("rocker@1IN");
@@ -70,6 +70,25 @@ class StandingTest {
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.SOLVE_STOP);
     assertThat(at(next(sample.job))).isEqualTo("pushrod@5EX");
     assertThat(next(sample.job).words()).contains("cylinder 3, exhaust");
+  }
+
+  /** Two parts that went in early make no day behind that has parts to take out or to print. */
+  @Test
+  void aDayIsBehindOnlyWhenNothingOfItIsOpen() {
+    SampleJob sample = SampleJob.whole();
+    assertThat(Standing.of(sample.job).isDone(JobDay.INSPECT)).isFalse();
+    for (String key : java.util.List.of("rocker@1IN", "rocker@1EX")) {
+      sample.job.record(new PartOut(sample.part(key).item()));
+    }
+    for (String key : java.util.List.of("rocker@1IN", "rocker@1EX")) {
+      Place place = Place.find(key).orElseThrow();
+      sample.job.record(new wherefrom.job.entry.PartFitted(sample.part(key).item(), place));
+    }
+    Standing early = Standing.of(sample.job);
+    assertThat(early.day()).isEqualTo(JobDay.TOGETHER);
+    assertThat(java.util.List.of(JobDay.values())).noneMatch(early::isDone);
+    assertThat(Standing.of(SampleJob.apart().job).isDone(JobDay.APART)).isTrue();
+    assertThat(Standing.of(SampleJob.apart().job).isDone(JobDay.INSPECT)).isTrue();
   }
 
   @Test

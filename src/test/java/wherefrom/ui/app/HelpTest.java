@@ -49,8 +49,27 @@ class HelpTest {
       assertThat(sentences).hasSizeBetween(1, MOST_SENTENCES);
       assertThat(sentences)
           .as(screen.getSimpleName())
-          .allMatch(sentence -> sentence.split(" ").length <= MOST_WORDS)
+          .allMatch(sentence -> Help.plain(sentence).split(" ").length <= MOST_WORDS)
           .allMatch(sentence -> sentence.endsWith("."));
     }
+  }
+
+  /** What is pressed by its name stands in brackets, so that it is looked for on the glass. */
+  @Test
+  void aKeyThatIsToBePressedStandsInBrackets() throws IOException {
+    for (Class<? extends Screen> screen : screens()) {
+      assertThat(Help.of(screen).sentences())
+          .as(screen.getSimpleName())
+          .noneMatch(sentence -> sentence.matches("(?:.*\\b)?[Pp]ress [A-Z].*"));
+    }
+  }
+
+  @Test
+  void aSentenceAboutAKeyIsSaidOnlyWhereThatKeyIs() {
+    Help help = new Help(List.of("Read it.", "Then press [Done]."));
+    assertThat(help.where(List.of("Done", "Back")).sentences())
+        .containsExactly("Read it.", "Then press Done.");
+    assertThat(help.where(List.of("Back")).sentences()).containsExactly("Read it.");
+    assertThat(new Help(List.of("[Yes] does it.")).where(List.of()).sentences()).isNotEmpty();
   }
 }

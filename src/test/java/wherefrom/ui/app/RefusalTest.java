@@ -2,8 +2,10 @@ package wherefrom.ui.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.tags.CodeLookup;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.ui.sample.SampleJob;
 
 class RefusalTest {
@@ -11,6 +13,16 @@ class RefusalTest {
 
   private String card(String spot) {
     return Refusal.of(new CodeLookup.ASpot(sample.spot(spot)), "Scan a tag.").headline();
+  }
+
+  /** Many words would bring the whole screen down to small letters. */
+  @Test
+  void aPartOfAnotherEngineIsToldInTwoSentences() {
+    CodeLookup found =
+        new CodeLookup.Refused(new CodeVerdict.WrongEngine(2, Optional.of("Gray six")));
+    assertThat(Refusal.of(found, "").small())
+        .isEqualTo(
+            "This tag belongs to another engine: Gray six. Put it back with its own engine.");
   }
 
   /** In large letters a place is not broken over two lines at its number. */

@@ -177,7 +177,7 @@ class LiveCameraTest {
     int asked = first(noted, 4, "Not read yet 2 tags are in view. Cover all but one.");
     assertThat(asked).isBetween(4 + Hints.SEVERAL_STAY - 1, 4 + Hints.SEVERAL_STAY + MOST_BEHIND);
     assertThat(noted.get(noted.size() - 1).screen())
-        .contains(inHand(three, "3 EX pushrod"), "top end up")
+        .contains(inHand(three, "3 EX pushrod"), "tagged end up")
         .doesNotContain("Not read yet");
   }
 
@@ -202,7 +202,7 @@ class LiveCameraTest {
     open(FfmpegCameras.testPicture(640, 360), ScreenId.PUT_TOGETHER, SampleJob.apart());
     camera.frames(8);
     long before = System.nanoTime();
-    assertThat(words()).contains("Put together", "Scan a part and its place card");
+    assertThat(words()).contains("Put together", "Scan a part", "and its place card");
     assertThat(System.nanoTime() - before).isLessThan(TimeUnit.MILLISECONDS.toNanos(500));
     assertThat(camera.noted())
         .noneMatch(frame -> frame.screen().contains("Now scan the place card"));

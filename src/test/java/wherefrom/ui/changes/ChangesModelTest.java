@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.inspection.Look;
+import wherefrom.job.StandingRule;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -92,10 +93,14 @@ class ChangesModelTest {
   void anAnsweredCheckLeavesTheOpenOnesUnlessItFailed() {
     model.make(Change.of(ChangeKind.GASKET_THICKNESS));
     int open = model.openChecks().size();
+    StandingRule unanswered = model.find("R11:preload").orElseThrow();
+    assertThat(RuleRows.heading(unanswered, false)).isEqualTo("Open: check before closing");
+    assertThat(RuleRows.heading(unanswered, true)).isEqualTo("Check before closing");
     assertThat(model.answer("R11:preload", Look.FAIL, "no travel left")).contains("It stays open");
     assertThat(model.openChecks()).hasSize(open);
-    assertThat(model.find("R11:preload").map(RuleRows::heading).orElseThrow())
-        .isEqualTo("FAIL: check before closing");
+    StandingRule failed = model.find("R11:preload").orElseThrow();
+    assertThat(RuleRows.heading(failed, false)).isEqualTo("FAIL: check before closing");
+    assertThat(RuleRows.heading(failed, true)).isEqualTo("FAIL: check before closing");
     model.answer("R11:preload", Look.PASS, "");
     assertThat(model.openChecks()).hasSize(open - 1);
   }

@@ -36,6 +36,14 @@ class WrappingTest {
   }
 
   @Test
+  void aTorqueStaysWithItsUnit() {
+    for (int width = 60; width < 400; width += 10) {
+      assertThat(broken("Bolt 5 to 60 N·m, or to 44 lb·ft", width).lines())
+          .noneMatch(line -> line.startsWith("N·m") || line.startsWith("lb·ft"));
+    }
+  }
+
+  @Test
   void aLongNameOfAFileMayGoOnBehindItsUnderscore() {
     assertThat(broken("photographs_of_the_left_head", 150)).contains("_\n");
   }

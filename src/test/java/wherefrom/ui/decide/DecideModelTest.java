@@ -52,10 +52,24 @@ class DecideModelTest {
   @Test
   void theWordsBesideTheTitleNeverSayThatNothingIsOpenWhereRowsAre() {
     int all = sample.job.state().parts().size();
-    assertThat(model.open(false)).isEqualTo(all + " may wait");
+    assertThat(model.open()).isEqualTo(all + " may wait");
     look("pushrod@3EX", Look.SUSPECT);
-    assertThat(model.open(false)).isEqualTo("1 to decide");
-    assertThat(model.open(true)).isEqualTo("1 to decide, " + (all - 1) + " may wait");
+    assertThat(model.open()).isEqualTo("1 to decide");
+  }
+
+  @Test
+  void theKindsSayInTheSameWordsWhatAddsUpToTheTitle() {
+    look("pushrod@3EX", Look.SUSPECT);
+    look("pushrod@5EX", Look.FAIL);
+    assertThat(model.groups().stream().mapToInt(DecideModel.Group::waiting).sum())
+        .isEqualTo(model.waiting());
+    DecideModel.Group pushrods =
+        model.groups().stream()
+            .filter(group -> group.kind() == PartKind.PUSHROD)
+            .findFirst()
+            .orElseThrow();
+    assertThat(pushrods.words()).isEqualTo("2 to decide");
+    assertThat(model.groups().get(0).words()).isEqualTo("16 may wait");
   }
 
   @Test
@@ -197,7 +211,7 @@ class DecideModelTest {
     assertThat(part.lines().get(0).heading()).isEqualTo("Not decided");
     assertThat(verdict("pushrod@3EX")).isEqualTo("right place");
     new Deciding(sample.job).askEveryPart(true);
-    assertThat(part.lines().get(0).heading()).isEqualTo("Not decided: not cleared to fit");
+    assertThat(part.lines().get(0).heading()).isEqualTo("Not cleared to fit");
     assertThat(part.lines().get(1).heading()).isEqualTo("Proposed: reuse");
     assertThat(verdict("pushrod@3EX")).isEqualTo("not cleared");
     part.decide(Decision.REUSE, "every test passed");
@@ -210,7 +224,7 @@ class DecideModelTest {
   void theProposalSaysItsReasonsWithTheirSource() {
     look("main-shell@M2L", Look.FAIL);
     assertThat(part("main-shell@M2L").lines().get(1).heading()).isEqualTo("Proposed: replace");
-    assertThat(part("main-shell@M2L").lines().get(1).words()).startsWith("rule 22: ");
+    assertThat(part("main-shell@M2L").lines().get(1).words()).startsWith("Rule 22: ");
     assertThat(part("main-shell@M2L").lines().get(1).source())
         .isEqualTo("TM 9-2815-237-34, bearings, before 2-11.");
   }

@@ -5,13 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
+import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PlaceCounts;
 import wherefrom.ui.drawn.PlaceCounts.Count;
 
 /** What stands below a drawing of the engine tells each mark on it, and how often it is there. */
@@ -56,5 +64,33 @@ class EngineToldTest {
   @Test
   void nothingIsToldWhereEveryPartIsInTheEngine() {
     assertThat(told(PartState.IN, PartState.IN)).isEmpty();
+  }
+
+  /** Whether the marks are told in a room of this width that is as high as the drawing. */
+  private static boolean isTold(double width) {
+    return Toolkit.on(
+        () -> {
+          Touch touch = new Touch(new Scale(4, 1), () -> 0);
+          EngineView engine =
+              EngineView.keyed(
+                  touch,
+                  ReadyLayouts.find("inline-6").orElseThrow(),
+                  Set.of(PartKind.PUSHROD),
+                  tap -> {});
+          EngineToldView view = new EngineToldView(touch, engine);
+          view.tell(List.of(pushrod(1)), place -> PartState.OUT, List.of());
+          new Scene(view);
+          view.applyCss();
+          view.resize(width, engine.heightFor(width));
+          view.layout();
+          return view.getChildrenUnmodifiable().stream()
+              .anyMatch(child -> child instanceof PlaceCounts && child.isVisible());
+        });
+  }
+
+  @Test
+  void aDrawingYieldsRoomForTheWordsOfItsMarksAsLongAsAFingerFindsEachCylinder() {
+    assertThat(isTold(1200)).isTrue();
+    assertThat(isTold(650)).isFalse();
   }
 }

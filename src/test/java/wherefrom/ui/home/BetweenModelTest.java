@@ -28,6 +28,7 @@ class BetweenModelTest {
     assertThat(areas).hasSize(10);
     assertThat(BetweenModel.next(areas)).isEqualTo(BetweenModel.Kind.LOOK);
     assertThat(areas.get(0).line()).isEqualTo("74 to look at");
+    assertThat(areas.get(0).brief()).isEqualTo("74 to do");
     assertThat(areas.get(0).done()).isZero();
   }
 
@@ -61,5 +62,8 @@ class BetweenModelTest {
     assertThat(area(sample, BetweenModel.Kind.TORQUE).line()).isEqualTo("no card yet");
     assertThat(area(sample, BetweenModel.Kind.TIMING).line()).isEqualTo("not checked");
     assertThat(area(sample, BetweenModel.Kind.NUMBERS).line()).isEqualTo("35 calculations");
+    assertThat(area(sample, BetweenModel.Kind.NUMBERS).brief()).isEqualTo("35 in all");
+    assertThat(area(sample, BetweenModel.Kind.DECIDE).brief()).isEqualTo("none open");
+    assertThat(area(sample, BetweenModel.Kind.MONEY).brief()).isEqualTo("no budget yet");
   }
 }

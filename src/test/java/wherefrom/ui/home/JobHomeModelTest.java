@@ -61,10 +61,24 @@ class JobHomeModelTest {
     assertThat(model.deed().isStop()).isTrue();
     assertThat(model.deed().words()).isEqualTo("A stop is waiting");
     assertThat(model.deed().more()).endsWith(": 3 EX pushrod, at 5 EX");
-    assertThat(model.counts().get(0).words()).isEqualTo("stopped");
+    assertThat(model.counts())
+        .as("the stopped part is not counted a second time as on the bench")
+        .extracting(count -> count.parts() + " " + count.words())
+        .containsExactly("1 stopped", "73 bench");
     assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().more())
         .as("in few words it still says which")
         .isEqualTo("wrong place: 3\u00a0EX\u00a0pushrod");
+  }
+
+  @Test
+  void whatIsStillInTheEngineIsCountedLast() {
+    SampleJob sample = SampleJob.whole();
+    sample.job.record(new PartOut(1));
+    sample.job.record(new PartOut(2));
+    sample.job.record(new OffForWashing(1, 2));
+    assertThat(model(sample).counts())
+        .extracting(count -> count.parts() + " " + count.words())
+        .containsExactly("1 bench", "1 washing", "72 in engine");
   }
 
   @Test

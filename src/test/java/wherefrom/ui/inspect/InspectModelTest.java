@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting.Unlooked;
 import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.subject.Group;
 
 /** What is left to look at is found by its kind, and none of it is lost on the way. */
 class InspectModelTest {
@@ -19,6 +20,14 @@ class InspectModelTest {
     assertThat(model.grouped(model.unlooked()).stream().flatMap(group -> group.subjects().stream()))
         .isNotEmpty()
         .containsExactlyInAnyOrderElementsOf(left);
+  }
+
+  @Test
+  void severalOfAThingAreNamedInThePlural() {
+    assertThat(model.groups())
+        .extracting(Group::words)
+        .contains("Rockers", "Cam lobes", "Valve seats and guides", "Piston rings", "Crankshaft")
+        .doesNotContain("Cam lobe", "Rocker stud", "Compression");
   }
 
   @Test

@@ -64,7 +64,7 @@ class PlanModelTest {
   void nowAndWhatIfStandSideBySideEachWithItsBand() {
     whatIf("target", "9.5");
     assertThat(words("Ratio, no cut")).containsExactly("8.787 ± 0.059", "8.787 ± 0.059");
-    assertThat(words("Ratio after the cut")).containsExactly("", "9.500 ± 0.075");
+    assertThat(words("Ratio after the cut")).containsExactly("no cut", "9.500 ± 0.075");
     assertThat(row("Head cut").name()).isEqualTo("Head cut, in");
     assertThat(words("Head cut").get(1)).matches("0\\.0416 ± 0\\.00\\d\\d");
     // 0.100 and 0.070 in are left of 1.700 − 1.150 and of 0.520 after a lift of 0.450 in.
@@ -115,7 +115,7 @@ class PlanModelTest {
     assertThat(cell.marked().orElseThrow().standing()).isEqualTo(Margin.Standing.UNDER);
     assertThat(cell.mark()).startsWith("under 0.060 in");
     assertThat(row("To coil bind").cells().get(0).mark()).isEmpty();
-    assertThat(details("left before coil bind"))
+    assertThat(details("Left before coil bind"))
         .anySatisfy(
             line ->
                 assertThat(line)
@@ -129,20 +129,20 @@ class PlanModelTest {
     PlanTableRows.Cell cell = row("To coil bind").cells().get(1);
     assertThat(cell.marked().orElseThrow().standing()).isEqualTo(Margin.Standing.UNDECIDED);
     assertThat(cell.mark()).startsWith("near 0.060 in");
-    assertThat(details("left before coil bind")).anyMatch(line -> line.startsWith("Too near"));
+    assertThat(details("Left before coil bind")).anyMatch(line -> line.startsWith("Too near"));
   }
 
   @Test
   void saysWhichMeasurementToMakeBetter() {
     model.choose(0);
     // dCR = (CR − 1)²/Vs · dV: 0.5 cc of the chamber against 0.3 cc of the piston and thin gaskets.
-    assertThat(details("compression ratio"))
+    assertThat(details("Compression ratio"))
         .anyMatch(line -> line.startsWith("Most of the ± comes from: "));
     book.set(0, "chamber", "63 cc±0.1 cc");
-    assertThat(details("compression ratio"))
+    assertThat(details("Compression ratio"))
         .anyMatch(line -> line.startsWith("Most of the ± comes from: piston volume"));
     book.set(0, "chamber", "63 cc±2 cc");
-    assertThat(details("compression ratio"))
+    assertThat(details("Compression ratio"))
         .anyMatch(line -> line.startsWith("Most of the ± comes from: chamber (9"));
   }
 

@@ -77,6 +77,10 @@ class ReadingBarTest {
           assertThat(name.leastLineWidth()).isLessThanOrEqualTo(name.getWidth());
           assertThat(name.getBoundsInParent().getMaxY())
               .isLessThanOrEqualTo(value.getBoundsInParent().getMinY());
+          bar.resize(160, bar.minHeight(160));
+          bar.layout();
+          assertThat(name.leastLines(name.getWidth())).isEqualTo(2);
+          assertThat(name.getHeight()).isGreaterThan(1.9 * value.getHeight());
           return 0;
         });
   }

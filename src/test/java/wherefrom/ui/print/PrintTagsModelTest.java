@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.print.Nudge;
@@ -11,19 +12,90 @@ import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Stock;
 import wherefrom.job.print.TagChoice;
+import wherefrom.job.settings.Settings.UsedSheet;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.Standing;
 import wherefrom.parts.TagType;
 import wherefrom.print.PdfSheetPrinter;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleServices;
 
 class PrintTagsModelTest {
+  /** What a machine keeps of the sheet, as its settings do. */
+  private static final class Kept implements SheetMemory {
+    private Optional<UsedSheet> sheet = Optional.empty();
+
+    @Override
+    public Optional<UsedSheet> used() {
+      return sheet;
+    }
+
+    @Override
+    public void keep(Optional<UsedSheet> used) {
+      sheet = used;
+    }
+  }
+
   private final SampleJob sample = SampleJob.whole();
-  private final PrintTagsModel model =
-      new PrintTagsModel(
-          sample.job,
-          new SampleServices().all().printer(),
-          new TagChoice.NotYetPrinted(),
-          Locale.UK);
+  private final Kept kept = new Kept();
+  private final PrintTagsModel model = open();
+
+  private PrintTagsModel open() {
+    return new PrintTagsModel(
+        sample.job,
+        new SampleServices().all().printer(),
+        new TagChoice.NotYetPrinted(),
+        Locale.UK,
+        kept);
+  }
+
+  private String print() {
+    PrintOrder order = model.order(false).orElseThrow();
+    return model.printed(order, new PrintOutcome.Printed(model.labels(), model.pages()));
+  }
+
+  /** The cards are asked for, one after the other; what is on paper is not offered again. */
+  @Test
+  void afterThePartsTagsComeThePlaceCardsThenTheActionCards() {
+    assertThat(model.isDone()).isFalse();
+    assertThat(model.next()).isEmpty();
+    print();
+    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).isEqualTo(42);
+    assertThat(model.next()).contains(new TagChoice.PlaceCards());
+    model.choose(model.next().orElseThrow());
+    assertThat(model.isDone()).isFalse();
+    assertThat(model.many()).isEqualTo("42 cards");
+    assertThat(print()).startsWith("Printed: 42 cards on ");
+    assertThat(model.isDone()).isTrue();
+    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).isZero();
+    model.choose(model.next().orElseThrow());
+    assertThat(model.choice()).isEqualTo(new TagChoice.ActionCards());
+    print();
+    assertThat(model.isDone()).isTrue();
+    assertThat(model.next()).isEmpty();
+    model.choose(new TagChoice.PlaceCards());
+    assertThat(model.isDone()).as("who asks for them gets them again").isFalse();
+  }
+
+  @Test
+  void whoPrintsOneTagAgainGoesBackToTheWork() {
+    model.choose(new TagChoice.OnePart(3));
+    print();
+    assertThat(model.isDone()).isTrue();
+    assertThat(model.next()).isEmpty();
+  }
+
+  @Test
+  void theSheetThatIsUsedInPartIsGoneOnWithAfterClosing() {
+    model.choose(new TagChoice.OnePart(3));
+    print();
+    assertThat(open().start()).isEqualTo(2);
+    assertThat(open().warning()).isEqualTo("The sheet is used up to label 1.");
+    model.choose(new TagChoice.Baskets(23));
+    assertThat(print()).endsWith(" The last sheet is full.");
+    assertThat(open().start()).isEqualTo(1);
+    assertThat(open().warning()).isEmpty();
+  }
 
   @Test
   void saysHowManyLabelsOnHowManyPages() {

@@ -123,7 +123,7 @@ class EveryStopLeadsOutTest {
             EveryStopLeadsOutTest::otherKind,
             "main-shell@M1U"),
         code(
-            "Tag of: Grey six",
+            "Tag of: Gray six",
             "Scan the right part",
             EveryStopLeadsOutTest::otherEngine,
             "pushrod@3EX"),
@@ -167,7 +167,14 @@ class EveryStopLeadsOutTest {
             false,
             EveryStopLeadsOutTest::elsewhere,
             job -> List.of(),
-            "RIGHT PLACE"),
+            "Recorded as taken out: 3 EX pushrod"),
+        new Row(
+            "In it: 3 EX pushrod",
+            "That one is out",
+            true,
+            EveryStopLeadsOutTest::takenByAnother,
+            job -> List.of("Yes"),
+            "Recorded as taken out: 3 EX pushrod"),
         new Row(
             "Must be new: 3 EX",
             "Get a new part",
@@ -254,6 +261,13 @@ class EveryStopLeadsOutTest {
     new Fitting(sample.job)
         .fitOnPurpose(sample.part("pushrod@3EX"), sample.spot("3EX"), "matched pair");
     pair(window, sample, "pushrod@5EX", "3EX");
+  }
+
+  /** The part in the hand is the right one: what is wrong is what sits there. */
+  private static void takenByAnother(SampleWindow window, SampleJob sample) {
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@3EX"), sample.spot("5EX"), "matched pair");
+    pair(window, sample, "pushrod@5EX", "5EX");
   }
 
   private static void turned(SampleWindow window, SampleJob sample) {

@@ -84,7 +84,7 @@ class HeldPartsTest {
   void aRightPlaceSaysWhatIsStillToGoInUnderItAndThatNobodyLooked() {
     fit("rocker@3EX");
     assertThat(model.right().orElseThrow().notice())
-        .isEqualTo("Not in yet: lifter, pushrod. Not looked at.");
+        .isEqualTo("Not in yet: lifter, pushrod. Nobody looked at this rocker.");
     Subject lifter = Subject.ofPart(sample.part("lifter@3EX").item());
     String check = checkOf(sample.part("lifter@3EX"));
     new Inspecting(sample.job).answer(lifter, check, Look.PASS, "");

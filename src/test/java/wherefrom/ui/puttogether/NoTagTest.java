@@ -2,10 +2,19 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.PlaceState;
+import wherefrom.job.Untagged;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.pages.RecordTable;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.VerdictSounds;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -52,9 +61,93 @@ class NoTagTest {
     Toolkit.on(
         () -> {
           SampleWindow window = waiting();
+          List<Cue> heard = listen(window);
           press(window, "No tag on it", "It lay as the 3 IN lifter", "Put it in without");
           assertThat(sample.state("lifter@3IN")).isEqualTo(PlaceState.FITTED);
+          assertThat(window.words())
+              .contains("NO TAG ON IT", Untagged.SENTENCE)
+              .doesNotContain("RIGHT PLACE");
+          assertThat(heard).containsExactly(Cue.ASK);
+          return 0;
+        });
+  }
+
+  private static List<Cue> listen(SampleWindow window) {
+    List<Cue> heard = new ArrayList<>();
+    window.sounds =
+        new VerdictSounds() {
+          @Override
+          public void play(Cue cue) {
+            heard.add(cue);
+          }
+
+          @Override
+          public void hush() {}
+        };
+    return heard;
+  }
+
+  /** On its page, in its history and first in the record: nobody takes it for proven later. */
+  @Test
+  void whatWentInWithoutATagIsSaidSoEverAfter() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = waiting();
+          press(window, "No tag on it", "It lay as the 3 IN lifter", "Put it in without");
+          window.shell.context().navigator().show(ScreenId.PART, sample.part("lifter@3IN").item());
+          window.layOut();
+          assertThat(window.words()).contains(Untagged.SENTENCE, "without a tag");
+          return 0;
+        });
+    assertThat(notChecked()).contains("Fitted without a tag: " + lifter().words());
+    assertThat(Untagged.places(sample.job.state())).containsExactly(lifter());
+  }
+
+  private static Place lifter() {
+    return Place.find("lifter@3IN").orElseThrow();
+  }
+
+  private List<String> notChecked() {
+    return BuildRecord.of(sample.job).find(RecordTable.NOT_CHECKED).rows().stream()
+        .map(row -> row.cells().get(0))
+        .toList();
+  }
+
+  /** Stopped first, and its stop shown again on another screen: it has no tag all the same. */
+  @Test
+  void aStopInBetweenProvesNothing() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = waiting();
+          new Handling(sample.job).lost(sample.part("lifter@3IN").item(), "");
+          press(window, "No tag on it", "It lay as the 3 IN lifter", "Put it in without");
+          assertThat(window.words()).contains("STOP");
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
+          press(window, "It is found");
+          window.scan(sample.card("3IN"));
+          window.layOut();
+          assertThat(sample.state("lifter@3IN")).isEqualTo(PlaceState.FITTED);
+          assertThat(window.words()).contains(Untagged.SENTENCE).doesNotContain("RIGHT PLACE");
+          return 0;
+        });
+  }
+
+  /** Whoever reads its tag at its place has proven it. */
+  @Test
+  void itsTagReadAsItGoesInProvesIt() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = waiting();
+          press(window, "No tag on it", "It lay as the 3 IN lifter", "Put it in without");
+          window.scan(sample.tag("lifter@3IN"));
+          window.layOut();
+          assertThat(window.words()).contains("Recorded as in", "3 IN");
+          press(window, "It is in my hand");
+          window.scan(sample.card("3IN"));
+          window.layOut();
           assertThat(window.words()).contains("RIGHT PLACE");
+          assertThat(Untagged.places(sample.job.state())).isEmpty();
           return 0;
         });
   }

@@ -61,7 +61,7 @@ class OtherWaysTest {
   void undoAfterHeldTurnedLeadsBackToTheRightPlace() {
     scan("pushrod@3EX", "3EX");
     long entries = sample.job.history().size();
-    model.turned();
+    model.leave(PutTogether::turned);
     assertThat(model.stop()).isPresent();
     assertThat(fitted("pushrod@3EX")).isEmpty();
     model.act(Action.UNDO);

@@ -12,6 +12,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.FitMode;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
@@ -92,19 +93,18 @@ class PutTogetherModelTest {
         .contains(
             "Recorded as in: "
                 + sample.part("pushrod@5EX").code(SampleJob.ENGINE).typed()
-                + " in cylinder 5, exhaust, pushrod.");
+                + " in 5 EX pushrod.");
     model.act(Action.UNDO);
     assertThat(model.answer().small()).startsWith("The half that waited is dropped.");
     model.act(Action.UNDO);
     assertThat(model.answer().small())
-        .endsWith(
-            "Recorded as empty: cylinder 5, exhaust, pushrod. Scan a part or its place card.");
+        .endsWith("Recorded as empty: 5 EX pushrod. Scan a part or its place card.");
   }
 
   @Test
   void onPurposeNeedsAReason() {
     fit("pushrod@3EX", "5EX");
-    assertThat(model.canFitOnPurpose()).isTrue();
+    assertThat(model.stopped().canFitOnPurpose()).isTrue();
     model.act(Action.YES);
     assertThat(model.stop()).isPresent();
     assertThat(model.trouble()).contains("Nothing is fitted.");
@@ -152,8 +152,8 @@ class PutTogetherModelTest {
   @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
-    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Grey six");
-    assertThat(model.canFitOnPurpose()).isFalse();
+    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Gray six");
+    assertThat(model.stopped().canFitOnPurpose()).isFalse();
   }
 
   @Test
@@ -284,9 +284,9 @@ class PutTogetherModelTest {
     assertThat(model.right().orElseThrow().canBeTurned()).isFalse();
     fit("pushrod@3EX", "3EX");
     assertThat(model.right().orElseThrow().canBeTurned()).isTrue();
-    assertThat(model.turned()).contains(Cue.STOP);
+    assertThat(model.leave(PutTogether::turned)).contains(Cue.STOP);
     assertThat(model.answer().lines())
-        .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
+        .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Tagged end goes up");
     assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
   }
 
@@ -386,7 +386,7 @@ class PutTogetherModelTest {
     assertThat(model.halves()).isEmpty();
     assertThat(model.here()).contains(place("pushrod@3EX"));
     assertThat(model.dueHalves().held()).contains(sample.part("pushrod@3EX"));
-    assertThat(model.dueHalves().question()).isEqualTo("A tap fits the 3 EX pushrod");
+    assertThat(model.dueHalves().question()).isEqualTo("A tap tries the 3 EX pushrod");
   }
 
   @Test

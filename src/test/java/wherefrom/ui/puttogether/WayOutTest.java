@@ -52,7 +52,7 @@ class WayOutTest {
   private void clearedThenFitted() {
     assertThat(model.stop()).isEmpty();
     assertThat(state()).isEqualTo(PlaceState.OUT);
-    assertThat(model.waiting()).isZero();
+    assertThat(model.stopped().waiting()).isZero();
     assertThat(sample.job.state().standingStop()).as("until it is judged again").isPresent();
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
     assertThat(sample.job.state().standingStop()).isEmpty();
@@ -104,7 +104,7 @@ class WayOutTest {
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.FOUND);
     long before = entries();
-    assertThat(model.isHere(WayOut.FOUND)).isEmpty();
+    assertThat(StopWays.isHere(model, WayOut.FOUND)).isEmpty();
     clearedThenFitted();
     assertThat(entries()).as("two acts").isEqualTo(before + 2);
     model.act(wherefrom.parts.Action.UNDO);
@@ -116,7 +116,7 @@ class WayOutTest {
     new Handling(sample.job).offForWashing(pushrod, 2);
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_WASHING);
-    assertThat(model.isHere(WayOut.BACK_FROM_WASHING)).isEmpty();
+    assertThat(StopWays.isHere(model, WayOut.BACK_FROM_WASHING)).isEmpty();
     clearedThenFitted();
   }
 
@@ -125,7 +125,7 @@ class WayOutTest {
     new MachineShop(sample.job).send(1, List.of(pushrod), "measure runout");
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);
-    assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).isEmpty();
+    assertThat(StopWays.isHere(model, WayOut.BACK_FROM_SHOP)).isEmpty();
     clearedThenFitted();
   }
 
@@ -141,7 +141,7 @@ class WayOutTest {
     shell.scan(caps.read(caps.tag("rod-shell@R4L")));
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.STOP);
     assertThat(shell.stopped().first()).isEqualTo(WayOut.CAP_WAS_OFF);
-    assertThat(shell.isHere(WayOut.CAP_WAS_OFF)).isEmpty();
+    assertThat(StopWays.isHere(shell, WayOut.CAP_WAS_OFF)).isEmpty();
     assertThat(caps.state("rod-cap@R4L")).isEqualTo(PlaceState.OUT);
     assertThat(shell.scan(caps.read(caps.card("R4L")))).contains(Cue.RIGHT);
     assertThat(caps.state("rod-shell@R4L")).isEqualTo(PlaceState.FITTED);
@@ -153,10 +153,10 @@ class WayOutTest {
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.DECIDE);
     int before = sample.job.history().size();
-    assertThat(model.again()).contains(Cue.STOP);
+    assertThat(model.leave(StopModel::again)).contains(Cue.STOP);
     assertThat(sample.job.history()).hasSize(before);
     new Deciding(sample.job).decide(pushrod, Decision.REUSE, "measured good");
-    assertThat(model.again()).isEmpty();
+    assertThat(model.leave(StopModel::again)).isEmpty();
     clearedThenFitted();
   }
 
@@ -180,11 +180,11 @@ class WayOutTest {
     assertThat(model.stopped().first()).isEqualTo(WayOut.DO_THE_CHECK);
     String check = model.stopped().check().orElseThrow().consequence().key();
     new Planning(sample.job).answer(check, Look.PASS, "");
-    model.again();
+    model.leave(StopModel::again);
     while (model.stopped().check().isPresent()) {
       String next = model.stopped().check().get().consequence().key();
       new Planning(sample.job).answer(next, Look.PASS, "");
-      model.again();
+      model.leave(StopModel::again);
     }
     clearedThenFitted();
   }
@@ -221,7 +221,7 @@ class WayOutTest {
   @Test
   void orItIsLeftThereWithAReason() {
     fittedBut(Look.SUSPECT);
-    assertThat(model.canFitOnPurpose()).isTrue();
+    assertThat(model.stopped().canFitOnPurpose()).isTrue();
     model.chooseReason("measured better here");
     model.fitOnPurpose();
     assertThat(model.stop()).isEmpty();
@@ -231,7 +231,7 @@ class WayOutTest {
   @Test
   void whatMustBeNewIsLeftForNoReason() {
     fittedBut(Look.FAIL);
-    assertThat(model.canFitOnPurpose()).isFalse();
+    assertThat(model.stopped().canFitOnPurpose()).isFalse();
     model.act(wherefrom.parts.Action.NEXT);
     assertThat(model.reason()).isEmpty();
     model.act(wherefrom.parts.Action.YES);

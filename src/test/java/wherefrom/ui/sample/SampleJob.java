@@ -30,7 +30,7 @@ public final class SampleJob {
   public static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-05-04T09:30:00Z"), ZoneOffset.UTC);
   public static final JobNames NAMES =
-      engine -> engine == OTHER_ENGINE ? Optional.of("Grey six") : Optional.empty();
+      engine -> engine == OTHER_ENGINE ? Optional.of("Gray six") : Optional.empty();
 
   public final PaperLogbook logbook = new PaperLogbook();
   public final OpenJob job;

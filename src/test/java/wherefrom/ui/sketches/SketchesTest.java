@@ -31,6 +31,39 @@ class SketchesTest {
         .allMatch(mark -> !mark.words().isBlank());
   }
 
+  /** Words that stand close to each other's are told apart by the line from each ring. */
+  @ParameterizedTest
+  @MethodSource("checks")
+  void theWordsOfSeveralRingsAreEachLedTo(Check check) {
+    Toolkit.on(
+        () -> {
+          SketchView view = new SketchView(new Touch(new Scale(4, 2), () -> 0), check);
+          new Scene(view);
+          view.applyCss();
+          view.resize(1200, 500);
+          view.layout();
+          List<SketchLead> leads =
+              view.getChildrenUnmodifiable().stream()
+                  .filter(SketchLead.class::isInstance)
+                  .map(SketchLead.class::cast)
+                  .filter(Node::isVisible)
+                  .toList();
+          int rings = Sketches.marks(check).size();
+          assertThat(leads).hasSize(rings > 1 ? rings : 0);
+          for (SketchLead lead : leads) {
+            assertThat(view.getChildrenUnmodifiable())
+                .filteredOn(FitText.class::isInstance)
+                .filteredOn(
+                    words ->
+                        words
+                            .getBoundsInParent()
+                            .intersects(lead.getEndX() - 5, lead.getEndY() - 5, 10, 10))
+                .hasSize(1);
+          }
+          return 0;
+        });
+  }
+
   /** With large letters the words of a card's rings take no line that they can do without. */
   @ParameterizedTest
   @MethodSource("checks")

@@ -142,7 +142,21 @@ class TakeApartModelTest {
     assertThat(model.scan(sample.read(sample.tag("rocker@1IN")))).isEmpty();
     assertThat(model.takeSaid()).isEqualTo("Already out: 1 IN rocker is out, on the bench.");
     assertThat(out()).isEqualTo("1 IN rocker");
-    assertThat(sample.job.history()).hasSize(before);
+    assertThat(model.outWords()).contains("ALREADY OUT 1 IN rocker");
+    model.scan(sample.read(sample.tag("rocker@3IN")));
+    assertThat(model.outWords()).contains("OUT 3 IN rocker");
+    assertThat(sample.job.history()).hasSize(before + 1);
+  }
+
+  /** Who scans another part while one is asked about hears that the first was not noted. */
+  @Test
+  void aQuestionThatAnotherScanEndsIsSaidToBeDropped() {
+    model.tap(place("rocker@5EX"));
+    model.scan(sample.read(sample.tag("rocker@1IN")));
+    assertThat(model.takeSaid()).isEqualTo("Not noted as out: 5 EX rocker.");
+    model.tap(place("rocker@5EX"));
+    model.scan(sample.read(sample.tag("rocker@5EX")));
+    assertThat(model.takeSaid()).doesNotContain("Not noted");
   }
 
   @Test
@@ -194,7 +208,7 @@ class TakeApartModelTest {
   void aTagOfAnotherEngineStops() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
     assertThat(model.scan(sample.read(other))).contains(Cue.STOP);
-    assertThat(model.answer().orElseThrow().small()).contains("Grey six");
+    assertThat(model.answer().orElseThrow().small()).contains("Gray six");
     model.scan(sample.read(sample.tag("rocker@1IN")));
     assertThat(model.answer()).isEmpty();
   }

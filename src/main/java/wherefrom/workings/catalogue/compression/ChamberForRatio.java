@@ -30,7 +30,7 @@ public final class ChamberForRatio implements Working {
           "chamber-for-ratio",
           "Chamber for a wanted ratio",
           CombustionSpace.inputs(TARGET, NOW),
-          "V_chamber = V_s / (CR − 1) − gasket hole − deck space − piston volume − crevice",
+          "chamber = swept volume / (ratio − 1) − gasket hole − deck space − piston volume − crevice",
           Source.workedOut("the definition of the compression ratio"),
           List.of("With the chamber as it is now, the volume to remove is given as well."));
 

@@ -23,8 +23,8 @@ public final class CompressionRatio implements Working {
           "compression-ratio",
           "Compression ratio",
           CombustionSpace.inputs(CHAMBER),
-          "CR = (V_s + V_c) / V_c,"
-              + " V_c = chamber + gasket hole + deck space + piston volume + crevice",
+          "ratio = (swept + clearance) / clearance;"
+              + " clearance = chamber + gasket hole + deck space + piston volume + crevice",
           WorkingSources.COMPRESSION_RATIO,
           List.of(
               "Geometric ratio of one cylinder: valve timing and leakage are not in it.",

@@ -26,7 +26,8 @@ public final class DeckCut implements Working {
           "deck-cut",
           "Deck cut for a wanted ratio",
           CombustionSpace.inputs(ChamberForRatio.TARGET, CHAMBER),
-          "new deck = (V_s / (CR − 1) − chamber − gasket hole − piston volume − crevice) / (π·bore²/4),"
+          "new deck = (swept volume / (ratio − 1) − chamber − gasket hole − piston volume"
+              + " − crevice) / (π·bore²/4),"
               + " cut = deck − new deck",
           Source.workedOut("the definition of the compression ratio"),
           List.of(

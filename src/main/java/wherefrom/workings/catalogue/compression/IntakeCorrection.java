@@ -29,14 +29,14 @@ public final class IntakeCorrection implements Working {
           .orZero();
   public static final AmountInput BANK_ANGLE =
       AmountInput.of(
-              "bank-angle", Dimension.ANGLE, "The angle between the two banks, such as 90deg.")
+              "bank-angle", Dimension.ANGLE, "The angle between the two banks, such as 90 deg.")
           .in(Range.above("0", "180"));
   public static final AmountInput FACE_ANGLE =
       AmountInput.of(
               "face-angle",
               Dimension.ANGLE,
-              "In the head, between deck and intake face: 90deg where the face is parallel to the"
-                  + " cylinders, 80deg where it leans outward by 10deg.")
+              "In the head, between deck and intake face: 90 deg where the face is parallel to the"
+                  + " cylinders, 80 deg where it leans outward by 10 deg.")
           .in(Range.above("0", "180"));
 
   private static final WorkingCard CARD =

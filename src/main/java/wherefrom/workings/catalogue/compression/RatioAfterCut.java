@@ -37,7 +37,7 @@ public final class RatioAfterCut implements Working {
           "ratio-after-cut",
           "Compression ratio after a cut",
           CombustionSpace.inputs(CHAMBER, HEAD_CUT, OPENING, DECK_CUT),
-          "CR as in compression-ratio, with chamber = chamber − head cut·opening"
+          "ratio as in compression-ratio, with chamber = chamber − head cut·opening"
               + " and deck = deck − deck cut",
           Source.workedOut("compression-ratio and head-cut"),
           List.of("The opening is taken as constant over the depth of the cut."));
