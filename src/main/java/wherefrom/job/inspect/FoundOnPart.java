@@ -84,8 +84,7 @@ public record FoundOnPart(Standing standing, String words) {
       return new FoundOnPart(Standing.NEW, "It is new.");
     }
     return anything
-        ? new FoundOnPart(
-            Standing.PARTLY, "Good so far: " + Words.count((int) open, "test") + " open.")
+        ? new FoundOnPart(Standing.PARTLY, "Good so far: " + Words.count(open, "test") + " open.")
         : new FoundOnPart(Standing.NOT_LOOKED, "Not looked at yet.");
   }
 

@@ -132,7 +132,8 @@ public final class PlaceCounts extends Region {
     int most = fitting(getHeight());
     double high = share(getHeight());
     for (int at = 0; at < rows.size(); at++) {
-      double y = at / columns * high;
+      int line = at / columns;
+      double y = line * high;
       place(rows.get(at), at % columns * (wide + touch.scale().gap()), y, wide, high);
       boolean shown = at < most;
       rows.get(at).mark().setVisible(shown);

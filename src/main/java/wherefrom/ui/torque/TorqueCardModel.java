@@ -2,7 +2,6 @@ package wherefrom.ui.torque;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.LongSupplier;
 import wherefrom.job.OpenJob;
 import wherefrom.job.tags.CodeLookup;
@@ -220,81 +219,9 @@ final class TorqueCardModel {
    * @param brief whether there is room for what must be known now alone
    */
   ScreenAnswer answer(boolean brief) {
-    if (question.isPresent()) {
-      Bolt asked = question.get().bolt();
-      return answer(
-          Optional.of(Cue.ASK),
-          "Out of turn?",
-          "Bolt " + question.get().due().number() + " is next, not\u00a0" + asked.number(),
-          brief ? "" : "Scan YES, or press the key: bolt " + asked.number() + " was done anyway.");
-    }
-    KeptCard kept = kept();
-    return kept.card()
-        .next()
-        .match(
-            tighten -> answer(kept, tighten, brief),
-            check -> answer(kept, check),
-            done ->
-                answer(
-                    Optional.of(Cue.RIGHT),
-                    "Tightened",
-                    "and checked",
-                    said.isEmpty() && !brief ? whole(kept.card()) : said));
-  }
-
-  /** {@code 10 bolts in 3 stages, checked by C. D.}. */
-  private static String whole(TorqueCard card) {
-    List<String> checkers =
-        card.ticks().stream()
-            .filter(tick -> tick.stage() == card.checkStage())
-            .map(Tick::person)
-            .distinct()
-            .toList();
-    return Words.count(card.bolts(), "bolt")
-        + " in "
-        + Words.count(card.spec().stages().size(), "stage")
-        + ", checked by "
-        + Words.withStop(String.join(", ", checkers).replace(". ", ".\u00a0"));
-  }
-
-  private ScreenAnswer answer(KeptCard kept, NextStep.Tighten tighten, boolean brief) {
-    String how = tighten.before();
-    boolean plain = how.isEmpty() && !brief;
-    return answer(
-        Optional.empty(),
-        heading(kept, tighten),
-        Words.capital(tighten.stage().words(tighten.bolt())),
-        small(
-            kept,
-            tighten.stageNumber(),
-            plain ? "Your engine's service information decides." : how));
-  }
-
-  private ScreenAnswer answer(KeptCard kept, NextStep.SecondCheck check) {
-    return answer(
-        Optional.empty(),
-        "A second person checks",
-        "Check bolt " + check.bolt().number(),
-        small(kept, kept.card().checkStage(), check.how()));
-  }
-
-  private static String heading(KeptCard kept, NextStep.Tighten tighten) {
-    return "Stage "
-        + tighten.stageNumber()
-        + " of "
-        + kept.card().spec().stages().size()
-        + ", threads "
-        + kept.card().spec().threads();
-  }
-
-  private String small(KeptCard kept, int stage, String how) {
-    String count = kept.card().boltsDone(stage) + " of " + kept.card().bolts() + " done.";
-    return said.isEmpty() ? (count + " " + how).strip() : said;
-  }
-
-  private static ScreenAnswer answer(
-      Optional<Cue> cue, String headline, String line, String small) {
-    return new ScreenAnswer(cue, headline, List.of(line), small, Optional.empty(), Set.of());
+    return question
+        .map(asked -> TorqueAnswers.outOfTurn(asked, brief))
+        .orElseGet(() -> new TorqueAnswers(kept().card(), said, brief).answer());
   }
 
   /** What is drawn at a position, row by row from 1; empty where there is no bolt. */
