@@ -103,7 +103,16 @@ public final class MarkPlan {
         out.size() > 1
             && out.get(0).equals(anchor.held().get(0))
             && out.get(1).equals(anchor.held().get(1));
-    Point at = both ? anchor.shared() : out.get(0).tag();
+    boolean covers = covers(out.get(0).tag());
+    Point at = both || covers ? anchor.shared() : out.get(0).tag();
     return Optional.of(MarkShapes.tag(at, anchor.tag(), glass));
+  }
+
+  /** Whether a tag there would cover what is pointed at. */
+  private boolean covers(Point tag) {
+    return anchor.held().stream()
+        .filter(held -> here.contains(held.place()))
+        .map(Anchor.Held::tag)
+        .anyMatch(at -> Math.hypot(at.x() - tag.x(), at.y() - tag.y()) < anchor.tag());
   }
 }

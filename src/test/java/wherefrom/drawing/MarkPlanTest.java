@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -63,6 +64,30 @@ class MarkPlanTest {
     List<PlacedMark> marks = marks(Asked.of(TOP), Map.of("spring@3EX", PartState.OUT));
     assertThat(marks).extracting(PlacedMark::sign).containsExactly(Sign.OUT);
     assertThat(outward(marks.get(0))).isCloseTo(0.84, within(1e-9));
+  }
+
+  /** The rocker's own tag would lie on the pivot that comes out next. */
+  @Test
+  void theTagOfWhatIsOutDoesNotCoverThePartThatIsMeant() {
+    Place pivot = place("pivot@3EX");
+    Set<PartKind> kinds = EnumSet.of(PartKind.PIVOT, PartKind.ROCKER, PartKind.PUSHROD);
+    Asked asked = new Asked(kinds, Optional.empty(), Set.of(pivot));
+    Map<String, PartState> states = Map.of("rocker@3EX", PartState.OUT);
+    List<PlacedMark> marks =
+        EngineAbove.of(ABOVE, asked).anchors().stream()
+            .filter(anchor -> anchor.held().get(0).place().spot().key().equals("3EX"))
+            .flatMap(
+                anchor ->
+                    MarkPlan.of(
+                        anchor,
+                        asked,
+                        at -> states.getOrDefault(at.key(), PartState.IN),
+                        Set.of(pivot),
+                        GLASS)
+                        .stream())
+            .toList();
+    assertThat(marks).extracting(PlacedMark::sign).containsExactly(Sign.OUT);
+    assertThat(outward(marks.get(0))).as("at the cup").isCloseTo(0.47, within(1e-9));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package wherefrom.ui;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
@@ -119,6 +120,15 @@ final class WorkShots {
               window.shell.context().navigator().show(ScreenId.TAKE_APART);
               window.layOut();
               tapped(window, "rocker");
+            }));
+    shots.add(
+        shot(
+            "take-apart-pivot",
+            TakeApartScreen.class,
+            () -> SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class)),
+            (window, sample) -> {
+              window.shell.context().navigator().show(ScreenId.TAKE_APART);
+              scan(window, sample.tag("rocker@1IN"));
             }));
     shots.add(
         shot(
