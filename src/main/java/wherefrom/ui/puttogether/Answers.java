@@ -49,7 +49,7 @@ final class Answers {
         Answers::waiting,
         shown -> place(job, "It goes here", shown.part().part().home(), shown.sentence()),
         next -> place(job, "Next place", next.place(), wanted(job, next.place())),
-        fitted -> place(job, ON_PURPOSE, fitted.place(), said(fitted.sentence())),
+        fitted -> onPurpose(job, fitted),
         back -> ScreenAnswer.said("Taken back", tookBack(job, back)),
         said -> ScreenAnswer.said("", said.sentence()));
   }
@@ -160,6 +160,16 @@ final class Answers {
             .flatMap(job::findFitted)
             .filter(part -> Untagged.is(job, part.item()))
             .isPresent();
+  }
+
+  /** Which part it is, by where it came from, and where it sits now. */
+  private static ScreenAnswer onPurpose(EngineJob job, FitOutcome.FittedOnPurpose fitted) {
+    Place at = fitted.place();
+    Place from = job.findFitted(at).map(Part::home).orElse(at);
+    ScreenAnswer named = place(job, ON_PURPOSE, from, said(fitted.sentence()));
+    List<String> lines = List.of(named.lines().get(0), "now in " + at.brief());
+    return new ScreenAnswer(
+        named.cue(), ON_PURPOSE, lines, named.small(), Optional.of(at.kind()), Set.of(at.spot()));
   }
 
   /** A stop that is about to be overruled: what is no longer mated then. The key says why. */

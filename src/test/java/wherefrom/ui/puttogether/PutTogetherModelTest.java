@@ -124,7 +124,7 @@ class PutTogetherModelTest {
     model.fitOnPurpose();
     assertThat(model.answer().cue()).isEmpty();
     assertThat(model.answer().headline()).isEqualTo("Fitted on purpose");
-    assertThat(model.answer().lines()).containsExactly("5 EX pushrod");
+    assertThat(model.answer().lines()).containsExactly("3 EX pushrod", "now in 5 EX");
     assertThat(model.answer().small()).contains("matched pair", "3 EX is open");
   }
 
