@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.controls.Touch;
@@ -290,8 +291,8 @@ final class FocusWalk {
     current.ifPresent(
         node -> {
           Bounds bounds = root.sceneToLocal(RingRoom.around(root, bounds(node), OUT));
-          ring.resizeRelocate(
-              bounds.getMinX(), bounds.getMinY(), bounds.getWidth(), bounds.getHeight());
+          Panes.place(
+              ring, bounds.getMinX(), bounds.getMinY(), bounds.getWidth(), bounds.getHeight());
         });
   }
 }

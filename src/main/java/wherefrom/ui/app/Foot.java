@@ -117,13 +117,13 @@ public final class Foot extends Region {
     keys.setVisible(!keys.isEmpty());
     if (isStacked()) {
       double high = Math.ceil(tag.minHeight(width));
-      tag.resizeRelocate(0, 0, width, high);
-      keys.resizeRelocate(0, high + gap, width, getHeight() - high - gap);
+      Panes.place(tag, 0, 0, width, high);
+      Panes.place(keys, 0, high + gap, width, getHeight() - high - gap);
       return;
     }
     double side = keysWidth(width);
     double high = tag.isManaged() ? Math.ceil(keys.minHeight(side)) : getHeight();
-    tag.resizeRelocate(0, 0, tagWidth(width), getHeight());
-    keys.resizeRelocate(width - side, getHeight() - high, side, high);
+    Panes.place(tag, 0, 0, tagWidth(width), getHeight());
+    Panes.place(keys, width - side, getHeight() - high, side, high);
   }
 }

@@ -5,6 +5,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -143,14 +144,15 @@ final class Frame extends Region {
     double height = getHeight() - 2 * margin;
     boolean upright = isUpright();
     rail.stand(upright, upright ? width : height);
-    rail.resizeRelocate(
+    Panes.place(
+        rail,
         margin,
         upright ? margin + height - rail.high() : margin,
         upright ? width : rail.wide(),
         upright ? rail.high() : height);
     Bounds room = room();
     double top = margin - title.reach();
-    title.resizeRelocate(room.getMinX(), top, room.getWidth(), room.getMinY() - top);
-    content.resizeRelocate(room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
+    Panes.place(title, room.getMinX(), top, room.getWidth(), room.getMinY() - top);
+    Panes.place(content, room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
   }
 }

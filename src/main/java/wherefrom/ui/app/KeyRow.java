@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
@@ -179,6 +180,6 @@ public final class KeyRow extends Region {
   @Override
   protected void layoutChildren() {
     fill(getWidth());
-    tiles.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(tiles, 0, 0, getWidth(), getHeight());
   }
 }

@@ -10,6 +10,7 @@ import javafx.geometry.Dimension2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Icon;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -288,6 +289,6 @@ final class Rail extends Region {
    * @param lower how far it is below the first row
    */
   private void place(TouchKey key, double along, double lower) {
-    key.resizeRelocate(upright ? along : 0, upright ? lower : along, keyWide, keyHigh());
+    Panes.place(key, upright ? along : 0, upright ? lower : along, keyWide, keyHigh());
   }
 }

@@ -179,12 +179,12 @@ final class TitleRow extends StackPane {
     small.setPrefWidth(beside);
     small.setMaxWidth(beside);
     super.layoutChildren();
-    told.resizeRelocate(0, reach, getWidth(), high);
+    Panes.place(told, 0, reach, getWidth(), high);
     // A message, or the title beside it, that lacks height comes into the margin above.
     boolean fits = message.fits(messageWide(), high);
     boolean low = fits && (touch.isLarge() || small.fits(beside, high));
     double up = low ? reach : 0;
-    said.resizeRelocate(0, up, getWidth(), getHeight() - air() - up);
+    Panes.place(said, 0, up, getWidth(), getHeight() - air() - up);
   }
 
   /** How far it lies in the margin above, in pixels: a message of several lines wants it. */

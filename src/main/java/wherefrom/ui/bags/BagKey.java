@@ -5,6 +5,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import wherefrom.job.bags.Bag;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.BigPartShape;
@@ -87,13 +88,13 @@ final class BagKey extends Region {
   protected void layoutChildren() {
     double inner = inner(getWidth());
     double high = picture.prefHeight(-1);
-    picture.resizeRelocate(pad, (getHeight() - high) / 2, picture.prefWidth(-1), high);
+    Panes.place(picture, pad, (getHeight() - high) / 2, picture.prefWidth(-1), high);
     double x = pad + picture.prefWidth(-1) + gap;
     double upper = what.minHeight(inner);
     double lower = whose.minHeight(inner);
     double y = (getHeight() - upper - lower) / 2;
-    what.resizeRelocate(x, y, inner, upper);
-    whose.resizeRelocate(x, y + upper, inner, lower);
+    Panes.place(what, x, y, inner, upper);
+    Panes.place(whose, x, y + upper, inner, lower);
     mark.autosize();
     mark.relocate(getWidth() - pad - mark.prefWidth(-1), (getHeight() - mark.prefHeight(-1)) / 2);
   }

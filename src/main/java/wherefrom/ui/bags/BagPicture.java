@@ -4,6 +4,7 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -36,8 +37,8 @@ final class BagPicture extends Region {
   @Override
   protected void layoutChildren() {
     double top = SEAM * getHeight();
-    sack.resizeRelocate(0, 0, getWidth(), getHeight());
-    seam.resizeRelocate(0, top, getWidth(), Math.max(2, getHeight() / 24));
-    count.resizeRelocate(0, top, getWidth(), getHeight() - top);
+    Panes.place(sack, 0, 0, getWidth(), getHeight());
+    Panes.place(seam, 0, top, getWidth(), Math.max(2, getHeight() / 24));
+    Panes.place(count, 0, top, getWidth(), getHeight() - top);
   }
 }

@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import wherefrom.engine.Layout;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.BigPartShape;
@@ -87,11 +88,12 @@ final class BigPartKey extends Region {
     mark.relocate(pad, middle - mark.prefHeight(-1) / 2);
     double left = 2 * pad + mark.prefWidth(-1);
     double free = getWidth() - left - pad;
-    shape.resizeRelocate(
+    Panes.place(
+        shape,
         left + (free - shape.prefWidth(-1)) / 2,
         middle - shape.prefHeight(-1) / 2,
         shape.prefWidth(-1),
         shape.prefHeight(-1));
-    name.resizeRelocate(pad, getHeight() - pad - low, inner(getWidth()), low);
+    Panes.place(name, pad, getHeight() - pad - low, inner(getWidth()), low);
   }
 }

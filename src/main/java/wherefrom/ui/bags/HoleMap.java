@@ -11,6 +11,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import wherefrom.job.entry.BoltHole;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /** A part's face with its holes, each with its number; below it its bolt's length, if known. */
@@ -147,7 +148,7 @@ final class HoleMap extends Region {
 
   @Override
   protected void layoutChildren() {
-    plate.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(plate, 0, 0, getWidth(), getHeight());
     double radius = radius();
     drawn.forEach(one -> one.circle().setRadius(radius));
     drawn.forEach(this::place);
@@ -160,12 +161,12 @@ final class HoleMap extends Region {
     one.circle().setCenterY(at.getY());
     double wide = Math.max(2 * radius, one.number().leastLineWidth());
     double high = Math.max(2 * radius, one.number().minHeight(-1));
-    one.number().resizeRelocate(at.getX() - wide / 2, at.getY() - high / 2, wide, high);
+    Panes.place(one.number(), at.getX() - wide / 2, at.getY() - high / 2, wide, high);
     one.number().setVisible(isReadable(one));
     double below = one.length().leastLineWidth();
     double top = at.getY() + radius;
     double line = one.length().minHeight(-1);
-    one.length().resizeRelocate(at.getX() - below / 2, top, below, line);
+    Panes.place(one.length(), at.getX() - below / 2, top, below, line);
     one.length().setVisible(isFree(one, below, top + line));
   }
 

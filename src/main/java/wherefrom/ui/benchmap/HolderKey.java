@@ -7,6 +7,7 @@ import wherefrom.drawing.Holder;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.HolderPicture;
@@ -104,7 +105,7 @@ final class HolderKey extends Region {
     mark.autosize();
     mark.relocate(x, y + (top() - mark.prefHeight(-1)) / 2);
     double wide = count.prefWidth(-1);
-    count.resizeRelocate(x + mark.prefWidth(-1) + 2 * pad, y, wide, top());
-    told.resizeRelocate(pad, y + top() + pad, inner, words);
+    Panes.place(count, x + mark.prefWidth(-1) + 2 * pad, y, wide, top());
+    Panes.place(told, pad, y + top() + pad, inner, words);
   }
 }

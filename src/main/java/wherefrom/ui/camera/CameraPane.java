@@ -60,9 +60,9 @@ public final class CameraPane extends VBox implements LiveCamera {
     double half = Math.floor((getWidth() - gap) / 2);
     boolean equal = hint.fits(getWidth() - half - gap, getHeight());
     double wide = !preview.isManaged() ? 0 : equal ? half : Math.floor(half * LESS);
-    preview.resizeRelocate(0, 0, wide, getHeight());
+    Panes.place(preview, 0, 0, wide, getHeight());
     double x = wide > 0 ? wide + gap : 0;
-    hint.resizeRelocate(x, 0, getWidth() - x, getHeight());
+    Panes.place(hint, x, 0, getWidth() - x, getHeight());
   }
 
   @Override

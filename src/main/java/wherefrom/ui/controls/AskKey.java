@@ -82,8 +82,8 @@ public final class AskKey extends Region {
     double top = padding / 2;
     double high = getHeight() - padding;
     asked.setVisible(isAsked(width));
-    asked.resizeRelocate(padding, top, asked.leastLineWidth(), high);
+    Panes.place(asked, padding, top, asked.leastLineWidth(), high);
     double wide = room(width);
-    now.resizeRelocate(width - padding - wide, top, wide, high);
+    Panes.place(now, width - padding - wide, top, wide, high);
   }
 }

@@ -59,8 +59,8 @@ public final class Beside extends Region {
     double left = height - high - gap;
     boolean both = roomy && work.minHeight(width) <= left;
     pane.setVisible(both);
-    pane.resizeRelocate(0, 0, width, high);
-    work.resizeRelocate(0, both ? high + gap : 0, width, both ? left : height);
+    Panes.place(pane, 0, 0, width, high);
+    Panes.place(work, 0, both ? high + gap : 0, width, both ? left : height);
   }
 
   @Override
@@ -74,7 +74,7 @@ public final class Beside extends Region {
     boolean both = fits(width, height);
     pane.setVisible(both);
     double wide = both ? Math.floor(width - paneWidth - gap) : width;
-    work.resizeRelocate(0, 0, wide, height);
-    pane.resizeRelocate(wide + gap, 0, paneWidth, height);
+    Panes.place(work, 0, 0, wide, height);
+    Panes.place(pane, wide + gap, 0, paneWidth, height);
   }
 }

@@ -42,7 +42,7 @@ final class BoardField {
    * @param message a sentence in its place; empty for none
    */
   void show(String typed, String message, double left, double top, double width, double height) {
-    words.resizeRelocate(left, top, width, height);
+    Panes.place(words, left, top, width, height);
     String shown = typed + "_";
     if (!message.isEmpty()) {
       say(message, shown, width, height);

@@ -64,6 +64,6 @@ public final class Either extends Region {
         shown.applyCss();
       }
     }
-    shown.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(shown, 0, 0, getWidth(), getHeight());
   }
 }

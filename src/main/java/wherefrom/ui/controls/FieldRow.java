@@ -83,20 +83,20 @@ final class FieldRow extends Region {
     double high = getHeight();
     if (stacked) {
       double first = high - below();
-      field.resizeRelocate(0, 0, getWidth(), first);
+      Panes.place(field, 0, 0, getWidth(), first);
       double wide = (getWidth() - gap * (keys.size() - 1)) / keys.size();
       for (Region key : keys) {
-        key.resizeRelocate(x, first + gap, wide, keysHigh());
+        Panes.place(key, x, first + gap, wide, keysHigh());
         x += wide + gap;
       }
       return;
     }
     double wide = getWidth() - keysWide();
-    field.resizeRelocate(0, 0, wide, high);
+    Panes.place(field, 0, 0, wide, high);
     x = wide + gap;
     for (Region key : keys) {
       double own = Math.ceil(key.prefWidth(-1));
-      key.resizeRelocate(x, 0, own, high);
+      Panes.place(key, x, 0, own, high);
       x += own + gap;
     }
   }

@@ -72,8 +72,8 @@ public final class Fold extends Region {
     double wide = besideWidth(width);
     if (wide > 0) {
       put(List.of(words, drawing));
-      drawing.resizeRelocate(0, 0, wide, getHeight());
-      words.resizeRelocate(wide + gap, 0, Math.floor(width - gap - wide), getHeight());
+      Panes.place(drawing, 0, 0, wide, getHeight());
+      Panes.place(words, wide + gap, 0, Math.floor(width - gap - wide), getHeight());
       return;
     }
     double lower = drawing.prefHeight(width);
@@ -81,16 +81,16 @@ public final class Fold extends Region {
     if (upper + gap + lower <= getHeight()) {
       put(List.of(words, drawing));
       double above = Math.floor(getHeight() - gap - lower);
-      words.resizeRelocate(0, 0, width, above);
-      drawing.resizeRelocate(0, above + gap, width, lower);
+      Panes.place(words, 0, 0, width, above);
+      Panes.place(drawing, 0, above + gap, width, lower);
       return;
     }
     other.setWords(drawn ? "Show the words" : toDrawing);
     double key = Math.ceil(other.minHeight(width));
     put(List.of(drawn ? drawing : words, other));
     double above = Math.floor(getHeight() - gap - key);
-    (drawn ? drawing : words).resizeRelocate(0, 0, width, above);
-    other.resizeRelocate(0, above + gap, width, key);
+    Panes.place((drawn ? drawing : words), 0, 0, width, above);
+    Panes.place(other, 0, above + gap, width, key);
   }
 
   /** How wide the drawing is beside the words: half, or as it needs; 0 where both lack room. */

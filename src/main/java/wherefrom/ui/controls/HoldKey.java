@@ -42,7 +42,7 @@ final class HoldKey extends StackPane {
 
   private void held(double millis) {
     double part = Math.min(1, millis / HOLD_MILLIS);
-    bar.resizeRelocate(0, getHeight() - thick, getWidth() * part, thick);
+    Panes.place(bar, 0, getHeight() - thick, getWidth() * part, thick);
     if (millis >= HOLD_MILLIS) {
       held();
     }

@@ -232,7 +232,7 @@ public final class LetterBoard extends Region {
     } else {
       oneRow(width, top - gap());
     }
-    tiles.resizeRelocate(0, top, width, Math.max(0, getHeight() - top));
+    Panes.place(tiles, 0, top, width, Math.max(0, getHeight() - top));
   }
 
   /** What the field and the keys round it take, with the gap below them. */
@@ -260,7 +260,7 @@ public final class LetterBoard extends Region {
     double from = place(back, 0, tight ? back.minWidth(-1) : back.prefWidth(-1), first);
     double rest = Math.floor(width - from - gap() - Math.ceil(done.minWidth(-1)));
     from = place(erase, from, tight ? rest : erase.prefWidth(-1), first);
-    done.resizeRelocate(from, 0, width - from, first);
+    Panes.place(done, from, 0, width - from, first);
     field.show(typed(), message, 0, first + gap(), width, fieldHigh(width));
   }
 
@@ -271,7 +271,7 @@ public final class LetterBoard extends Region {
   /** Where the next one begins. */
   private double place(Region key, double from, double width, double high) {
     double wide = Math.ceil(width);
-    key.resizeRelocate(from, 0, wide, high);
+    Panes.place(key, from, 0, wide, high);
     return from + wide + gap();
   }
 

@@ -106,7 +106,7 @@ public final class LinedKey extends Region {
     double low = isTold() ? line.minHeight(inner) : 0;
     double high = Math.min(room - low, word.minHeight(inner));
     double top = padding + (room - high - low) / 2;
-    word.resizeRelocate(padding, top, inner, high);
-    line.resizeRelocate(padding, top + high, inner, low);
+    Panes.place(word, padding, top, inner, high);
+    Panes.place(line, padding, top + high, inner, low);
   }
 }

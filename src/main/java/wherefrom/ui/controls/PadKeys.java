@@ -62,6 +62,6 @@ public final class PadKeys extends Region {
   protected void layoutChildren() {
     boolean roomy = getHeight() >= high(upright.size() / UPRIGHT) || getWidth() < wide(LOW);
     tiles.setCells(roomy ? upright : low, roomy ? UPRIGHT : LOW);
-    tiles.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(tiles, 0, 0, getWidth(), getHeight());
   }
 }

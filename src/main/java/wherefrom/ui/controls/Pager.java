@@ -251,9 +251,9 @@ public final class Pager<T> extends Region {
     }
     place(shown, width, height);
     if (below) {
-      turning.resizeRelocate(0, height + gap, getWidth(), turning.rowHigh());
+      Panes.place(turning, 0, height + gap, getWidth(), turning.rowHigh());
     } else if (!whole) {
-      turning.resizeRelocate(width + gap, 0, turning.columnWide(), getHeight());
+      Panes.place(turning, width + gap, 0, turning.columnWide(), getHeight());
     }
   }
 
@@ -277,7 +277,7 @@ public final class Pager<T> extends Region {
     double down = 0;
     for (Node row : shown) {
       double high = Math.floor(height(row, width) + Math.max(0, extra));
-      row.resizeRelocate(0, down, width, high);
+      Panes.place(row, 0, down, width, high);
       down += high + gap;
     }
     Levelled.level(shown);

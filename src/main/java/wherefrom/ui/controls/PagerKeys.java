@@ -88,12 +88,12 @@ final class PagerKeys extends Region {
 
   private void row() {
     double key = Math.ceil(Math.max(back.minWidth(-1), more.minWidth(-1)));
-    back.resizeRelocate(0, 0, key, getHeight());
-    more.resizeRelocate(getWidth() - key, 0, key, getHeight());
+    Panes.place(back, 0, 0, key, getHeight());
+    Panes.place(more, getWidth() - key, 0, key, getHeight());
     double left = back.isVisible() ? key + gap : 0;
     double free = getWidth() - left - gap - key;
     range.setVisible(range.leastLineWidth() <= free);
-    range.resizeRelocate(left, 0, Math.max(0, free), getHeight());
+    Panes.place(range, left, 0, Math.max(0, free), getHeight());
   }
 
   /** Where not all have room the words take the place of the key that is not offered. */
@@ -102,8 +102,8 @@ final class PagerKeys extends Region {
     double upper = back.minHeight(width);
     double lower = more.minHeight(width);
     double told = range.minHeight(width);
-    back.resizeRelocate(0, 0, width, upper);
-    more.resizeRelocate(0, getHeight() - lower, width, lower);
+    Panes.place(back, 0, 0, width, upper);
+    Panes.place(more, 0, getHeight() - lower, width, lower);
     double between = getHeight() - upper - lower - 2 * gap;
     boolean crowded = between < told;
     boolean hasUpper = !crowded || back.isVisible();
@@ -111,6 +111,6 @@ final class PagerKeys extends Region {
     double top = hasUpper ? upper + gap : 0;
     double bottom = hasLower ? getHeight() - lower - gap : getHeight();
     range.setVisible(bottom - top >= told);
-    range.resizeRelocate(0, top, width, told);
+    Panes.place(range, 0, top, width, told);
   }
 }

@@ -42,7 +42,8 @@ public final class Panes {
 
   /**
    * Gives a child its place, in pixels, each edge on the nearest whole one: what is drawn then ends
-   * where its bounds end, and nothing of an edge stays on the glass when it goes.
+   * where its bounds end, and nothing of an edge stays on the glass when it goes. A negative width
+   * or height is none.
    */
   public static void place(Node child, double x, double y, double width, double height) {
     if (child.getParent() instanceof Region parent) {
@@ -50,7 +51,7 @@ public final class Panes {
       double top = parent.snapPositionY(y);
       double right = parent.snapPositionX(x + width);
       double bottom = parent.snapPositionY(y + height);
-      child.resizeRelocate(left, top, right - left, bottom - top);
+      child.resizeRelocate(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     } else {
       child.resizeRelocate(x, y, width, height);
     }

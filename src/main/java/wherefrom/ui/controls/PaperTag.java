@@ -67,7 +67,11 @@ public final class PaperTag extends Region {
     shape.fit();
     double left = left(getHeight());
     double edge = frame + padding;
-    content.resizeRelocate(
-        left, edge, Math.max(0, getWidth() - left - edge), Math.max(0, getHeight() - 2 * edge));
+    Panes.place(
+        content,
+        left,
+        edge,
+        Math.max(0, getWidth() - left - edge),
+        Math.max(0, getHeight() - 2 * edge));
   }
 }

@@ -142,16 +142,17 @@ public final class PictureKey extends Region {
     double high = word.minHeight(inner);
     double low = isTold() ? line.minHeight(inner) : 0;
     double top = (getHeight() - high - low - barHigh()) / 2;
-    word.resizeRelocate(left, top, inner, high);
+    Panes.place(word, left, top, inner, high);
     line.setVisible(isTold());
     chosen.atRight(this, aside);
-    line.resizeRelocate(left, top + high, inner, low);
+    Panes.place(line, left, top + high, inner, low);
     double under = top + high + low + padding;
-    track.resizeRelocate(left, under, inner, thick);
-    bar.resizeRelocate(left, under, inner * done.orElse(0), thick);
+    Panes.place(track, left, under, inner, thick);
+    Panes.place(bar, left, under, inner * done.orElse(0), thick);
     picture.ifPresent(
         drawn ->
-            drawn.resizeRelocate(
+            Panes.place(
+                drawn,
                 aside,
                 (getHeight() - drawn.prefHeight(-1)) / 2,
                 drawn.prefWidth(-1),

@@ -44,7 +44,7 @@ public final class PictureView extends Region {
 
   @Override
   protected void layoutChildren() {
-    words.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(words, 0, 0, getWidth(), getHeight());
     Image image = view.getImage();
     if (image == null) {
       return;

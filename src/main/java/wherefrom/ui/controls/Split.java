@@ -68,14 +68,14 @@ public final class Split extends Region {
     double left = width - gap - right;
     boolean low = first.minHeight(width) + gap + second.minHeight(width) > height;
     if ((beside(width, height) || low) && left >= first.minWidth(-1)) {
-      first.resizeRelocate(0, 0, left, height);
-      second.resizeRelocate(left + gap, 0, right, height);
+      Panes.place(first, 0, 0, left, height);
+      Panes.place(second, left + gap, 0, right, height);
       return;
     }
     double below = Math.ceil(Math.min(second.prefHeight(width), height / 2));
     below = Math.min(below, Math.floor(height - gap - first.minHeight(width)));
     below = Math.max(below, Math.ceil(second.minHeight(width)));
-    first.resizeRelocate(0, 0, width, Math.max(0, height - gap - below));
-    second.resizeRelocate(0, height - below, width, below);
+    Panes.place(first, 0, 0, width, Math.max(0, height - gap - below));
+    Panes.place(second, 0, height - below, width, below);
   }
 }

@@ -167,7 +167,7 @@ public final class TagKey extends Region {
 
   private static void picture(Region picture, double x, double height) {
     double high = picture.prefHeight(-1);
-    picture.resizeRelocate(x, (height - high) / 2, wide(picture), high);
+    Panes.place(picture, x, (height - high) / 2, wide(picture), high);
   }
 
   @Override
@@ -186,7 +186,7 @@ public final class TagKey extends Region {
     double low = hasMore ? Math.min(more.minHeight(inner), lower) : 0;
     double high = Math.min(room - low, words.prefHeight(inner));
     double top = edge + (room - low - high) / 2;
-    words.resizeRelocate(left, top, inner, high);
-    more.resizeRelocate(left, top + high, inner, low);
+    Panes.place(words, left, top, inner, high);
+    Panes.place(more, left, top + high, inner, low);
   }
 }

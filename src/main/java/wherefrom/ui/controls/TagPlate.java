@@ -95,6 +95,6 @@ public final class TagPlate extends Region {
     double wide = Math.max(0, getWidth() - left - edge);
     double spare = (height - content.prefHeight(wide)) / 2;
     double above = Math.max(leastEdge, Math.min(edge, spare));
-    content.resizeRelocate(left, above, wide, Math.max(0, height - 2 * above));
+    Panes.place(content, left, above, wide, Math.max(0, height - 2 * above));
   }
 }

@@ -193,7 +193,7 @@ public final class Tiles extends Region implements Levelled {
     double x = 0;
     for (Node cell : cells()) {
       double wide = unevenWidth(cell, width);
-      cell.resizeRelocate(x, 0, wide, getHeight());
+      Panes.place(cell, x, 0, wide, getHeight());
       x += wide + gap;
     }
   }
@@ -215,7 +215,7 @@ public final class Tiles extends Region implements Levelled {
       int row = at / columns;
       boolean last = endToEnd && at == cells().size() - 1;
       double wide = last ? getWidth() - column * (width + gap) : width;
-      cell.resizeRelocate(column * (width + gap), row * (height + gap), Math.floor(wide), height);
+      Panes.place(cell, column * (width + gap), row * (height + gap), Math.floor(wide), height);
       at++;
     }
   }

@@ -167,6 +167,6 @@ public final class TouchKey extends Region implements Levelled {
       drawing.relocate((getWidth() - w) / 2, top);
       top += drawingHeight();
     }
-    words.resizeRelocate(aside, top, width, Math.max(0, getHeight() - top - padding));
+    Panes.place(words, aside, top, width, Math.max(0, getHeight() - top - padding));
   }
 }

@@ -64,12 +64,12 @@ public final class TwoHalves extends Region {
     double height = getHeight();
     if (Panes.isUpright(this)) {
       double high = share(height, first.minHeight(width), second.minHeight(width));
-      first.resizeRelocate(0, 0, width, high);
-      second.resizeRelocate(0, high + gap, width, Math.max(0, height - gap - high));
+      Panes.place(first, 0, 0, width, high);
+      Panes.place(second, 0, high + gap, width, Math.max(0, height - gap - high));
     } else {
       double wide = firstWidth(width);
-      first.resizeRelocate(0, 0, wide, height);
-      second.resizeRelocate(wide + gap, 0, Math.max(0, width - gap - wide), height);
+      Panes.place(first, 0, 0, wide, height);
+      Panes.place(second, wide + gap, 0, Math.max(0, width - gap - wide), height);
     }
   }
 }

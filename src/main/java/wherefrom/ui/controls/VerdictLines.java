@@ -55,7 +55,7 @@ final class VerdictLines extends Region {
     double low = isAlone() ? 0 : Math.max(0, Math.min(sentence.prefHeight(width), room));
     double high = Math.min(lines.prefHeight(width), getHeight() - between - low);
     double top = Math.max(0, (getHeight() - high - between - low) / 2);
-    lines.resizeRelocate(0, top, width, high);
-    sentence.resizeRelocate(0, top + high + between, width, low);
+    Panes.place(lines, 0, top, width, high);
+    Panes.place(sentence, 0, top + high + between, width, low);
   }
 }

@@ -24,6 +24,7 @@ public final class Wire extends Group {
   private static final double GAP_MM = 0.85;
   private static final double ROUND_MM = 4;
   private static final double ARROW_MM = 4.6;
+  private static final int BENDS = 24;
 
   private final Path wire = new Path();
   private final Path twist = new Path();
@@ -49,6 +50,17 @@ public final class Wire extends Group {
     path.setStrokeWidth(width);
     path.setStrokeLineCap(StrokeLineCap.ROUND);
     path.setStrokeLineJoin(StrokeLineJoin.ROUND);
+  }
+
+  /** Leads it across, sagging between its ends. */
+  public void sag(double from, double to, double y) {
+    List<Point2D> points = new ArrayList<>();
+    for (int at = 0; at <= BENDS; at++) {
+      double share = (double) at / BENDS;
+      double down = 0.22 * (to - from) * Math.sin(Math.PI * share);
+      points.add(new Point2D(from + share * (to - from), y + down));
+    }
+    lead(points);
   }
 
   /** Leads it from point to point; fewer than two leave it out. */

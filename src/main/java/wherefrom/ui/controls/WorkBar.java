@@ -63,6 +63,6 @@ public final class WorkBar extends Region {
 
   @Override
   protected void layoutChildren() {
-    done.resizeRelocate(from * getWidth(), 0, part * getWidth(), getHeight());
+    Panes.place(done, from * getWidth(), 0, part * getWidth(), getHeight());
   }
 }

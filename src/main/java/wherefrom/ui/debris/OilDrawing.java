@@ -110,7 +110,8 @@ final class OilDrawing extends Region {
   }
 
   private void place(Region node, Cell cell, double wide, double high) {
-    node.resizeRelocate(
+    Panes.place(
+        node,
         x(cell.column(), wide),
         x(cell.row(), high),
         cell.wide() * wide + (cell.wide() - 1) * gap,

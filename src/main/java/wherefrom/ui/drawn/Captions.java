@@ -6,6 +6,7 @@ import wherefrom.drawing.Bounds;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -171,9 +172,9 @@ final class Captions extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double y = getHeight() - line;
-    front.resizeRelocate(0, y, front.prefWidth(-1), line);
+    Panes.place(front, 0, y, front.prefWidth(-1), line);
     double rearWide = rear.prefWidth(-1);
-    rear.resizeRelocate(width - rearWide, y, rearWide, line);
+    Panes.place(rear, width - rearWide, y, rearWide, line);
     rear.setVisible(shown != Shown.FRONT && shown != Shown.FRONT_ABOVE);
     if (shown != Shown.ALL) {
       seen.setVisible(false);
@@ -184,6 +185,6 @@ final class Captions extends Region {
     boolean oneLine = isInOneLine(width);
     double x = seenAt(wide, oneLine ? left : 0, oneLine ? width - rearWide : width);
     seen.setVisible(x >= 0);
-    seen.resizeRelocate(Math.max(0, x), 0, wide, line);
+    Panes.place(seen, Math.max(0, x), 0, wide, line);
   }
 }

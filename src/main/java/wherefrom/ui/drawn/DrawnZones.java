@@ -19,6 +19,7 @@ import wherefrom.drawing.Zone;
 import wherefrom.drawing.ZoneWords;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Place;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /** What a finger hits on a drawing: its zones, each said aloud with what lies in it. */
@@ -55,7 +56,7 @@ final class DrawnZones {
   }
 
   private static void lay(Region region, Bounds box) {
-    region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+    Panes.place(region, box.x(), box.y(), box.width(), box.height());
   }
 
   /** Says anew what is so in them. */

@@ -282,7 +282,7 @@ public final class EngineView extends Region {
     key.setVisible(!fit.isDrawn() && tapped.isPresent());
     if (fit.isDrawn()) {
       Bounds in = fit.room();
-      engine.resizeRelocate(in.x(), in.y(), in.width(), in.height());
+      Panes.place(engine, in.x(), in.y(), in.width(), in.height());
       captions.put(fit.captioned(), width);
       engine.layout();
       captions.keepFree(engine.pointers().map(engine::localToParent));
@@ -294,6 +294,6 @@ public final class EngineView extends Region {
   /** As wide as the rows round it, at the lower edge: a key alone in an empty room is lost. */
   private void placeKey(double width, double height) {
     double high = Math.min(height, Math.ceil(key.minHeight(width)));
-    key.resizeRelocate(0, height - high, width, high);
+    Panes.place(key, 0, height - high, width, high);
   }
 }

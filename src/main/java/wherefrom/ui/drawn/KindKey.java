@@ -11,6 +11,7 @@ import wherefrom.drawing.DrawnAs;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
@@ -88,6 +89,6 @@ public final class KindKey extends Region {
 
   @Override
   protected void layoutChildren() {
-    shape.resizeRelocate((getWidth() - side) / 2, (getHeight() - side) / 2, side, side);
+    Panes.place(shape, (getWidth() - side) / 2, (getHeight() - side) / 2, side, side);
   }
 }

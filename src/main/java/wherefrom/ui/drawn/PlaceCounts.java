@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Sign;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -145,11 +146,11 @@ public final class PlaceCounts extends Region {
   private void place(Row row, double x, double y, double wide, double high) {
     double mark = row.mark().prefWidth(-1);
     double markHigh = row.mark().prefHeight(-1);
-    row.mark().resizeRelocate(x, y + (high - markHigh) / 2, mark, markHigh);
+    Panes.place(row.mark(), x, y + (high - markHigh) / 2, mark, markHigh);
     double figureX = x + mark + gap();
     double figure = row.figure().prefWidth(-1);
-    row.figure().resizeRelocate(figureX, y, figure, high);
+    Panes.place(row.figure(), figureX, y, figure, high);
     double wordsX = figureX + figure + gap();
-    row.words().resizeRelocate(wordsX, y, Math.max(1, x + wide - wordsX), high);
+    Panes.place(row.words(), wordsX, y, Math.max(1, x + wide - wordsX), high);
   }
 }

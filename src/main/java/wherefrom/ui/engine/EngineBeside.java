@@ -53,14 +53,14 @@ public final class EngineBeside extends Region {
     boolean over = !beside && engine.hasRoom(width, height - gap - low);
     engine.setVisible(beside || over);
     if (beside) {
-      engine.resizeRelocate(0, 0, left, height);
-      other.resizeRelocate(left + gap, 0, wide, height);
+      Panes.place(engine, 0, 0, left, height);
+      Panes.place(other, left + gap, 0, wide, height);
     } else if (over) {
       double drawn = Math.min(height - gap - low, engine.heightFor(width));
-      engine.resizeRelocate(0, 0, width, drawn);
-      other.resizeRelocate(0, drawn + gap, width, height - drawn - gap);
+      Panes.place(engine, 0, 0, width, drawn);
+      Panes.place(other, 0, drawn + gap, width, height - drawn - gap);
     } else {
-      other.resizeRelocate(0, 0, width, height);
+      Panes.place(other, 0, 0, width, height);
     }
   }
 }

@@ -144,7 +144,7 @@ final class EngineToldView extends Region {
     for (PlaceCounts each : List.of(whole, marked)) {
       each.setVisible(found.filter(arranged -> arranged.counts() == each).isPresent());
     }
-    found.ifPresentOrElse(this::arrange, () -> engine.resizeRelocate(0, 0, width, height));
+    found.ifPresentOrElse(this::arrange, () -> Panes.place(engine, 0, 0, width, height));
   }
 
   private void arrange(Arranged found) {
@@ -154,7 +154,7 @@ final class EngineToldView extends Region {
   }
 
   private static void put(Region region, Bounds box) {
-    region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+    Panes.place(region, box.x(), box.y(), box.width(), box.height());
   }
 
   /** All the counts; else those alone whose marks are on the drawing. */

@@ -9,6 +9,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.KindShape;
@@ -113,8 +114,8 @@ final class PlaceRow extends Region {
     shape.relocate(pad, (getHeight() - shape.prefHeight(-1)) / 2);
     ring.setCenterX(pad + shape.prefWidth(-1) / 2);
     ring.setCenterY(getHeight() / 2);
-    name.resizeRelocate(left(), y, inner, first);
-    more.resizeRelocate(left(), y + first, inner, second);
+    Panes.place(name, left(), y, inner, first);
+    Panes.place(more, left(), y + first, inner, second);
     mark.autosize();
     mark.relocate(getWidth() - pad - mark.prefWidth(-1), (getHeight() - mark.prefHeight(-1)) / 2);
   }

@@ -4,6 +4,7 @@ import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -93,9 +94,9 @@ final class AreaFace extends Region {
     filled.setVisible(roomy && done > 0);
     double head = roomy ? room - thick - gap() / 2 : room;
     head(width, head);
-    line.resizeRelocate(0, head, width, low);
-    bar.resizeRelocate(0, height - thick, width, thick);
-    filled.resizeRelocate(0, height - thick, Math.max(0, done) * width, thick);
+    Panes.place(line, 0, head, width, low);
+    Panes.place(bar, 0, height - thick, width, thick);
+    Panes.place(filled, 0, height - thick, Math.max(0, done) * width, thick);
   }
 
   /** Words too long for one line have two where the key is high enough. */
@@ -112,8 +113,8 @@ final class AreaFace extends Region {
     double side = sign.prefWidth(-1);
     boolean shown = signed && hasRoomForSign(width) && side <= height;
     sign.setVisible(shown);
-    sign.resizeRelocate(0, (height - side) / 2, side, side);
+    Panes.place(sign, 0, (height - side) / 2, side, side);
     double x = shown ? side + gap() : 0;
-    name.resizeRelocate(x, 0, width - x, height);
+    Panes.place(name, x, 0, width - x, height);
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.ui.home;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.Wire;
 
@@ -67,7 +68,7 @@ final class AreaGrid extends Region {
       double x = at % columns * (wide + gap);
       boolean last = at == areas.size() - 1;
       int row = at / columns;
-      areas.get(at).resizeRelocate(x, row * (high + gap), last ? getWidth() - x : wide, high);
+      Panes.place(areas.get(at), x, row * (high + gap), last ? getWidth() - x : wide, high);
     }
     for (int at = 0; at < wires.size(); at++) {
       wires.get(at).link(areas.get(at), areas.get(at + 1), gap);

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
@@ -59,6 +60,6 @@ final class AreaView extends Region {
       shown.applyCss();
     }
     sign();
-    shown.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(shown, 0, 0, getWidth(), getHeight());
   }
 }

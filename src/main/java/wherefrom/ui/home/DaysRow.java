@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.Standing;
 import wherefrom.ui.controls.LinedKey;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.Wire;
 
@@ -107,7 +108,7 @@ final class DaysRow extends Region {
     double x = 0;
     for (LinedKey key : row) {
       double wide = alike ? equal : Math.floor(key.minWidth(-1) + spare);
-      key.resizeRelocate(x, top, wide, high);
+      Panes.place(key, x, top, wide, high);
       x += wide + gap;
     }
   }

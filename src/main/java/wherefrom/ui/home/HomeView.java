@@ -6,6 +6,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
 import wherefrom.parts.Home;
 import wherefrom.parts.Place;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
@@ -75,7 +76,7 @@ final class HomeView extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double daysHigh = days.minHeight(width);
-    days.resizeRelocate(0, getHeight() - daysHigh, width, daysHigh);
+    Panes.place(days, 0, getHeight() - daysHigh, width, daysHigh);
     double bottom = getHeight() - daysHigh - gap;
     double tagHigh = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
     double above = wired.isPresent() ? touch.scale().px(WIRE_MM) : gap;
@@ -85,7 +86,7 @@ final class HomeView extends Region {
       turned = !touch.isLarge() || engine.hasNamedRoom(width, aside - tagHigh - above);
       bottom = turned ? aside : bottom;
     }
-    tag.resizeRelocate(0, bottom - tagHigh, width, tagHigh);
+    Panes.place(tag, 0, bottom - tagHigh, width, tagHigh);
     double high = Math.max(0, bottom - tagHigh - above);
     if (getHeight() > width) {
       engine(width, high);
@@ -106,7 +107,7 @@ final class HomeView extends Region {
     boolean room = high >= engine.minHeight(width);
     engine.setVisible(room);
     if (room) {
-      engine.resizeRelocate(0, 0, width, high);
+      Panes.place(engine, 0, 0, width, high);
       engine.layout();
     }
     turn.setVisible(turned && room && engine.isDrawn());
@@ -114,11 +115,11 @@ final class HomeView extends Region {
 
   private void aside(double x, double width, double high) {
     double key = turn.minHeight(width);
-    turn.resizeRelocate(x, high - key, width, key);
+    Panes.place(turn, x, high - key, width, key);
     double room = high - key - gap;
     counts.columns(1);
     counts.setVisible(!touch.isLarge());
-    counts.resizeRelocate(x, 0, width, Math.max(0, room));
+    Panes.place(counts, x, 0, width, Math.max(0, room));
   }
 
   /** Places and key beside each other below the tag; where they begin. */
@@ -128,8 +129,8 @@ final class HomeView extends Region {
     counts.setVisible(!touch.isLarge());
     double key = turn.minHeight(half);
     double high = touch.isLarge() ? key : Math.max(key, counts.minHeight(half));
-    counts.resizeRelocate(0, bottom - high, half, high);
-    turn.resizeRelocate(half + gap, bottom - key, half, key);
+    Panes.place(counts, 0, bottom - high, half, high);
+    Panes.place(turn, half + gap, bottom - key, half, key);
     return bottom - high - gap;
   }
 

@@ -11,6 +11,7 @@ import javafx.scene.shape.Shape;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.Standing;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.Wire;
@@ -112,6 +113,6 @@ final class DayKnots extends Region {
     double wide = name.leastLineWidth();
     double x = end + List.of(JobDay.values()).indexOf(day) * step - wide / 2;
     double inside = Math.max(0, Math.min(getWidth() - wide, x));
-    name.resizeRelocate(inside, upper(), wide, name.minHeight(-1));
+    Panes.place(name, inside, upper(), wide, name.minHeight(-1));
   }
 }

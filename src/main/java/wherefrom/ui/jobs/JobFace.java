@@ -17,6 +17,7 @@ import wherefrom.drawing.View;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.Standing;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.Drawn;
@@ -152,7 +153,7 @@ final class JobFace extends Region {
     engine.ifPresent(
         drawn -> {
           drawn.setVisible(left > 0 || over > 0);
-          drawn.resizeRelocate(0, 0, over > 0 ? getWidth() : left, over > 0 ? over : getHeight());
+          Panes.place(drawn, 0, 0, over > 0 ? getWidth() : left, over > 0 ? over : getHeight());
         });
     words(left > 0 ? left + gap : 0, over > 0 ? over + gap : 0);
   }
@@ -173,12 +174,12 @@ final class JobFace extends Region {
     double large = touch.scale().fontPx(NAME_MM) * LINE;
     double high = Math.min(Math.max(large, line), room - line - low);
     double spare = Math.max(0, room - high - line - low);
-    name.resizeRelocate(x, y + spare / 3, wide, high);
+    Panes.place(name, x, y + spare / 3, wide, high);
     lines(x, y + spare / 3 + high, wide, line);
     days.ifPresent(
         knots -> {
           knots.setVisible(told);
-          knots.resizeRelocate(x, y + room - low, wide, low);
+          Panes.place(knots, x, y + room - low, wide, low);
         });
   }
 
@@ -186,7 +187,7 @@ final class JobFace extends Region {
     double right = when.leastLineWidth();
     boolean both = sofar.leastLineWidth() + gap + right <= wide;
     when.setVisible(both);
-    sofar.resizeRelocate(x, y, both ? wide - right - gap : wide, line);
-    when.resizeRelocate(x + wide - right, y, right, line);
+    Panes.place(sofar, x, y, both ? wide - right - gap : wide, line);
+    Panes.place(when, x + wide - right, y, right, line);
   }
 }

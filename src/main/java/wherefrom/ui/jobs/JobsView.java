@@ -6,6 +6,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
@@ -58,7 +59,7 @@ final class JobsView extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double low = keys.minHeight(width);
-    keys.resizeRelocate(0, getHeight() - low, width, low);
+    Panes.place(keys, 0, getHeight() - low, width, low);
     double above = getHeight() - low - gap;
     above -= note(width, above);
     int shown = fitting(width, above);
@@ -68,7 +69,7 @@ final class JobsView extends Region {
       TagPlate tag = tags.get(at);
       tag.setVisible(at < shown);
       double high = at < shown ? heights.get(at) : tag.minHeight(width);
-      tag.resizeRelocate(0, top, width, high);
+      Panes.place(tag, 0, top, width, high);
       top += high + gap;
     }
   }
@@ -78,7 +79,7 @@ final class JobsView extends Region {
     double high = note.words().isEmpty() ? 0 : note.minHeight(width) + gap;
     boolean told = high > 0 && above - high >= tags.get(0).minHeight(width);
     note.setVisible(told);
-    note.resizeRelocate(0, above - high + gap, width, Math.max(0, high - gap));
+    Panes.place(note, 0, above - high + gap, width, Math.max(0, high - gap));
     return told ? high : 0;
   }
 

@@ -12,6 +12,7 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.controls.Tiles;
@@ -97,10 +98,10 @@ final class NoJobsView extends Region {
       double high = Math.min(words.prefHeight(getWidth()), getHeight() / 2);
       double low = more.minHeight(getWidth());
       double room = getHeight() - high - low;
-      words.resizeRelocate(0, 0, getWidth(), high);
-      more.resizeRelocate(0, getHeight() - low, getWidth(), low);
+      Panes.place(words, 0, 0, getWidth(), high);
+      Panes.place(more, 0, getHeight() - low, getWidth(), low);
       engine.setVisible(room >= least);
-      engine.resizeRelocate(0, high, getWidth(), Math.max(1, room));
+      Panes.place(engine, 0, high, getWidth(), Math.max(1, room));
     }
   }
 
@@ -118,13 +119,13 @@ final class NoJobsView extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double low = keys.minHeight(width);
-    keys.resizeRelocate(0, getHeight() - low, width, low);
+    Panes.place(keys, 0, getHeight() - low, width, low);
     double high = getHeight() - low - gap;
     if (getHeight() > width) {
       double words = wordsHeight(width);
       boolean room = high - words - gap >= tag.minHeight(width);
       tell(room);
-      tag.resizeRelocate(0, 0, width, room ? high - words - gap : high);
+      Panes.place(tag, 0, 0, width, room ? high - words - gap : high);
       if (room) {
         words(0, high - words, width, words);
       }
@@ -132,7 +133,7 @@ final class NoJobsView extends Region {
     }
     double wide = Math.floor(TAG_SHARE * width);
     boolean told = wordsHeight(width - wide - 2 * gap) <= high;
-    tag.resizeRelocate(0, 0, told ? wide : width, high);
+    Panes.place(tag, 0, 0, told ? wide : width, high);
     tell(told);
     if (told) {
       words(wide + 2 * gap, 0, width - wide - 2 * gap, high);
@@ -165,8 +166,8 @@ final class NoJobsView extends Region {
     for (int at = 0; at < lines.size(); at++) {
       Line line = lines.get(at);
       double words = line.words().minHeight(inner);
-      line.figure().resizeRelocate(x, y, figureWidth() - gap, line.figure().prefHeight(-1));
-      line.words().resizeRelocate(x + figureWidth(), y, inner, words);
+      Panes.place(line.figure(), x, y, figureWidth() - gap, line.figure().prefHeight(-1));
+      Panes.place(line.words(), x + figureWidth(), y, inner, words);
       double next = y + words + spare;
       if (at < wires.size()) {
         double middle = x + (figureWidth() - gap) / 2;

@@ -75,7 +75,7 @@ final class SaidAsFits extends Region {
   /** Where it ends. */
   private double put(FitText words, double from, boolean roomy) {
     double high = high(words, roomy);
-    words.resizeRelocate(0, from, getWidth(), high);
+    Panes.place(words, 0, from, getWidth(), high);
     return from + high;
   }
 }

@@ -75,9 +75,9 @@ final class SetPlot extends Region {
     }
     name(left, step, bottom + 2 * mm, line);
     getChildren().addAll(above, below);
-    above.resizeRelocate(left, mm, above.prefWidth(-1), line);
+    Panes.place(above, left, mm, above.prefWidth(-1), line);
     double wide = below.prefWidth(-1);
-    below.resizeRelocate(getWidth() - left - wide, mm, wide, line);
+    Panes.place(below, getWidth() - left - wide, mm, wide, line);
   }
 
   private void draw(SetDot dot, double x, double middle, double scale) {
@@ -104,7 +104,7 @@ final class SetPlot extends Region {
       double x = Math.max(0, Math.min(left + step * (at + 0.5) - wide / 2, getWidth() - wide));
       if ((room || dots.get(at).odd()) && x >= free) {
         getChildren().add(name);
-        name.resizeRelocate(x, y, wide, line);
+        Panes.place(name, x, y, wide, line);
         free = x + wide + mm;
       }
     }

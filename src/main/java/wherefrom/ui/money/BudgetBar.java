@@ -8,6 +8,7 @@ import javafx.scene.shape.Rectangle;
 import wherefrom.job.money.Budget;
 import wherefrom.quantity.Money;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /**
@@ -141,6 +142,6 @@ final class BudgetBar extends Region {
   private void put(Named one, double x, double y, double lineHigh) {
     place(one.sample(), x, y + (lineHigh - sampleSide) / 2, one.wide(), sampleSide);
     double wide = one.name().leastLineWidth();
-    one.name().resizeRelocate(x + one.wide() + space, y, wide, lineHigh);
+    Panes.place(one.name(), x + one.wide() + space, y, wide, lineHigh);
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.ui.newjob;
 import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
@@ -112,10 +113,10 @@ final class NewJobView extends Region {
     double x = left + gap;
     rows(x, 0, getWidth() - x);
     double low = tagHeight(left);
-    tag.resizeRelocate(0, height - low, left, low);
+    Panes.place(tag, 0, height - low, left, low);
     engine.setVisible(engine.hasRoom(left, height - low - gap));
     turn.setVisible(false);
-    engine.resizeRelocate(0, 0, left, Math.max(1, height - low - gap));
+    Panes.place(engine, 0, 0, left, Math.max(1, height - low - gap));
   }
 
   private void drawing(double width, double height) {
@@ -126,10 +127,10 @@ final class NewJobView extends Region {
     engine.setVisible(drawn);
     turn.setVisible(turned);
     if (drawn) {
-      engine.resizeRelocate(0, 0, width, room);
+      Panes.place(engine, 0, 0, width, room);
     }
     if (turned) {
-      turn.resizeRelocate(0, height - low, width, low);
+      Panes.place(turn, 0, height - low, width, low);
     }
   }
 
@@ -138,7 +139,7 @@ final class NewJobView extends Region {
     double top = y;
     for (Region row : rows) {
       double high = row.minHeight(width);
-      row.resizeRelocate(x, top, width, high);
+      Panes.place(row, x, top, width, high);
       top += high + gap;
     }
     return top;
@@ -147,6 +148,6 @@ final class NewJobView extends Region {
   private void column(double x, double y, double width, double height) {
     double top = rows(x, y, width);
     double bottom = Math.max(top, y + height - tagHeight(width));
-    tag.resizeRelocate(x, bottom, width, y + height - bottom);
+    Panes.place(tag, x, bottom, width, y + height - bottom);
   }
 }

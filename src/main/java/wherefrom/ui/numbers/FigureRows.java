@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Unit;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -176,11 +177,11 @@ final class FigureRows {
     double y = top;
     for (Row row : rows.subList(start, start + shown)) {
       double high = high(row, column);
-      row.name().resizeRelocate(0, y, nameWide(row), high);
-      row.unit().resizeRelocate(px(NAME_MM - UNIT_MM), y, px(UNIT_MM - 3), high);
+      Panes.place(row.name(), 0, y, nameWide(row), high);
+      Panes.place(row.unit(), px(NAME_MM - UNIT_MM), y, px(UNIT_MM - 3), high);
       for (int at = 0; at < row.cells().size(); at++) {
         double x = px(NAME_MM) + at * column + px(PAD_MM);
-        row.cells().get(at).resizeRelocate(x, y, column - 2 * px(PAD_MM), high);
+        Panes.place(row.cells().get(at), x, y, column - 2 * px(PAD_MM), high);
       }
       y += high;
     }

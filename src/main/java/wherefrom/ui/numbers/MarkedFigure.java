@@ -3,6 +3,7 @@ package wherefrom.ui.numbers;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Polygon;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 
 /** A figure with its mark: a full triangle, under or touching; an empty one, too near to say. */
@@ -36,7 +37,7 @@ final class MarkedFigure extends Region {
 
   @Override
   protected void layoutChildren() {
-    figure.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(figure, 0, 0, getWidth(), getHeight());
     double side = scale.px(Scale.SMALL_MM);
     double x = getWidth() - figure.leastLineWidth() - side - scale.px(1);
     mark.relocate(Math.max(0, x), (getHeight() - side) / 2);

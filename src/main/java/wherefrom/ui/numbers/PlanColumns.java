@@ -7,6 +7,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PaperTag;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
@@ -120,8 +121,12 @@ final class PlanColumns extends Region {
     head(column);
     scale.setVisible(scale.isDrawn());
     scale.columns(px(FigureRows.NAME_MM), column);
-    scale.resizeRelocate(
-        0, px(HEAD_MM), px(FigureRows.NAME_MM) + heads.size() * column, px(SCALE_MM) - px(3));
+    Panes.place(
+        scale,
+        0,
+        px(HEAD_MM),
+        px(FigureRows.NAME_MM) + heads.size() * column,
+        px(SCALE_MM) - px(3));
     figures.place(top, column);
     turning();
   }
@@ -144,8 +149,8 @@ final class PlanColumns extends Region {
     double wide = side() - touch.scale().gap();
     double high = Math.ceil(px(Scale.KEY_MM));
     double right = getWidth() - wide;
-    back.resizeRelocate(aside ? right : 0, 0, wide, high);
-    more.resizeRelocate(aside ? right : side(), aside ? getHeight() - high : 0, wide, high);
+    Panes.place(back, aside ? right : 0, 0, wide, high);
+    Panes.place(more, aside ? right : side(), aside ? getHeight() - high : 0, wide, high);
   }
 
   private void place(boolean whole, List<Node> rows) {
@@ -166,22 +171,22 @@ final class PlanColumns extends Region {
     double name = touch.small("N").minHeight(column);
     if (atScale) {
       // The keys that turn the rows have its place: it stands left of the scale's figures.
-      title.resizeRelocate(0, px(HEAD_MM), px(AT_SCALE_MM), px(SCALE_MM) - px(3));
+      Panes.place(title, 0, px(HEAD_MM), px(AT_SCALE_MM), px(SCALE_MM) - px(3));
     } else {
-      title.resizeRelocate(0, name, px(FigureRows.NAME_MM), px(HEAD_MM) - name - px(2));
+      Panes.place(title, 0, name, px(FigureRows.NAME_MM), px(HEAD_MM) - name - px(2));
     }
     for (int at = 0; at < heads.size(); at++) {
       Head head = heads.get(at);
       double x = px(FigureRows.NAME_MM) + at * column;
       inked(head.name(), at);
       inked(head.ratio(), at);
-      head.name().resizeRelocate(x, px(1), column, name);
-      head.ratio().resizeRelocate(x, px(1) + name, column, px(HEAD_MM) - name - px(3));
+      Panes.place(head.name(), x, px(1), column, name);
+      Panes.place(head.ratio(), x, px(1) + name, column, px(HEAD_MM) - name - px(3));
       double gap = touch.scale().gap();
-      head.zone().resizeRelocate(x + gap / 2, 0, column - gap, getHeight());
+      Panes.place(head.zone(), x + gap / 2, 0, column - gap, getHeight());
     }
     paper.setVisible(chosen >= 0);
-    paper.resizeRelocate(px(FigureRows.NAME_MM) + chosen * column, 0, column, getHeight());
+    Panes.place(paper, px(FigureRows.NAME_MM) + chosen * column, 0, column, getHeight());
   }
 
   /** The chosen column's words lie on paper. */

@@ -11,6 +11,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.ResultValue;
@@ -176,7 +177,7 @@ final class PlanScale extends Region {
     label.setManaged(false);
     double high = label.minHeight(names);
     double top = Math.max(0, Math.min(getHeight() - high, y - high / 2));
-    label.resizeRelocate(0, top, names - touch.scale().px(3), high);
+    Panes.place(label, 0, top, names - touch.scale().px(3), high);
     return label;
   }
 

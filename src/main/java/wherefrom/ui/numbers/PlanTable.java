@@ -240,11 +240,11 @@ final class PlanTable extends Region {
     for (int at = 0; at < heads.size(); at++) {
       TouchKey head = heads.get(at);
       if (roomy) {
-        head.resizeRelocate(left(at, grid.wide()), 0, grid.wide(), high);
+        Panes.place(head, left(at, grid.wide()), 0, grid.wide(), high);
       } else {
         int row = at / across;
         double x = at % across * (wide + gap());
-        head.resizeRelocate(x, row * (high + gap()), wide, high);
+        Panes.place(head, x, row * (high + gap()), wide, high);
       }
     }
   }
@@ -253,7 +253,7 @@ final class PlanTable extends Region {
     double high = captionHeight();
     for (int at = 0; at < grid.columns().size(); at++) {
       FitText words = captions.get(grid.columns().get(at));
-      words.resizeRelocate(left(at, grid.wide()), grid.top() - high, grid.wide(), high);
+      Panes.place(words, left(at, grid.wide()), grid.top() - high, grid.wide(), high);
     }
   }
 
@@ -261,10 +261,10 @@ final class PlanTable extends Region {
     double down = grid.top();
     for (int row = start; row < start + shown; row++) {
       double height = rowHeight(row, grid.columns(), grid.wide());
-      names.get(row).resizeRelocate(0, down, nameWidth(), height);
+      Panes.place(names.get(row), 0, down, nameWidth(), height);
       for (int at = 0; at < grid.columns().size(); at++) {
         Region cell = cells.get(row).get(grid.columns().get(at));
-        cell.resizeRelocate(left(at, grid.wide()), down, grid.wide(), height);
+        Panes.place(cell, left(at, grid.wide()), down, grid.wide(), height);
       }
       down += height + touch.scale().px(LINE_MM);
     }
@@ -278,8 +278,8 @@ final class PlanTable extends Region {
     back.offer(start > 0);
     more.offer(start + shown < names.size());
     double x = getWidth() - side;
-    back.resizeRelocate(x, 0, side, back.minHeight(side));
+    Panes.place(back, x, 0, side, back.minHeight(side));
     double height = more.minHeight(side);
-    more.resizeRelocate(x, getHeight() - height, side, height);
+    Panes.place(more, x, getHeight() - height, side, height);
   }
 }

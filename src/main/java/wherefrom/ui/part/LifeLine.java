@@ -130,7 +130,7 @@ final class LifeLine extends Region {
     tag.setVisible(!rows.isEmpty());
     wire.lead(List.of(new Point2D(axis, 0), new Point2D(axis, Math.max(0, y))));
     double high = TAG_HIGH * line;
-    tag.resizeRelocate(0, last - high / 2, tagWide(), high);
+    Panes.place(tag, 0, last - high / 2, tagWide(), high);
   }
 
   private void place(Row row, boolean shows, double axis, double y, boolean last) {
@@ -140,7 +140,7 @@ final class LifeLine extends Region {
     row.knot().setCenterX(axis);
     row.knot().setCenterY(y);
     double high = high(row, getWidth());
-    row.day().resizeRelocate(dayLeft(), y - line / 2, dayWide(row), line);
-    row.words().resizeRelocate(wordsLeft(row), y - high / 2, wordsWide(row, getWidth()), high);
+    Panes.place(row.day(), dayLeft(), y - line / 2, dayWide(row), line);
+    Panes.place(row.words(), wordsLeft(row), y - high / 2, wordsWide(row, getWidth()), high);
   }
 }

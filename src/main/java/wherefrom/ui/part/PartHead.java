@@ -8,6 +8,7 @@ import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.drawn.KindShape;
@@ -100,13 +101,13 @@ final class PartHead extends Region {
     double upper = Math.min(getHeight() - from - low, found.prefHeight(inner));
     double y = from + Math.max(0, getHeight() - from - upper - low) / 2;
     if (top.isPresent()) {
-      shape.resizeRelocate(0, 0, getWidth(), high);
-      top.get().resizeRelocate(0, high, aside() - gap, top.get().minHeight(-1));
+      Panes.place(shape, 0, 0, getWidth(), high);
+      Panes.place(top.get(), 0, high, aside() - gap, top.get().minHeight(-1));
       y = from;
     } else {
-      shape.resizeRelocate(0, (getHeight() - high) / 2, shape.prefWidth(-1), high);
+      Panes.place(shape, 0, (getHeight() - high) / 2, shape.prefWidth(-1), high);
     }
-    found.resizeRelocate(aside(), y, inner, upper);
-    where.resizeRelocate(aside(), y + upper, inner, low);
+    Panes.place(found, aside(), y, inner, upper);
+    Panes.place(where, aside(), y + upper, inner, low);
   }
 }

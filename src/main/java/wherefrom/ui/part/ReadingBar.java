@@ -136,8 +136,8 @@ final class ReadingBar extends Region {
     double figure = value.prefWidth(-1);
     double head = head(width);
     double beside = head > line ? width : width - figure - scale.px(BETWEEN_MM);
-    name.resizeRelocate(0, 0, Math.max(0, beside), Math.max(line, head - line));
-    value.resizeRelocate(width - figure, head - line, figure, line);
+    Panes.place(name, 0, 0, Math.max(0, beside), Math.max(line, head - line));
+    Panes.place(value, width - figure, head - line, figure, line);
     double y = head + scale.px(WALL_MM) / 2;
     axis.setStartX(0);
     axis.setEndX(width);

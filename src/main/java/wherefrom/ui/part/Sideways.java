@@ -2,6 +2,7 @@ package wherefrom.ui.part;
 
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 
 /** Two things beside each other, one below the other where the glass is narrow. */
@@ -78,12 +79,12 @@ final class Sideways extends Region {
     double height = getHeight();
     if (isBeside(width)) {
       double wide = wide(width);
-      left.resizeRelocate(0, 0, width - gap - wide, height);
-      right.resizeRelocate(width - wide, 0, wide, height);
+      Panes.place(left, 0, 0, width - gap - wide, height);
+      Panes.place(right, width - wide, 0, wide, height);
       return;
     }
     double low = Math.max(right.minHeight(width), Math.min(right.prefHeight(width), height / 2));
-    left.resizeRelocate(0, 0, width, Math.max(0, height - gap - low));
-    right.resizeRelocate(0, height - low, width, low);
+    Panes.place(left, 0, 0, width, Math.max(0, height - gap - low));
+    Panes.place(right, 0, height - low, width, low);
   }
 }

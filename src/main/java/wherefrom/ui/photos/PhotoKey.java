@@ -3,6 +3,7 @@ package wherefrom.ui.photos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.Touch;
 
@@ -63,6 +64,6 @@ final class PhotoKey extends Region {
 
   @Override
   protected void layoutChildren() {
-    picture.resizeRelocate(rim, rim, getWidth() - 2 * rim, getHeight() - 2 * rim);
+    Panes.place(picture, rim, rim, getWidth() - 2 * rim, getHeight() - 2 * rim);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
@@ -133,13 +134,13 @@ final class PrintView extends Region {
     sheet.setVisible(true);
     page.setVisible(false);
     note.setVisible(false);
-    sheet.resizeRelocate(0, 0, left, Math.max(1, getHeight() - low - gap));
+    Panes.place(sheet, 0, 0, left, Math.max(1, getHeight() - low - gap));
   }
 
   private void foot(double x, double y, double width, double height) {
     double side = Math.min(beside.prefWidth(-1), Math.max(beside.minWidth(-1), SIDE * width));
-    tag.resizeRelocate(x, y, width - side - gap, height);
-    beside.resizeRelocate(x + width - side, y, side, height);
+    Panes.place(tag, x, y, width - side - gap, height);
+    Panes.place(beside, x + width - side, y, side, height);
   }
 
   /** Where the next one would stand. */
@@ -147,7 +148,7 @@ final class PrintView extends Region {
     double top = y;
     for (Region row : rows) {
       double high = row.minHeight(width);
-      row.resizeRelocate(x, top, width, high);
+      Panes.place(row, x, top, width, high);
       top += high + gap;
     }
     return top;
@@ -167,8 +168,8 @@ final class PrintView extends Region {
     boolean drawn = height - low >= touch.scale().px(Scale.KEY_MM);
     sheet.setVisible(drawn);
     page.setVisible(drawn && paged);
-    sheet.resizeRelocate(x, y, width, Math.max(1, height - low));
-    page.resizeRelocate(x, y + height - low + gap, width, Math.max(1, low - gap));
+    Panes.place(sheet, x, y, width, Math.max(1, height - low));
+    Panes.place(page, x, y + height - low + gap, width, Math.max(1, low - gap));
   }
 
   /** The key that turns the pages beside the sheet. */
@@ -178,8 +179,8 @@ final class PrintView extends Region {
     double key = page.minHeight(half);
     sheet.setVisible(drawn);
     page.setVisible(drawn);
-    sheet.resizeRelocate(x, y, half, Math.max(1, height));
-    page.resizeRelocate(x + half + gap, y + height - key, half, key);
+    Panes.place(sheet, x, y, half, Math.max(1, height));
+    Panes.place(page, x + half + gap, y + height - key, half, key);
   }
 
   private void column(double x, double y, double width, double height) {
@@ -189,6 +190,6 @@ final class PrintView extends Region {
     double said = noteHeight(width);
     boolean told = said > 0 && top + said <= bottom + gap;
     note.setVisible(told);
-    note.resizeRelocate(x, top, width, Math.max(1, said - gap));
+    Panes.place(note, x, top, width, Math.max(1, said - gap));
   }
 }

@@ -74,6 +74,6 @@ final class SheetView extends Region {
 
   @Override
   protected void layoutChildren() {
-    picture.resizeRelocate(rim, rim, getWidth() - 2 * rim, getHeight() - 2 * rim);
+    Panes.place(picture, rim, rim, getWidth() - 2 * rim, getHeight() - 2 * rim);
   }
 }

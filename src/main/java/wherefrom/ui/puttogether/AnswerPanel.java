@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import wherefrom.text.Words;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Touch;
 
@@ -108,9 +109,9 @@ final class AnswerPanel extends Region {
     double middle = Math.max(0, room - below - above);
     boolean large = !lines.words().isEmpty();
     double top = 0.8 * pad + (large ? 0 : middle / 2);
-    head.resizeRelocate(left, top, wide, above);
-    lines.resizeRelocate(left, top + above, wide, large ? middle : 0);
-    small.resizeRelocate(left, top + above + (large ? middle : 0), wide, below);
+    Panes.place(head, left, top, wide, above);
+    Panes.place(lines, left, top + above, wide, large ? middle : 0);
+    Panes.place(small, left, top + above + (large ? middle : 0), wide, below);
   }
 
   private void put(Node figure, double side) {

@@ -4,6 +4,7 @@ import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PaperTag;
 import wherefrom.ui.controls.Touch;
 
@@ -89,9 +90,9 @@ final class HalfTag extends Region {
       double top = (getHeight() - first - below) / 2;
       boolean beside = known && second > 0 && !two && whole.fits(width, first);
       large.setWords((beside ? whole : place).words());
-      large.resizeRelocate(0, top, width, first);
-      bold.resizeRelocate(0, top + first, width, two ? second : 0);
-      small.resizeRelocate(0, top + first + (two ? second : 0), width, three ? third : 0);
+      Panes.place(large, 0, top, width, first);
+      Panes.place(bold, 0, top + first, width, two ? second : 0);
+      Panes.place(small, 0, top + first + (two ? second : 0), width, three ? third : 0);
     }
   }
 
@@ -117,6 +118,6 @@ final class HalfTag extends Region {
 
   @Override
   protected void layoutChildren() {
-    tag.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(tag, 0, 0, getWidth(), getHeight());
   }
 }

@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -106,7 +107,7 @@ final class RightPanel extends Region {
     double top = 0.8 * pad();
     double drawn = Math.min(side, Math.max(0, wide - pad() - head.minWidth(-1)));
     mark(drawn, left, top + (side - drawn) / 2);
-    head.resizeRelocate(left + drawn + pad(), top, wide - drawn - pad(), side);
+    Panes.place(head, left + drawn + pad(), top, wide - drawn - pad(), side);
     double named = kind.words().isEmpty() ? 0 : kind.minHeight(wide);
     double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
     double room = getHeight() - top - side - pad();
@@ -114,10 +115,10 @@ final class RightPanel extends Region {
     hint.setVisible(watched);
     double below = named + (watched ? told : 0);
     double y = top + side;
-    place.resizeRelocate(left, y, wide, room - below);
+    Panes.place(place, left, y, wide, room - below);
     kind.setVisible(place.minHeight(wide) + named <= room);
-    kind.resizeRelocate(left, y + room - below, wide, named);
-    hint.resizeRelocate(left, y + room - below + named, wide, told);
+    Panes.place(kind, left, y + room - below, wide, named);
+    Panes.place(hint, left, y + room - below + named, wide, told);
   }
 
   @Override
@@ -144,9 +145,9 @@ final class RightPanel extends Region {
     double told = hint.words().isEmpty() ? 0 : hint.minHeight(Math.max(1, free));
     boolean roomy = free > 0 && kind.minHeight(free) + told <= lower;
     boolean beside = natural + BESIDE * wide <= wide && roomy;
-    head.resizeRelocate(left, top, wide, upper);
+    Panes.place(head, left, top, wide, upper);
     if (beside) {
-      place.resizeRelocate(left, top + upper, natural, lower);
+      Panes.place(place, left, top + upper, natural, lower);
       double x = left + natural + pad();
       part(x, top + upper, left + wide - x, lower);
     } else {
@@ -155,7 +156,7 @@ final class RightPanel extends Region {
       boolean named = wanted >= kind.minHeight(wide);
       double below = named ? wanted : 0;
       kind.setVisible(named);
-      place.resizeRelocate(left, top + upper, wide, lower - below);
+      Panes.place(place, left, top + upper, wide, lower - below);
       line(left, top + room - below, wide, below);
     }
   }
@@ -175,24 +176,24 @@ final class RightPanel extends Region {
     double below = room ? told : 0;
     double own = Math.min(kind.prefHeight(wide), high - below);
     double from = y + Math.max(0, (high - own - below) / 2);
-    kind.resizeRelocate(x, from, wide, own);
-    hint.resizeRelocate(x, from + own, wide, below);
+    Panes.place(kind, x, from, wide, own);
+    Panes.place(hint, x, from + own, wide, below);
   }
 
   /** Both in one line, where the place takes the whole width. */
   private void line(double x, double y, double wide, double high) {
     double own = Math.min(wide, kind.prefWidth(-1));
-    kind.resizeRelocate(x, y, own, high);
+    Panes.place(kind, x, y, own, high);
     double left = wide - own - pad();
     boolean room = left > 0 && hint.fits(left, high);
     hint.setVisible(room);
     boolean one = room && hint.leastLineWidth() <= left;
     hint.align(one ? Pos.BOTTOM_LEFT : Pos.TOP_LEFT);
     if (one) {
-      hint.resizeRelocate(x + own + pad(), y, left, high);
+      Panes.place(hint, x + own + pad(), y, left, high);
     } else if (room) {
       double tall = Math.min(high, hint.prefHeight(left) * LINE);
-      hint.resizeRelocate(x + own + pad(), y + (high - tall) / 2, left, tall);
+      Panes.place(hint, x + own + pad(), y + (high - tall) / 2, left, tall);
     }
   }
 }

@@ -173,8 +173,8 @@ final class RightView extends Region {
     double keysAlone = keysHigh(getWidth()) + gap + told;
     double share = panelHigh(keysAlone);
     double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
-    put(panel.get(), 0, 0, getWidth(), high);
-    put(notice, 0, Math.floor(high) + gap / 2, getWidth(), told);
+    Panes.place(panel.get(), 0, 0, getWidth(), high);
+    Panes.place(notice, 0, Math.floor(high) + gap / 2, getWidth(), told);
     double top = Math.floor(high) + gap + told;
     if (isStacked()) {
       below(top, gap);
@@ -226,8 +226,8 @@ final class RightView extends Region {
     double side = sideWide(getWidth());
     double x = getWidth() - side;
     double rows = Math.ceil(row.minHeight(side));
-    put(engine, 0, top, x - gap, getHeight() - top);
-    put(row, x, getHeight() - rows, side, rows);
+    Panes.place(engine, 0, top, x - gap, getHeight() - top);
+    Panes.place(row, x, getHeight() - rows, side, rows);
     told(x, top, side, getHeight() - rows - gap - top);
   }
 
@@ -242,11 +242,11 @@ final class RightView extends Region {
     boolean told = left.minHeight(half) <= narrow && top + narrow <= getHeight();
     double rows = told ? narrow : Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
-    put(row, told ? wide - half : 0, y, told ? half : wide, rows);
+    Panes.place(row, told ? wide - half : 0, y, told ? half : wide, rows);
     told(0, y, told ? half : 0, rows);
     double high = y - gap - top;
     engine.setVisible(high >= touch.scale().px(Scale.KEY_MM));
-    put(engine, 0, top, wide, high);
+    Panes.place(engine, 0, top, wide, high);
   }
 
   /** Upright: the engine, what is left where it costs no engine, the keys, as wide as the glass. */
@@ -254,7 +254,7 @@ final class RightView extends Region {
     double wide = getWidth();
     double rows = Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
-    put(row, 0, y, wide, rows);
+    Panes.place(row, 0, y, wide, rows);
     double needed = left.words().isEmpty() ? 0 : Math.ceil(left.minHeight(wide));
     double free = y - 1.5 * gap - top;
     boolean costs = engine.hasRoom(wide, free) && !engine.hasRoom(wide, free - needed);
@@ -263,19 +263,14 @@ final class RightView extends Region {
     told(0, over, wide, line);
     double high = over - gap / 2 - top;
     engine.setVisible(high >= touch.scale().px(Scale.KEY_MM));
-    put(engine, 0, top, wide, high);
+    Panes.place(engine, 0, top, wide, high);
   }
 
   private void told(double x, double y, double wide, double high) {
     boolean room = wide > 0 && left.minHeight(wide) <= high;
     left.setVisible(room);
     if (room) {
-      put(left, x, y, wide, Math.min(high, left.prefHeight(wide)));
+      Panes.place(left, x, y, wide, Math.min(high, left.prefHeight(wide)));
     }
-  }
-
-  private static void put(Region region, double x, double y, double width, double height) {
-    region.resizeRelocate(
-        Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
   }
 }

@@ -8,6 +8,7 @@ import javafx.scene.layout.Region;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Touch;
@@ -119,7 +120,7 @@ final class StopPanel extends Region {
     double wide = linesWidth(getWidth(), column);
     if (upright) {
       put(side, pad(), pad());
-      word.resizeRelocate(side + 2 * pad(), pad(), getWidth() - side - 3 * pad(), side);
+      Panes.place(word, side + 2 * pad(), pad(), getWidth() - side - 3 * pad(), side);
       words(pad(), side + 1.5 * pad(), wide, getHeight() - side - 2.1 * pad());
       return;
     }
@@ -127,7 +128,7 @@ final class StopPanel extends Region {
     double shrunk = Math.min(side, getHeight() - high - pad());
     double top = (getHeight() - shrunk - high) / 2;
     put(shrunk, pad() + (column - shrunk) / 2, top);
-    word.resizeRelocate(pad(), top + shrunk, column, high);
+    Panes.place(word, pad(), top + shrunk, column, high);
     words(column + 2 * pad(), 0.6 * pad(), wide, getHeight() - 1.2 * pad());
   }
 
@@ -145,8 +146,8 @@ final class StopPanel extends Region {
     double cause = high(small, wide);
     double why = comfort(wide) + cause <= high ? cause : 0;
     small.setVisible(why > 0);
-    lines.resizeRelocate(left, top, wide, high - why);
-    small.resizeRelocate(left, top + high - why, wide, why);
+    Panes.place(lines, left, top, wide, high - why);
+    Panes.place(small, left, top + high - why, wide, why);
   }
 
   private static double high(FitText text, double wide) {

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
@@ -75,6 +76,6 @@ final class StopRow extends Region {
 
   @Override
   protected void layoutChildren() {
-    keys.resizeRelocate(0, 0, used(getWidth()), getHeight());
+    Panes.place(keys, 0, 0, used(getWidth()), getHeight());
   }
 }

@@ -5,6 +5,7 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
@@ -99,7 +100,7 @@ final class StopTag extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     double high = tag.isVisible() ? Math.floor(getHeight() - told(width)) : -gap;
-    tag.resizeRelocate(0, 0, width, Math.max(0, high));
-    message.resizeRelocate(0, high + gap, width, Math.max(0, getHeight() - high - gap));
+    Panes.place(tag, 0, 0, width, Math.max(0, high));
+    Panes.place(message, 0, high + gap, width, Math.max(0, getHeight() - high - gap));
   }
 }

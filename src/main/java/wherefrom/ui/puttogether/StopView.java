@@ -138,7 +138,7 @@ final class StopView extends Region {
     double high = Math.max(least, panelHigh());
     double below = upright ? belowUpright(getWidth()) : belowBeside();
     high = Math.max(least, Math.min(high, getHeight() - below));
-    put(panel.get(), 0, 0, getWidth(), high);
+    Panes.place(panel.get(), 0, 0, getWidth(), high);
     double top = Math.floor(high) + gap();
     if (upright) {
       layUpright(top);
@@ -246,16 +246,11 @@ final class StopView extends Region {
     boolean pointed = crowded && keys.filter(StopRow::isPointed).isPresent();
     double room = getHeight() - top - (crowded && !pointed ? 0 : keysRow(row));
     tag.ifPresent(key -> key.alone(pointed));
-    tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
+    tag.ifPresent(key -> Panes.place(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
     keys.ifPresent(made -> made.setVisible(!crowded || pointed));
-    keys.ifPresent(made -> put(made, getWidth() - row, getHeight() - high, row, high));
+    keys.ifPresent(made -> Panes.place(made, getWidth() - row, getHeight() - high, row, high));
     putMore(0, top);
     putPicture(left, top, x - gap() - left, getHeight() - top);
-  }
-
-  private static void put(Region region, double x, double y, double width, double height) {
-    region.resizeRelocate(
-        Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
   }
 
   private double belowUpright(double wide) {
@@ -268,10 +263,10 @@ final class StopView extends Region {
     double row = Math.max(corner.get().getHeight(), keysHigh(rowWidth(wide)));
     double room = getHeight() - top - gap() - corner.get().getHeight() - apart() - row;
     double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
-    tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
+    tag.ifPresent(key -> Panes.place(key, 0, top, wide, tagHigh));
     tag.ifPresent(key -> key.alone(false));
     keys.ifPresent(shown -> shown.setVisible(true));
-    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, rowWidth(wide), row));
+    keys.ifPresent(shown -> Panes.place(shown, 0, getHeight() - row, rowWidth(wide), row));
     double under = top + tagHigh + gap();
     double aside = wide - corner.get().getWidth();
     putMore(aside, getHeight() - row - apart() - corner.get().getHeight());
@@ -280,7 +275,7 @@ final class StopView extends Region {
 
   /** Above UNDO, and apart from it; its place is the same on every stop. */
   private void putMore(double x, double top) {
-    put(more, x, top, corner.get().getWidth(), corner.get().getHeight());
+    Panes.place(more, x, top, corner.get().getWidth(), corner.get().getHeight());
   }
 
   private boolean hasPicture(double wide, double high) {
@@ -291,6 +286,6 @@ final class StopView extends Region {
   private void putPicture(double x, double y, double wide, double high) {
     boolean room = hasPicture(wide, high);
     picture.ifPresent(shown -> shown.setVisible(room));
-    picture.filter(shown -> room).ifPresent(shown -> put(shown, x, y, wide, high));
+    picture.filter(shown -> room).ifPresent(shown -> Panes.place(shown, x, y, wide, high));
   }
 }

@@ -24,7 +24,8 @@ final class Telling {
   Telling(OpenJob job, Supplier<ScreenAnswer> due, ScreenAnswer start) {
     this.job = job;
     this.due = due;
-    say(start);
+    told = ToldFit.words(start);
+    lastStop = job.stops().waitingSince();
   }
 
   /** Says something that speaks of no fit. */

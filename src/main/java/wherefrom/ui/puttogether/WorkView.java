@@ -3,7 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Point2D;
+import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.BelowPanRail;
 import wherefrom.drawing.DrawnAs;
@@ -29,7 +29,6 @@ final class WorkView extends Region {
   private static final double BETWEEN_MM = 19;
   private static final double SIDE_MM = 37;
   private static final double SHAPE_MM = 24;
-  private static final int BENDS = 24;
 
   /** Higher than so much of its width, as beside the camera, it has its keys in rows. */
   private static final double NARROW = 0.8;
@@ -133,8 +132,8 @@ final class WorkView extends Region {
   }
 
   @Override
-  public javafx.geometry.Orientation getContentBias() {
-    return javafx.geometry.Orientation.HORIZONTAL;
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
   }
 
   private double gap() {
@@ -202,11 +201,11 @@ final class WorkView extends Region {
     stand(getWidth(), getHeight());
     double width = getWidth();
     double rows = Math.ceil(row.minHeight(width));
-    put(row, 0, getHeight() - rows, width, rows);
+    Panes.place(row, 0, getHeight() - rows, width, rows);
     double room = getHeight() - rows - gap();
     double head = Math.min(room, head(width, room));
     if (card.isPresent()) {
-      put(card.get(), 0, 0, width, head);
+      Panes.place(card.get(), 0, 0, width, head);
     } else {
       putHalves(width, head);
     }
@@ -253,13 +252,13 @@ final class WorkView extends Region {
     double large = isStacked() ? shape.map(one -> one.prefWidth(-1)).orElse(0.0) : 0;
     double wide = beside ? sideWide() : large;
     double keysHigh = beside ? Math.ceil(side.minHeight(wide)) : 0;
-    put(side, width - wide, bottom - keysHigh, wide, keysHigh);
+    Panes.place(side, width - wide, bottom - keysHigh, wide, keysHigh);
     putShape(width - wide, top, wide, bottom - top - sideHigh());
     double left = width - (wide > 0 ? wide + gap() : 0);
     double high = bottom - top;
     double least = Math.max(1, 0.65 * touch.scale().textFactor());
     engine.setVisible(high >= least * touch.scale().px(Scale.KEY_MM));
-    put(engine, 0, top, left, high);
+    Panes.place(engine, 0, top, left, high);
   }
 
   /** The part as it goes in, where it has room: above the keys, else beside the engine. */
@@ -268,7 +267,7 @@ final class WorkView extends Region {
         large -> {
           double square = large.prefHeight(-1);
           large.setVisible(square <= wide && square <= high);
-          put(large, x + (wide - square) / 2, y + (high - square) / 2, square, square);
+          Panes.place(large, x + (wide - square) / 2, y + (high - square) / 2, square, square);
         });
   }
 
@@ -277,30 +276,14 @@ final class WorkView extends Region {
     HalfTag other = place.orElseThrow();
     if (isTall(width)) {
       double each = (high - gap()) / 2;
-      put(one, 0, 0, width, each);
-      put(other, 0, each + gap(), width, each);
+      Panes.place(one, 0, 0, width, each);
+      Panes.place(other, 0, each + gap(), width, each);
       wire.lead(List.of());
       return;
     }
     double half = half(width);
-    put(one, 0, 0, half, high);
-    put(other, width - half, 0, half, high);
-    wire.lead(curve(half, width - half, high / 2));
-  }
-
-  /** The wire sags between the two tags. */
-  private static List<Point2D> curve(double from, double to, double y) {
-    List<Point2D> points = new ArrayList<>();
-    for (int at = 0; at <= BENDS; at++) {
-      double share = (double) at / BENDS;
-      double sag = 0.22 * (to - from) * Math.sin(Math.PI * share);
-      points.add(new Point2D(from + share * (to - from), y + sag));
-    }
-    return points;
-  }
-
-  private static void put(Region region, double x, double y, double width, double height) {
-    region.resizeRelocate(
-        Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
+    Panes.place(one, 0, 0, half, high);
+    Panes.place(other, width - half, 0, half, high);
+    wire.sag(half, width - half, high / 2);
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.ui.record;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
@@ -62,13 +63,9 @@ final class PageRoom extends Region {
     double high = Math.ceil(keys.minHeight(wide));
     double line = Math.ceil(count.minHeight(wide));
     double x = width - wide;
-    put(keys, x, height - high, wide, high);
-    put(count, x, height - high - gap - line, wide, line);
-    put(page, 0, 0, upright ? width : x - gap, upright ? height - high - line - 2 * gap : height);
-  }
-
-  private static void put(Region region, double x, double y, double width, double height) {
-    region.resizeRelocate(
-        Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
+    Panes.place(keys, x, height - high, wide, high);
+    Panes.place(count, x, height - high - gap - line, wide, line);
+    Panes.place(
+        page, 0, 0, upright ? width : x - gap, upright ? height - high - line - 2 * gap : height);
   }
 }

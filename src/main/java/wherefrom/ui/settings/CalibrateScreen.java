@@ -52,7 +52,7 @@ public final class CalibrateScreen extends Page {
   }
 
   private void draw() {
-    card.resizeRelocate(0, 0, model.widePx(), model.highPx());
+    Panes.place(card, 0, 0, model.widePx(), model.highPx());
   }
 
   private void keep() {

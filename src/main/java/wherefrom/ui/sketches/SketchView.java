@@ -220,7 +220,7 @@ public final class SketchView extends Region {
   private void tell(FitText said, double x, double wide) {
     double high = said.minHeight(wide);
     said.setVisible(said.minWidth(-1) <= wide && high <= getHeight());
-    said.resizeRelocate(x, Math.max(0, (getHeight() - high) / 2), wide, high);
+    Panes.place(said, x, Math.max(0, (getHeight() - high) / 2), wide, high);
   }
 
   /** How far rings reach out of the drawing at its top. */
@@ -248,7 +248,7 @@ public final class SketchView extends Region {
       others -= wide + APART_MM * gap;
       double wanted = left + marks.get(at).x() * scale - wide / 2;
       double x = Math.max(from, Math.min(wanted, to - others - wide));
-      words.get(at).resizeRelocate(x, y, wide, line());
+      Panes.place(words.get(at), x, y, wide, line());
       from = x + wide + APART_MM * gap;
     }
   }

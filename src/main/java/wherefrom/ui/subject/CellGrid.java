@@ -104,6 +104,6 @@ public final class CellGrid extends Region {
   @Override
   protected void layoutChildren() {
     spread(getWidth());
-    rows.resizeRelocate(0, 0, getWidth(), getHeight());
+    Panes.place(rows, 0, 0, getWidth(), getHeight());
   }
 }

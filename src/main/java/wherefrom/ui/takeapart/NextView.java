@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
@@ -123,7 +124,7 @@ final class NextView extends Region {
   }
 
   private boolean isStacked() {
-    return isUpright() || touch.isLarge() && !isRoomy();
+    return isUpright() || (touch.isLarge() && !isRoomy());
   }
 
   /** Wide glass has room for the tag beside the name in large letters too. */
@@ -181,12 +182,12 @@ final class NextView extends Region {
     head(isStacked() ? width : width - tagWide - gap, head);
     double top = head > 0 ? head + gap : 0;
     if (isStacked()) {
-      tag.resizeRelocate(0, top, width, tagHigh);
+      Panes.place(tag, 0, top, width, tagHigh);
       top += tagHigh + gap;
     } else {
-      tag.resizeRelocate(width - tagWide, 0, tagWide, head);
+      Panes.place(tag, width - tagWide, 0, tagWide, head);
     }
-    keys.resizeRelocate(0, getHeight() - low, width, low);
+    Panes.place(keys, 0, getHeight() - low, width, low);
     middle(top, getHeight() - low - gap - top);
   }
 
@@ -231,7 +232,7 @@ final class NextView extends Region {
 
   private void head(double width, double high) {
     panel.setVisible(high > 0);
-    panel.resizeRelocate(0, 0, width, high);
+    Panes.place(panel, 0, 0, width, high);
     next(width, high);
   }
 
@@ -242,19 +243,19 @@ final class NextView extends Region {
     }
     double share = 0.62 * width;
     double wide = Math.min(place.prefWidth(-1), place.minWidth(-1) <= share ? share : width);
-    place.resizeRelocate(0, 0, wide, high);
+    Panes.place(place, 0, 0, wide, high);
     double x = shape.isPresent() ? wide + gap : 0;
     double room = Math.max(1, width - x);
     double upper = Math.min(what.prefHeight(room), Math.max(0.55 * high, what.minHeight(room)));
-    what.resizeRelocate(x, 0, room, upper);
-    mark.resizeRelocate(x, upper, room, Math.max(1, high - upper));
+    Panes.place(what, x, 0, room, upper);
+    Panes.place(mark, x, upper, room, Math.max(1, high - upper));
     mark.setVisible(high > 0 && mark.fits(room, high - upper));
   }
 
   private void middle(double top, double high) {
     double side = isStacked() ? 0 : lettered(SIDE_MM);
     double wide = getWidth() - side - (side > 0 ? gap : 0);
-    engine.resizeRelocate(0, top, wide, Math.max(0, high));
+    Panes.place(engine, 0, top, wide, Math.max(0, high));
     shape.ifPresent(large -> side(large, wide + gap, top, side, high));
   }
 
@@ -267,8 +268,8 @@ final class NextView extends Region {
     if (told) {
       double used = large.isVisible() ? square + words : words;
       double from = top + (high - used) / 2;
-      large.resizeRelocate(x + (side - square) / 2, from, square, square);
-      way.resizeRelocate(x, from + used - words, side, words);
+      Panes.place(large, x + (side - square) / 2, from, square, square);
+      Panes.place(way, x, from + used - words, side, words);
     }
   }
 }

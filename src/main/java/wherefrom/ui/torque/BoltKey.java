@@ -4,6 +4,7 @@ import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -38,6 +39,6 @@ final class BoltKey extends Region {
   @Override
   protected void layoutChildren() {
     double side = part * Math.min(Math.min(getWidth(), getHeight()), 2 * least);
-    disc.resizeRelocate((getWidth() - side) / 2, (getHeight() - side) / 2, side, side);
+    Panes.place(disc, (getWidth() - side) / 2, (getHeight() - side) / 2, side, side);
   }
 }
