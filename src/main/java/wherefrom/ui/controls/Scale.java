@@ -67,8 +67,8 @@ public record Scale(double pixelsPerMm, double textFactor) {
     return px(capitalMm) / CAPITAL;
   }
 
-  /** The gap between keys, in pixels. */
+  /** The gap between keys, in whole pixels. */
   public double gap() {
-    return px(GAP_MM);
+    return Math.ceil(px(GAP_MM));
   }
 }

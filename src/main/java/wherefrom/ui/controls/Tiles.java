@@ -19,7 +19,7 @@ public final class Tiles extends Region implements Levelled {
    * @param gapMm between cells, in mm
    */
   public Tiles(Scale scale, int mostColumns, double gapMm, List<? extends Node> cells) {
-    this.gap = scale.px(gapMm);
+    this.gap = Math.ceil(scale.px(gapMm));
     this.mostColumns = mostColumns;
     getChildren().setAll(cells);
   }
