@@ -63,7 +63,8 @@ public final class Screens {
         case JOB_HOME -> new JobHomeScreen(context);
         case TAKE_APART -> new TakeApartScreen(context);
         case BENCH_MAP -> new BenchMapScreen(context);
-        case PART -> new PartScreen(context, item);
+        case PART -> new PartScreen(context, item, false);
+        case PART_IN_HAND -> new PartScreen(context, item, true);
         case PHOTOGRAPHS -> PhotosScreen.ofAll(context);
         case PRINT_TAGS -> new PrintTagsScreen(context, item);
         case BEFORE -> new BeforeScreen(context);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.change.Planning;
@@ -17,6 +18,9 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.CodeScreen;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.puttogether.OtherWaysScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
@@ -71,6 +75,7 @@ final class TogetherShots {
             }));
     shots.addAll(moreStops());
     shots.addAll(recordedAsIn());
+    shots.addAll(typed());
     shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
     shots.add(resumed("together-resumed-older", TogetherShots::olderTag));
     shots.add(resumed("together-resumed-settled", TogetherShots::settled));
@@ -100,6 +105,20 @@ final class TogetherShots {
   private static List<Shot> recordedAsIn() {
     return List.of(
         together(
+            "together-tapped",
+            (window, sample) -> {
+              new Fitting(sample.job).fit(sample.part("lifter@3EX"), sample.spot("3EX"), false);
+              window.shell.context().navigator().show(ScreenId.PART, item(sample, "pushrod@3EX"));
+              window.layOut();
+              window.press("Put it back");
+            }),
+        together(
+            "together-already",
+            (window, sample) -> {
+              pair(window, sample, "pushrod@3EX", "3EX");
+              pair(window, sample, "pushrod@3EX", "3EX");
+            }),
+        together(
             "together-no-tag",
             (window, sample) -> {
               scan(window, sample.card("3EX"));
@@ -116,6 +135,28 @@ final class TogetherShots {
                   .fitOnPurpose(sample.part("pushrod@3EX"), sample.spot("5EX"), "matched pair");
               scan(window, sample.tag("pushrod@3EX"));
             }));
+  }
+
+  /** No tag to scan: its digits are typed, or there is none at all. */
+  private static List<Shot> typed() {
+    return List.of(
+        opened("together-code", CodeScreen.class, window -> press(window, "Type code")),
+        opened(
+            "together-no-tag-ways",
+            ChoiceScreen.class,
+            window -> {
+              press(window, "Type code");
+              window.layOut();
+              window.press("No tag");
+            }));
+  }
+
+  private static Shot opened(
+      String name, Class<? extends Screen> screen, Consumer<SampleWindow> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> together("", (shown, sample) -> arrange.accept(shown)).arrange().accept(window));
   }
 
   private static List<Shot> moreStops() {

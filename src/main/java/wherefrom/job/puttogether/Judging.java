@@ -28,6 +28,9 @@ final class Judging {
   /** The part that waited for its place when the scan came that is stopped now. */
   private InHand waited = InHand.NOTHING;
 
+  /** What went in last. */
+  private InHand fitted = InHand.NOTHING;
+
   Judging(OpenJob job) {
     this.job = job;
     this.fitting = new Fitting(job);
@@ -123,6 +126,7 @@ final class Judging {
       Part part = hand.part().orElseThrow();
       Place place = hand.place();
       endAll(() -> job.state().stops().answeredBy(part.item(), place, job.by().bench()));
+      fitted = hand;
       drop();
     }
     return verdict;
@@ -193,7 +197,8 @@ final class Judging {
     if (job.state().findFittedAt(fit.part().item()).isPresent()) {
       fitting.takeBack(fit.part());
     }
-    hand = hand.with(fit.part()).at(fit.place().spot());
+    take(fit.part(), fitted.untagged() && fitted.item() == fit.part().item());
+    hand = hand.at(fit.place().spot());
   }
 
   /**
@@ -265,7 +270,7 @@ final class Judging {
 
   /** Whether a reason can overrule the stop, as it stands and as things are by now. */
   boolean canFitOnPurpose() {
-    return hand.isStopped() && isOfToday() && fitting.canOverrule(purpose());
+    return hand.isStopped() && isOfToday() && fitting.canOverrule(hand.attempt(MeantKind.ANY));
   }
 
   /** Of another kind than the list wants, or settled since: then the part is scanned again. */
@@ -276,10 +281,6 @@ final class Judging {
         .isPresent();
   }
 
-  private Attempt purpose() {
-    return hand.attempt(MeantKind.ANY);
-  }
-
   /** Why the stop that stands cannot be overruled; empty where it can, or none stands. */
   Optional<String> findNever() {
     if (hand.stop().isEmpty() || canFitOnPurpose()) {
@@ -287,13 +288,13 @@ final class Judging {
     }
     return Optional.of(
         hand.isStopped()
-            ? NeverOnPurpose.words(hand.stop().orElseThrow(), purpose())
+            ? NeverOnPurpose.words(hand.stop().orElseThrow(), hand.attempt(MeantKind.ANY))
             : Prompts.NO_PART);
   }
 
   /** Fits the stopped part on purpose, turned where it was said to be. */
   void fitOnPurpose(String reason) {
-    fitting.fitOnPurpose(purpose(), reason);
+    fitting.fitOnPurpose(hand.attempt(MeantKind.ANY), reason);
     drop();
   }
 }

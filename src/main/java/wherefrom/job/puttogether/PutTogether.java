@@ -84,6 +84,11 @@ public final class PutTogether {
     return hand().isHalf();
   }
 
+  /** Whether the part in the hand has no tag, and is what a person says. */
+  public boolean isUntagged() {
+    return hand().untagged();
+  }
+
   /** The place that the list names now; empty when nothing is missing. */
   public Optional<Place> target() {
     return list.target();
@@ -124,12 +129,7 @@ public final class PutTogether {
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
       return remember(new FitOutcome.Said("Scan the part first."));
     }
-    FitOutcome stopped =
-        press(
-            () -> {
-              judging.takeBack(right);
-              return halves.judge(mode, true);
-            });
+    FitOutcome stopped = press(() -> halves.turned(mode, right));
     saidTurned = true;
     return stopped;
   }

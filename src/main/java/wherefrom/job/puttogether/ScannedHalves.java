@@ -94,9 +94,16 @@ final class ScannedHalves {
             job.record(new PartUnfitted(part.item(), "it was in the hand"));
           }
         });
+    boolean untagged = hand().untagged();
     judging.drop();
-    judging.take(part, false);
+    judging.take(part, untagged);
     return new FitOutcome.WaitingForSpot(job.state().getPart(part.item()), false);
+  }
+
+  /** What was right went in turned: it is in the hand again, and judged so. */
+  FitOutcome turned(FitMode mode, Verdict.RightPlace right) {
+    judging.takeBack(right);
+    return judge(mode, true);
   }
 
   FitOutcome judge(FitMode mode, boolean turned) {

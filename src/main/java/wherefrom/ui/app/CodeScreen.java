@@ -1,6 +1,8 @@
 package wherefrom.ui.app;
 
+import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Keypad;
 
 /** Asks for the six digits of a tag; whoever can scan it after all is understood, too. */
@@ -11,16 +13,29 @@ public final class CodeScreen extends NumberEntryScreen implements Scannable {
 
   /**
    * @param taker is given what was typed or scanned, once it is settled whose code it is
+   * @param noTag what to do where there is no tag; empty where a tag is what it is about
    */
-  CodeScreen(ScreenContext context, String question, Consumer<Scanned> taker) {
+  CodeScreen(
+      ScreenContext context, String question, Consumer<Scanned> taker, Optional<Runnable> noTag) {
     super(
         context,
         "Type a code",
         question,
         Keypad.digits(context.touch(), DIGITS),
-        false,
+        noTag.stream().<Region>map(deed -> noTag(context, deed)).toList(),
         typed -> TypedCode.settle(context, Scanned.of(context, typed), taker));
     this.taker = taker;
+  }
+
+  private static Region noTag(ScreenContext context, Runnable deed) {
+    return context
+        .touch()
+        .key(
+            context.touch().brief("No tag on it", "No tag"),
+            () -> {
+              context.navigator().back();
+              deed.run();
+            });
   }
 
   @Override

@@ -18,10 +18,10 @@ public final class ScannedPart {
     return Optional.empty();
   }
 
-  /** Opens the part's page. */
+  /** Opens the page of the part, whose tag was read. */
   public static void open(ScreenContext context, Scanned scanned) {
     find(context, scanned, "Scan the tag on a part: its page opens.")
-        .ifPresent(item -> context.navigator().show(ScreenId.PART, item));
+        .ifPresent(item -> context.navigator().show(ScreenId.PART_IN_HAND, item));
   }
 
   /** Asks for the six digits of a tag instead of a scan. */

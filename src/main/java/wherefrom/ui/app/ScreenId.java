@@ -9,6 +9,8 @@ public enum ScreenId {
   TAKE_APART,
   BENCH_MAP,
   PART,
+  /** The same page, opened by the part's own tag: which part is in the hand is proven. */
+  PART_IN_HAND,
   PHOTOGRAPHS,
   BEFORE,
   BETWEEN,

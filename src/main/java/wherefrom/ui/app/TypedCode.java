@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
@@ -18,7 +19,17 @@ public final class TypedCode {
 
   /** The same with a question of one's own. */
   public static void ask(ScreenContext context, String question, Consumer<Scanned> taker) {
-    context.navigator().open(() -> new CodeScreen(context, question, taker));
+    context.navigator().open(() -> new CodeScreen(context, question, taker, Optional.empty()));
+  }
+
+  /**
+   * The same where a part may have no tag to read.
+   *
+   * @param noTag leads to what else tells the part
+   */
+  public static void ask(
+      ScreenContext context, String question, Consumer<Scanned> taker, Runnable noTag) {
+    context.navigator().open(() -> new CodeScreen(context, question, taker, Optional.of(noTag)));
   }
 
   /** Goes on with the digits of a code that a person has begun to type. */

@@ -13,15 +13,22 @@ import wherefrom.ui.engine.KindIndex;
 /** The kind that the bench shows, on the engine: a tap does what a scan of the part would. */
 final class BenchIndex extends KindIndex {
   private final BenchMapModel model;
-  private final Consumer<Optional<Cue>> answered;
+  private final Consumer<Optional<Cue>> tapped;
+  private final Consumer<Scanned> scanned;
 
   /**
-   * @param answered told what to sound after a tap or a scan
+   * @param tapped told what to sound after a tap
+   * @param scanned takes what is scanned
    */
-  BenchIndex(ScreenContext context, BenchMapModel model, Consumer<Optional<Cue>> answered) {
+  BenchIndex(
+      ScreenContext context,
+      BenchMapModel model,
+      Consumer<Optional<Cue>> tapped,
+      Consumer<Scanned> scanned) {
     super(context, model.kind());
     this.model = model;
-    this.answered = answered;
+    this.tapped = tapped;
+    this.scanned = scanned;
   }
 
   @Override
@@ -32,11 +39,11 @@ final class BenchIndex extends KindIndex {
   @Override
   public void open(Place place) {
     model.show(place.kind());
-    context.perform(() -> answered.accept(model.tap(place.spot())));
+    context.perform(() -> tapped.accept(model.tap(place.spot())));
   }
 
   @Override
-  public void scan(Scanned scanned) {
-    answered.accept(model.scan(scanned.getFound()));
+  public void scan(Scanned code) {
+    scanned.accept(code);
   }
 }

@@ -78,7 +78,7 @@ public final class BenchMapScreen extends Page implements Scannable {
   }
 
   private EnginePages pages() {
-    return new EnginePages(context, new BenchIndex(context, model, this::answer));
+    return new EnginePages(context, new BenchIndex(context, model, this::tapped, this::scan));
   }
 
   @Override
@@ -93,18 +93,27 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    answer(model.scan(scanned.getFound()));
+    boolean isPart = scanned.getFound() instanceof CodeLookup.APart;
+    answer(model.scan(scanned.getFound()), isPart ? ScreenId.PART_IN_HAND : ScreenId.PART);
   }
 
-  /** Sounds, says and opens what came of a tap or a scan. */
-  private void answer(Optional<Cue> cue) {
+  private void tapped(Optional<Cue> cue) {
+    answer(cue, ScreenId.PART);
+  }
+
+  /**
+   * Sounds, says and opens what came of a tap or a scan.
+   *
+   * @param page the page of a part, as it is opened
+   */
+  private void answer(Optional<Cue> cue, ScreenId page) {
     cue.ifPresent(context.sounds()::play);
     Optional<Integer> opened = model.takeOpened();
     Optional<CodeLookup> refused = model.takeRefused();
     if (refused.isPresent()) {
       context.refuse(refused.get(), "");
     } else if (opened.isPresent()) {
-      context.navigator().show(ScreenId.PART, opened.get());
+      context.navigator().show(page, opened.get());
     } else if (!model.said().isEmpty()) {
       context.say(model.said());
     }
@@ -190,7 +199,7 @@ public final class BenchMapScreen extends Page implements Scannable {
   }
 
   private void list(String title, String none, java.util.function.Supplier<List<Place>> places) {
-    EngineIndex index = new BenchIndex(context, model, this::answer);
+    EngineIndex index = new BenchIndex(context, model, this::tapped, this::scan);
     String capital = Words.capital(title);
     context.navigator().open(() -> new PlaceListScreen(context, index, capital, none, places));
   }

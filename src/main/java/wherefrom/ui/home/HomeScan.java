@@ -30,7 +30,7 @@ public final class HomeScan {
       next.flatMap(deed -> work(context, deed, part.part()))
           .ifPresentOrElse(
               id -> GoOn.to(context, id, scanned),
-              () -> context.navigator().show(ScreenId.PART, part.part().part().item()));
+              () -> context.navigator().show(ScreenId.PART_IN_HAND, part.part().part().item()));
     } else {
       context.refuse(found, "Scan the tag of a part. Or go on with the work first.");
     }

@@ -9,6 +9,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.phone.PhonesIn;
+import wherefrom.ui.puttogether.NoTag;
 
 /** What a job's first screen has no room for: copies, papers and settings. */
 public final class MoreScreen extends Page {
@@ -36,6 +37,7 @@ public final class MoreScreen extends Page {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("Copy to USB drive", copy(), () -> CopyOut.ask(context)));
     rows.add(to("Bags and big parts", "what is off, still to fit", ScreenId.BAGS));
+    rows.add(new Row("No tag on a part", told("what tells which it is"), () -> NoTag.ask(context)));
     rows.add(to("Before teardown", "compression, leaks, oil pressure, vacuum", ScreenId.BEFORE));
     rows.add(to("Run-in and service", "the clock, hours and miles, what is due", ScreenId.SERVICE));
     rows.add(to("Torque cards", "each bolt in its order", ScreenId.TORQUE));

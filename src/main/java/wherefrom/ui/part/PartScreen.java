@@ -47,15 +47,18 @@ public final class PartScreen extends Page implements Scannable {
   private static final List<Deed> LOOK_AND_MEASURE = List.of(Deed.INSPECT, Deed.MEASURE);
 
   private final PartModel model;
+  private final boolean inHand;
   private final PhotoLoader loader;
   private final VBox view;
   private final PartDeeds deeds;
 
   /**
    * @param item the part's number, which must be one of the open job's
+   * @param inHand whether its tag was read; not where it was tapped
    */
-  public PartScreen(ScreenContext context, int item) {
+  public PartScreen(ScreenContext context, int item, boolean inHand) {
     super(context, "");
+    this.inHand = inHand;
     model = new PartModel(context.getJob(), context.services().clock(), item);
     deeds = new PartDeeds(context, model);
     loader = new PhotoLoader(context);
@@ -96,10 +99,14 @@ public final class PartScreen extends Page implements Scannable {
     ScannedPart.open(context, scanned);
   }
 
+  private PuttingBack puttingBack() {
+    return new PuttingBack(context, model.part(), inHand);
+  }
+
   /** With its place card it goes back; while nothing goes in the card is only compared. */
   private void card(Scanned scanned, Spot spot) {
     if (model.isJudgedHere()) {
-      PuttingBack.go(context, model.part(), Optional.of(scanned));
+      puttingBack().go(Optional.of(scanned));
       return;
     }
     CardAnswer answer = CardAnswer.of(context.state(), model.part(), spot);
@@ -188,11 +195,14 @@ public final class PartScreen extends Page implements Scannable {
       return new Sideways(context.scale(), tag(on.get()), row, KEYS_MM);
     }
     if (model.goesBack()) {
-      Runnable back = () -> PuttingBack.go(context, model.part(), Optional.empty());
+      String then = inHand ? "then its place card" : "then scan its tag";
       TagKey tag =
           context
               .touch()
-              .tag("Put it back", context.touch().brief("then its place card", ""), back);
+              .tag(
+                  "Put it back",
+                  context.touch().brief(then, ""),
+                  () -> puttingBack().go(Optional.empty()));
       return new Sideways(context.scale(), tag, row, KEYS_MM);
     }
     return model

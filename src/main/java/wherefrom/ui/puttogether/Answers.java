@@ -12,6 +12,7 @@ import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.StopWords;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
@@ -33,6 +34,11 @@ final class Answers {
   private static final String ON_PURPOSE = "Fitted on purpose";
 
   private Answers() {}
+
+  /** What is drawn while nothing is asked for. */
+  static PartKind firstKind(EngineJob job) {
+    return job.kinds().stream().sorted().findFirst().orElseThrow();
+  }
 
   /** What the headline says is not said again. */
   private static String said(String sentence) {

@@ -16,6 +16,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.rules.Belonging;
 import wherefrom.rules.Verdict;
 import wherefrom.text.Words;
 import wherefrom.ui.controls.ScreenAnswer;
@@ -30,6 +31,7 @@ import wherefrom.ui.controls.ScreenAnswer;
  * @param here the place that this is about, if any
  * @param held the part in the hand
  * @param warns whether something stands against it where it belongs
+ * @param asksForPart whether the tag of one part is to be scanned: of a known place, or named
  */
 record Halves(
     Lines part,
@@ -38,7 +40,9 @@ record Halves(
     boolean hasPlace,
     Optional<Place> here,
     Optional<Part> held,
-    boolean warns) {
+    boolean warns,
+    boolean asksForPart) {
+  private static final String SCAN_ITS_TAG = "Now scan its tag";
 
   /**
    * What stands on a tag.
@@ -64,11 +68,6 @@ record Halves(
     return held.filter(part -> job.findFittedAt(part.item()).isPresent());
   }
 
-  /** Whether the place is known and its part is still to be scanned. */
-  boolean asksForPart() {
-    return hasPlace && !hasPart;
-  }
-
   /** Where a part was shown to go without being fitted, else what this is about. */
   Optional<Place> here(ScreenAnswer answer, FitMode mode) {
     boolean shown = mode == FitMode.WHERE_DOES_THIS_GO && answer.cue().isEmpty();
@@ -80,7 +79,7 @@ record Halves(
   }
 
   private static Halves of(Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
-    return new Halves(part, place, false, hasPlace, here, Optional.empty(), false);
+    return new Halves(part, place, false, hasPlace, here, Optional.empty(), false, hasPlace);
   }
 
   /** What stands while nothing is known yet. */
@@ -96,6 +95,9 @@ record Halves(
     if (due instanceof FitOutcome.WaitingForPart waiting) {
       return spot(open.state(), waiting.spot(), tapped);
     }
+    if (due instanceof FitOutcome.WaitingForSpot waiting) {
+      return part(open, waiting.part().part(), together.isUntagged());
+    }
     boolean idle = due instanceof FitOutcome.Said && together.mode() == FitMode.SCAN_BOTH;
     return together
         .target()
@@ -110,11 +112,24 @@ record Halves(
     return of(part, Lines.asked("and its place card"), false, Optional.of(place));
   }
 
+  /** A part that was named by a tap: its tag comes first, then its place. */
+  static Halves wanted(EngineJob job, Part named, Optional<Spot> known) {
+    Place own = Belonging.of(job.bench(), named).place();
+    String home = named.home().brief() + " " + what(named.home());
+    Lines tag = new Lines(SCAN_ITS_TAG, "", home + ", " + named.code(job.engine()).typed());
+    Lines place =
+        known
+            .map(at -> new Lines(at.brief(), "", "place card"))
+            .orElse(new Lines("then its place card", "", own.brief()));
+    Optional<Place> here = Optional.of(own);
+    return new Halves(tag, place, false, known.isPresent(), here, Optional.empty(), false, true);
+  }
+
   static Halves of(OpenJob open, FitMode mode, FitOutcome due) {
     EngineJob job = open.state();
     return due.match(
         judged -> nothing(mode),
-        waiting -> part(open, waiting.part().part()),
+        waiting -> part(open, waiting.part().part(), false),
         waiting -> spot(job, waiting.spot(), Optional.empty()),
         shown -> nothing(mode),
         next -> listed(job, next.place()),
@@ -124,14 +139,15 @@ record Halves(
   }
 
   /** What cannot go in now is said before its place is looked for. */
-  private static Halves part(OpenJob job, Part part) {
+  private static Halves part(OpenJob job, Part part, boolean untagged) {
     Place home = part.home();
-    Lines tag = new Lines(home.brief(), what(home), part.code(job.state().engine()).typed());
+    String code = untagged ? "no tag on it" : part.code(job.state().engine()).typed();
+    Lines tag = new Lines(home.brief(), what(home), code);
     Optional<Place> in = job.state().findFittedAt(part.item());
     if (in.isPresent()) {
       Lines there =
           new Lines("Recorded as in: " + in.get().brief(), "", "If you hold it, press the key");
-      return new Halves(tag, there, true, false, in, Optional.of(part), true);
+      return new Halves(tag, there, true, false, in, Optional.of(part), true, false);
     }
     Optional<Verdict> against = new Fitting(job).findAgainst(part);
     Lines next =
@@ -144,7 +160,7 @@ record Halves(
                 new Lines(
                     "Now scan the place card", way(job, part), "by its hole; or tap the place"));
     return new Halves(
-        tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent());
+        tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent(), false);
   }
 
   /** The way round, which is seen to before the part goes in. */

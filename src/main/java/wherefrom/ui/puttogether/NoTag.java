@@ -2,7 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Consumer;
 import wherefrom.job.EngineJob;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
@@ -16,20 +16,41 @@ import wherefrom.ui.takeapart.PartName;
 
 /**
  * The part in the hand has no tag, or one that nobody can read. It is told by where it lay or by
- * its readings, gets a tag again, and goes on into the place that waits.
+ * its readings, gets a tag again, and goes on into the place that waits, if one does.
  */
-final class NoTag {
+public final class NoTag {
   private final ScreenContext context;
-  private final PutTogetherScreen screen;
+  private final Consumer<Part> known;
   private final List<Part> wanted;
 
   /**
-   * @param place the place that waits for its part
+   * @param wanted the parts that it may be, as somebody named it or as its place waits
    */
-  NoTag(ScreenContext context, PutTogetherScreen screen, Optional<Place> place) {
+  private NoTag(ScreenContext context, Consumer<Part> known, List<Part> wanted) {
     this.context = context;
-    this.screen = screen;
-    wanted = place.map(at -> wanted(context.state(), at)).orElse(List.of());
+    this.known = known;
+    this.wanted = List.copyOf(wanted);
+  }
+
+  /** The part that is asked for in putting together, or any where none is. */
+  static NoTag of(ScreenContext context, PutTogetherModel model, Consumer<Part> known) {
+    Halves due = model.dueHalves();
+    List<Part> wanted =
+        model
+            .wanted()
+            .map(List::of)
+            .or(
+                () ->
+                    due.here()
+                        .filter(place -> due.asksForPart())
+                        .map(place -> wanted(context.state(), place)))
+            .orElse(List.of());
+    return new NoTag(context, known, wanted);
+  }
+
+  /** Asks for any part, while nothing goes in. */
+  public static void ask(ScreenContext context) {
+    new NoTag(context, part -> {}, List.of()).ask();
   }
 
   /** The parts that are still to go in at the spot, the innermost first. */
@@ -51,16 +72,17 @@ final class NoTag {
           new Choice<>(
               () -> known(part), "It lay as the " + name(part), "in its own basket, bag or spot"));
     }
-    ways.add(
+    Choice<Runnable> measure =
         new Choice<>(
             () -> RetagScreen.open(context),
             "Measure it",
-            "its readings tell which part it is; then a new tag"));
-    ways.add(
+            "its readings tell which part it is; then a new tag");
+    Choice<Runnable> bench =
         new Choice<>(
             () -> context.navigator().show(ScreenId.BENCH_MAP),
             "Look on the bench map",
-            "tap where it lay; Put it back"));
+            "choose its kind, tap where it lay");
+    ways.addAll(wanted.isEmpty() ? List.of(bench, measure) : List.of(measure, bench));
     open("How do you know it?", ways);
   }
 
@@ -73,9 +95,9 @@ final class NoTag {
     open(
         "The " + name(part) + " has no tag",
         List.of(
-            new Choice<>(() -> print(part), "Print its tag again", "then scan it: the place waits"),
+            new Choice<>(() -> print(part), "Print its tag again", "then scan it"),
             new Choice<>(
-                () -> screen.known(part), "Put it in without", "nothing proves which part it is")));
+                () -> known.accept(part), "Put it in without", "nothing proves which part it is")));
   }
 
   private void print(Part part) {

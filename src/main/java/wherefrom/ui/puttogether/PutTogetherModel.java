@@ -3,7 +3,6 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
@@ -24,9 +23,9 @@ import wherefrom.ui.controls.ScreenAnswer;
 final class PutTogetherModel {
   private final OpenJob job;
   private final PutTogether together;
-  private final ScreenAnswer start;
   private final int undecided;
   private final Telling telling;
+  private final WantedPart wanted = new WantedPart();
   private Optional<Place> tapped = Optional.empty();
   private PartKind kind;
   private String trouble = "";
@@ -35,15 +34,12 @@ final class PutTogetherModel {
   PutTogetherModel(OpenJob job) {
     this.job = job;
     this.together = new PutTogether(job);
-    this.kind =
-        together
-            .target()
-            .map(Place::kind)
-            .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
+    this.kind = together.target().map(Place::kind).orElseGet(() -> Answers.firstKind(job.state()));
     ScreenAnswer first = Answers.of(job.state(), together.last());
     first.kind().ifPresent(shown -> kind = shown);
     undecided = new Deciding(job).listUndecided().size();
-    start = stop().isPresent() ? first : Answers.start(undecided, first, together.target());
+    ScreenAnswer start =
+        stop().isPresent() ? first : Answers.start(undecided, first, together.target());
     telling = new Telling(job, this::due, start);
   }
 
@@ -89,14 +85,9 @@ final class PutTogetherModel {
     return kind;
   }
 
-  /** Whether the screen has just come up, and says how many parts wait for a decision. */
-  boolean decisionsWait() {
-    return telling.last().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
-  }
-
-  /** How many parts waited for a decision when the screen came up. */
-  int undecided() {
-    return undecided;
+  /** How many parts waited for a decision as the screen came up; empty once it says more. */
+  Optional<Integer> decisionsWait() {
+    return Optional.of(undecided).filter(many -> telling.isAtStart() && stop().isEmpty());
   }
 
   /** The mode that is on already changes nothing; another one says which part it lets go. */
@@ -105,11 +96,23 @@ final class PutTogetherModel {
       return Optional.empty();
     }
     Optional<Place> held = dueHalves().held().map(Part::home);
+    wanted.drop();
     if (stop().isEmpty()) {
       telling.say(ScreenAnswer.nothing());
     }
     Optional<Cue> cue = take(() -> together.choose(mode));
     return held.isPresent() ? letGo(held) : cue;
+  }
+
+  /** A part was named by a tap: its tag is asked for. */
+  void askFor(Part part) {
+    wanted.ask(part);
+    telling.say(due());
+  }
+
+  /** The part that was named by a tap, whose tag is asked for; empty for none. */
+  Optional<Part> wanted() {
+    return wanted.find();
   }
 
   /** Takes a scanned or typed code and says what to sound. */
@@ -122,11 +125,6 @@ final class PutTogetherModel {
   Optional<Cue> tap(Place place) {
     tapped = Optional.of(place);
     return take(() -> together.tap(place));
-  }
-
-  /** A spot is named; which part goes in there first is for the part in the hand to say. */
-  Optional<Cue> tap(Spot spot) {
-    return take(() -> together.tap(spot));
   }
 
   /**
@@ -237,7 +235,7 @@ final class PutTogetherModel {
 
   /** The halves of what is due, whatever else is told beside it. */
   Halves dueHalves() {
-    return Halves.of(job, together, tapped);
+    return wanted.halves(state(), together.due()).orElseGet(() -> Halves.of(job, together, tapped));
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
@@ -254,6 +252,7 @@ final class PutTogetherModel {
       telling.asksNoMore();
       Optional<Place> held = here();
       FitOutcome step = deed.get();
+      wanted.after(step, mode());
       Optional<Cue> cue = show(step);
       return step instanceof FitOutcome.WaitingForSpot now && now.replaced() ? letGo(held) : cue;
     } catch (LogbookException | IllegalArgumentException e) {

@@ -13,6 +13,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.AsksForTag;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.NamesPlaces;
 import wherefrom.ui.app.Scanned;
@@ -27,7 +28,7 @@ import wherefrom.ui.engine.WorkIndex;
 import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
-public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlaces {
+public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlaces, AsksForTag {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final BesideTogether beside;
@@ -52,14 +53,12 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
                 this::tap,
                 this::scannedOnPage));
     engine = pages.view();
-    work =
-        new WorkView(
-            context.touch(),
-            pages,
-            new WorkKeys(context.touch(), new WorkDeeds(context, model, beside, this)),
-            engine);
-    right = new RightView(context.touch(), model, new RightKeys(context, this));
-    ways = new StopWays(context, model, this::answer, this::typeCode);
+    WorkDeeds deeds = new WorkDeeds(context, model, beside, this);
+    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), deeds), engine);
+    right = new RightView(context.touch(), model, new RightKeys(context, this, deeds));
+    ways =
+        new StopWays(
+            context, model, this::answer, asked -> TypedCode.ask(context, asked, this::scan));
     stop = new StopView(context.touch(), ways, context::corner);
   }
 
@@ -86,11 +85,10 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
 
   @Override
   public boolean escape() {
-    boolean stopped = model.stop().isPresent();
-    if (stopped) {
+    if (whole()) {
       ways.more();
     }
-    return stopped;
+    return whole();
   }
 
   @Override
@@ -161,6 +159,11 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
   }
 
   @Override
+  public void askFor(Part part) {
+    model.askFor(part);
+  }
+
+  @Override
   public void begin() {
     model.layStopAside();
   }
@@ -221,7 +224,7 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
         Spots.findTyped(typed)
             .filter(at -> model.stop().isEmpty())
             .filter(at -> context.state().places().stream().anyMatch(it -> it.spot().equals(at)));
-    spot.ifPresent(at -> answer(model.tap(at)));
+    spot.ifPresent(at -> answer(model.leave(it -> it.tap(at))));
     return spot.isPresent();
   }
 
@@ -273,10 +276,6 @@ public final class PutTogetherScreen implements WholeGlass, Watching, NamesPlace
   void known(Part part) {
     context.navigator().backTo(this);
     answer(model.leave(together -> together.takeUntagged(part)));
-  }
-
-  void typeCode(String question) {
-    TypedCode.ask(context, question, this::scan);
   }
 
   /** The place in question, where there is a photograph of it as it was. */

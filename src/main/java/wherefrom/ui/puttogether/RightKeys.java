@@ -6,10 +6,12 @@ import wherefrom.ui.app.ScreenContext;
 final class RightKeys implements RightView.Keys {
   private final ScreenContext context;
   private final PutTogetherScreen screen;
+  private final WorkDeeds deeds;
 
-  RightKeys(ScreenContext context, PutTogetherScreen screen) {
+  RightKeys(ScreenContext context, PutTogetherScreen screen, WorkDeeds deeds) {
     this.context = context;
     this.screen = screen;
+    this.deeds = deeds;
   }
 
   @Override
@@ -24,7 +26,7 @@ final class RightKeys implements RightView.Keys {
 
   @Override
   public void typeCode() {
-    screen.typeCode("The six digits on the tag or the place card.");
+    deeds.typeCode();
   }
 
   @Override

@@ -11,6 +11,7 @@ import wherefrom.ui.controls.ScreenAnswer;
 final class Telling {
   private final OpenJob job;
   private final Supplier<ScreenAnswer> due;
+  private final ScreenAnswer start;
   private ToldFit told;
   private Optional<ToldFit> beforeAsk = Optional.empty();
 
@@ -24,6 +25,7 @@ final class Telling {
   Telling(OpenJob job, Supplier<ScreenAnswer> due, ScreenAnswer start) {
     this.job = job;
     this.due = due;
+    this.start = start;
     told = ToldFit.words(start);
     lastStop = job.stops().waitingSince();
   }
@@ -51,6 +53,11 @@ final class Telling {
   /** What was said last, whether it is so yet or not. */
   ScreenAnswer last() {
     return told.answer();
+  }
+
+  /** Whether nothing was said yet but what stood as the screen came up, and that says something. */
+  boolean isAtStart() {
+    return last().equals(start) && !start.headline().isEmpty();
   }
 
   /** What was said last, unless it is so no more: then what is due now. */

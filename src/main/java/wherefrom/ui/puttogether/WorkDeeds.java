@@ -7,6 +7,7 @@ import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TypedCode;
 
 /** The keys of putting together while nothing is stopped. */
 final class WorkDeeds implements WorkKeys.Deeds {
@@ -33,7 +34,8 @@ final class WorkDeeds implements WorkKeys.Deeds {
 
   @Override
   public void typeCode() {
-    screen.typeCode("The six digits on the tag or the place card.");
+    String question = "The six digits on the tag or the place card.";
+    TypedCode.ask(context, question, screen::scan, this::noTag);
   }
 
   @Override
@@ -93,7 +95,7 @@ final class WorkDeeds implements WorkKeys.Deeds {
 
   @Override
   public void noTag() {
-    new NoTag(context, screen, model.dueHalves().here()).ask();
+    NoTag.of(context, model, screen::known).ask();
   }
 
   @Override

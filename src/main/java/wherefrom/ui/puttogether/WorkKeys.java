@@ -105,15 +105,15 @@ final class WorkKeys {
 
   /** What comes first where parts wait for a decision; scanning one needs no key. */
   Optional<TagKey> head(PutTogetherModel model) {
-    if (!model.decisionsWait()) {
-      return Optional.empty();
-    }
     String waiting = model.answer().headline();
-    return Optional.of(
-        touch.tag(
-            touch.brief(waiting, model.undecided() + " to decide"),
-            touch.brief("decide, or scan a part", "or scan a part"),
-            deeds::decide));
+    return model
+        .decisionsWait()
+        .map(
+            many ->
+                touch.tag(
+                    touch.brief(waiting, many + " to decide"),
+                    touch.brief("decide, or scan a part", "or scan a part"),
+                    deeds::decide));
   }
 
   private TouchKey bigPart(BigPartRecord part) {

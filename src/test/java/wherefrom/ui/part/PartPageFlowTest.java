@@ -52,7 +52,12 @@ class PartPageFlowTest {
 
   private void page(String part) {
     inWindow(
-        () -> window.shell.context().navigator().show(ScreenId.PART, sample.part(part).item()));
+        () ->
+            window
+                .shell
+                .context()
+                .navigator()
+                .show(ScreenId.PART_IN_HAND, sample.part(part).item()));
   }
 
   private void press(String... keys) {

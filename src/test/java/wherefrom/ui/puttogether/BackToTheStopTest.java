@@ -76,7 +76,8 @@ class BackToTheStopTest {
         new Way(
             "the place card on the part's page",
             (window, sample) -> {
-              window.shell.context().navigator().show(ScreenId.PART, sample.part(PART).item());
+              int item = sample.part(PART).item();
+              window.shell.context().navigator().show(ScreenId.PART_IN_HAND, item);
               window.scan(sample.card("5EX"));
             }),
         new Way(

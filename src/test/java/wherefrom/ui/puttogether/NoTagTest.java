@@ -15,6 +15,7 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.VerdictSounds;
+import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -174,6 +175,44 @@ class NoTagTest {
           window.scan(sample.tag("lifter@3IN"));
           window.layOut();
           assertThat(window.words()).doesNotContain("No tag on it");
+          return 0;
+        });
+  }
+
+  /** Nobody knows its place yet: the key stands where its digits would be typed, and at home. */
+  @Test
+  void beforeAPlaceIsKnownItIsLookedForOnTheBench() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
+          press(window, "Type code", "No tag on it");
+          assertThat(window.words()).contains("How do you know it?").doesNotContain("It lay as");
+          press(window, "Look on the bench map");
+          assertThat(window.shell.current()).isInstanceOf(BenchMapScreen.class);
+          window.shell.context().navigator().home();
+          window.layOut();
+          press(window, "More");
+          window.pressOnSomePage("No tag on a part");
+          window.layOut();
+          press(window, "Measure it");
+          assertThat(window.shell.current()).isInstanceOf(RetagScreen.class);
+          return 0;
+        });
+  }
+
+  /** A stop asks for a tag that is there: nothing leads around it. */
+  @Test
+  void aStopOffersNoWayWithoutATag() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = waiting();
+          window.scan(sample.tag("lifter@5IN"));
+          window.layOut();
+          press(window, "Scan the right part");
+          assertThat(window.words()).contains("Type a code").doesNotContain("No tag on it");
           return 0;
         });
   }

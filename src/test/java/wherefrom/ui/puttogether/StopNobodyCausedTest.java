@@ -54,7 +54,12 @@ class StopNobodyCausedTest {
 
   private void page(String part) {
     inWindow(
-        () -> window.shell.context().navigator().show(ScreenId.PART, sample.part(part).item()));
+        () ->
+            window
+                .shell
+                .context()
+                .navigator()
+                .show(ScreenId.PART_IN_HAND, sample.part(part).item()));
   }
 
   private void asksForThePlace() {

@@ -162,13 +162,13 @@ class WayOutTest {
 
   @Test
   void whereADecisionIsAskedOfEveryPartTheStartCountsThoseThatWait() {
-    assertThat(model.decisionsWait()).isFalse();
+    assertThat(model.decisionsWait()).isEmpty();
     new Deciding(sample.job).askEveryPart(true);
     PutTogetherModel asking = new PutTogetherModel(sample.job);
     assertThat(asking.answer().headline()).isEqualTo("74 parts wait for a decision");
-    assertThat(asking.decisionsWait()).isTrue();
+    assertThat(asking.decisionsWait()).isPresent();
     asking.scan(sample.read(sample.tag("pushrod@3EX")));
-    assertThat(asking.decisionsWait()).isFalse();
+    assertThat(asking.decisionsWait()).isEmpty();
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.DECIDE);
   }
