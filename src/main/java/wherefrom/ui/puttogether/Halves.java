@@ -42,7 +42,6 @@ record Halves(
     Optional<Part> held,
     boolean warns,
     boolean asksForPart) {
-  private static final String SCAN_ITS_TAG = "Now scan its tag";
 
   /**
    * What stands on a tag.
@@ -95,15 +94,12 @@ record Halves(
     if (due instanceof FitOutcome.WaitingForPart waiting) {
       return spot(open.state(), waiting.spot(), tapped);
     }
-    if (due instanceof FitOutcome.WaitingForSpot waiting) {
-      return part(open, waiting.part().part(), together.isUntagged());
-    }
     boolean idle = due instanceof FitOutcome.Said && together.mode() == FitMode.SCAN_BOTH;
     return together
         .target()
         .filter(place -> idle)
         .map(Halves::next)
-        .orElseGet(() -> of(open, together.mode(), due));
+        .orElseGet(() -> of(open, together.mode(), due, together.isUntagged()));
   }
 
   /** Nothing is known yet: any part will do, and the next one is named and ringed. */
@@ -116,7 +112,8 @@ record Halves(
   static Halves wanted(EngineJob job, Part named, Optional<Spot> known) {
     Place own = Belonging.of(job.bench(), named).place();
     String home = named.home().brief() + " " + what(named.home());
-    Lines tag = new Lines(SCAN_ITS_TAG, "", home + ", " + named.code(job.engine()).typed());
+    String code = "its tag, " + named.code(job.engine()).typed();
+    Lines tag = new Lines("Scan the " + home, "", code);
     Lines place =
         known
             .map(at -> new Lines(at.brief(), "", "place card"))
@@ -126,10 +123,14 @@ record Halves(
   }
 
   static Halves of(OpenJob open, FitMode mode, FitOutcome due) {
+    return of(open, mode, due, false);
+  }
+
+  private static Halves of(OpenJob open, FitMode mode, FitOutcome due, boolean untagged) {
     EngineJob job = open.state();
     return due.match(
         judged -> nothing(mode),
-        waiting -> part(open, waiting.part().part(), false),
+        waiting -> part(open, waiting.part().part(), untagged),
         waiting -> spot(job, waiting.spot(), Optional.empty()),
         shown -> nothing(mode),
         next -> listed(job, next.place()),
