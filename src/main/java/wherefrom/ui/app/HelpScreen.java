@@ -12,6 +12,7 @@ import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /** What to do now: one picture, three sentences, what UNDO would take back, what was said last. */
@@ -97,7 +98,7 @@ public final class HelpScreen extends Page implements Scannable {
     return new Either(
         room -> {
           boolean upright = room.height() > room.width();
-          double wide = PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM;
+          double wide = PICTURE_MM + 2 * Scale.GAP_MM;
           held.setMinWidth(upright ? 0 : touch.scale().px(wide));
           return upright
               ? Panes.column(touch.scale(), held, rows)

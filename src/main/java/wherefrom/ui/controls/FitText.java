@@ -22,6 +22,9 @@ public final class FitText extends Region {
   /** A width is asked for with fractions of a pixel and given in whole ones. */
   private static final double ROUNDING = 0.9;
 
+  /** A room on whole pixels may be so many lower than what was worked out for it. */
+  private static final double SHORT = 1;
+
   private final Text shown = new Text();
   private final DoubleSupplier largestPx;
   private final DoubleSupplier leastPx;
@@ -122,7 +125,7 @@ public final class FitText extends Region {
 
   /** Whether all the words can stand in a room of this size. */
   public boolean fits(double width, double height) {
-    return height(least(), width) <= height + 0.5;
+    return height(least(), width) <= height + SHORT;
   }
 
   public FitText centred() {
@@ -226,13 +229,13 @@ public final class FitText extends Region {
   /** The size of letters that a room of this size has. */
   double fit(double width, double height) {
     double high = largestForWidth(width);
-    if (height(high, width) <= height + 0.5) {
+    if (height(high, width) <= height + SHORT) {
       return high;
     }
     double low = least();
     for (int step = 0; step < STEPS; step++) {
       double middle = (low + high) / 2;
-      if (height(middle, width) <= height + 0.5) {
+      if (height(middle, width) <= height + SHORT) {
         low = middle;
       } else {
         high = middle;
@@ -249,7 +252,7 @@ public final class FitText extends Region {
       end = Math.max(words.lastIndexOf(' ', end - 1), words.lastIndexOf('\n', end - 1));
       Wrapping begun = new Wrapping(words.substring(0, Math.max(0, end)) + ELLIPSIS, bold);
       broken = begun.broken(least(), width);
-    } while (end > 0 && broken.lines().count() * Wrapping.lineHeight(least()) > height + 0.5);
+    } while (end > 0 && broken.lines().count() * Wrapping.lineHeight(least()) > height + SHORT);
     return broken;
   }
 

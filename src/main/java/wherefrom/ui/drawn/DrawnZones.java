@@ -21,6 +21,7 @@ import wherefrom.engine.Layout;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
 
 /** What a finger hits on a drawing: its zones, each said aloud with what lies in it. */
 final class DrawnZones {
@@ -55,8 +56,13 @@ final class DrawnZones {
     regions.forEach((zone, region) -> lay(region, zone.bounds()));
   }
 
+  /** A zone of which nothing is painted keeps all the room that the drawing has for it. */
   private static void lay(Region region, Bounds box) {
-    Panes.place(region, box.x(), box.y(), box.width(), box.height());
+    if (region instanceof TouchKey) {
+      Panes.place(region, box.x(), box.y(), box.width(), box.height());
+    } else {
+      region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+    }
   }
 
   /** Says anew what is so in them. */

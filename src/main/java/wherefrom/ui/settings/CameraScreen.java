@@ -16,7 +16,7 @@ import wherefrom.ui.controls.TouchKey;
 /** Chooses the camera and shows its picture. */
 public final class CameraScreen extends Page implements LiveCamera.Listener {
   /** What the picture below the list takes at least where that leaves it room. */
-  private static final double BELOW_MM = 37;
+  private static final double BELOW_MM = 40;
 
   private final CameraPane pane;
   private final Pager<Camera> list;
