@@ -58,6 +58,12 @@ class PaperScreenTest {
     in(() -> window.shell.context().navigator().back());
   }
 
+  /** A step of the job, which the pages have to show. */
+  private void change() {
+    sample.job.record(new DecisionMade(sample.part("pushrod@3EX").item(), Decision.REUSE, ""));
+    window.shell.context().navigator().changed();
+  }
+
   private void goOn() {
     List<Runnable> now = List.copyOf(held);
     held.clear();
@@ -73,9 +79,16 @@ class PaperScreenTest {
   }
 
   @Test
-  void pagesThatAreDrawnAnewTakeThePlaceOfThoseBefore() {
+  void pagesThatShowTheLastStepAreNotDrawnAnew() {
     show();
     in(() -> window.shell.context().navigator().changed());
+    assertThat(drawn).singleElement().satisfies(file -> assertThat(file).exists());
+  }
+
+  @Test
+  void pagesThatAreDrawnAnewTakeThePlaceOfThoseBefore() {
+    show();
+    in(this::change);
     assertThat(drawn).hasSize(2);
     assertThat(drawn.get(0)).doesNotExist();
     assertThat(drawn.get(1)).exists();
@@ -88,7 +101,7 @@ class PaperScreenTest {
   void whatIsDrawnTwiceAtATimeLeavesNothing() {
     in(() -> window.workers = held::add);
     show();
-    in(() -> window.shell.context().navigator().changed());
+    in(this::change);
     goOn();
     goOn();
     assertThat(drawn).hasSize(2);
