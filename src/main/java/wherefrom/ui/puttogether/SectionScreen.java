@@ -137,10 +137,11 @@ public final class SectionScreen extends Page {
   }
 
   private void leave(ToFit.FittedBut one) {
+    OnPurpose why = OnPurpose.staying(one.against().get(0).verdict());
     ReasonAsking.ask(
         context,
-        "Why does it stay?",
-        OnPurpose.REASONS,
+        why.question(),
+        why.reasons(),
         words -> {
           model.excuse(one.place(), words);
           told();
