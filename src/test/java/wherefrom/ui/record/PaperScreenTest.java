@@ -12,6 +12,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.files.Outgoing;
+import wherefrom.inspection.Decision;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
