@@ -88,6 +88,58 @@ class KeptLettersTest {
         });
   }
 
+  /** The tag beside the keys names the next part: they mean the one that is just out. */
+  @ParameterizedTest
+  @CsvSource({
+    "small, 150, take-apart-out, 3 EX pushrod",
+    "small, 200, take-apart-out, 3 EX pushrod",
+    "laptop, 200, take-apart-out, 3 EX pushrod",
+    "upright, 100, take-apart-out, 3 EX pushrod",
+    "upright, 150, take-apart-out, 3 EX pushrod",
+    "upright, 200, take-apart-out, 3 EX pushrod",
+    "tablet, 200, take-apart-pivot, 1 IN rocker",
+    "fine, 150, take-apart-pivot, 1 IN rocker"
+  })
+  void theKeySaysWhichPartWouldBeSuspect(String glass, int percent, String shot, String part) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, shot);
+          assertThat(window.targets().stream().map(window::words).map(KeptLettersTest::spaced))
+              .filteredOn(words -> words.startsWith("Suspect"))
+              .containsExactly("Suspect " + part);
+          return 0;
+        });
+  }
+
+  private static String spaced(String words) {
+    return words.replace('\u00a0', ' ');
+  }
+
+  /** What cannot be taken back says so beside the tag, where the sentence has no room. */
+  @ParameterizedTest
+  @CsvSource({"laptop, 150", "small, 200", "upright, 200"})
+  void whatIsTrackedStaysSo(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, "print-track");
+          window.press("All");
+          window.layOut();
+          assertThat(tags(window)).hasSize(1).allMatch(words -> words.contains("It stays so."));
+          return 0;
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, 150", "small, 200", "laptop, 150", "upright, 150", "upright, 200"})
+  void theTagSaysToScanEachPartThatGoes(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          assertThat(tags(window(glass, percent, "shop-put-on")))
+              .containsExactly("Scan each part: measure runout");
+          return 0;
+        });
+  }
+
   /** There is nothing to track as long as nothing is chosen. */
   @Test
   void whatIsChosenCanBeTracked() {

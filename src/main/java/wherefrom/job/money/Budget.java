@@ -11,6 +11,7 @@ import wherefrom.quantity.Money;
  * @param avoided what reuse saves: noted lines, and parts decided for reuse at the prices typed
  * @param planned the lines that hang on open plans, whatever their state
  * @param toBuy what decisions and open plans ask for, at the prices typed, and no line speaks of
+ * @param atLeast whether something of that has no price, so that the total is only the least
  */
 public record Budget(
     Money limit,
@@ -22,7 +23,8 @@ public record Budget(
     Money avoided,
     Money contingency,
     Money planned,
-    Money toBuy) {
+    Money toBuy,
+    boolean atLeast) {
 
   /** What the job costs as decided: quoted, committed and paid, without plans. */
   public Money costs() {
@@ -39,24 +41,14 @@ public record Budget(
     return limit.minus(total());
   }
 
-  /** {@code Total 1250.00 USD passes the budget by 250.00 USD.} */
+  /** {@code Total at least 1250.00 USD is over the budget by at least 250.00 USD.} */
   public String sentence() {
-    return sentence("", "");
-  }
-
-  /** The same where something to buy has no price yet: {@code Total at least 1250.00 USD}. */
-  public String sentenceAtLeast() {
-    return sentence("at least ", "at most ");
+    return atLeast ? sentence("at least ", "at most ") : sentence("", "");
   }
 
   /** The same in few words: {@code 1250.00 USD, 250.00 USD over the budget.} */
   public String brief() {
-    return brief("", "");
-  }
-
-  /** The same where something to buy has no price yet. */
-  public String briefAtLeast() {
-    return brief("At least ", "at most ");
+    return atLeast ? brief("At least ", "at most ") : brief("", "");
   }
 
   private String brief(String least, String most) {

@@ -3,6 +3,7 @@ package wherefrom.job.money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -27,9 +28,10 @@ final class BudgetSums {
   /**
    * The budget line.
    *
-   * @param toBuy what is still to be bought, of which no cost line speaks
+   * @param list what is still to be bought, of which no cost line speaks
    */
-  Budget with(Money toBuy) {
+  Budget with(List<CostItem> list) {
+    Money toBuy = CostForecast.sum(list);
     Map<CostState, Money> sums = new LinkedHashMap<>();
     Set<Integer> open =
         new Planning(job).plans().stream().map(PlannedChange::number).collect(Collectors.toSet());
@@ -57,7 +59,8 @@ final class BudgetSums {
         sums.getOrDefault(CostState.AVOIDED, Money.ZERO).plus(foreseen.avoided()),
         percent(costs, set),
         planned,
-        toBuy);
+        toBuy,
+        list.stream().anyMatch(item -> !item.priced()));
   }
 
   /** Rounded half up to the currency's smallest coin. */

@@ -76,6 +76,22 @@ final class CostForecast {
         && !isAmong(spokenOf(line -> line.state() != CostState.AVOIDED), item.what(), item.thing());
   }
 
+  /** What of this adds nothing to the total, and why: {@code already in the plan}. */
+  Map<Article, String> counted(List<CostItem> items) {
+    Map<Article, Integer> standing =
+        toBuy(List.of()).stream().collect(Collectors.toMap(CostItem::what, CostItem::pieces, Integer::sum));
+    Set<Article> spokenOf = spokenOf(line -> line.state() != CostState.AVOIDED);
+    Map<Article, String> counted = new TreeMap<>();
+    for (CostItem item : items) {
+      if (isAmong(spokenOf, item.what(), item.thing())) {
+        counted.put(item.what(), "already in the costs");
+      } else if (standing.getOrDefault(item.what(), 0) >= item.pieces()) {
+        counted.put(item.what(), "already in the plan");
+      }
+    }
+    return counted;
+  }
+
   private Set<Article> spokenOf(Predicate<CostLine> counts) {
     return entries.lines().stream()
         .filter(counts)

@@ -206,7 +206,7 @@ public final class MoneyBook {
 
   /** The budget line as it is now. */
   public Budget budget() {
-    return new BudgetSums(job).with(CostForecast.sum(toBuy()));
+    return new BudgetSums(job).with(toBuy());
   }
 
   /**
@@ -226,13 +226,13 @@ public final class MoneyBook {
     CostList list = CostList.of(job.state()).with(consequences);
     List<CostItem> items = list.items(prices());
     CostForecast foreseen = new CostForecast(job);
-    boolean atLeast = items.stream().anyMatch(foreseen::isUncounted);
     return new PlanCost(
         items,
         list.perhaps(prices()),
         CostForecast.sum(items),
-        atLeast,
-        new BudgetSums(job).with(CostForecast.sum(foreseen.toBuy(consequences))));
+        items.stream().anyMatch(foreseen::isUncounted),
+        foreseen.counted(items),
+        new BudgetSums(job).with(foreseen.toBuy(consequences)));
   }
 
   /** What decisions, changes and open plans ask for and no cost line speaks of. */

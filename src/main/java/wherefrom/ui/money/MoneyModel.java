@@ -113,7 +113,7 @@ final class MoneyModel {
     if (!isBegun()) {
       return NO_AMOUNT;
     }
-    return unpriced().isEmpty() ? budget().sentence() : budget().sentenceAtLeast();
+    return budget().sentence();
   }
 
   /** The same in few words. */
@@ -121,7 +121,7 @@ final class MoneyModel {
     if (!isBegun()) {
       return NO_AMOUNT;
     }
-    return unpriced().isEmpty() ? budget().brief() : budget().briefAtLeast();
+    return budget().brief();
   }
 
   /** What is decided or planned to be bought and counts nothing yet, as no price is typed. */

@@ -68,7 +68,7 @@ public final class WhatIfScreen extends Page {
     } else {
       PlanCost effect = model.effect(chosen.get());
       words.setWords(touch().brief(effect.total(), effect.briefTotal()));
-      effect.lines().forEach(item -> lines.add(row("+", item, "")));
+      effect.lines().forEach(item -> lines.add(row(item, effect)));
       effect.perhaps().forEach(item -> lines.add(row("Perhaps ", item, ", if its check fails")));
       if (lines.isEmpty()) {
         lines.add(
@@ -81,8 +81,17 @@ public final class WhatIfScreen extends Page {
     rows.refill(lines);
   }
 
+  /** What is counted already adds nothing: no plus, and it says so. */
+  private Region row(CostItem item, PlanCost effect) {
+    String counted = effect.counted().getOrDefault(item.what(), "");
+    return counted.isEmpty() ? row("+", item, "") : row("", item, counted, "");
+  }
+
   private Region row(String sign, CostItem item, String more) {
-    String amount = item.priced() ? model.text(item.amount()) : "no price typed";
+    return row(sign, item, item.priced() ? model.text(item.amount()) : "no price typed", more);
+  }
+
+  private Region row(String sign, CostItem item, String amount, String more) {
     return ListRow.plain(
         context.touch(),
         sign + item.pieces() + " " + item.what().words() + ": " + amount,

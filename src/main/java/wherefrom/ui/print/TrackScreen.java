@@ -38,7 +38,13 @@ public final class TrackScreen extends Page {
             context,
             new KeyRow.Act("Recommended", () -> turnOn(PartKind.recommended())),
             new KeyRow.Act("All", () -> turnOn(PartKind.all())));
-    foot = new Foot(context, context.touch().tag("Track them", "", this::track), keys);
+    foot =
+        new Foot(
+            context,
+            context
+                .touch()
+                .tag("Track them", context.touch().brief("", "It stays so."), this::track),
+            keys);
     VBox view = Panes.column(context.scale(), grid, foot);
     if (!context.touch().isLarge()) {
       view.getChildren().add(0, total);

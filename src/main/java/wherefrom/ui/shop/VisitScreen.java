@@ -64,7 +64,10 @@ public final class VisitScreen extends Page implements Scannable {
     } else if (work.isEmpty()) {
       want.setWords("What is wanted?", "");
     } else {
-      want.setWords("To " + work, touch().brief("press for other work", ""));
+      // With large letters the sentence above has no room beside what came of the last scan.
+      want.setWords(
+          touch().brief("To " + work, "Scan each part: " + work),
+          touch().brief("press for other work", ""));
     }
     foot.offerTag(!model.checkingIn() || next.isPresent());
     keys.setActs(model.checkingIn() ? checkingIn() : puttingOn());

@@ -41,22 +41,24 @@ final class NextView extends Region {
   private final EngineView engine;
   private final Tiles plain;
   private final Tiles named;
+  private final Tiles inOneLine;
   private final FitText way;
   private final OutPanel panel;
   private Optional<Region> shape = Optional.empty();
   private boolean out;
 
   /**
-   * @param plain the keys in few words
-   * @param named the same keys with the part that they mean, for where they have room
+   * @param keys three times: in few words; with the part that each means, for where they have room;
+   *     the few words unbroken, for where they are no higher so
    */
-  NextView(Touch touch, TagKey tag, EngineView engine, Tiles plain, Tiles named) {
+  NextView(Touch touch, TagKey tag, EngineView engine, List<Tiles> keys) {
     this.touch = touch;
     this.gap = touch.scale().gap();
     this.tag = tag;
     this.engine = engine;
-    this.plain = plain;
-    this.named = named;
+    plain = keys.get(0);
+    named = keys.get(1);
+    inOneLine = keys.get(2);
     panel = new OutPanel(touch);
     place = touch.verdict("").tight();
     what = touch.heading("");
@@ -110,7 +112,7 @@ final class NextView extends Region {
 
   private void fill(Region... large) {
     // The drawing's many zones come last when a key leads from one to the next.
-    List<Region> shown = new ArrayList<>(List.of(tag, plain, named));
+    List<Region> shown = new ArrayList<>(List.of(tag, plain, named, inOneLine));
     shown.addAll(out ? List.of(panel) : List.of(place, what, mark));
     shown.add(way);
     shown.addAll(List.of(large));
@@ -159,7 +161,7 @@ final class NextView extends Region {
     // Narrow as it is beside the camera, the tag has a row of its own.
     boolean below = isStacked() || (width > 0 && width < touch.scale().px(NARROW_MM));
     double tagHigh = below ? tag.minHeight(width) + gap : 0;
-    return head + tagHigh + engine.minHeight(width) + plain.minHeight(width) + 2 * gap;
+    return head + tagHigh + engine.minHeight(width) + few(width).minHeight(width) + 2 * gap;
   }
 
   /** With large letters the tag names the part alone: the head is for what came out. */
@@ -191,9 +193,17 @@ final class NextView extends Region {
     middle(top, getHeight() - low - gap - top);
   }
 
+  /** The keys in few words: unbroken, where the others are as high. */
+  private Tiles few(double width) {
+    boolean any = !inOneLine.getChildrenUnmodifiable().isEmpty();
+    boolean fits = any && inOneLine.minWidth(-1) <= width;
+    return fits && inOneLine.minHeight(width) <= plain.minHeight(width) ? inOneLine : plain;
+  }
+
   /** The keys with the part's name, where they and the drawing have room. */
   private Tiles keys(double width, double tagHigh) {
-    double low = plain.minHeight(width);
+    Tiles few = few(width);
+    double low = few.minHeight(width);
     double high = named.minHeight(width);
     double others = headHeight() + (isStacked() ? tagHigh + gap : 0) + 2 * gap;
     double rest = getHeight() - others;
@@ -202,9 +212,9 @@ final class NextView extends Region {
     boolean room = any && near && engine.minHeight(width) + high <= rest;
     // The names are worth less than the drawing.
     boolean names = room && (isDrawn(rest - high) || !isDrawn(rest - low));
-    named.setVisible(names);
-    plain.setVisible(!names);
-    return names ? named : plain;
+    Tiles shown = names ? named : few;
+    List.of(plain, named, inOneLine).forEach(keys -> keys.setVisible(keys == shown));
+    return shown;
   }
 
   private boolean isDrawn(double high) {

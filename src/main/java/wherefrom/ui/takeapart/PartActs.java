@@ -109,10 +109,23 @@ final class PartActs {
   /** What has no key of its own. */
   void more() {
     List<Choice<Runnable>> more = new ArrayList<>();
+    if (NextView.isNamedOnTag(context.touch())) {
+      more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
+    }
+    more(more);
+  }
+
+  /** The same where the part has but one key. */
+  void moreOfPart() {
+    String part = model.subject().map(one -> model.name(one).inLine()).orElse("the part");
+    List<Choice<Runnable>> more = new ArrayList<>();
+    more.add(new Choice<>(this::photo, "Photo", "of " + part));
+    more.add(new Choice<>(this::note, "Note", "on " + part));
+    more(more);
+  }
+
+  private void more(List<Choice<Runnable>> more) {
     if (context.touch().isLarge()) {
-      if (NextView.isNamedOnTag(context.touch())) {
-        more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
-      }
       more.add(new Choice<>(this::sources, "Cautions", "what can hurt at this step"));
       more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
     }

@@ -38,6 +38,20 @@ final class StepKeys {
     return ofPart(part.isEmpty() ? "" : " " + part.replaceFirst(" ", "\u00a0"), lead);
   }
 
+  /**
+   * One key for the part, where there is room for no more: which part it means is worth more than
+   * keys for all that can be said of it. The others stand under More.
+   *
+   * @param part {@code 1 IN rocker}
+   * @param broken whether the words may go on in a second line
+   */
+  List<TouchKey> brief(String part, Optional<BigPartRecord> lead, boolean broken) {
+    List<TouchKey> keys = new ArrayList<>();
+    String means = part.replace(' ', '\u00a0');
+    keys.add(touch.key("Suspect" + (broken ? " " : "\u00a0") + means, acts::suspect).tight());
+    return besides(keys, lead, acts::moreOfPart);
+  }
+
   private List<TouchKey> ofPart(String means, Optional<BigPartRecord> lead) {
     List<TouchKey> keys = new ArrayList<>();
     keys.add(touch.key("Suspect" + means, acts::suspect).tight());
@@ -45,6 +59,10 @@ final class StepKeys {
       keys.add(touch.key("Photo" + means, acts::photo).tight());
     }
     keys.add(touch.key("Note" + means, acts::note).tight());
+    return besides(keys, lead, acts::more);
+  }
+
+  private List<TouchKey> besides(List<TouchKey> keys, Optional<BigPartRecord> lead, Runnable more) {
     if (!touch.isLarge() && lead.isPresent()) {
       keys.add(touch.key("Later: " + lead.get().words(), () -> bigParts.pass(lead.get())));
       keys.add(touch.key("New bag", () -> bigParts.bag(lead.get())));
@@ -52,7 +70,7 @@ final class StepKeys {
       keys.add(touch.key("Type code", acts::typeCode));
       keys.add(touch.key("Cautions", acts::sources));
     }
-    keys.add(touch.key("More", acts::more));
+    keys.add(touch.key("More", more));
     return keys;
   }
 

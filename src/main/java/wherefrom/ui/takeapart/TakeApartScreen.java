@@ -45,6 +45,7 @@ public final class TakeApartScreen extends Page implements Watching {
   private final StepKeys stepKeys;
   private final Tiles plain;
   private final Tiles named;
+  private final Tiles inOneLine;
   private final AnswerCard card;
   private final EnginePages pages;
   private final EngineView engine;
@@ -68,8 +69,9 @@ public final class TakeApartScreen extends Page implements Watching {
     engine = pages.view();
     plain = Tiles.row(context.scale());
     named = Tiles.row(context.scale());
+    inOneLine = Tiles.row(context.scale());
     tag = touch.tag("It is out", "or scan its tag", this::press);
-    next = new NextView(touch, tag, engine, plain, named);
+    next = new NextView(touch, tag, engine, List.of(plain, named, inOneLine));
     lay(view);
   }
 
@@ -82,7 +84,12 @@ public final class TakeApartScreen extends Page implements Watching {
   private void keys(Optional<BigPartRecord> lead) {
     boolean out = model.out().isPresent();
     String part = model.subject().map(one -> model.name(one).brief()).orElse("");
-    plain.setCells(lead.filter(big -> !out).map(stepKeys::of).orElse(stepKeys.plain(lead)), MOST);
+    inOneLine.setCells(out ? stepKeys.brief(part, lead, false) : List.of(), MOST);
+    if (out) {
+      plain.setCells(stepKeys.brief(part, lead, true), MOST);
+    } else {
+      plain.setCells(lead.map(stepKeys::of).orElseGet(() -> stepKeys.plain(lead)), MOST);
+    }
     named.setCells(lead.isPresent() && !out ? List.of() : stepKeys.named(part, lead), MOST);
   }
 

@@ -69,6 +69,35 @@ class OneCostListTest {
     assertThat(money.effect(both).withIt().toBuy()).isEqualTo(Money.ofCents(32200));
   }
 
+  /** The total is the job's: what it lacks a price for counts whatever is asked about. */
+  @Test
+  void theTotalWithAChangeIsTheLeastWhereTheJobBuysSomethingWithoutAPrice() {
+    money.setBudget("100", 0, "USD");
+    planning.plan(Change.at(ChangeKind.DECK_MILLED, "right"));
+    effect(ChangeKind.HEAD_MILLED, "left")
+        .lines()
+        .forEach(item -> money.setPrice(item.what(), "46"));
+    PlanCost cost = effect(ChangeKind.HEAD_MILLED, "left");
+    assertThat(cost.atLeast()).isFalse();
+    assertThat(cost.total()).startsWith("Total at least ");
+    assertThat(cost.briefTotal()).startsWith("At least ");
+    assertThat(money.budget().sentence()).startsWith("Total at least ");
+  }
+
+  @Test
+  void whatIsPlannedAlreadyOrInACostLineAddsNothingAndSaysSo() {
+    assertThat(effect(ChangeKind.HEAD_MILLED, "left").counted()).isEmpty();
+    planning.plan(Change.at(ChangeKind.HEAD_MILLED, "left"));
+    money.note(0, "head milled", "", CostState.QUOTED, "90", 0, "");
+    PlanCost again = effect(ChangeKind.HEAD_MILLED, "left");
+    assertThat(again.withIt()).isEqualTo(money.budget());
+    assertThat(again.counted())
+        .containsEntry(Article.read("head gaskets"), "already in the plan")
+        .containsEntry(Article.read("head milled"), "already in the costs");
+    PlanCost other = effect(ChangeKind.HEAD_MILLED, "right");
+    assertThat(other.counted()).doesNotContainKey(Article.read("head gaskets"));
+  }
+
   @Test
   void aHeadAndADeckMilledOnOneBankTakeOneGasketAndBothBanksTakeTwo() {
     planning.plan(Change.at(ChangeKind.HEAD_MILLED, "left"));

@@ -145,7 +145,8 @@ class PlanBookTest {
     List<CostItem> without = effects.lines().stream().filter(line -> !line.priced()).toList();
     PlanEffects unpriced =
         new PlanEffects(
-            new PlanCost(without, cost.perhaps(), cost.sum(), cost.atLeast(), cost.withIt()),
+            new PlanCost(
+                without, cost.perhaps(), cost.sum(), cost.atLeast(), cost.counted(), cost.withIt()),
             List.of());
     assertThat(unpriced.sumWords()).isEqualTo("2 without a price");
     assertThat(effects.checks())
