@@ -102,7 +102,7 @@ class RollerCamTest {
     money.setPrice(Article.read("roller cam"), "300");
     // 160 + 16 · 40 + 300
     assertThat(money.effect(of(ChangeKind.FLAT_TO_ROLLER)).sentence())
-        .endsWith("Total 1100.00 EUR is over the budget by 100.00 EUR.");
+        .endsWith("Total at least 1100.00 EUR is over the budget by at least 100.00 EUR.");
   }
 
   @Test

@@ -77,19 +77,25 @@ final class CostForecast {
   }
 
   /** What of this adds nothing to the total, and why: {@code already in the plan}. */
-  Map<Article, String> counted(List<CostItem> items) {
-    Map<Article, Integer> standing =
-        toBuy(List.of()).stream().collect(Collectors.toMap(CostItem::what, CostItem::pieces, Integer::sum));
+  Map<Article, String> counted(List<CostItem> items, List<Consequence> more) {
+    Map<Article, Integer> before = pieces(toBuy(List.of()));
+    Map<Article, Integer> after = pieces(toBuy(more));
     Set<Article> spokenOf = spokenOf(line -> line.state() != CostState.AVOIDED);
     Map<Article, String> counted = new TreeMap<>();
     for (CostItem item : items) {
       if (isAmong(spokenOf, item.what(), item.thing())) {
         counted.put(item.what(), "already in the costs");
-      } else if (standing.getOrDefault(item.what(), 0) >= item.pieces()) {
+      } else if (before.containsKey(item.what())
+          && after.getOrDefault(item.what(), 0).equals(before.get(item.what()))) {
         counted.put(item.what(), "already in the plan");
       }
     }
     return counted;
+  }
+
+  private static Map<Article, Integer> pieces(List<CostItem> items) {
+    return items.stream()
+        .collect(Collectors.toMap(CostItem::what, CostItem::pieces, Integer::sum));
   }
 
   private Set<Article> spokenOf(Predicate<CostLine> counts) {

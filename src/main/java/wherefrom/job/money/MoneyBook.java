@@ -231,7 +231,7 @@ public final class MoneyBook {
         list.perhaps(prices()),
         CostForecast.sum(items),
         items.stream().anyMatch(foreseen::isUncounted),
-        foreseen.counted(items),
+        foreseen.counted(items, consequences),
         new BudgetSums(job).with(foreseen.toBuy(consequences)));
   }
 

@@ -238,7 +238,7 @@ public final class RecordTables {
               "Budget",
               "",
               budget.text(budget.limit()),
-              budget.sentence()));
+              budget.brief()));
     }
     return new RecordSection(
         RecordTable.MONEY, List.of("what", "state", "amount", "note"), rows, "No cost was noted.");

@@ -153,12 +153,12 @@ class ShopAndMoneyTest {
     assertThat(effect.sentence())
         .isEqualTo(
             "+16 lifters, +1 cam. If a check fails: 16 valve springs (no price typed), 16 pushrods"
-                + " (no price typed), 16 screw-in rocker studs (no price typed). Total 360.00 EUR;"
-                + " 140.00 EUR left.");
+                + " (no price typed), 16 screw-in rocker studs (no price typed). Total at least"
+                + " 360.00 EUR; at most 140.00 EUR left.");
     money.note(0, "boring", "", CostState.QUOTED, "150.01", 0, "");
     // (100 + 150.01 + 200) · 1.2 = 540.012, in cents 540.01.
     assertThat(money.effect(Change.of(ChangeKind.NEW_FLAT_CAM)).sentence())
-        .endsWith("Total 540.01 EUR is over the budget by 40.01 EUR.");
+        .endsWith("Total at least 540.01 EUR is over the budget by at least 40.01 EUR.");
   }
 
   @Test
