@@ -83,7 +83,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String title() {
-    return context.touch().brief(model.title(), model.briefTitle());
+    return context.touch().isLarge() ? BenchTitle.brief(model).title() : model.title();
   }
 
   @Override
@@ -282,11 +282,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    if (!context.touch().isLarge()) {
-      return model.aside();
-    }
-    boolean washing = model.mode() == BenchMapModel.Mode.WASH;
-    return washing ? "" : model.briefAside().isEmpty() ? model.aside() : model.briefAside();
+    return context.touch().isLarge() ? BenchTitle.brief(model).aside() : model.aside();
   }
 
   @Override
