@@ -49,6 +49,22 @@ class LargeLettersTest {
     assertThat(words(Glass.UPRIGHT, 200, "job-home-stop")).contains("3 EX pushrod, at 5 EX");
   }
 
+  /** The letters alone do not choose the few words: large glass has room for all. */
+  @Test
+  void largeGlassTellsAll() {
+    assertThat(words(Glass.LAPTOP, 150, "settings-scanner"))
+        .contains("need nothing set")
+        .contains("No prefix is set.");
+    assertThat(words(Glass.LAPTOP, 150, "new-job")).contains("V8, odd and even banks", "inches");
+  }
+
+  /** One row of nineteen on a page is eighteen presses away from the last. */
+  @Test
+  void severalFieldsOfAnEngineStandOnAPage() {
+    assertThat(words(Glass.SMALL, 200, "engine")).contains("Title: V8", "File name: v8-odd-even");
+    assertThat(words(Glass.UPRIGHT, 200, "engine")).contains("Title: V8", "File name: v8-odd-even");
+  }
+
   /** Nothing is marked any more. */
   @Test
   void helpSaysWhatFollowsWhereAllPartsAreOut() {
