@@ -58,13 +58,6 @@ class LargeLettersTest {
     assertThat(words(Glass.LAPTOP, 150, "new-job")).contains("V8, odd and even banks", "inches");
   }
 
-  /** One row of nineteen on a page is eighteen presses away from the last. */
-  @Test
-  void severalFieldsOfAnEngineStandOnAPage() {
-    assertThat(words(Glass.SMALL, 200, "engine")).contains("Title: V8", "File name: v8-odd-even");
-    assertThat(words(Glass.UPRIGHT, 200, "engine")).contains("Title: V8", "File name: v8-odd-even");
-  }
-
   /** Nothing is marked any more. */
   @Test
   void helpSaysWhatFollowsWhereAllPartsAreOut() {

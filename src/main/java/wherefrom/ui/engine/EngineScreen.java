@@ -63,17 +63,14 @@ public final class EngineScreen extends Page {
     refresh();
   }
 
-  /**
-   * What is wrong has room in its row, but for large letters: it is said where it is put right. So
-   * that several rows stand on a page, those have heading and value in one line.
-   */
+  /** What is wrong has room in its row, but for large letters: it is said where it is put right. */
   private Region row(LayoutFields.Row row) {
-    if (context.touch().isLarge()) {
-      List<String> wrong = row.faults().isEmpty() ? List.of() : List.of("Not right yet.");
-      return ListRow.key(context.touch(), row.inLine(), wrong, () -> edit(row));
-    }
     List<String> lines = new ArrayList<>(List.of(row.value()));
-    row.faults().forEach(fault -> lines.add(notYet(fault)));
+    if (context.touch().isLarge() && !row.faults().isEmpty()) {
+      lines.add("Not right yet.");
+    } else {
+      row.faults().forEach(fault -> lines.add(notYet(fault)));
+    }
     return ListRow.key(context.touch(), row.heading(), lines, () -> edit(row));
   }
 

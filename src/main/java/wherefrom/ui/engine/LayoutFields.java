@@ -44,32 +44,6 @@ final class LayoutFields {
     Row {
       faults = List.copyOf(faults);
     }
-
-    /** In one line of large letters: {@code Cylinders, odd: 1 3 5 7}. */
-    String inLine() {
-      return brief() + ": " + value;
-    }
-
-    private String brief() {
-      return switch (what) {
-        case NAME -> "File name";
-        case VEE -> "Bank angle";
-        case BANK_NAME -> bank == 0 ? "Left bank" : "Right bank";
-        case CYLINDERS, VALVES -> heading.replace(" front to rear", "").replace(" bank", "");
-        case MAINS -> "Mains";
-        case THRUST_MAIN -> "Thrust main";
-        case MAIN_CAPS -> "Mains held by";
-        case TITLE,
-            ARRANGEMENT,
-            LEADING_BANK,
-            FIRING_ORDER,
-            ROD_JOURNALS,
-            CAM_BEARINGS,
-            LIFTERS,
-            ROCKERS ->
-            heading;
-      };
-    }
   }
 
   private final Layout layout;
