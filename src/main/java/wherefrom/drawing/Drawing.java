@@ -81,4 +81,24 @@ public record Drawing(
   public Optional<PartFigure> find(Place place) {
     return parts.stream().filter(figure -> figure.place().equals(place)).findFirst();
   }
+
+  /**
+   * The numbers that a ring reaches and nothing else lies on: they are to be drawn above it.
+   *
+   * @param pointing rings, arrows and octagons
+   */
+  public List<Shape> numbersUnder(List<Shape> pointing) {
+    return words.stream()
+        .filter(word -> word.role() == Role.NUMBER)
+        .filter(word -> pointing.stream().anyMatch(shape -> isOn(shape, word)))
+        .filter(
+            word ->
+                pointing.stream()
+                    .noneMatch(shape -> !(shape instanceof Shape.Disc) && isOn(shape, word)))
+        .toList();
+  }
+
+  private static boolean isOn(Shape shape, Shape word) {
+    return shape.bounds().gapTo(word.bounds()) < 0;
+  }
 }

@@ -2,6 +2,8 @@ package wherefrom.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.engine.Spot;
+import wherefrom.parts.Home;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 
@@ -122,7 +124,7 @@ final class HoldWording {
     if (!left.isAtHome()) {
       left.part().ifPresent(part -> facts.add(new Fact("From", names.place(part.home()))));
     }
-    left.spot().ifPresent(spot -> facts.add(new Fact("Here", spot.brief())));
+    left.spot().ifPresent(spot -> facts.add(new Fact("Here", here(left, spot))));
     if (left.isSettled()) {
       if (left.isAtHome()) {
         facts.add(new Fact("Since then", "settled"));
@@ -143,5 +145,13 @@ final class HoldWording {
             ? CodeVerdict.WrongEngine.ADVICE
             : "Put it aside and take its tag off. Scan the right part, or undo the scan.";
     return VerdictWords.of(facts, left.sentence(), left.sentence(), advice, WayOut.SCAN_RIGHT_PART);
+  }
+
+  /** At a valve four parts live: whichever was stopped at home is named with it. */
+  private static String here(LeftStanding left, Spot spot) {
+    return left.part()
+        .filter(part -> left.isAtHome() && part.kind().home() == Home.VALVE)
+        .map(part -> spot.brief() + " " + part.kind().word())
+        .orElse(spot.brief());
   }
 }

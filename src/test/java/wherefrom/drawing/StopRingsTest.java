@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,5 +59,21 @@ class StopRingsTest {
     assertThat(drawn.words())
         .filteredOn(shape -> shape.role() == Role.NUMBER)
         .allSatisfy(number -> assertThat(octagon.gapTo(number.bounds())).isNotNegative());
+  }
+
+  /** A small drawing has no room for the ring beside the number: the number lies above it then. */
+  @Test
+  void aNumberThatARingReachesIsToBeDrawnAboveIt() {
+    Place place = Place.find("pushrod@3EX").orElseThrow();
+    EngineGeometry at =
+        EngineGeometry.of(
+            V8, View.ABOVE, new Bounds(0, 0, 430, 210), Glass.screen(4.7, 1), BelowPanRail.NONE);
+    Drawing drawn = EngineAbove.of(at, Asked.of(Set.of(place.kind())));
+    List<Shape> ring = drawn.find(place).orElseThrow().pointer().here(drawn.glass());
+    assertThat(drawn.numbersUnder(ring))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Shape.Words.class, number -> assertThat(number.text()).isEqualTo("3"));
+    assertThat(drawn.numbersUnder(List.of())).isEmpty();
   }
 }

@@ -206,7 +206,7 @@ class EveryVerdictSaysTest {
   void aStopThatIsSettledSaysSo() {
     VerdictWords words = settledAtHome().words(NAMES);
     assertThat(words.lines())
-        .containsExactly("Stopped: not cleared", "Here: 3 EX", "Since then: settled");
+        .containsExactly("Stopped: not cleared", "Here: 3 EX pushrod", "Since then: settled");
     assertThat(words.small())
         .isEqualTo("What stood against it is settled since. It said: It is off for washing.");
   }

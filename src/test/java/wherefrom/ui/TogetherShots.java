@@ -162,6 +162,7 @@ final class TogetherShots {
   private static List<Shot> moreStops() {
     return List.of(
         together("together-stop-held", TogetherShots::failed),
+        together("together-stop-held-reason", TogetherShots::failedOnPurpose),
         together("together-stop-end", TogetherShots::turned),
         together("together-stop-kind", TogetherShots::kind),
         together(
@@ -291,6 +292,14 @@ final class TogetherShots {
   private static void failed(SampleWindow window, SampleJob sample) {
     look(sample, Look.SUSPECT);
     pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  private static void failedOnPurpose(SampleWindow window, SampleJob sample) {
+    failed(window, sample);
+    window.shell.context().navigator().changed();
+    window.layOut();
+    window.press(isLarge(window) ? "On purpose" : "Fit it here on purpose");
+    window.press("until a new one comes");
   }
 
   private static void turned(SampleWindow window, SampleJob sample) {

@@ -113,11 +113,12 @@ final class PhoneTogether {
     if (!together.canFitOnPurpose()) {
       return due();
     }
+    OnPurpose why = OnPurpose.of(together.stop().orElseThrow());
     List<PhoneKey> reasons = new ArrayList<>();
-    OnPurpose.REASONS.usual().forEach(reason -> reasons.add(reasonKey(reason, reason)));
-    reasons.add(reasonKey("", OnPurpose.REASONS.own()));
+    why.reasons().usual().forEach(reason -> reasons.add(reasonKey(reason, reason)));
+    reasons.add(reasonKey("", why.reasons().own()));
     reasons.add(PhoneKey.of(PhoneDeed.DUE, "Back"));
-    return PhoneView.choice("Why does it go here?", reasons);
+    return PhoneView.choice(why.question(), reasons);
   }
 
   /** Where it comes with no reason, the phone asks for words. */

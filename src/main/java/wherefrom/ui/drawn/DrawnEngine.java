@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
@@ -23,6 +24,7 @@ import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.PlacedMark;
+import wherefrom.drawing.Shape;
 import wherefrom.drawing.Sign;
 import wherefrom.drawing.StopRings;
 import wherefrom.drawing.Target;
@@ -264,14 +266,12 @@ public final class DrawnEngine extends Region {
   }
 
   private void point(Drawing drawn) {
-    here.getChildren().clear();
+    List<Shape> rings = new ArrayList<>(StopRings.of(drawn, wrong, right));
     for (Place place : pointing ? pointed : Set.<Place>of()) {
-      drawn
-          .find(place)
-          .map(figure -> figure.pointer().here(drawn.glass()))
-          .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
+      drawn.find(place).ifPresent(it -> rings.addAll(it.pointer().here(drawn.glass())));
     }
-    here.getChildren().addAll(ShapeNodes.of(StopRings.of(drawn, wrong, right)));
+    here.getChildren().setAll(ShapeNodes.of(rings));
+    NumbersAbove.show(here, words, drawn, rings);
     keepLettersFree(drawn);
   }
 
@@ -286,7 +286,7 @@ public final class DrawnEngine extends Region {
   }
 
   private void zones(Drawing drawn) {
-    List<javafx.scene.Node> children = new ArrayList<>(List.of(picture));
+    List<Node> children = new ArrayList<>(List.of(picture));
     zones.ifPresent(made -> children.addAll(made.of(drawn, live)));
     getChildren().setAll(children);
     words(drawn);

@@ -230,7 +230,10 @@ final class PutTogetherModel {
 
   /** The place that is ringed. */
   Optional<Place> here() {
-    return dueHalves().here(telling.standing().answer(), mode());
+    return telling
+        .standing()
+        .onPurpose()
+        .or(() -> dueHalves().here(telling.standing().answer(), mode()));
   }
 
   /** The halves of what is due, whatever else is told beside it. */
@@ -250,7 +253,7 @@ final class PutTogetherModel {
       trouble = "";
       unkept = Optional.empty();
       telling.asksNoMore();
-      Optional<Place> held = here();
+      Optional<Place> held = dueHalves().here(telling.standing().answer(), mode());
       FitOutcome step = deed.get();
       wanted.after(step, mode());
       Optional<Cue> cue = show(step);

@@ -74,6 +74,8 @@ public final class SectionScreen extends Page {
     open.forEach(place -> lines.add(row(place)));
     boolean settled = open.isEmpty() && against.isEmpty();
     if (settled) {
+      // With large letters a page holds one row: what is still open is not the one left over.
+      checks().ifPresent(lines::add);
       lines.add(
           ListRow.told(
               context.touch(),
@@ -81,7 +83,6 @@ public final class SectionScreen extends Page {
               closed
                   ? "The section is finished."
                   : "Or left empty for a reason. Look it over, then finish the section."));
-      checks().ifPresent(lines::add);
     }
     rows.refill(lines);
     String left = settled ? "" : MissingModel.count(open.size(), against.size());
@@ -136,10 +137,11 @@ public final class SectionScreen extends Page {
   }
 
   private void leave(ToFit.FittedBut one) {
+    OnPurpose why = OnPurpose.staying(one.against().get(0).verdict());
     ReasonAsking.ask(
         context,
-        "Why does it stay?",
-        OnPurpose.REASONS,
+        why.question(),
+        why.reasons(),
         words -> {
           model.excuse(one.place(), words);
           told();

@@ -40,6 +40,9 @@ import wherefrom.ui.drawn.PartStates;
 final class StopPicture implements VerdictVisitor<Optional<Region>> {
   private static final double MOST_TEXT = 1.2;
 
+  /** Two parts side by side are specks in less, without the words below them. */
+  private static final double LEAST_PAIR_MM = 38;
+
   private final Touch touch;
   private final EngineJob job;
   private final Layout layout;
@@ -59,7 +62,9 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
 
   /** Whether a room is large enough for a picture: a whole engine leaves one that is too small. */
   static boolean fits(Region picture, double width, double height) {
-    return !(picture instanceof EngineView engine) || engine.hasRoom(width, height);
+    return picture instanceof EngineView engine
+        ? engine.hasRoom(width, height)
+        : width >= picture.minWidth(-1);
   }
 
   private Drawn drawn() {
@@ -84,7 +89,10 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   private Optional<Region> pair(KindPair.Side wrong, KindPair.Side right) {
-    return shown(drawn().pair(wrong, right), states, Set.of(), Set.of());
+    Optional<Region> both = shown(drawn().pair(wrong, right), states, Set.of(), Set.of());
+    double least = touch.scale().px(LEAST_PAIR_MM) * touch.scale().textFactor();
+    both.ifPresent(shown -> shown.setMinWidth(least));
+    return both;
   }
 
   private Optional<Region> engine(PartKind kind, Set<Place> wrong, Set<Place> right) {

@@ -181,7 +181,7 @@ final class StopView extends Region {
   }
 
   private double apart() {
-    return touch.scale().px(Scale.DANGER_GAP_MM);
+    return Math.ceil(touch.scale().px(Scale.DANGER_GAP_MM));
   }
 
   private double keysHigh(double width) {
@@ -232,7 +232,7 @@ final class StopView extends Region {
 
   /** What the keys have of a row in which UNDO is, from which they keep apart. */
   private double rowWidth(double width) {
-    return width - corner.get().getWidth() - apart();
+    return Math.floor(width - corner.get().getWidth() - apart());
   }
 
   private void layBeside(double top) {

@@ -177,7 +177,10 @@ final class StopWays implements WaysOut {
 
   @Override
   public void chooseReason() {
-    ReasonAsking.ask(context, "Why does it go here?", OnPurpose.REASONS, this::chosen);
+    model
+        .stop()
+        .map(OnPurpose::of)
+        .ifPresent(why -> ReasonAsking.ask(context, why.question(), why.reasons(), this::chosen));
   }
 
   private void chosen(String words) {

@@ -45,6 +45,11 @@ record ToldFit(
     return new ToldFit(answer, right, place, place.flatMap(job::findFitted), place.map(job::state));
   }
 
+  /** Where a part was put in on purpose. */
+  Optional<Place> onPurpose() {
+    return right.isPresent() ? Optional.empty() : place;
+  }
+
   /** Whether the fit that it tells of, if any, is so yet. */
   boolean isSo(EngineJob job) {
     return place.flatMap(job::findFitted).equals(fitted) && place.map(job::state).equals(state);

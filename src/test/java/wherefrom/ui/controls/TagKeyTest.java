@@ -29,6 +29,8 @@ class TagKeyTest {
                 .toExternalForm());
     tag.relocate(24, 24);
     tag.setPrefWidth(514);
+    // As a screen does, in whole pixels.
+    tag.setPrefHeight(Math.ceil(tag.minHeight(514)));
     root.applyCss();
     root.layout();
     return scene;

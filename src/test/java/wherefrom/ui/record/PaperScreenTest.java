@@ -12,6 +12,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.files.Outgoing;
+import wherefrom.inspection.Decision;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -58,6 +60,12 @@ class PaperScreenTest {
     in(() -> window.shell.context().navigator().back());
   }
 
+  /** A step of the job, which the pages have to show. */
+  private void change() {
+    sample.job.record(new DecisionMade(sample.part("pushrod@3EX").item(), Decision.REUSE, ""));
+    window.shell.context().navigator().changed();
+  }
+
   private void goOn() {
     List<Runnable> now = List.copyOf(held);
     held.clear();
@@ -73,9 +81,16 @@ class PaperScreenTest {
   }
 
   @Test
-  void pagesThatAreDrawnAnewTakeThePlaceOfThoseBefore() {
+  void pagesThatShowTheLastStepAreNotDrawnAnew() {
     show();
     in(() -> window.shell.context().navigator().changed());
+    assertThat(drawn).singleElement().satisfies(file -> assertThat(file).exists());
+  }
+
+  @Test
+  void pagesThatAreDrawnAnewTakeThePlaceOfThoseBefore() {
+    show();
+    in(this::change);
     assertThat(drawn).hasSize(2);
     assertThat(drawn.get(0)).doesNotExist();
     assertThat(drawn.get(1)).exists();
@@ -88,7 +103,7 @@ class PaperScreenTest {
   void whatIsDrawnTwiceAtATimeLeavesNothing() {
     in(() -> window.workers = held::add);
     show();
-    in(() -> window.shell.context().navigator().changed());
+    in(this::change);
     goOn();
     goOn();
     assertThat(drawn).hasSize(2);

@@ -11,6 +11,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.engine.CylinderPageScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -18,7 +19,7 @@ import wherefrom.ui.sample.SampleWindow;
  * A part's page that a finger opened says which part is meant, not which is in the hand: nothing
  * goes in from there until its tag was read, or is said to be gone.
  */
-class TappedPartTest {
+class NamedByATapTest {
   private static final String PUSHROD = "pushrod@3EX";
   private static final String ASKED = "Scan the 3 EX pushrod";
 
@@ -175,6 +176,29 @@ class TappedPartTest {
           scan(sample.action(Action.UNDO));
           assertThat(sample.state(PUSHROD)).isEqualTo(PlaceState.FITTED);
           assertThat(Untagged.places(sample.job.state())).containsExactly(place());
+          return 0;
+        });
+  }
+
+  /** The bench map opens the page by a tap and by a scan, also on the pages of its drawing. */
+  @Test
+  void theBenchMapTellsATapFromAScan() {
+    Toolkit.on(
+        () -> {
+          page(ScreenId.PART);
+          for (boolean scanned : new boolean[] {false, true}) {
+            window.shell.context().navigator().show(ScreenId.BENCH_MAP);
+            window.layOut();
+            press("Pushrods", "cylinder 3");
+            assertThat(window.shell.current()).isInstanceOf(CylinderPageScreen.class);
+            if (scanned) {
+              scan(sample.tag(PUSHROD));
+            } else {
+              press("cylinder 3, exhaust");
+            }
+            press("Put it back");
+            assertThat(window.words()).contains(scanned ? "Now scan the place card" : ASKED);
+          }
           return 0;
         });
   }
