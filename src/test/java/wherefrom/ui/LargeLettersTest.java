@@ -3,8 +3,12 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.settings.Appearance;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -29,8 +33,23 @@ class LargeLettersTest {
         });
   }
 
+  /** The words that are on the glass: what has no room is hidden. */
+  private static String seen(Node node) {
+    if (!node.isVisible()) {
+      return "";
+    }
+    if (node instanceof FitText text) {
+      return text.words();
+    }
+    return node instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream()
+            .map(LargeLettersTest::seen)
+            .collect(Collectors.joining(" "))
+        : "";
+  }
+
   private static String words(Glass glass, int percent, String name) {
-    return at(glass, percent, name, SampleWindow::words).replace('\n', ' ').replace('\u00a0', ' ');
+    return at(glass, percent, name, window -> seen(window.shell)).replace('\n', ' ').replace('\u00a0', ' ');
   }
 
   @Test
