@@ -2,86 +2,257 @@ package wherefrom.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.Objects;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.settings.Appearance;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
-/** What must be read stands on the glass with the largest letters, too. */
+/** With large letters nothing that a person needs on every screen is a page away. */
 class LargeLettersTest {
-  private static <T> T at(Glass glass, int percent, String name, Function<SampleWindow, T> looked) {
-    Shot shot =
-        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-    SampleWindow window =
+  private static SampleWindow window(String glass, int percent, String shot) {
+    Glass on = Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
+    SampleWindow window = new SampleWindow(on, percent, Appearance.LIGHT);
+    Gallery.all().stream()
+        .filter(it -> it.name().equals(shot))
+        .findFirst()
+        .orElseThrow()
+        .arrange()
+        .accept(window);
+    window.layOut();
+    return window;
+  }
+
+  private static List<TagKey> tags(SampleWindow window) {
+    return window.targets().stream()
+        .filter(TagKey.class::isInstance)
+        .map(TagKey.class::cast)
+        .toList();
+  }
+
+  /** What is seen: what is left out has no room. */
+  private static String seen(SampleWindow window) {
+    StringBuilder all = new StringBuilder();
+    collect(window, window.shell, all);
+    return all.toString();
+  }
+
+  private static void collect(SampleWindow window, Node node, StringBuilder all) {
+    if (!node.isVisible()) {
+      return;
+    }
+    if (node instanceof FitText text) {
+      all.append(window.words(text)).append('\n');
+    } else if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(window, child, all));
+    }
+  }
+
+  private static String spoken(Node node) {
+    return Objects.requireNonNullElse(node.getAccessibleText(), "");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "small, 150",
+    "small, 200",
+    "fine, 150",
+    "upright, 150",
+    "upright, 200",
+    "tablet, 200"
+  })
+  void theWayBackStaysOnTheRail(String glass, int percent) {
+    List<String> rail =
         Toolkit.on(
             () -> {
-              SampleWindow opened = new SampleWindow(glass, percent, Appearance.LIGHT);
-              shot.arrange().accept(opened);
-              return opened;
+              SampleWindow window = window(glass, percent, "changes-checks");
+              return window.targets().stream().filter(window::isOnRail).map(window::words).toList();
             });
-    return Toolkit.on(
+    assertThat(rail).contains("Back", "Help").doesNotContain("More");
+  }
+
+  /** "Open: check before closing" four times tells nobody which is which. */
+  @ParameterizedTest
+  @CsvSource({
+    "laptop, 200, changes-checks",
+    "guessed, 150, changes-checks",
+    "laptop, 200, inspect-follows",
+    "laptop, 200, decide-part"
+  })
+  void rowsThatShowTheirHeadingAloneAreToldApart(String glass, int percent, String shot) {
+    List<String> rows =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = window(glass, percent, shot);
+              return window.targets().stream()
+                  .filter(ListRow.class::isInstance)
+                  .map(window::words)
+                  .toList();
+            });
+    assertThat(rows).hasSizeGreaterThan(1).doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, 200, 2", "upright, 200, 3", "fine, 150, 2"})
+  void asManyJobsAreShownAsHaveRoom(String glass, int percent, int jobs) {
+    long shown =
+        Toolkit.on(
+            () ->
+                window(glass, percent, "jobs").targets().stream()
+                    .filter(TagPlate.class::isInstance)
+                    .count());
+    assertThat(shown).isEqualTo(jobs);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"fine, 150, 3", "small, 200, 2", "laptop, 200, 6"})
+  void asManyPhotographsStandBesideEachOtherAsHaveRoom(String glass, int percent, int across) {
+    long inFirstRow =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = window(glass, percent, "photos");
+              List<Double> tops =
+                  window.targets().stream()
+                      .filter(key -> spoken(key).startsWith("photograph"))
+                      .map(key -> key.localToScene(0, 0).getY())
+                      .toList();
+              return tops.stream().filter(tops.get(0)::equals).count();
+            });
+    assertThat(inFirstRow).isEqualTo(across);
+  }
+
+  /** Where the engine is too small to be drawn it takes no room from the tag of a stop. */
+  @ParameterizedTest
+  @CsvSource({"fine, 150, together-resumed-settled", "small, 200, together-stop-reason"})
+  void theTagOfAStopHasTheRoomOfAPictureThatIsNotSeen(String glass, int percent, String shot) {
+    Toolkit.on(
         () -> {
-          window.layOut();
-          T seen = looked.apply(window);
-          window.takeDown();
-          return seen;
+          SampleWindow window = window(glass, percent, shot);
+          assertThat(tags(window)).hasSize(1);
+          assertThat(tags(window).get(0).getWidth()).isGreaterThan(0.7 * window.scene.getWidth());
+          return 0;
         });
   }
 
-  /** The words that are on the glass: what has no room is hidden. */
-  private static String seen(Node node) {
-    if (!node.isVisible()) {
-      return "";
-    }
-    if (node instanceof FitText text) {
-      return text.words();
-    }
-    return node instanceof Parent parent
-        ? parent.getChildrenUnmodifiable().stream()
-            .map(LargeLettersTest::seen)
-            .collect(Collectors.joining(" "))
-        : "";
+  /** The form for upright glass is measured, not the one for wide glass. */
+  @ParameterizedTest
+  @CsvSource({"together-stop-kind, 1.5", "together-stop-new, 1.5", "together-stop-but, 1.5"})
+  void theLettersOfAStopOnUprightGlassAreAsLargeAsTheyHaveRoom(String shot, double factor) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("upright", 150, shot);
+          assertThat(window.shell.context().scale().textFactor()).isEqualTo(factor);
+          return 0;
+        });
   }
 
-  private static String words(Glass glass, int percent, String name) {
-    return at(glass, percent, name, window -> seen(window.shell)).replace('\n', ' ').replace('\u00a0', ' ');
+  @ParameterizedTest
+  @CsvSource({"150", "200"})
+  void aStopOfAnotherKindSaysOnUprightGlassWhichPartIsRight(int percent) {
+    String words = Toolkit.on(() -> seen(window("upright", percent, "together-stop-kind")));
+    assertThat(words).contains("Right part: 0065 54");
   }
 
+  /** Letters that made room for a long reason are large again once it is kept. */
+  @ParameterizedTest
+  @CsvSource({"small, 200, 2", "fine, 150, 1.5", "upright, 200, 2"})
+  void theLettersComeBackAfterAReasonThatHadNoRoom(String glass, int percent, double factor) {
+    Toolkit.on(
+        () -> {
+          SampleWindow before = window(glass, percent, "together-stop-reason");
+          assertThat(before.shell.context().scale().textFactor()).isLessThan(factor);
+          SampleWindow after = window(glass, percent, "together-on-purpose");
+          assertThat(after.words()).contains("Fitted on purpose");
+          assertThat(after.shell.context().scale().textFactor()).isEqualTo(factor);
+          return 0;
+        });
+  }
+
+  /** A drawing that has no room cannot be turned over. */
+  @ParameterizedTest
+  @CsvSource({"together-list", "together-place", "together-photo", "together-ask"})
+  void theEngineStandsOnUprightGlassBesideTheKeysOfPuttingTogether(String shot) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("upright", 150, shot);
+          assertThat(window.targets().stream().map(window::words)).contains("More");
+          assertThat(window.words()).contains("FRONT");
+          return 0;
+        });
+  }
+
+  /** A camera key that was pressed for nothing says why, where its pane has no room too. */
+  @ParameterizedTest
+  @CsvSource({"small, 200", "upright, 200", "upright, 150", "laptop, 200"})
+  void thatThereIsNoCameraIsSaid(String glass, int percent) {
+    SampleWindow window = Toolkit.on(() -> window(glass, percent, "camera-together-none"));
+    String words =
+        Toolkit.on(
+            () -> {
+              window.layOut();
+              return seen(window);
+            });
+    assertThat(words).contains("no camera");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, 200", "upright, 200", "fine, 150"})
+  void whatWasMisreadSaysWhatToDo(String glass, int percent) {
+    String words = Toolkit.on(() -> seen(window(glass, percent, "together-ask")));
+    assertThat(words).contains("Digits do not agree: scan it again");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"upright, 200", "laptop, 200", "guessed, 200", "small, 150"})
+  void theTagInTheHandSaysWhichPartItIs(String glass, int percent) {
+    String words = Toolkit.on(() -> seen(window(glass, percent, "together-half")));
+    assertThat(words).containsPattern("3 EX\\s*pushrod");
+  }
+
+  /** The one thing to do is the tag, with large letters too, and no key says it again. */
+  @ParameterizedTest
+  @CsvSource({"fine, 150", "small, 200", "upright, 200"})
+  void anEmptyListOfBagsHasItsTag(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window(glass, percent, "bags-none");
+          assertThat(tags(window)).hasSize(1);
+          assertThat(window.words(tags(window).get(0))).startsWith("New bag");
+          assertThat(window.targets().stream().map(window::words))
+              .filteredOn(words -> words.contains("New bag"))
+              .hasSize(1);
+          return 0;
+        });
+  }
+
+  /** What the look is now bears a mark by shape, and is said to a screen reader. */
   @Test
-  void aDriveThatIsAwayIsTold() {
-    assertThat(words(Glass.SMALL, 200, "jobs-stick-away")).contains("No USB drive: not copied");
-    assertThat(words(Glass.UPRIGHT, 200, "jobs-stick-away")).contains("No USB drive: not copied");
-  }
-
-  @Test
-  void aPartThatIsNotClearedIsTold() {
-    assertThat(words(Glass.SMALL, 200, "answer-map-but")).contains("1 fitted, not cleared");
-  }
-
-  @Test
-  void aStopIsToldWithItsPlace() {
-    assertThat(words(Glass.UPRIGHT, 200, "job-home-stop")).contains("3 EX pushrod, at 5 EX");
-  }
-
-  /** The letters alone do not choose the few words: large glass has room for all. */
-  @Test
-  void largeGlassTellsAll() {
-    assertThat(words(Glass.LAPTOP, 150, "settings-scanner"))
-        .contains("need nothing set")
-        .contains("No prefix is set.");
-    assertThat(words(Glass.LAPTOP, 150, "new-job")).contains("V8, odd and even banks", "inches");
-  }
-
-  /** Nothing is marked any more. */
-  @Test
-  void helpSaysWhatFollowsWhereAllPartsAreOut() {
-    assertThat(words(Glass.LAPTOP, 100, "answer-message-page"))
-        .contains("Every part is out.")
-        .doesNotContain("Take the marked part out");
+  void whatIsSetIsMarkedAmongTheChoices() {
+    List<String> spoken =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(Glass.TABLET, 100, Appearance.DARK);
+              window.shell.context().navigator().show(ScreenId.SETTINGS);
+              window.layOut();
+              window.press("Look");
+              window.layOut();
+              return window.targets().stream()
+                  .filter(node -> !window.isOnRail(node))
+                  .map(Node::getAccessibleText)
+                  .toList();
+            });
+    assertThat(spoken)
+        .filteredOn(words -> words.endsWith(", chosen"))
+        .containsExactly("dark. light letters on a dark ground, chosen");
   }
 }
