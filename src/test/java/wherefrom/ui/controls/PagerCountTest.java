@@ -41,7 +41,7 @@ class PagerCountTest {
     scene.getRoot().applyCss();
     scene.getRoot().layout();
     return list.lookupAll(".ink").stream()
-        .filter(Text.class::isInstance)
+        .filter(node -> node instanceof Text && node.isVisible())
         .map(node -> ((Text) node).getText().replace('\n', ' '))
         .filter(words -> words.contains(" of "))
         .findFirst()
