@@ -54,12 +54,19 @@ public final class EngineStates implements Function<Place, PartState> {
       return known;
     }
     String with = known.words() + ", its " + carrier.part().name().kind().word() + " ";
-    return new PartState(DrawnAs.OUT, known.sign(), with + state(carrier).words());
+    // What never came out of its head is where that is.
+    boolean within = known.sign() == Sign.IN && !mustBeOn(place);
+    Sign sign = within ? state(carrier).sign() : known.sign();
+    return new PartState(DrawnAs.OUT, sign, with + state(carrier).words());
   }
 
   private boolean isLacking(Place place, BigPartAt carrier) {
-    boolean on = Carrier.of(place.kind(), layout.rockers()).filter(Carrier::mustBeOn).isPresent();
-    return on ? !carrier.isOn() : carrier.isAway();
+    return mustBeOn(place) ? !carrier.isOn() : carrier.isAway();
+  }
+
+  /** Whether a part can be in only while what carries it is on; others go with it. */
+  private boolean mustBeOn(Place place) {
+    return Carrier.of(place.kind(), layout.rockers()).filter(Carrier::mustBeOn).isPresent();
   }
 
   private Optional<BigPartAt> findCarrier(Place place) {
@@ -107,6 +114,14 @@ public final class EngineStates implements Function<Place, PartState> {
   /** What states tell of a head or shaft that is off; empty where it is on or they tell nothing. */
   static Optional<PartState> findOff(Function<Place, PartState> states, CarrierFigure figure) {
     return states instanceof EngineStates engine ? engine.findOff(figure) : Optional.empty();
+  }
+
+  /** Whether states tell that a part never came out of what carries it, and that this is off. */
+  static boolean wentWithCarrier(Function<Place, PartState> states, Place place) {
+    return states instanceof EngineStates engine
+        && engine.parts.apply(place).sign() == Sign.IN
+        && !engine.mustBeOn(place)
+        && isCarrierOff(states, place);
   }
 
   /** Whether states tell that what carries a place is off. */

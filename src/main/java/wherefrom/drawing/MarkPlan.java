@@ -56,6 +56,11 @@ public final class MarkPlan {
     return anchor.all() ? plan.all() : plan.exceptions();
   }
 
+  /** Of what went with its head, the head bears the mark. */
+  private boolean isOwn(Anchor.Held held) {
+    return !EngineStates.wentWithCarrier(states, held.place());
+  }
+
   private Sign sign(Anchor.Held held) {
     return states.apply(held.place()).sign();
   }
@@ -71,7 +76,7 @@ public final class MarkPlan {
   private List<PlacedMark> exceptions() {
     List<PlacedMark> marks = new ArrayList<>();
     meant.stream()
-        .filter(held -> sign(held).isException())
+        .filter(held -> sign(held).isException() && isOwn(held))
         .sorted(Comparator.comparingInt(held -> GRAVE.indexOf(sign(held))))
         .map(this::mark)
         .filter(mark -> isFree(mark, marks))
@@ -91,7 +96,10 @@ public final class MarkPlan {
   }
 
   private boolean isOut(Anchor.Held held) {
-    return !here.contains(held.place()) && meant.contains(held) && sign(held) == Sign.OUT;
+    return !here.contains(held.place())
+        && meant.contains(held)
+        && sign(held) == Sign.OUT
+        && isOwn(held);
   }
 
   private Optional<PlacedMark> findTag() {

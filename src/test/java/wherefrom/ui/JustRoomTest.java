@@ -20,12 +20,16 @@ import wherefrom.ui.sample.SampleWindow;
 /** Screens that the tablet or the smallest glass, with usual letters, has just room for. */
 class JustRoomTest {
   private static <T> T at(Glass glass, String name, Function<SampleWindow, T> looked) {
+    return at(glass, 100, name, looked);
+  }
+
+  private static <T> T at(Glass glass, int percent, String name, Function<SampleWindow, T> looked) {
     Shot shot =
         Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     SampleWindow window =
         Toolkit.on(
             () -> {
-              SampleWindow opened = new SampleWindow(glass, 100, Appearance.LIGHT);
+              SampleWindow opened = new SampleWindow(glass, percent, Appearance.LIGHT);
               shot.arrange().accept(opened);
               return opened;
             });
@@ -83,5 +87,12 @@ class JustRoomTest {
   void aNoteStandsWholeOnTheCardOfATest() {
     String words = at(Glass.TABLET, "inspect-card-lifter", SampleWindow::words);
     assertThat(words.replace('\n', ' ')).contains("Note: rocks a little on one side only");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {150, 200})
+  void theBadAnswersStandBesideTheGoodOne(int percent) {
+    String words = at(Glass.SMALL, percent, "inspect-card-answer", SampleWindow::words);
+    assertThat(words).contains("Pass", "Suspect", "Fail").doesNotContain("Down");
   }
 }

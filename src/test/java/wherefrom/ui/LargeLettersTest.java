@@ -255,4 +255,22 @@ class LargeLettersTest {
         .filteredOn(words -> words.endsWith(", chosen"))
         .containsExactly("dark. light letters on a dark ground, chosen");
   }
+
+  /** What is beside a title is left out where letters are large: the title then says it. */
+  @ParameterizedTest
+  @CsvSource({
+    "upright, 150, changes-planned, Plan: ",
+    "small, 200, changes-planned, Plan: ",
+    "upright, 200, changes-where-valve, Tap the valve",
+    "small, 200, changes-where-valve, Tap the valve",
+    "tablet, 200, changes-where-rod, Tap the rod",
+    "laptop, 200, decide-part-open, Measure",
+    "upright, 150, decide-part-open, Is it straight?",
+    "laptop, 150, decide-part-open, Is it straight?",
+    "laptop, 200, numbers-plot-set, 5 of 5: Pushrod length"
+  })
+  void whatMustBeKnownIsOnTheGlass(String glass, int percent, String shot, String words) {
+    String seen = Toolkit.on(() -> seen(window(glass, percent, shot)));
+    assertThat(seen.replace('\n', ' ')).contains(words.strip());
+  }
 }

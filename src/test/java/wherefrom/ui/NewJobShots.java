@@ -69,7 +69,7 @@ final class NewJobShots {
   private static void kinds(SampleWindow window) {
     newJob(window);
     window.layOut();
-    if (window.shell.context().touch().isLarge()) {
+    if (window.targets().stream().noneMatch(key -> window.words(key).contains("Tags for"))) {
       window.press("More");
     }
     window.pressOnSomePage("Tags for");

@@ -3,13 +3,16 @@ package wherefrom.ui.app;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /** Asks for one of several things, each a large key. */
 public class ChoiceScreen<T> extends Page {
   private final Consumer<T> done;
+  private final List<String> told;
 
   /**
    * @param done is given what was chosen; Back leaves without
@@ -18,12 +21,42 @@ public class ChoiceScreen<T> extends Page {
       ScreenContext context, String title, List<Choice<T>> choices, Consumer<T> done) {
     super(context, title, false);
     Touch touch = context.touch();
-    boolean told = choices.stream().anyMatch(choice -> !choice.more().isEmpty());
+    boolean more = choices.stream().anyMatch(choice -> !choice.more().isEmpty());
     Pager<Choice<T>> list =
-        Pager.list(touch, choice -> told ? row(context, choice) : key(context, choice));
+        Pager.list(touch, choice -> more ? row(context, choice) : key(context, choice));
     list.setItems(choices);
     this.done = done;
+    this.told = List.of();
     lay(list);
+  }
+
+  private ChoiceScreen(
+      ScreenContext context, String title, Consumer<T> done, List<Choice<T>> choices) {
+    super(context, title, false);
+    this.done = done;
+    told =
+        choices.stream()
+            .filter(choice -> !choice.more().isEmpty())
+            .map(choice -> choice.words() + ": " + choice.more())
+            .toList();
+    VBox rows = Panes.column(context.scale());
+    VBox names = Panes.column(context.scale());
+    for (Choice<T> choice : choices) {
+      rows.getChildren().add(row(context, choice));
+      names.getChildren().add(key(context, choice));
+    }
+    lay(new AllAtOnce(rows, names));
+  }
+
+  /** The same with all of a few answers at once; what has no room with them is behind Help. */
+  public static <T> ChoiceScreen<T> atOnce(
+      ScreenContext context, String title, List<Choice<T>> choices, Consumer<T> done) {
+    return new ChoiceScreen<>(context, title, done, choices);
+  }
+
+  @Override
+  public Help help() {
+    return told.isEmpty() ? super.help() : new Help(told);
   }
 
   private Region key(ScreenContext context, Choice<T> choice) {

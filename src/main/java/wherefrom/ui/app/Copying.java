@@ -175,6 +175,12 @@ public final class Copying {
     return context.settings().secondCopy().map(second -> standing(job, second, sequence));
   }
 
+  /** What keeps a troubled job from being copied, in few words. */
+  public String brief() {
+    boolean away = context.settings().secondCopy().flatMap(SecondCopies::findAway).isPresent();
+    return away ? "No USB drive: not copied" : "The copy failed";
+  }
+
   /** Whether the last try to copy a job failed, or the next would: the USB drive is not there. */
   public boolean isTroubled(Path job, long sequence) {
     return context

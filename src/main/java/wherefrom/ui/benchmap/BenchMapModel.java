@@ -148,9 +148,13 @@ final class BenchMapModel {
         : "Bench: " + placesOfKind().count() + " " + kind.plural();
   }
 
-  /** The same with what to do, where that has no room beside it. */
-  String briefTitle() {
-    return mode == Mode.WASH ? "Scan into basket " + basket : title();
+  int basket() {
+    return basket;
+  }
+
+  /** How the places of the kind stand. */
+  PlaceTally tally() {
+    return new PlaceTally(placesOfKind().map(state()::state).toList());
   }
 
   /** What the holders do not count; while parts go off for washing {@code scan each part}. */
@@ -158,7 +162,7 @@ final class BenchMapModel {
     if (mode == Mode.WASH) {
       return "scan each part";
     }
-    String tally = new PlaceTally(placesOfKind().map(state()::state).toList()).words();
+    String tally = tally().words();
     return briefAside().isEmpty() ? tally : tally + ", " + briefAside();
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wherefrom.drawing.Holder;
@@ -83,7 +84,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String title() {
-    return context.touch().brief(model.title(), model.briefTitle());
+    return context.touch().isLarge() ? BenchTitle.brief(model).title() : model.title();
   }
 
   @Override
@@ -198,7 +199,7 @@ public final class BenchMapScreen extends Page implements Scannable {
     list(where + ": " + plural, none, () -> model.lying(holder));
   }
 
-  private void list(String title, String none, java.util.function.Supplier<List<Place>> places) {
+  private void list(String title, String none, Supplier<List<Place>> places) {
     EngineIndex index = new BenchIndex(context, model, this::tapped, this::scan);
     String capital = Words.capital(title);
     context.navigator().open(() -> new PlaceListScreen(context, index, capital, none, places));
@@ -217,8 +218,7 @@ public final class BenchMapScreen extends Page implements Scannable {
     ways.addAll(List.of(new Way("To wash", this::washing), tray, type));
     ways.add(new Way("Bags", () -> context.navigator().show(ScreenId.BAGS)));
     if (model.flags() > 0) {
-      String flags = model.flags() + " not mated";
-      ways.add(new Way(flags, this::notMated));
+      ways.add(new Way(model.flags() + " not mated", this::notMated));
     }
     ways.add(new Way("Debris", this::debris));
     ways.add(new Way("Photos", () -> PhotoIndex.open(context)));
@@ -282,11 +282,7 @@ public final class BenchMapScreen extends Page implements Scannable {
 
   @Override
   public String aside() {
-    if (!context.touch().isLarge()) {
-      return model.aside();
-    }
-    boolean washing = model.mode() == BenchMapModel.Mode.WASH;
-    return washing ? "" : model.briefAside().isEmpty() ? model.aside() : model.briefAside();
+    return context.touch().isLarge() ? BenchTitle.brief(model).aside() : model.aside();
   }
 
   @Override

@@ -12,7 +12,7 @@ record PlaceTally(List<PlaceState> places) {
    * fitted, 1 open}.
    */
   String words() {
-    long but = count(PlaceState.IN_BUT) + count(PlaceState.FITTED_BUT);
+    long but = but();
     long in = count(PlaceState.IN) + count(PlaceState.IN_BUT);
     long fitted = places.stream().filter(PlaceState::isPutBack).count();
     List<String> said = new ArrayList<>();
@@ -28,6 +28,20 @@ record PlaceTally(List<PlaceState> places) {
     tell(said, PlaceState.OPEN);
     tell(said, PlaceState.EXCUSED);
     return String.join(", ", said);
+  }
+
+  /**
+   * What the numbers of the holders leave out and must not: {@code 1 fitted, not cleared}, {@code 2
+   * not cleared}; empty where all is cleared.
+   */
+  String notCleared() {
+    long fitted = count(PlaceState.FITTED_BUT);
+    String what = fitted == but() ? " fitted, not cleared" : " not cleared";
+    return but() == 0 ? "" : but() + what;
+  }
+
+  private long but() {
+    return count(PlaceState.IN_BUT) + count(PlaceState.FITTED_BUT);
   }
 
   private long count(PlaceState wanted) {

@@ -56,7 +56,7 @@ final class ChangeQuestions {
       askBank(kind);
     } else {
       WherePlaces places = WherePlaces.of(layout(), kind.reach());
-      pick(kind, places, where -> askSize(kind, where));
+      pick(kind, whatIsTapped(kind.reach()), places, where -> askSize(kind, where));
     }
   }
 
@@ -65,8 +65,8 @@ final class ChangeQuestions {
     WhereIndex index =
         new WhereIndex(
             context,
-            Words.capital(kind.words()),
-            "tap the bank",
+            title(kind, "bank"),
+            aside(kind, "tap the bank"),
             Optional.empty(),
             banks,
             where -> askSize(kind, where));
@@ -91,13 +91,34 @@ final class ChangeQuestions {
                     each ->
                         pick(
                             kind,
+                            each.word(),
                             WherePlaces.of(layout(), each),
                             where -> askSize(kind, each.key() + "@" + where))));
   }
 
-  private void pick(ChangeKind kind, WherePlaces places, Consumer<String> done) {
-    String title = Words.capital(kind.words());
-    WhereIndex index = new WhereIndex(context, title, "tap where", places.kind(), places, done);
+  private static String whatIsTapped(Reach reach) {
+    return switch (reach) {
+      case VALVE -> "valve";
+      case CYLINDER -> "cylinder";
+      case ROD_OR_MAIN -> "rod or main";
+      case BANK -> "bank";
+      case WHOLE, PLACE -> "place";
+    };
+  }
+
+  /** Large letters may leave only the title: it says what to do, and what is beside it why. */
+  private String title(ChangeKind kind, String tapped) {
+    return context.touch().brief(Words.capital(kind.words()), "Tap the " + tapped);
+  }
+
+  private String aside(ChangeKind kind, String whole) {
+    return context.touch().brief(whole, kind.words());
+  }
+
+  private void pick(ChangeKind kind, String tapped, WherePlaces places, Consumer<String> done) {
+    WhereIndex index =
+        new WhereIndex(
+            context, title(kind, tapped), aside(kind, "tap where"), places.kind(), places, done);
     boolean below = kind.reach() == Reach.ROD_OR_MAIN;
     EnginePages pages = new EnginePages(context, index);
     pages.open(places.kind().map(EngineView::sideOf).orElse(below ? View.BELOW : View.ABOVE));

@@ -35,10 +35,18 @@ public final class ChangeScreen extends ListPage {
   private boolean offersWork;
 
   private ChangeScreen(ScreenContext context, Change change, Standing standing) {
-    super(context, Words.capital(change.words()));
+    super(context, title(context, change, standing));
     this.change = change;
     this.standing = standing;
     model = new ChangesModel(context.getJob());
+  }
+
+  /** Large letters leave nothing beside the title: it says itself that it is a plan only. */
+  private static String title(ScreenContext context, Change change, Standing standing) {
+    String whole = Words.capital(change.words());
+    return standing == Standing.PLANNED
+        ? context.touch().brief(whole, "Plan: " + change.words())
+        : whole;
   }
 
   /** A change that nothing is recorded of yet. */

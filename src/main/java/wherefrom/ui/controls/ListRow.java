@@ -15,6 +15,7 @@ public final class ListRow extends VBox implements Levelled {
   private final double lead;
   private final ChosenMark chosen;
   private final FitText title;
+  private boolean sparing;
 
   private ListRow(Touch touch, String heading, List<FitText> lines) {
     super(touch.scale().px(0.3));
@@ -64,6 +65,16 @@ public final class ListRow extends VBox implements Levelled {
     return row;
   }
 
+  /** Its lines are seen only where the whole list has room with them; the heading says enough. */
+  public ListRow sparing() {
+    sparing = true;
+    return this;
+  }
+
+  private boolean showsLines() {
+    return !sparing || super.computeMinHeight(getWidth()) <= getHeight() + 1;
+  }
+
   /** Shows it as the one that is chosen now: a ticked box at its end, on a dark plate. */
   public ListRow select(boolean on) {
     chosen.show(this, on);
@@ -84,7 +95,7 @@ public final class ListRow extends VBox implements Levelled {
     }
     double lines =
         getManagedChildren().stream()
-            .filter(line -> line != title)
+            .filter(line -> line != title && showsLines())
             .mapToDouble(line -> line.minHeight(innerWidth()) + getSpacing())
             .sum();
     double room = getHeight() - getPadding().getTop() - getPadding().getBottom() - lines;
@@ -98,13 +109,30 @@ public final class ListRow extends VBox implements Levelled {
 
   @Override
   protected void layoutChildren() {
-    super.layoutChildren();
+    boolean whole = showsLines();
+    if (sparing) {
+      getManagedChildren().forEach(line -> line.setVisible(whole || line == title));
+    }
+    if (whole) {
+      super.layoutChildren();
+    } else {
+      Insets edge = getPadding();
+      double high = getHeight() - edge.getTop() - edge.getBottom();
+      Panes.place(title, edge.getLeft(), edge.getTop(), innerWidth(), high);
+    }
     chosen.atRight(this, aside);
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.max(least, super.computeMinHeight(width));
+    return Math.max(least, sparing ? alone(width) : super.computeMinHeight(width));
+  }
+
+  /** What the heading needs. */
+  private double alone(double width) {
+    Insets edge = getPadding();
+    double inner = width < 0 ? width : width - edge.getLeft() - edge.getRight();
+    return edge.getTop() + title.minHeight(inner) + edge.getBottom();
   }
 
   @Override

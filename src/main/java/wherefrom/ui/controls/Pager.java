@@ -60,6 +60,12 @@ public final class Pager<T> extends Region {
     requestLayout();
   }
 
+  /** A row that says something about what is listed, and is not counted with it. */
+  public static <R extends Region> R uncounted(R row) {
+    PagerCount.leaveOut(row);
+    return row;
+  }
+
   /** What the keys that turn a list take of its width, with the gap before them, in pixels. */
   public double turningWidth() {
     return turning.columnWide() + gap;
@@ -259,13 +265,14 @@ public final class Pager<T> extends Region {
 
   private void offerTurning(boolean below) {
     turning.across(below);
+    int before = PagerCount.of(items.subList(0, start()));
+    int through = PagerCount.of(items.subList(0, start() + shownRows));
+    boolean counts = through > before;
     turning.offer(
         starts.size() > 1,
         start() + shownRows < items.size(),
-        (PagerCount.of(items.subList(0, start())) + 1)
-            + "–"
-            + PagerCount.of(items.subList(0, start() + shownRows)),
-        "of " + PagerCount.of(items));
+        counts ? (before + 1) + "–" + through : "",
+        counts ? "of " + PagerCount.of(items) : "");
   }
 
   private void place(List<Node> shown, double width, double height) {

@@ -31,7 +31,7 @@ final class PagerKeys extends Region {
   /**
    * Offers what can be done.
    *
-   * @param shown such as {@code 3–5}
+   * @param shown such as {@code 3–5}; may be empty, and the next with it
    * @param all such as {@code of 14}
    */
   void offer(boolean canTurnBack, boolean canTurnOn, String shown, String all) {
@@ -44,7 +44,7 @@ final class PagerKeys extends Region {
   }
 
   private void tell() {
-    range.setWords(from + (across ? " " : "\n") + of);
+    range.setWords((from + (across ? " " : "\n") + of).strip());
   }
 
   @Override

@@ -23,6 +23,7 @@ import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.measure.MeasureScreen;
 
@@ -142,14 +143,20 @@ public final class DecidePartScreen extends ListPage implements Scannable {
             List.of(
                 new WordsScreen.Paragraph(line.heading(), line.words()),
                 new WordsScreen.Paragraph("Source", line.source()));
-        rows.add(
-            key(
-                touch().brief(line.heading(), alone(line)),
-                touch().brief(line.words(), ""),
-                () -> open(() -> new WordsScreen(context, title(), whole))));
+        rows.add(row(line, () -> open(() -> new WordsScreen(context, title(), whole))));
       }
     }
     return rows;
+  }
+
+  /** Large letters leave the reason out where the rows would need another page for it. */
+  private Region row(DecidePartModel.Line line, Runnable act) {
+    if (!touch().isLarge()) {
+      return key(line.heading(), line.words(), act);
+    }
+    String heading = alone(line);
+    String words = heading.equals(line.heading()) ? line.words() : "";
+    return ListRow.key(touch(), heading, List.of(words), act).sparing();
   }
 
   /** With large letters the heading is all that is seen: one that others have, too, says more. */

@@ -59,7 +59,7 @@ final class DrawnZones {
   /** A zone of which nothing is painted keeps all the room that the drawing has for it. */
   private static void lay(Region region, Bounds box) {
     if (region instanceof TouchKey) {
-      Panes.place(region, box.x(), box.y(), box.width(), box.height());
+      Panes.place(region, box.x(), box.y(), Math.ceil(box.width()), Math.ceil(box.height()));
     } else {
       region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
     }

@@ -132,18 +132,28 @@ final class JobHomeModel {
     return count == 1 ? "1 part waits for a decision" : count + " parts wait for a decision";
   }
 
-  /** {@code other place: 3 EX pushrod, at 5 EX}. */
+  /**
+   * {@code other place: 3 EX pushrod, at 5 EX}; in few words {@code 3 EX pushrod, at 5 EX}: the
+   * drawing shows where it was stopped, not where its home is.
+   */
   private String stop(StopGiven stop) {
     return state()
         .findPart(stop.item())
         .map(part -> PartName.of(standing.layout(), part.part()))
-        .map(name -> stop.word().word() + ": " + (brief ? whole(name) : name.inLine() + at(stop)))
+        .map(
+            name ->
+                brief ? brief(stop, name) : stop.word().word() + ": " + name.inLine() + at(stop))
         .orElse(stop.word().word());
   }
 
-  /** In one line: large letters have few, and the drawing wants room above them. */
-  private static String whole(PartName name) {
-    return name.brief().replace(' ', '\u00a0');
+  /** Large letters have few lines, and no name is parted. */
+  private static String brief(StopGiven stop, PartName name) {
+    String whole = name.brief().replace(' ', '\u00a0');
+    String at =
+        Spots.find(stop.spot())
+            .map(spot -> ", at\u00a0" + spot.brief().replace(' ', '\u00a0'))
+            .orElse("");
+    return at.isEmpty() ? stop.word().word() + ": " + whole : whole + at;
   }
 
   private static String at(StopGiven stop) {

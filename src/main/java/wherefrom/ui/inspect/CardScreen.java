@@ -120,7 +120,7 @@ public final class CardScreen extends Page implements Scannable {
             new Choice<>(Look.SUSPECT, "Suspect", check.suspect()),
             new Choice<>(Look.FAIL, "Fail", check.fail()),
             new Choice<>(Look.NOT_LOOKED, "Not looked at", ""));
-    open(() -> new ChoiceScreen<>(context, check.title(), choices, this::offer));
+    open(() -> ChoiceScreen.atOnce(context, check.title(), choices, this::offer));
   }
 
   private Split atOnce(Check check) {

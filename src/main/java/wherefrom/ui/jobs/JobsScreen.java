@@ -126,9 +126,11 @@ public final class JobsScreen implements Screen, Scannable {
     return "";
   }
 
-  /** How the copy of the last job stands. */
+  /** How the copy of the last job stands; what is wrong with it has one line of large letters. */
   private String copy(JobsModel.Line last) {
-    return context.copying().words(last.folder(), last.sequence()).orElse("");
+    String words = context.copying().words(last.folder(), last.sequence()).orElse("");
+    boolean troubled = context.copying().isTroubled(last.folder(), last.sequence());
+    return troubled ? context.touch().brief(words, context.copying().brief()) : words;
   }
 
   @Override

@@ -2,24 +2,32 @@ package wherefrom.ui.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.job.EngineJob;
 import wherefrom.job.measure.SetPicture;
 import wherefrom.job.measure.SetPictures;
+import wherefrom.text.Words;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.subject.Named;
 
 /** A set drawn against itself, with the odd one out named. */
 public final class CompareScreen extends Page {
+  /** So many letters of names are told below the picture. */
+  private static final int MOST_NAMED = 40;
+
   private final SetPictures model;
   private final StackPane view = Panes.grow(new StackPane());
   private int at;
   private final ReadingPlan plan;
-  private long left;
+  private List<Subject> left = List.of();
 
   public CompareScreen(ScreenContext context, ReadingPlan plan) {
     super(context, "Compare: " + plan.title());
@@ -43,7 +51,7 @@ public final class CompareScreen extends Page {
   @Override
   protected void refresh() {
     List<SetPicture> pictures = model.list();
-    left = new MeasureModel(context.getJob()).countLeft(plan);
+    left = new MeasureModel(context.getJob()).left(plan);
     view.getChildren()
         .setAll(
             pictures.isEmpty()
@@ -85,9 +93,21 @@ public final class CompareScreen extends Page {
                 List.of(new WordsScreen.Paragraph(picture.title(), said(picture)))));
   }
 
-  /** What the picture says, and how many are not on it. */
+  /** What the picture says, and what is not on it. */
   private String said(SetPicture picture) {
-    return left == 0 ? picture.sentence() : picture.sentence() + " Not measured: " + left + ".";
+    return left.isEmpty()
+        ? picture.sentence()
+        : picture.sentence() + " " + notMeasured(context.state(), left);
+  }
+
+  /** {@code 1 not measured: cylinder 8.}; names that are too many are only counted. */
+  static String notMeasured(EngineJob job, List<Subject> left) {
+    String names =
+        left.stream()
+            .map(subject -> Words.small(Named.title(job, subject)))
+            .collect(Collectors.joining(", "));
+    String counted = left.size() + " not measured";
+    return names.length() > MOST_NAMED ? counted + "." : counted + ": " + names + ".";
   }
 
   private void turn() {

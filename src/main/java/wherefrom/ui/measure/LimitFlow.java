@@ -108,7 +108,7 @@ final class LimitFlow {
         .open(
             () ->
                 target.signed()
-                    ? SizeScreen.signed(context, title, question, units, done)
+                    ? SizeScreen.signed(context, title, question, "", units, done)
                     : new SizeScreen(context, title, question, units, done));
   }
 

@@ -95,10 +95,9 @@ final class MeasureModel {
     return whole(plan, subjects) + " of " + subjects.size();
   }
 
-  /** How many are not measured yet. */
-  long countLeft(ReadingPlan plan) {
-    List<Subject> subjects = subjects(plan);
-    return subjects.size() - whole(plan, subjects);
+  /** What is not measured yet. */
+  List<Subject> left(ReadingPlan plan) {
+    return subjects(plan).stream().filter(subject -> !isWhole(plan, subject)).toList();
   }
 
   /** How much of a plan is measured, from 0 to 1. */

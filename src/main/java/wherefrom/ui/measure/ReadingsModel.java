@@ -54,6 +54,11 @@ final class ReadingsModel {
     return ReadingTitle.of(name(), plan.title().toLowerCase(Locale.ROOT));
   }
 
+  /** Whose it is and where to read it, for the largest letters. */
+  String titleAt(Station station) {
+    return ReadingTitle.atSpot(job.state(), subject, plan, station);
+  }
+
   /** The subject alone. */
   String name() {
     return Named.title(job.state(), subject);

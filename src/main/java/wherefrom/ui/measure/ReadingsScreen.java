@@ -62,22 +62,23 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     return model.questions().isEmpty() && model.tool().isPresent() && model.station().isPresent();
   }
 
-  /** With the largest letters the spot to measure has no other place. */
+  /** Whose it is; with the largest letters the spot to measure has no other place. */
   @Override
   public String title() {
     return isSpotTitle()
-        ? model.station().map(Station::words).orElse("")
-        : touch().brief(model.title(), model.name());
+        ? model.station().map(model::titleAt).orElse("")
+        : touch()
+            .brief(
+                model.title(), ReadingTitle.brief(context.state(), model.subject(), model.plan()));
   }
 
   private boolean isSpotTitle() {
     return isReading() && context.scale().textFactor() >= 2;
   }
 
-  /** How many are read; beside the spot to measure whose it is. */
   @Override
   public String aside() {
-    return model.tool().isEmpty() ? "no tool" : isSpotTitle() ? model.name() : model.count();
+    return model.tool().isEmpty() ? "no tool" : model.count();
   }
 
   /** With the largest letters the pad leaves the further keys no room. */

@@ -57,15 +57,17 @@ final class ReadingsWords {
   boolean isLong(Station station) {
     String how = model.plan().how();
     boolean more = station.words().length() + how.length() > MOST_SAID;
-    return !how.isEmpty() && (context.touch().isLarge() || more);
+    boolean largest = context.scale().textFactor() >= 2;
+    return largest || !how.isEmpty() && (context.touch().isLarge() || more);
   }
 
   /** Where to measure and how, to be read on a screen of its own. */
   void readOn(Station station) {
-    List<WordsScreen.Paragraph> lines =
-        List.of(
-            new WordsScreen.Paragraph("Where", station.words()),
-            new WordsScreen.Paragraph("How", model.plan().how()));
+    List<WordsScreen.Paragraph> lines = new ArrayList<>();
+    lines.add(new WordsScreen.Paragraph("Where", station.words()));
+    if (!model.plan().how().isEmpty()) {
+      lines.add(new WordsScreen.Paragraph("How", model.plan().how()));
+    }
     context.navigator().open(() -> new WordsScreen(context, model.name(), lines));
   }
 }

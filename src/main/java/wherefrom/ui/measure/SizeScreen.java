@@ -13,6 +13,7 @@ import wherefrom.ui.app.ScreenContext;
 /** Asks for one size, in inch or millimetre as the person has it. */
 public final class SizeScreen extends Asking {
   private final String question;
+  private final String rule;
 
   /**
    * @param done is given the figure with its unit
@@ -37,19 +38,25 @@ public final class SizeScreen extends Asking {
         context,
         title,
         question,
+        "",
         new SizePad(context.touch(), context.state().units(), units, false),
         done);
   }
 
-  /** Asks for a size that can be less than nothing, such as what a tool shows at zero. */
+  /**
+   * Asks for a size that can be less than nothing, such as what a tool shows at zero.
+   *
+   * @param rule what minus stands for, in few words: it never leaves the glass
+   */
   static SizeScreen signed(
       ScreenContext context,
       String title,
       String question,
+      String rule,
       UnitChoice units,
       Consumer<String> done) {
     SizePad pad = new SizePad(context.touch(), context.state().units(), units, true);
-    return new SizeScreen(context, title, question, pad, done);
+    return new SizeScreen(context, title, question, rule, pad, done);
   }
 
   /**
@@ -66,16 +73,30 @@ public final class SizeScreen extends Asking {
         context,
         title,
         question,
+        "",
         new SizePad(context.touch(), units, UnitChoice.of(dimension), false),
         done);
   }
 
   private SizeScreen(
-      ScreenContext context, String title, String question, SizePad pad, Consumer<String> done) {
+      ScreenContext context,
+      String title,
+      String question,
+      String rule,
+      SizePad pad,
+      Consumer<String> done) {
     super(context, title, pad, done);
     this.question = question;
+    this.rule = rule;
     Region said = context.touch().text(question);
     lay(pad.with(said, context.touch().tag("Done", "", this::enter), new Region()));
+  }
+
+  /** With the largest letters the sign's key has its rule here. */
+  @Override
+  public String title() {
+    boolean ruled = !rule.isEmpty() && context.scale().textFactor() >= 2;
+    return ruled ? super.title() + ", " + rule : super.title();
   }
 
   /** The question: with the largest letters it stands here alone. */

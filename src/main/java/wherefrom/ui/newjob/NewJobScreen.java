@@ -132,19 +132,25 @@ public final class NewJobScreen extends Page {
     EngineView engine = EngineView.shown(touch, model.layout(), model.kinds());
     engine.look(side);
     TouchKey turn = touch.key("Turn over", () -> turn(engine));
-    view.getChildren().setAll(new NewJobView(touch, engine, turn, rows(touch), tag));
+    view.getChildren().setAll(new NewJobView(touch, engine, turn, rows(touch), brief(touch), tag));
   }
 
-  /** Large text leaves room for two rows: what has none stands on a page of its own. */
   private List<Region> rows(Touch touch) {
-    if (touch.isLarge()) {
-      return List.of(
-          name,
-          Tiles.row(
-              context.scale(), touch.key("Engine", this::layout), touch.key("More", this::more)));
-    }
     TouchKey edit = touch.key("Edit engine", this::edit);
     return List.of(name, layout, kinds, Tiles.row(context.scale(), units, edit));
+  }
+
+  /** Large text may leave room for two rows: what has none stands on a page of its own. */
+  private List<Region> brief(Touch touch) {
+    if (!touch.isLarge()) {
+      return List.of();
+    }
+    AskKey named = AskKey.key(touch, "Name", this::name);
+    named.say(model.name());
+    return List.of(
+        named,
+        Tiles.row(
+            context.scale(), touch.key("Engine", this::layout), touch.key("More", this::more)));
   }
 
   private void more() {

@@ -23,19 +23,36 @@ final class NewJobView extends Region {
   private final double gap;
   private final EngineView engine;
   private final TouchKey turn;
-  private final List<? extends Region> rows;
+  private final List<? extends Region> whole;
+  private final List<? extends Region> brief;
   private final TagKey tag;
+  private final List<? extends Region> least;
+  private List<? extends Region> rows;
 
+  /**
+   * @param whole all choices
+   * @param brief what stands for them where the glass has no room for all; none where all always
+   *     stand
+   */
   NewJobView(
-      Touch touch, EngineView engine, TouchKey turn, List<? extends Region> rows, TagKey tag) {
+      Touch touch,
+      EngineView engine,
+      TouchKey turn,
+      List<? extends Region> whole,
+      List<? extends Region> brief,
+      TagKey tag) {
     this.touch = touch;
     this.gap = touch.scale().gap();
     this.engine = engine;
     this.turn = turn;
-    this.rows = rows;
+    this.whole = whole;
+    this.brief = brief;
+    this.rows = brief.isEmpty() ? whole : brief;
+    this.least = rows;
     this.tag = tag;
     getChildren().addAll(engine, turn);
-    getChildren().addAll(rows);
+    getChildren().addAll(whole);
+    getChildren().addAll(brief);
     getChildren().add(tag);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
@@ -44,17 +61,22 @@ final class NewJobView extends Region {
     return Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
   }
 
-  private double rowsHeight(double width) {
+  private double rowsHeight(List<? extends Region> rows, double width) {
     return rows.stream().mapToDouble(row -> row.minHeight(width) + gap).sum();
   }
 
-  private double columnHeight(double width) {
-    return rowsHeight(width) + tagHeight(width);
+  private double columnHeight(List<? extends Region> rows, double width) {
+    return rowsHeight(rows, width) + tagHeight(width);
   }
 
   /** The tag's words keep half of the room above and below them. */
-  private double leastColumn(double width) {
-    return columnHeight(width) - touch.scale().px(SPARE_MM);
+  private double leastColumn(List<? extends Region> rows, double width) {
+    return columnHeight(rows, width) - touch.scale().px(SPARE_MM);
+  }
+
+  private double leastWidth(List<? extends Region> rows) {
+    double widest = rows.stream().mapToDouble(row -> row.minWidth(-1)).max().orElse(0);
+    return Math.max(widest, tag.minWidth(-1));
   }
 
   private static double left(double width) {
@@ -68,40 +90,61 @@ final class NewJobView extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double widest = rows.stream().mapToDouble(row -> row.minWidth(-1)).max().orElse(0);
-    return Math.max(widest, tag.minWidth(-1));
+    return leastWidth(least);
   }
 
   @Override
   protected double computeMinHeight(double width) {
     double column = width - left(width) - gap;
-    if (left(width) >= touch.scale().px(TAG_MM) && column >= computeMinWidth(-1)) {
-      return rowsHeight(column) - gap;
+    if (left(width) >= touch.scale().px(TAG_MM) && column >= leastWidth(least)) {
+      return rowsHeight(least, column) - gap;
     }
-    return leastColumn(width);
+    return leastColumn(least, width);
   }
 
   @Override
   protected void layoutChildren() {
     double width = getWidth();
     double height = getHeight();
+    choose(width, height);
     if (height > width) {
-      double low = columnHeight(width);
+      double low = columnHeight(rows, width);
       column(0, height - low, width, low);
       drawing(width, height - low - gap);
       return;
     }
     double left = left(width);
     double column = width - left - gap;
-    boolean wide = left >= touch.scale().px(LEAST_DRAWN_MM) && column >= computeMinWidth(-1);
-    boolean drawn = wide && leastColumn(column) <= height && engine.hasRoom(left, height);
-    if (wide && !drawn && (isDrawnOverTag(left, height) || leastColumn(width) > height)) {
+    boolean wide = left >= touch.scale().px(LEAST_DRAWN_MM) && column >= leastWidth(rows);
+    boolean drawn = wide && leastColumn(rows, column) <= height && engine.hasRoom(left, height);
+    if (wide && !drawn && (isDrawnOverTag(left, height) || leastColumn(rows, width) > height)) {
       tagBelowDrawing(left, height);
       return;
     }
     double x = drawn ? left + gap : 0;
     column(x, 0, width - x, height);
     drawing(drawn ? left : 0, drawn ? height : 0);
+  }
+
+  private void choose(double width, double height) {
+    rows = whole;
+    boolean isWhole = brief.isEmpty() || hasRoom(width, height);
+    rows = isWhole ? whole : brief;
+    whole.forEach(row -> row.setVisible(isWhole));
+    brief.forEach(row -> row.setVisible(!isWhole));
+  }
+
+  /** Whether the rows stand beside the drawing, or below it, and leave it its room. */
+  private boolean hasRoom(double width, double height) {
+    if (height > width) {
+      return width >= leastWidth(rows)
+          && engine.hasRoom(width, Math.max(0, height - columnHeight(rows, width) - gap));
+    }
+    double left = left(width);
+    double column = width - left - gap;
+    return column >= leastWidth(rows)
+        && columnHeight(rows, column) <= height
+        && engine.hasRoom(left, height);
   }
 
   private boolean isDrawnOverTag(double width, double height) {

@@ -24,7 +24,6 @@ public final class PlotsScreen extends Page {
   private final VBox middle;
   private final KeyRow keys;
   private final Foot foot;
-  private final VBox view;
   private List<RecordPlot> charts = List.of();
   private int at;
 
@@ -46,18 +45,29 @@ public final class PlotsScreen extends Page {
     middle = Panes.grow(Panes.column(context.scale()));
     keys = KeyRow.of(context);
     foot = new Foot(context, touch.tag("Next plot", "", () -> turn(1)), keys);
-    view = Panes.column(context.scale(), heading, middle, foot);
+    VBox view = Panes.column(context.scale(), heading, middle, foot);
     lay(view);
-    if (context.scale().textFactor() >= 2) {
-      // The axes need the room; they say what is drawn.
+    if (isScarce()) {
       view.getChildren().remove(heading);
     }
     refresh();
   }
 
+  /** Where the line above the plot has no room the title says what is drawn. */
+  @Override
+  public String title() {
+    return isScarce() && !charts.isEmpty()
+        ? counted(charts.get(at).title().split(":", -1)[0])
+        : super.title();
+  }
+
+  private String counted(String words) {
+    return (at + 1) + " of " + charts.size() + ": " + words;
+  }
+
   private void turn(int by) {
     at += by;
-    refresh();
+    context.navigator().changed();
   }
 
   @Override
@@ -66,10 +76,7 @@ public final class PlotsScreen extends Page {
     at = Math.max(0, Math.min(at, charts.size() - 1));
     foot.offerTag(at < charts.size() - 1);
     keys.setActs(acts());
-    heading.setWords(
-        charts.isEmpty()
-            ? "No plot yet"
-            : (at + 1) + " of " + charts.size() + ": " + charts.get(at).title());
+    heading.setWords(charts.isEmpty() ? "No plot yet" : counted(charts.get(at).title()));
     middle.getChildren().setAll(shownNode());
   }
 
@@ -98,5 +105,10 @@ public final class PlotsScreen extends Page {
                 "Type the plan's figures with the chamber's opening. Or measure journals,"
                     + " shells and housings. Or measure a bore and type its size when new."))
         : Panes.grow(new ChartView(touch, charts.get(at).chart()));
+  }
+
+  /** Whether the axes may need the room of the line above them. */
+  private boolean isScarce() {
+    return context.scale().textFactor() >= 2;
   }
 }

@@ -230,10 +230,8 @@ final class PutTogetherModel {
 
   /** The place that is ringed. */
   Optional<Place> here() {
-    return telling
-        .standing()
-        .onPurpose()
-        .or(() -> dueHalves().here(telling.standing().answer(), mode()));
+    ToldFit told = telling.standing();
+    return told.onPurpose().or(() -> dueHalves().here(told.answer(), mode()));
   }
 
   /** The halves of what is due, whatever else is told beside it. */

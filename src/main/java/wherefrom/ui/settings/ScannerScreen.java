@@ -1,6 +1,8 @@
 package wherefrom.ui.settings;
 
 import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.job.settings.Settings;
 import wherefrom.parts.Action;
 import wherefrom.ui.app.KeyRow;
@@ -9,31 +11,51 @@ import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /** Sets up a keyboard-type scanner and shows what it sends. */
 public final class ScannerScreen extends Page implements Scannable {
-  private final FitText now;
-  private final FitText last;
+  /** What is to know, what is set now, what was read last. */
+  private static final class Told {
+    private final FitText now;
+    private final FitText last;
+    private final VBox view;
+
+    Told(Touch touch, String known, String first) {
+      now = touch.text("");
+      last = touch.heading(first);
+      view = Panes.column(touch.scale(), touch.text(known), now, Panes.grow(last));
+    }
+
+    void set(String words, boolean seen) {
+      now.setWords(words);
+      now.setVisible(seen);
+      now.setManaged(seen);
+    }
+  }
+
+  private final Told whole;
+  private final Told brief;
+  private final Either told;
 
   public ScannerScreen(ScreenContext context) {
     super(context, "Scanner", false);
     Touch touch = context.touch();
-    now = touch.text("");
-    last =
-        touch.heading(touch.brief("Scan any tag to try the scanner.", "Scan any tag to try it."));
+    whole =
+        new Told(
+            touch,
+            "Most scanners that type like a keyboard need nothing set. Are the digits wrong? Press"
+                + " Teach the digits, then scan the set-up card.",
+            "Scan any tag to try the scanner.");
+    brief = new Told(touch, "Digits wrong? Teach them.", "Scan any tag to try it.");
+    told = new Either(room -> suiting(room.width(), room.height())).needing(brief.view);
     lay(
         Panes.column(
             context.scale(),
-            touch.text(
-                touch.brief(
-                    "Most scanners that type like a keyboard need nothing set. Are the digits"
-                        + " wrong? Press Teach the digits, then scan the set-up card.",
-                    "Digits wrong? Teach them.")),
-            now,
-            Panes.grow(last),
+            told,
             touch.tag("Teach the digits", "", this::teach),
             KeyRow.of(
                 context,
@@ -42,9 +64,20 @@ public final class ScannerScreen extends Page implements Scannable {
                 new KeyRow.Act("Forget all", () -> keep(Settings.Scanner.PLAIN)))));
   }
 
+  /** Few words where the glass has no room for all of them. */
+  private Region suiting(double width, double height) {
+    return whole.view.minHeight(width) <= height ? whole.view : brief.view;
+  }
+
+  private void last(String words) {
+    whole.last.setWords(words);
+    brief.last.setWords(words);
+    told.again();
+  }
+
   private void teach() {
     context.expectSetUpCard(true);
-    last.setWords("Now scan the set-up card. It is printed under Print tags.");
+    last("Now scan the set-up card. It is printed under Print tags.");
   }
 
   /** Elsewhere a burst of ten different digits is a code, and no set-up card. */
@@ -89,22 +122,22 @@ public final class ScannerScreen extends Page implements Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    last.setWords("Read: " + scanned.text());
+    last("Read: " + scanned.text());
   }
 
-  /** Large letters say nothing of what is not set: the keys below say that it can be. */
+  /** Few words say nothing of what is not set: the keys below say that it can be. */
   @Override
   protected void refresh() {
-    boolean told = !context.touch().isLarge() || !typing().equals(Settings.Scanner.PLAIN);
-    now.setVisible(told);
-    now.setManaged(told);
-    now.setWords(
+    String now =
         set("prefix", typing().prefix())
             + " "
             + set("suffix", typing().suffix())
             + (typing().digits().isEmpty()
                 ? " The digits were not taught."
-                : " The digits 0 to 9 arrive as " + typing().digits() + "."));
+                : " The digits 0 to 9 arrive as " + typing().digits() + ".");
+    whole.set(now, true);
+    brief.set(now, !typing().equals(Settings.Scanner.PLAIN));
+    told.again();
   }
 
   private static String set(String name, String set) {

@@ -103,12 +103,14 @@ public final class TakeApartScreen extends Page implements Watching {
     context.sounds().hush();
   }
 
-  /** While it asks whether a part is out, what the answers do. */
+  /** While it asks whether a part is out, what the answers do; once all are out, what follows. */
   @Override
   public Help help() {
-    return model.answer().isPresent() && model.doubt().isPresent()
-        ? Help.of("takeapart.OutOfTurn")
-        : super.help();
+    if (model.answer().isPresent()) {
+      return model.doubt().isPresent() ? Help.of("takeapart.OutOfTurn") : super.help();
+    }
+    boolean done = model.next().isEmpty() && lead().isEmpty();
+    return done ? Help.of("takeapart.AllOut") : super.help();
   }
 
   @Override

@@ -9,6 +9,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Pager;
 
 /** The rounds over all bolts: torques first, then angles where the bolts are turned on. */
 public final class StagesScreen extends ListPage {
@@ -69,7 +70,8 @@ public final class StagesScreen extends ListPage {
     for (String stage : model.stages()) {
       rows.add(told("Stage " + (rows.size() + 1) + ": " + stage));
     }
-    rows.addAll(TorqueCaution.rows(touch().isLarge(), this::said));
+    TorqueCaution.rows(touch().isLarge(), this::said)
+        .forEach(row -> rows.add(Pager.uncounted(row)));
     return rows;
   }
 }

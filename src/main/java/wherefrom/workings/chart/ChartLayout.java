@@ -1,7 +1,10 @@
 package wherefrom.workings.chart;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import wherefrom.workings.chart.ChartMark.Look;
 import wherefrom.workings.chart.ChartMark.Side;
@@ -166,23 +169,48 @@ public final class ChartLayout {
     }
   }
 
-  /** A figure that would touch the one before is left out; crowded names stand in two rows. */
+  /** A figure that would touch another is left out; crowded names stand in two rows. */
   private void figuresAcross() {
     double letter = surface.capital();
     NamesAcross names = new NamesAcross(nameRows, letter);
+    Map<Axis.Tick, OptionalInt> rows = new HashMap<>();
+    for (boolean odd : new boolean[] {true, false}) {
+      chart.across().ticks().stream()
+          .filter(tick -> isOdd(tick) == odd)
+          .forEach(tick -> rows.put(tick, take(names, tick)));
+    }
     for (Axis.Tick tick : chart.across().ticks()) {
       double x = x(tick.at());
-      double half = surface.widthOf(tick.words()) / 2;
       line(x, bottom, x, bottom + 0.5 * letter, Look.THIN);
-      double at = Math.max(half, Math.min(x, surface.width() - half));
-      names
-          .take(x, at - half, at + half)
+      rows.get(tick)
           .ifPresent(
-              row -> words(at, bottom + (1.5 + ROW * row) * letter, Side.MIDDLE, tick.words()));
+              row ->
+                  words(
+                      middle(tick),
+                      bottom + (1.5 + ROW * row) * letter,
+                      Side.MIDDLE,
+                      tick.words()));
     }
     for (double x : names.leads()) {
       line(x, bottom + 0.5 * letter, x, bottom + (0.5 + ROW) * letter, Look.THIN);
     }
+  }
+
+  /** Whether what stands out is named there: it must never pass for its neighbor. */
+  private boolean isOdd(Axis.Tick tick) {
+    return chart.columns().stream().anyMatch(one -> one.odd() && one.place() == tick.at());
+  }
+
+  private OptionalInt take(NamesAcross names, Axis.Tick tick) {
+    double half = surface.widthOf(tick.words()) / 2;
+    int turn = chart.across().ticks().indexOf(tick);
+    return names.take(turn, x(tick.at()), middle(tick) - half, middle(tick) + half);
+  }
+
+  /** Where the middle of a name lies: below its tick, as far as it does not leave the surface. */
+  private double middle(Axis.Tick tick) {
+    double half = surface.widthOf(tick.words()) / 2;
+    return Math.max(half, Math.min(x(tick.at()), surface.width() - half));
   }
 
   private void levels() {

@@ -65,6 +65,9 @@ class BenchMapModelTest {
     new Inspecting(sample.job).answer(looked, "pushrod-roll", Look.FAIL, "");
     assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED_BUT);
     assertThat(model.aside()).isEqualTo("1 fitted, not cleared");
+    assertThat(BenchTitle.brief(model))
+        .as("large letters leave the words beside the title no room")
+        .isEqualTo(new BenchTitle("1 fitted, not cleared", "Bench: 16 pushrods"));
   }
 
   @Test

@@ -37,11 +37,11 @@ class PagerCountTest {
 
   private static String counted(Pager<?> list) {
     list.setMinSize(0, 0);
-    Scene scene = new Scene(list, 750, 640);
+    Scene scene = list.getScene() == null ? new Scene(list, 750, 640) : list.getScene();
     scene.getRoot().applyCss();
     scene.getRoot().layout();
     return list.lookupAll(".ink").stream()
-        .filter(Text.class::isInstance)
+        .filter(node -> node instanceof Text && node.isVisible())
         .map(node -> ((Text) node).getText().replace('\n', ' '))
         .filter(words -> words.contains(" of "))
         .findFirst()
@@ -78,5 +78,24 @@ class PagerCountTest {
               return counted(list);
             });
     assertThat(counted).isEqualTo("1–5 of 12");
+  }
+
+  @Test
+  void whatOnlySpeaksOfTheThingsIsNotCounted() {
+    List<String> counted =
+        Toolkit.on(
+            () -> {
+              List<Region> rows = new ArrayList<>();
+              for (int row = 0; row < ROWS; row++) {
+                Region said = ListRow.told(touch, "a", "b");
+                rows.add(row < 2 ? said : Pager.uncounted(said));
+              }
+              Pager<Region> list = Pager.list(touch, row -> row);
+              list.setItems(rows);
+              String first = counted(list);
+              list.turn(Pager.Turn.ON);
+              return List.of(first, counted(list));
+            });
+    assertThat(counted).containsExactly("1–2 of 2", "");
   }
 }

@@ -19,8 +19,10 @@ import wherefrom.drawing.EngineAbove;
 import wherefrom.drawing.EngineGeometry;
 import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.Glass;
+import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Role;
+import wherefrom.drawing.Sign;
 import wherefrom.drawing.View;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigParts;
@@ -120,6 +122,22 @@ class HeadsAsTheyAreTest {
     }
     assertThat(states().apply(place("valve@3EX")).words()).contains("its head out");
     assertThat(look("lifter@3EX")).as("lies in the block").isEqualTo(DrawnAs.FAINT);
+  }
+
+  /** A valve that never came out of a head is where the head is; on the engine the head says so. */
+  @Test
+  void whatWentWithItIsWhereTheHeadIs() {
+    leftHead(Whereabouts.AT_SHOP);
+    assertThat(states().apply(place("valve@3EX")).sign()).isEqualTo(Sign.AT_SHOP);
+    assertThat(states().apply(place("valve@4EX")).sign()).isEqualTo(Sign.IN);
+    assertThat(above().anchors())
+        .flatExtracting(at -> MarkPlan.of(at, asked(), states(), Set.of(), GLASS))
+        .isEmpty();
+    Drawing large = CylinderZoom.of(sample.job.state().layout(), 3, ROOM, asked(), GLASS);
+    assertThat(large.anchors())
+        .flatExtracting(at -> MarkPlan.of(at, asked(), states(), Set.of(), GLASS))
+        .filteredOn(mark -> mark.sign() == Sign.AT_SHOP)
+        .hasSize(2);
   }
 
   @Test

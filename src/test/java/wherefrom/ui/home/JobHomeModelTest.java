@@ -66,8 +66,8 @@ class JobHomeModelTest {
         .extracting(count -> count.parts() + " " + count.words())
         .containsExactly("1 stopped", "73 bench");
     assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().more())
-        .as("in few words it still says which")
-        .isEqualTo("wrong place: 3\u00a0EX\u00a0pushrod");
+        .as("in few words it still says which, and where")
+        .isEqualTo("3\u00a0EX\u00a0pushrod, at\u00a05\u00a0EX");
   }
 
   @Test

@@ -2,11 +2,14 @@ package wherefrom.ui.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Station;
 import wherefrom.job.before.BeforeTeardown;
 import wherefrom.job.measure.Instruments;
@@ -52,6 +55,52 @@ class ReadingsModelTest {
     assertThat(new ReadingsModel(sample.job, eighth, "compression-dry").title())
         .isEqualTo("Cylinder 8: compression, dry");
     assertThat(model.title()).isEqualTo("Main journal 2");
+  }
+
+  private String largest(Subject subject, String plan) {
+    ReadingsModel asked = new ReadingsModel(sample.job, subject, plan);
+    return asked.titleAt(asked.station().orElseThrow());
+  }
+
+  @Test
+  void beforeTheSpotStandsWhoseItIsAndWhatIsMeasured() {
+    Subject valve = new Subject.AFeature(Feature.VALVE_TIP, "3EX");
+    Subject running = new Subject.AFeature(Feature.RUNNING, "");
+    assertThat(largest(JOURNAL, "main-journal"))
+        .isEqualTo("Main journal 2: front end, one direction");
+    assertThat(largest(BeforeTeardown.cylinder(8), "compression-dry"))
+        .isEqualTo("Cylinder 8: dry, highest reading of the gauge");
+    assertThat(largest(valve, "piston-valve"))
+        .isEqualTo("3 EX piston to valve: 15° BTDC of overlap");
+    assertThat(largest(running, "oil-hot-idle"))
+        .isEqualTo("Oil pressure, hot, idle: engine hot, at idle");
+  }
+
+  @Test
+  void aSpotThatHasNoRoomGivesWay() {
+    Subject seat = new Subject.AFeature(Feature.VALVE_SEAT, "3EX");
+    assertThat(largest(seat, "seat-runout")).isEqualTo("3 EX valve seat runout");
+  }
+
+  private String brief(Subject subject, String plan) {
+    return ReadingTitle.brief(sample.job.state(), subject, ReadingPlans.find(plan).orElseThrow());
+  }
+
+  @Test
+  void whatIsMeasuredIsToldInFewWords() {
+    Subject head = new Subject.AFeature(Feature.HEAD, "left");
+    assertThat(brief(head, "head-flatness")).isEqualTo("Left head flatness");
+    assertThat(brief(BeforeTeardown.cylinder(8), "leak-down")).isEqualTo("Cylinder 8: leak-down");
+  }
+
+  @Test
+  void whatIsNotMeasuredIsNamed() {
+    MeasureModel all = new MeasureModel(sample.job);
+    ReadingPlan dry = ReadingPlans.find("compression-dry").orElseThrow();
+    assertThat(CompareScreen.notMeasured(sample.job.state(), List.of(BeforeTeardown.cylinder(8))))
+        .isEqualTo("1 not measured: cylinder 8.");
+    assertThat(CompareScreen.notMeasured(sample.job.state(), all.left(dry)))
+        .isEqualTo("8 not measured.");
   }
 
   @Test

@@ -1,0 +1,89 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.settings.Appearance;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.sample.Glass;
+import wherefrom.ui.sample.SampleWindow;
+
+/** What must be read stands on the glass with the largest letters, too. */
+class LargeTellsTest {
+  private static <T> T at(Glass glass, int percent, String name, Function<SampleWindow, T> looked) {
+    Shot shot =
+        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    SampleWindow window =
+        Toolkit.on(
+            () -> {
+              SampleWindow opened = new SampleWindow(glass, percent, Appearance.LIGHT);
+              shot.arrange().accept(opened);
+              return opened;
+            });
+    return Toolkit.on(
+        () -> {
+          window.layOut();
+          T seen = looked.apply(window);
+          window.takeDown();
+          return seen;
+        });
+  }
+
+  /** The words that are on the glass: what has no room is hidden. */
+  private static String seen(Node node) {
+    if (!node.isVisible()) {
+      return "";
+    }
+    if (node instanceof FitText text) {
+      return text.words();
+    }
+    return node instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream()
+            .map(LargeTellsTest::seen)
+            .collect(Collectors.joining(" "))
+        : "";
+  }
+
+  private static String words(Glass glass, int percent, String name) {
+    return at(glass, percent, name, window -> seen(window.shell))
+        .replace('\n', ' ')
+        .replace('\u00a0', ' ');
+  }
+
+  @Test
+  void aDriveThatIsAwayIsTold() {
+    assertThat(words(Glass.SMALL, 200, "jobs-stick-away")).contains("No USB drive: not copied");
+    assertThat(words(Glass.UPRIGHT, 200, "jobs-stick-away")).contains("No USB drive: not copied");
+  }
+
+  @Test
+  void aPartThatIsNotClearedIsTold() {
+    assertThat(words(Glass.SMALL, 200, "answer-map-but")).contains("1 fitted, not cleared");
+  }
+
+  @Test
+  void aStopIsToldWithItsPlace() {
+    assertThat(words(Glass.UPRIGHT, 200, "job-home-stop")).contains("3 EX pushrod, at 5 EX");
+  }
+
+  /** The letters alone do not choose the few words: large glass has room for all. */
+  @Test
+  void largeGlassTellsAll() {
+    assertThat(words(Glass.LAPTOP, 150, "settings-scanner"))
+        .contains("need nothing set")
+        .contains("No prefix is set.");
+    assertThat(words(Glass.LAPTOP, 150, "new-job")).contains("V8, odd and even banks", "inches");
+  }
+
+  /** Nothing is marked any more. */
+  @Test
+  void helpSaysWhatFollowsWhereAllPartsAreOut() {
+    assertThat(words(Glass.LAPTOP, 100, "answer-message-page"))
+        .contains("Every part is out.")
+        .doesNotContain("Take the marked part out");
+  }
+}
