@@ -193,7 +193,7 @@ final class TitleRow extends StackPane {
   }
 
   private double air() {
-    return Math.floor(touch.scale().px(AIR_MM));
+    return Math.ceil(touch.scale().px(AIR_MM));
   }
 
   private double messageWide() {
