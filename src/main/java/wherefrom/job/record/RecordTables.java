@@ -238,7 +238,7 @@ public final class RecordTables {
               "Budget",
               "",
               budget.text(budget.limit()),
-              budget.brief()));
+              budget.sums()));
     }
     return new RecordSection(
         RecordTable.MONEY, List.of("what", "state", "amount", "note"), rows, "No cost was noted.");

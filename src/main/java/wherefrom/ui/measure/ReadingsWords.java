@@ -58,7 +58,7 @@ final class ReadingsWords {
     String how = model.plan().how();
     boolean more = station.words().length() + how.length() > MOST_SAID;
     boolean largest = context.scale().textFactor() >= 2;
-    return largest || !how.isEmpty() && (context.touch().isLarge() || more);
+    return largest || (!how.isEmpty() && (context.touch().isLarge() || more));
   }
 
   /** Where to measure and how, to be read on a screen of its own. */
