@@ -94,8 +94,7 @@ final class CostForecast {
   }
 
   private static Map<Article, Integer> pieces(List<CostItem> items) {
-    return items.stream()
-        .collect(Collectors.toMap(CostItem::what, CostItem::pieces, Integer::sum));
+    return items.stream().collect(Collectors.toMap(CostItem::what, CostItem::pieces, Integer::sum));
   }
 
   private Set<Article> spokenOf(Predicate<CostLine> counts) {

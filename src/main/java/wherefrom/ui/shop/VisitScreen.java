@@ -66,8 +66,7 @@ public final class VisitScreen extends Page implements Scannable {
     } else {
       // With large letters the sentence above has no room beside what came of the last scan.
       want.setWords(
-          touch().brief("To " + work, "Scan: " + work),
-          touch().brief("press for other work", ""));
+          touch().brief("To " + work, "Scan: " + work), touch().brief("press for other work", ""));
     }
     foot.offerTag(!model.checkingIn() || next.isPresent());
     keys.setActs(model.checkingIn() ? checkingIn() : puttingOn());

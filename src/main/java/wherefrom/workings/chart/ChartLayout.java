@@ -1,10 +1,7 @@
 package wherefrom.workings.chart;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import wherefrom.workings.chart.ChartMark.Look;
 import wherefrom.workings.chart.ChartMark.Side;
@@ -173,38 +170,28 @@ public final class ChartLayout {
   private void figuresAcross() {
     double letter = surface.capital();
     NamesAcross names = new NamesAcross(nameRows, letter);
-    Map<Axis.Tick, OptionalInt> rows = new HashMap<>();
-    for (boolean odd : new boolean[] {true, false}) {
-      chart.across().ticks().stream()
-          .filter(tick -> isOdd(tick) == odd)
-          .forEach(tick -> rows.put(tick, take(names, tick)));
-    }
-    for (Axis.Tick tick : chart.across().ticks()) {
-      double x = x(tick.at());
-      line(x, bottom, x, bottom + 0.5 * letter, Look.THIN);
-      rows.get(tick)
-          .ifPresent(
-              row ->
-                  words(
-                      middle(tick),
-                      bottom + (1.5 + ROW * row) * letter,
-                      Side.MIDDLE,
-                      tick.words()));
-    }
+    // What stands out is named first: it must never pass for its neighbor.
+    chart.across().ticks().stream().filter(this::isOdd).forEach(tick -> name(names, tick));
+    chart.across().ticks().stream().filter(tick -> !isOdd(tick)).forEach(tick -> name(names, tick));
     for (double x : names.leads()) {
       line(x, bottom + 0.5 * letter, x, bottom + (0.5 + ROW) * letter, Look.THIN);
     }
   }
 
-  /** Whether what stands out is named there: it must never pass for its neighbor. */
   private boolean isOdd(Axis.Tick tick) {
     return chart.columns().stream().anyMatch(one -> one.odd() && one.place() == tick.at());
   }
 
-  private OptionalInt take(NamesAcross names, Axis.Tick tick) {
+  private void name(NamesAcross names, Axis.Tick tick) {
+    double letter = surface.capital();
+    double x = x(tick.at());
+    double at = middle(tick);
     double half = surface.widthOf(tick.words()) / 2;
-    int turn = chart.across().ticks().indexOf(tick);
-    return names.take(turn, x(tick.at()), middle(tick) - half, middle(tick) + half);
+    line(x, bottom, x, bottom + 0.5 * letter, Look.THIN);
+    names
+        .take(chart.across().ticks().indexOf(tick), x, at - half, at + half)
+        .ifPresent(
+            row -> words(at, bottom + (1.5 + ROW * row) * letter, Side.MIDDLE, tick.words()));
   }
 
   /** Where the middle of a name lies: below its tick, as far as it does not leave the surface. */
