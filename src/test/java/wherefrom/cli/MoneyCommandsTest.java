@@ -70,7 +70,7 @@ class MoneyCommandsTest {
         .containsExactly(
             "-\t1 × head milled, 115.00 (rule 14)\t\tto buy",
             "-\t1 × head gaskets, 46.00 (rule 14)\t\tto buy",
-            "Total 193.20 EUR; 306.80 EUR left.");
+            "Total at least 193.20 EUR; at most 306.80 EUR left.");
   }
 
   @Test

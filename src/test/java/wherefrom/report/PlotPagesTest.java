@@ -59,15 +59,18 @@ class PlotPagesTest {
     }
 
     static Ruler across(Page page, Axis axis) {
-      return of(axis, axis.ticks(), tick -> lowest(page, tick).x());
+      return of(axis, printed(page, axis), tick -> lowest(page, tick).x());
     }
 
     static Ruler up(Page page, Axis axis) {
-      List<Axis.Tick> printed =
-          axis.ticks().stream()
-              .filter(tick -> page.words().stream().anyMatch(w -> w.text().equals(tick.words())))
-              .toList();
-      return of(axis, printed, tick -> leftmost(page, tick).y());
+      return of(axis, printed(page, axis), tick -> leftmost(page, tick).y());
+    }
+
+    /** Names give way to each other: those that are there. */
+    private static List<Axis.Tick> printed(Page page, Axis axis) {
+      return axis.ticks().stream()
+          .filter(tick -> page.words().stream().anyMatch(w -> w.text().equals(tick.words())))
+          .toList();
     }
 
     private static Ruler of(
