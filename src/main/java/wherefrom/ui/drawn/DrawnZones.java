@@ -59,7 +59,13 @@ final class DrawnZones {
   /** A zone of which nothing is painted keeps all the room that the drawing has for it. */
   private static void lay(Region region, Bounds box) {
     if (region instanceof TouchKey) {
-      Panes.place(region, box.x(), box.y(), Math.ceil(box.width()), Math.ceil(box.height()));
+      // Whole pixels, no nearer to the next key and no lower than the drawing has it.
+      Panes.place(
+          region,
+          Math.rint(box.x()),
+          Math.rint(box.y()),
+          Math.floor(box.width()),
+          Math.ceil(box.height()));
     } else {
       region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
     }
