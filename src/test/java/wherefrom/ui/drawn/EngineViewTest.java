@@ -103,7 +103,7 @@ class EngineViewTest {
         });
   }
 
-  /** The drawing stands on whole pixels: each edge at most half of one from where captions have it. */
+  /** The drawing stands on whole pixels: each edge at most half of one from the captions. */
   private static org.assertj.core.data.Offset<Double> within() {
     return org.assertj.core.data.Offset.offset(0.5);
   }
