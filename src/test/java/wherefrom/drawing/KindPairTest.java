@@ -73,4 +73,22 @@ class KindPairTest {
     assertThat(Stream.concat(drawn.ground().stream(), drawn.words().stream()))
         .noneMatch(shape -> shape instanceof Shape.Words words && words.text().equals("old"));
   }
+
+  /** Two like pictures without words say nothing: the tag is smaller before both words go. */
+  @Test
+  void theTagIsAsLargeAsItHasRoom() {
+    KindPair.Side old = new KindPair.Side(PartKind.ROD_SHELL, "old");
+    KindPair.Side right = new KindPair.Side(PartKind.ROD_SHELL, "NEW");
+    double wide = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 400, 400), GLASS));
+    double narrow = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 290, 400), GLASS));
+    assertThat(narrow).isBetween(0.7 * wide, 0.9 * wide);
+  }
+
+  private static double onTag(Drawing drawn) {
+    return drawn.ground().stream()
+        .filter(shape -> shape instanceof Shape.Words words && words.text().equals("NEW"))
+        .mapToDouble(shape -> ((Shape.Words) shape).size())
+        .findFirst()
+        .orElseThrow();
+  }
 }
