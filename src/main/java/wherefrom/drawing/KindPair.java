@@ -67,7 +67,7 @@ public final class KindPair {
   private void caption(Side wrong, Side right, double most) {
     captioned = areWithin(wrong, right, most);
     if (!captioned) {
-      tagLetter = glass.letter();
+      tagLetter = Math.max(glass.letter(), TAG_LETTER * glass.px(Glass.SMALL));
       captioned = areWithin(wrong, right, most);
     }
   }

@@ -79,8 +79,9 @@ class KindPairTest {
   void theTagIsAsLargeAsItHasRoom() {
     KindPair.Side old = new KindPair.Side(PartKind.ROD_SHELL, "old");
     KindPair.Side right = new KindPair.Side(PartKind.ROD_SHELL, "NEW");
-    double wide = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 400, 400), GLASS));
-    double narrow = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 290, 400), GLASS));
+    Glass large = Glass.screen(Glass.UNITS_PER_MM, 2).grown();
+    double wide = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 800, 400), large));
+    double narrow = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 500, 400), large));
     assertThat(narrow).isBetween(0.7 * wide, 0.9 * wide);
   }
 
