@@ -86,10 +86,13 @@ public final class Shell extends StackPane implements WindowFrame {
         others -> path.open(() -> new RestOfRailScreen(context, others)));
   }
 
-  /** On glass of another size words may have room that had none, or none any more. */
+  /**
+   * On glass of another size words may have room that had none, or none any more. Only the first
+   * screen is made anew for that: on others something may have been done.
+   */
   @Override
   protected void layoutChildren() {
-    if (dress.isOutgrown()) {
+    if (path.depth() == 0 && dress.isOutgrown()) {
       rescale();
     }
     super.layoutChildren();
