@@ -129,6 +129,12 @@ public final class FitText extends Region {
     return height(least(), width) <= height + SHORT;
   }
 
+  /** Whether other words in the same letters could stand in a room of this size. */
+  public boolean wouldFit(String others, double width, double height) {
+    int count = new Wrapping(others, bold).count(least(), width - ROUNDING);
+    return count * Wrapping.lineHeight(least()) <= height + SHORT;
+  }
+
   public FitText centred() {
     return align(Pos.CENTER);
   }
