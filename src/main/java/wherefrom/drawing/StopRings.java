@@ -3,6 +3,8 @@ package wherefrom.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wherefrom.parts.Place;
 
 /**
@@ -23,6 +25,12 @@ public final class StopRings {
           new Point(-0.95, 0.35),
           new Point(0, -1.5),
           new Point(0, 1.5));
+
+  /** So many sides of the ring are tried where it has no room on the ring, from above round. */
+  private static final int SIDES = 16;
+
+  /** The octagon with its frame and a little air, as a part of its side. */
+  private static final double FRAMED = 1.2;
 
   private final Drawing drawing;
   private final List<Bounds> taken = new ArrayList<>();
@@ -55,15 +63,31 @@ public final class StopRings {
   }
 
   private List<Shape> wrong(Pointer at) {
-    Point aside = ASIDE.stream().filter(one -> isFree(at, one)).findFirst().orElse(ASIDE.get(0));
+    double reach = 1 + half(at) / at.radius();
+    Point aside =
+        Stream.concat(ASIDE.stream(), off(reach))
+            .filter(one -> isFree(at, one))
+            .findFirst()
+            .orElse(ASIDE.get(0));
     return Pointing.wrong(at.at(), at.radius(), aside, drawing.glass());
+  }
+
+  /** Off the ring, which a small drawing may have room for. */
+  private static Stream<Point> off(double reach) {
+    return IntStream.range(0, SIDES)
+        .mapToObj(side -> 2 * Math.PI * side / SIDES)
+        .map(turn -> new Point(-reach * Math.sin(turn), -reach * Math.cos(turn)));
   }
 
   private boolean isFree(Pointer at, Point aside) {
     double x = at.at().x() + aside.x() * at.radius();
     double y = at.at().y() + aside.y() * at.radius();
-    Bounds octagon =
-        new Bounds(x, y, 0, 0).grown(Pointing.octagon(at.radius(), drawing.glass()) / 2);
+    Bounds octagon = new Bounds(x, y, 0, 0).grown(half(at));
     return taken.stream().allMatch(box -> box.gapTo(octagon) >= 0);
+  }
+
+  /** Half of what the octagon takes with its frame. */
+  private double half(Pointer at) {
+    return FRAMED * Pointing.octagon(at.radius(), drawing.glass()) / 2;
   }
 }

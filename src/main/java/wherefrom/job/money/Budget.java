@@ -57,9 +57,7 @@ public record Budget(
     if (limit.cents() == 0) {
       return head + ", no budget set.";
     }
-    return isOver()
-        ? head + ", " + text(over()) + " over the budget."
-        : head + ", " + rest() + ".";
+    return isOver() ? head + ", " + text(over()) + " over the budget." : head + ", " + rest() + ".";
   }
 
   /** {@code 250.00 USD left}, {@code at least 250.00 USD over}: what is left of a budget. */
