@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
@@ -159,14 +160,16 @@ record Halves(
                         Words.capital(why(verdict)), "", StopWords.small(job.state(), verdict)))
             .orElse(
                 new Lines(
-                    "Now scan the place card", way(job, part), "by its hole; or tap the place"));
+                    "Now scan the place card",
+                    way(job.state().layout(), part.kind()),
+                    "by its hole; or tap the place"));
     return new Halves(
         tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent(), false);
   }
 
   /** The way round, which is seen to before the part goes in. */
-  private static String way(OpenJob job, Part part) {
-    return switch (Places.orientation(job.state().layout(), part.kind())) {
+  static String way(Layout layout, PartKind kind) {
+    return switch (Places.orientation(layout, kind)) {
       case NONE -> "";
       case TOP_END -> "tagged end up";
       case HALF -> "tang in its notch";
