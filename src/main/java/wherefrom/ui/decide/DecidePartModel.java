@@ -28,6 +28,12 @@ final class DecidePartModel {
     Line(String heading, String words) {
       this(heading, words, "");
     }
+
+    /** The first that is said, without the rule or the kind in front: {@code Is it straight?}. */
+    String brief() {
+      return Words.capital(
+          Words.firstSentence(words).replaceFirst("^(Rule \\d+|[A-Z][a-z]+): ", ""));
+    }
   }
 
   /**
