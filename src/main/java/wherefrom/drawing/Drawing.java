@@ -98,7 +98,16 @@ public record Drawing(
         .toList();
   }
 
+  /** Whether a shape covers some of a word; a ring with the word in it does not. */
   private static boolean isOn(Shape shape, Shape word) {
-    return shape.bounds().gapTo(word.bounds()) < 0;
+    Bounds box = word.bounds();
+    boolean encloses = shape instanceof Shape.Disc ring && isWithin(ring, box);
+    return !encloses && shape.bounds().gapTo(box) < 0;
+  }
+
+  private static boolean isWithin(Shape.Disc ring, Bounds box) {
+    double across = Math.max(Math.abs(box.x() - ring.x()), Math.abs(box.right() - ring.x()));
+    double down = Math.max(Math.abs(box.y() - ring.y()), Math.abs(box.bottom() - ring.y()));
+    return Math.hypot(across, down) < ring.radius() - ring.width() / 2;
   }
 }

@@ -40,6 +40,9 @@ public final class KindPair {
   private final Glass glass;
   private final ShapeCollector out;
 
+  /** On the tag NEW; smaller, as in a caption, where the large one has no room. */
+  private double tagLetter;
+
   /** Where one caption would touch the other's part, both are left out. */
   private boolean captioned;
 
@@ -47,6 +50,7 @@ public final class KindPair {
     this.layout = layout;
     this.glass = glass;
     this.out = new ShapeCollector(glass);
+    this.tagLetter = TAG_LETTER * glass.letter();
   }
 
   /** Draws them; there is nothing to touch. */
@@ -54,10 +58,22 @@ public final class KindPair {
     KindPair pair = new KindPair(layout, glass);
     double half = room.width() / 2;
     boolean ends = wrong.turned() && wrong.kind().orientation() == Orientation.TOP_END;
-    pair.captioned = Stream.of(wrong, right).allMatch(side -> pair.width(side) <= half);
+    pair.caption(wrong, right, half);
     pair.side(wrong, new Bounds(room.x(), room.y(), half, room.height()), true, ends);
     pair.side(right, new Bounds(room.x() + half, room.y(), half, room.height()), false, ends);
     return new Drawing(room, glass, pair.out.shapes(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  private void caption(Side wrong, Side right, double most) {
+    captioned = areWithin(wrong, right, most);
+    if (!captioned) {
+      tagLetter = Math.max(glass.letter(), TAG_LETTER * glass.px(Glass.SMALL));
+      captioned = areWithin(wrong, right, most);
+    }
+  }
+
+  private boolean areWithin(Side wrong, Side right, double most) {
+    return Stream.of(wrong, right).allMatch(side -> width(side) <= most);
   }
 
   private void side(Side side, Bounds room, boolean wrong, boolean ends) {
@@ -92,16 +108,15 @@ public final class KindPair {
 
   private double width(Side side) {
     String words = side.caption();
-    double letter = glass.letter();
     boolean onTag = words.equals(Sign.NEW.letter());
     return onTag
-        ? Letters.width(words, TAG_LETTER * letter, true) + TAG_LETTER * letter
-        : Letters.width(words, letter, false);
+        ? Letters.width(words, tagLetter, true) + tagLetter
+        : Letters.width(words, glass.letter(), false);
   }
 
   private void caption(String words, double x, double y, double letter) {
     if (words.equals(Sign.NEW.letter())) {
-      out.addAll(MarkShapes.of(Sign.NEW, new Point(x, y), TAG_LETTER * letter, glass).shapes());
+      out.addAll(MarkShapes.of(Sign.NEW, new Point(x, y), tagLetter, glass).shapes());
     } else {
       out.words(x, y, words, letter, Shape.Side.MIDDLE, Role.NAME);
     }

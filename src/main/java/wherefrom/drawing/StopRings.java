@@ -7,22 +7,32 @@ import wherefrom.parts.Place;
 
 /**
  * The rings of a stop: red with the octagon beside it at the wrong place, black at the right one.
- * The octagon covers neither a number nor the other ring.
+ * The octagon covers neither a number, nor a name, nor the other ring.
  */
 public final class StopRings {
-  /** Where the octagon may stand, in radii from the ring's middle; the first that is free is. */
+  /**
+   * Where the octagon may stand, in radii from the ring's middle; the first that is free is. It
+   * touches the ring, so that it is read with it, and leaves what is ringed to be seen.
+   */
   private static final List<Point> ASIDE =
       List.of(
-          new Point(0.95, -0.35),
-          new Point(0.95, 0.35),
-          new Point(0.95, -0.75),
+          new Point(1.5, -0.4),
+          new Point(1.5, 0.4),
+          new Point(1.1, -0.95),
           new Point(0.95, -1.1),
+          new Point(0.45, -1.45),
+          new Point(-1.5, -0.4),
+          new Point(-1.5, 0.4),
+          new Point(-0.95, -1.1),
+          new Point(0, -1.6),
+          new Point(0, 1.6),
           new Point(1.7, -0.1),
           new Point(-1.7, -0.1),
-          new Point(-0.95, -0.35),
-          new Point(-0.95, 0.35),
-          new Point(0, -1.5),
-          new Point(0, 1.5));
+          new Point(0.95, -0.35),
+          new Point(-0.95, 0.35));
+
+  /** What it keeps from numbers, from names and from the other ring: its own line, and air. */
+  private static final double FREE = 4;
 
   private final Drawing drawing;
   private final List<Bounds> taken = new ArrayList<>();
@@ -30,7 +40,7 @@ public final class StopRings {
   private StopRings(Drawing drawing) {
     this.drawing = drawing;
     drawing.words().stream()
-        .filter(shape -> shape.role() == Role.NUMBER)
+        .filter(shape -> shape.role() == Role.NUMBER || shape.role() == Role.NAME)
         .map(Shape::bounds)
         .forEach(taken::add);
   }
@@ -64,6 +74,7 @@ public final class StopRings {
     double y = at.at().y() + aside.y() * at.radius();
     Bounds octagon =
         new Bounds(x, y, 0, 0).grown(Pointing.octagon(at.radius(), drawing.glass()) / 2);
-    return taken.stream().allMatch(box -> box.gapTo(octagon) >= 0);
+    double free = drawing.glass().px(FREE);
+    return taken.stream().allMatch(box -> box.gapTo(octagon) >= free);
   }
 }

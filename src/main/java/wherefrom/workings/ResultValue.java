@@ -2,6 +2,7 @@ package wherefrom.workings;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,6 +28,11 @@ public record ResultValue(
     Rounding rounding) {
   private static final int EXTRA_PLACES = 3;
 
+  /**
+   * An uncertainty is told with so many places more than its unit, rounded up where it has more.
+   */
+  private static final int MOST_PLACES = 1;
+
   public ResultValue {
     shares = List.copyOf(shares);
   }
@@ -51,8 +57,9 @@ public record ResultValue(
   }
 
   /**
-   * "0.0416 in ± 0.0033 in": with an uncertainty, as many places as show two of its digits; without
-   * one, or with one too small to matter, the places usual for the unit.
+   * "0.0416 in ± 0.0033 in": with an uncertainty, as many places as show two of its digits, though
+   * no more than one beyond those usual for the unit; without one, or with one too small to matter,
+   * the usual ones.
    */
   public String text() {
     return said(Amount::text);
@@ -91,6 +98,7 @@ public record ResultValue(
       return Optional.empty();
     }
     BigDecimal u = BigDecimal.valueOf(standardUncertainty).round(new MathContext(2));
-    return Optional.of(new Amount(u, unit).rounded(Math.max(0, u.scale())));
+    int places = Math.max(0, Math.min(u.scale(), unit.decimals() + MOST_PLACES));
+    return Optional.of(new Amount(u.setScale(places, RoundingMode.CEILING), unit));
   }
 }

@@ -73,4 +73,23 @@ class KindPairTest {
     assertThat(Stream.concat(drawn.ground().stream(), drawn.words().stream()))
         .noneMatch(shape -> shape instanceof Shape.Words words && words.text().equals("old"));
   }
+
+  /** Two like pictures without words say nothing: the tag is smaller before both words go. */
+  @Test
+  void theTagIsAsLargeAsItHasRoom() {
+    KindPair.Side old = new KindPair.Side(PartKind.ROD_SHELL, "old");
+    KindPair.Side right = new KindPair.Side(PartKind.ROD_SHELL, "NEW");
+    Glass large = Glass.screen(Glass.UNITS_PER_MM, 2).grown();
+    double wide = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 800, 400), large));
+    double narrow = onTag(KindPair.of(V8, old, right, new Bounds(0, 0, 500, 400), large));
+    assertThat(narrow).isBetween(0.7 * wide, 0.9 * wide);
+  }
+
+  private static double onTag(Drawing drawn) {
+    return drawn.ground().stream()
+        .filter(shape -> shape instanceof Shape.Words words && words.text().equals("NEW"))
+        .mapToDouble(shape -> ((Shape.Words) shape).size())
+        .findFirst()
+        .orElseThrow();
+  }
 }

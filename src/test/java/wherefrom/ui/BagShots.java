@@ -36,6 +36,7 @@ final class BagShots {
   private static final int LEFT_COVER = 8;
 
   private static final int LEFT_HEAD = 10;
+  private static final int PAN = 17;
   private static final int DAMPER = 13;
 
   private BagShots() {}
@@ -52,7 +53,7 @@ final class BagShots {
         shot(
             "bags-head", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, LEFT_HEAD)),
         shot("bags-damper", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, DAMPER)),
-        shot("bags-pan", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, 17)),
+        shot("bags-pan", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, PAN)),
         shot("bags-other", BigPartScreen.class, window -> show(window, ScreenId.BIG_PART, 3)),
         begun("bags-off", TakeApartScreen.class, ScreenId.TAKE_APART),
         begun("bags-home", JobHomeScreen.class, ScreenId.JOB_HOME),
@@ -122,7 +123,7 @@ final class BagShots {
     SampleJob sample = SampleJob.apart();
     BigParts parts = new BigParts(sample.job);
     parts.nameUsual();
-    List<Integer> off = new ArrayList<>(List.of(1, 2, 5, 7, LEFT_COVER, LEFT_HEAD, DAMPER));
+    List<Integer> off = new ArrayList<>(List.of(1, 2, 5, 7, LEFT_COVER, LEFT_HEAD, DAMPER, PAN));
     off.forEach(number -> parts.off(number, "it was in the way"));
     parts.mark(LEFT_HEAD, "cast 1234, 2 dots at the rear");
     parts.decide(LEFT_HEAD, Decision.MACHINE, "it is warped");

@@ -155,7 +155,7 @@ final class InspectShots {
   private static void answering(SampleWindow window, SampleJob sample) {
     card("pushrod-ends").accept(window, sample);
     window.layOut();
-    if (window.shell.context().settings().textPercent() > 100) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("Answer");
     }
   }

@@ -144,6 +144,21 @@ class LargeLettersTest {
         });
   }
 
+  /** What has room is said whole, however large the letters. */
+  @ParameterizedTest
+  @CsvSource({
+    "shop-put-on, Scan each part that goes",
+    "print-track, it cannot be taken back",
+    "new-job, more must go back",
+    "money-budget, Think again first",
+    "decide-part, One bearing has failed"
+  })
+  void onAWideGlassTheWordsOfLargeLettersAreWhole(String shot, String words) {
+    SampleWindow window = Toolkit.on(() -> window("laptop", 150, shot));
+    assertThat(Toolkit.on(() -> seen(window))).contains(words);
+    assertThat(window.shell.context().scale().textFactor()).isEqualTo(1.5);
+  }
+
   /** The form for upright glass is measured, not the one for wide glass. */
   @ParameterizedTest
   @CsvSource({"together-stop-kind, 1.5", "together-stop-new, 1.5", "together-stop-but, 1.5"})

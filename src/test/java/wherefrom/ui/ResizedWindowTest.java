@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.job.settings.Appearance;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -19,7 +21,11 @@ class ResizedWindowTest {
   private static final int HIGH = 600;
 
   private static SampleWindow open() {
-    return Toolkit.on(() -> new SampleWindow(Glass.LAPTOP, 200, Appearance.LIGHT));
+    return open(200);
+  }
+
+  private static SampleWindow open(int percent) {
+    return Toolkit.on(() -> new SampleWindow(Glass.LAPTOP, percent, Appearance.LIGHT));
   }
 
   private static void makeSmaller(SampleWindow window) {
@@ -50,9 +56,11 @@ class ResizedWindowTest {
         });
   }
 
-  @Test
-  void theHalfThatWasScannedStays() {
-    SampleWindow window = open();
+  /** The words of the first are whole, and find no room any more; those of the second are brief. */
+  @ParameterizedTest
+  @ValueSource(ints = {150, 200})
+  void theHalfThatWasScannedStays(int percent) {
+    SampleWindow window = open(percent);
     SampleJob sample = SampleJob.apart();
     Screen before =
         Toolkit.on(
@@ -69,7 +77,7 @@ class ResizedWindowTest {
 
     assertThat(window.shell.current()).isSameAs(before);
     assertThat(words(window)).contains("Now scan the");
-    assertThat(window.shell.context().scale().textFactor()).isLessThan(2);
+    assertThat(window.shell.context().scale().textFactor()).isLessThan(percent / 100.0);
     assertThat(faults(window)).isEmpty();
   }
 
@@ -95,5 +103,17 @@ class ResizedWindowTest {
     makeSmaller(window);
 
     assertThat(words(window)).contains("Ab");
+  }
+
+  /** The list of jobs has its whole words from the first picture, and loses them with the room. */
+  @Test
+  void theFirstScreenFollowsTheGlass() {
+    SampleWindow window = open(150);
+    assertThat(Toolkit.on(() -> window.shell.context().touch().isLarge())).isFalse();
+
+    makeSmaller(window);
+
+    assertThat(Toolkit.on(() -> window.shell.context().touch().isLarge())).isTrue();
+    assertThat(faults(window)).isEmpty();
   }
 }

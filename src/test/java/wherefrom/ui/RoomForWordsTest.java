@@ -68,33 +68,53 @@ class RoomForWordsTest {
           window.shell.context().say(AWAY);
           window.layOut();
           assertThat(words(window, AWAY).isCut()).isFalse();
-          window.shell.context().say(LONGER);
-          window.layOut();
-          assertThat(words(window, LONGER).isCut()).isTrue();
           return window;
         });
   }
 
-  /** Beside a title of usual letters it has two lines, and neither of them is cut off below. */
+  /** What has no room says whole sentences, and where the others are. */
   @Test
-  void aMessageHasTwoLinesBesideTheTitle() {
-    String away = "No connection to the shared server bench-pc. Nothing is shown as done.";
+  void aMessageIsNeverCutWithinASentence() {
+    for (Glass glass : Glass.all()) {
+      for (int percent : new int[] {100, 200}) {
+        Toolkit.on(
+            () -> {
+              SampleWindow window = on(glass, percent, ScreenId.TAKE_APART, SampleJob.whole());
+              window.shell.context().say(LONGER + " " + LONGER);
+              window.layOut();
+              FitText shown = message(window);
+              assertThat(shown.isCut()).as(glass + "-" + percent).isFalse();
+              assertThat(shown.words())
+                  .as(glass + "-" + percent)
+                  .startsWith("No connection to the shared server bench-pc. ")
+                  .endsWith(". Help says more.");
+              assertThat(window.shell.message()).isEqualTo(LONGER + " " + LONGER);
+              return window;
+            });
+      }
+    }
+  }
+
+  /** The title gives way to it where it must, and a third line comes where glass is narrow. */
+  @Test
+  void aMessageOfThreeSentencesIsSaidWhole() {
     for (Glass glass : Glass.all()) {
       Toolkit.on(
           () -> {
             SampleWindow window = on(glass, 100, ScreenId.TAKE_APART, SampleJob.whole());
-            window.shell.context().say(away);
+            window.shell.context().say(AWAY);
             window.layOut();
-            assertThat(words(window, away).isCut())
-                .as(glass.toString())
-                .isEqualTo(isUpright(glass));
+            assertThat(words(window, AWAY).isCut()).as(glass.toString()).isFalse();
             return window;
           });
     }
   }
 
-  private static boolean isUpright(Glass glass) {
-    return glass.height() > glass.width();
+  private static FitText message(SampleWindow window) {
+    return all(window.shell, FitText.class).stream()
+        .filter(text -> text.getParent().getStyleClass().contains("message"))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The message would stand in the place of the title that says where one is. */

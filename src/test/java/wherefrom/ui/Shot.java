@@ -44,7 +44,7 @@ record Shot(
 
   /** The class that must be up in a window. */
   Class<? extends Screen> up(SampleWindow window) {
-    return window.shell.context().settings().textPercent() > 100 ? large : screen;
+    return window.shell.context().touch().isLarge() ? large : screen;
   }
 
   @Override

@@ -338,7 +338,7 @@ final class TogetherShots {
   }
 
   private static boolean isLarge(SampleWindow window) {
-    return window.shell.context().scale().textFactor() > 1;
+    return window.shell.context().touch().isLarge();
   }
 
   /** A key that stands behind another where the person's text is large. */

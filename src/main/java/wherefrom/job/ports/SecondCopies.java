@@ -69,10 +69,7 @@ public final class SecondCopies {
   public static Optional<String> findAway(Path second) {
     return Files.isDirectory(second)
         ? Optional.empty()
-        : Optional.of(
-            "The USB drive is not there: "
-                + second
-                + " is not found. Plug it in, and the copy is made by itself.");
+        : Optional.of("USB drive not found: " + second + ". Plug it in, and the job is copied.");
   }
 
   /** What is wrong with a folder for copies, in a sentence; empty when nothing is. */

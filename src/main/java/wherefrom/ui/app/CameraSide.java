@@ -19,16 +19,26 @@ final class CameraSide implements LiveCamera.Listener {
   private final Supplier<Screen> current;
   private final Scans scans;
   private final LiveCamera.Maker maker;
+  private final Runnable arrange;
   private Optional<LiveCamera> made = Optional.empty();
   private Consumer<String> brief = words -> {};
   private boolean running;
   private boolean lent;
 
-  CameraSide(ScreenContext context, Supplier<Screen> current, Scans scans, LiveCamera.Maker maker) {
+  /**
+   * @param arrange lays the screen that is up out anew, with or without the camera beside it
+   */
+  CameraSide(
+      ScreenContext context,
+      Supplier<Screen> current,
+      Scans scans,
+      LiveCamera.Maker maker,
+      Runnable arrange) {
     this.context = context;
     this.current = current;
     this.scans = scans;
     this.maker = maker;
+    this.arrange = arrange;
   }
 
   /** Made when it is first wanted: the window's first picture does without. */
@@ -80,13 +90,18 @@ final class CameraSide implements LiveCamera.Listener {
     made.ifPresent(LiveCamera::stop);
   }
 
-  void toggle() {
+  /** Turns it on or off. */
+  void turn() {
     context.change(context.settings().withCameraOn(!on()));
+    arrange.run();
+    follow();
   }
 
   /** Somebody else needs the device for a moment, or has given it back. */
   void lend(boolean away) {
     lent = away;
+    arrange.run();
+    follow();
   }
 
   /** Keys and words have another size. */

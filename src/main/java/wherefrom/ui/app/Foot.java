@@ -65,16 +65,19 @@ public final class Foot extends Region {
     double most = width - gap - tag.leastLineWidth();
     double roomy = Math.min(count * usual + (count - 1) * gap, SHARE * width);
     double wide = Math.max(keys.width(count), Math.min(roomy, most));
-    while (count == 1 && wide + gap <= most && keys.highest(1, wide) > tag.minHeight(-1)) {
+    while (wide + gap <= most && keys.highest(count, one(wide, count)) > tag.minHeight(-1)) {
       wide += gap;
     }
     return Math.floor(wide);
   }
 
+  private double one(double wide, int count) {
+    return (wide - (count - 1) * gap) / count;
+  }
+
   /** Whether the words of so many keys are higher than the tag. */
   private boolean isTall(int count, double width) {
-    double one = (wide(count, width) - (count - 1) * gap) / count;
-    return keys.highest(count, one) > tag.minHeight(-1) + 1;
+    return keys.highest(count, one(wide(count, width), count)) > tag.minHeight(-1) + 1;
   }
 
   private double tagWidth(double width) {

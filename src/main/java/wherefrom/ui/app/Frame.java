@@ -106,14 +106,18 @@ final class Frame extends Region {
    */
   private Bounds room() {
     double wide = room(0, 0).getWidth();
-    Bounds usual = room(title.high(wide), 0);
+    Bounds usual = room(title.high(wide, isUpright()), 0);
     double lacking = lacking(usual);
     if (whole || lacking <= 0) {
       return usual;
     }
     double most = isUpright() ? 0 : margin() - Math.floor(scale.px(LEAST_MARGIN_MM));
+    double two = title.high(wide, false);
+    if (lacking(room(two, 0)) <= 0) {
+      return room(two, 0);
+    }
     if (title.needsMore(wide) && lacking <= most) {
-      return room(title.high(wide), lacking);
+      return room(two, lacking);
     }
     double closer = lacking(room(title.least(), 0));
     return room(title.least(), Math.max(0, Math.min(most, closer)));

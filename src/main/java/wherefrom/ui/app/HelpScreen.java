@@ -19,11 +19,6 @@ import wherefrom.ui.controls.Touch;
 public final class HelpScreen extends Page implements Scannable {
   private static final double PICTURE_MM = 40;
 
-  /** Shorter portions are no fewer than those of any page. */
-  private static final int LEAST_LETTERS = 60;
-
-  private static final int STEP = 20;
-
   private final Consumer<Scanned> next;
 
   /**
@@ -53,40 +48,12 @@ public final class HelpScreen extends Page implements Scannable {
     if (about.onJob() && context.job().isPresent()) {
       lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(context)));
     }
-    Region rows = said.isEmpty() ? list(touch, lines) : saidFirst(touch, said, lines);
-    lay(touch.isLarge() ? rows : withPicture(touch, about, rows));
-  }
-
-  private static Pager<Region> list(Touch touch, List<Region> lines) {
+    if (!said.isEmpty()) {
+      lines.add(0, ListRow.plain(touch, "Said last", List.of(said)));
+    }
     Pager<Region> rows = Pager.list(touch, row -> row);
     rows.setItems(lines);
-    return rows;
-  }
-
-  /** What was said last has as much of a page as there is: it is not parted before it must be. */
-  private static Region saidFirst(Touch touch, String said, List<Region> lines) {
-    Pager<Region> least = list(touch, with(ToRead.rows(touch, "Said last", said), lines));
-    return new Either(
-            room -> list(touch, with(largest(touch, said, room.width(), room.height()), lines)))
-        .needing(least);
-  }
-
-  private static List<Region> with(List<Region> first, List<Region> then) {
-    List<Region> all = new ArrayList<>(first);
-    all.addAll(then);
-    return all;
-  }
-
-  /** The fewest portions of which each has room on a page beside the keys that turn it. */
-  private static List<Region> largest(Touch touch, String said, double width, double height) {
-    double beside = width - Pager.list(touch, row -> new Region()).turningWidth();
-    for (int most = said.length(); most > LEAST_LETTERS; most -= STEP) {
-      List<Region> rows = ToRead.rows(touch, "Said last", said, most);
-      if (rows.stream().allMatch(row -> row.minHeight(beside) <= height)) {
-        return rows;
-      }
-    }
-    return ToRead.rows(touch, "Said last", said);
+    lay(touch.isLarge() ? rows : withPicture(touch, about, rows));
   }
 
   /** The picture beside the sentences where glass lies, above them where it stands upright. */

@@ -130,8 +130,11 @@ public final class KeyRow extends Region {
         .orElse(0);
   }
 
-  /** The width that so many keys in a row need. */
+  /** The width that so many keys in a row need; one alone for several is the key to the rest. */
   double width(int keys) {
+    if (keys == 1 && acts.size() > 1) {
+      return Math.ceil(measured().get(acts.size()).minWidth(-1));
+    }
     return Math.ceil(keys * Math.ceil(widest()) + (keys - 1) * gap);
   }
 

@@ -1,7 +1,6 @@
 package wherefrom.ui.app;
 
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * A screen that has no room for letters of the size that is set gets the next smaller ones, so that
@@ -10,25 +9,17 @@ import java.util.function.Consumer;
 final class LettersThatFit {
   private final WindowDress dress;
   private final ScreenPath path;
-  private final Consumer<TitleRow> told;
   private final Runnable arrange;
   private final Runnable remake;
   private Optional<Object> stoodFor = Optional.empty();
 
   /**
-   * @param told is given the title row that the frame has then
    * @param arrange lays the screen that is up into the frame
    * @param remake makes the screen that is up anew with the next smaller letters
    */
-  LettersThatFit(
-      WindowDress dress,
-      ScreenPath path,
-      Consumer<TitleRow> told,
-      Runnable arrange,
-      Runnable remake) {
+  LettersThatFit(WindowDress dress, ScreenPath path, Runnable arrange, Runnable remake) {
     this.dress = dress;
     this.path = path;
-    this.told = told;
     this.arrange = arrange;
     this.remake = remake;
   }
@@ -41,7 +32,7 @@ final class LettersThatFit {
     }
     path.grow();
     if (dress.letters() != path.set()) {
-      dress.reframe(path.set(), told);
+      dress.reframe(path.set());
       arrange.run();
     }
   }
@@ -57,7 +48,7 @@ final class LettersThatFit {
     if (path.letters() > 1) {
       smaller();
     } else if (dress.letters() > 1) {
-      dress.reframe(1, told);
+      dress.reframe(1);
       arrange.run();
       fit();
     } else if (path.isShrunk()) {

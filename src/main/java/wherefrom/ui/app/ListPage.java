@@ -69,14 +69,9 @@ public abstract class ListPage extends Page {
     return ListRow.plain(touch(), heading, List.of(lines));
   }
 
-  /** What is to be read under a heading: in one row, or in several where letters are large. */
+  /** What is to be read under a heading, in as many rows as it needs. */
   protected final List<Region> said(String heading, String words) {
-    return ToRead.rows(touch(), heading, words);
-  }
-
-  /** A portion of what is to be read; where it goes on no line parts it from the next. */
-  protected final Region portion(String heading, String words) {
-    return ToRead.portion(touch(), heading, words);
+    return List.of(told(heading, words));
   }
 
   /** A row that leads on, with one line below its heading. */

@@ -8,13 +8,11 @@ import wherefrom.ui.controls.Icon;
 final class RailKeys {
   private final ScreenContext context;
   private final CameraSide camera;
-  private final Runnable turnCamera;
   private final Runnable help;
 
-  RailKeys(ScreenContext context, CameraSide camera, Runnable turnCamera, Runnable help) {
+  RailKeys(ScreenContext context, CameraSide camera, Runnable help) {
     this.context = context;
     this.camera = camera;
-    this.turnCamera = turnCamera;
     this.help = help;
   }
 
@@ -44,7 +42,11 @@ final class RailKeys {
     RailKey bench = new RailKey(Icon.BENCH, "Bench", () -> navigator.show(ScreenId.BENCH_MAP));
     RailKey looking =
         new RailKey(
-            Icon.CAMERA, "Camera", camera.on() ? "Camera, on" : "Camera", turnCamera, camera.on());
+            Icon.CAMERA,
+            "Camera",
+            camera.on() ? "Camera, on" : "Camera",
+            camera::turn,
+            camera.on());
     boolean onJob = screen.onJob() && context.job().isPresent();
     return new StandardRail(
         Optional.of(back).filter(key -> depth > 0),

@@ -36,7 +36,7 @@ public final class ScreenContext extends WindowWork {
   private final WindowFrame front;
   private final Navigator navigator;
   private Settings settings;
-  private Touch touch;
+  private final GlassLetters letters;
   private Supplier<Dimension2D> corner = () -> new Dimension2D(0, 0);
   private final Kept kept = new Kept(() -> getJob().folder());
   private final List<Runnable> whenJobCloses = new ArrayList<>();
@@ -63,7 +63,7 @@ public final class ScreenContext extends WindowWork {
     this.front = front;
     this.navigator = navigator;
     this.settings = settings;
-    this.touch = new Touch(Scale.of(settings), nanos);
+    this.letters = new GlassLetters(Scale.of(settings), nanos, front);
     this.copying = new Copying(this, works(), workers, front::copied);
   }
 
@@ -92,22 +92,16 @@ public final class ScreenContext extends WindowWork {
   }
 
   public Touch touch() {
-    return touch;
+    return letters.touch();
   }
 
-  /** Letters of this size for the screen that is made next, and for no other. */
-  Touch letters(double factor) {
-    touch = touch.withText(factor);
-    return touch;
-  }
-
-  /** Goes on with the letters of a screen that was made before. */
-  void use(Touch its) {
-    touch = its;
+  /** The letters of the screen that is made next. */
+  GlassLetters letters() {
+    return letters;
   }
 
   public Scale scale() {
-    return touch.scale();
+    return touch().scale();
   }
 
   /** A steady clock, in nanoseconds. */
@@ -134,7 +128,7 @@ public final class ScreenContext extends WindowWork {
     attempt(() -> services.settings().save(changed));
     front.look();
     if (rescaled) {
-      touch = new Touch(Scale.of(changed), nanos);
+      letters.set(Scale.of(changed));
       front.rescale();
     }
   }

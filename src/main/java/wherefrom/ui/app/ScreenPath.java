@@ -83,9 +83,13 @@ final class ScreenPath implements Navigator {
     return letters() > MIDDLE ? MIDDLE : 1;
   }
 
-  /** Makes the screen that is up once more, with the next smaller letters. */
+  /**
+   * Makes the screen that is up once more: with brief words, then with the next smaller letters.
+   */
   void remakeSmaller() {
-    stack.remakeTop(context.get().letters(nextSmaller()));
+    GlassLetters next = context.get().letters();
+    boolean whole = letters() > 1 && !touch().isLarge();
+    stack.remakeTop(whole ? next.brief() : next.next(nextSmaller()));
     shrunk = false;
   }
 
@@ -103,7 +107,7 @@ final class ScreenPath implements Navigator {
 
   /** Makes all screens again in letters of the size that is set. */
   void remake() {
-    stack.remake(() -> context.get().letters(set()));
+    stack.remake(() -> context.get().letters().next(set()));
     arriveFresh();
   }
 
@@ -127,7 +131,7 @@ final class ScreenPath implements Navigator {
   }
 
   private void push(Supplier<? extends Screen> maker) {
-    stack.push(maker, context.get().letters(set()));
+    stack.push(maker, context.get().letters().next(set()));
     arriveFresh();
   }
 

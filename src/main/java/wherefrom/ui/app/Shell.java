@@ -54,13 +54,15 @@ public final class Shell extends StackPane implements WindowFrame {
         new KeyFilter(context, up, scans, walk, new Steering(walk, up, path::goBack, help, this));
     this.pictures = new PictureDrop(context, scans);
     pictures.attach(this);
-    this.camera = new CameraSide(context, up, scans, cameras);
-    this.railKeys = new RailKeys(context, camera, this::turnCamera, help);
-    this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
-    this.letters = new LettersThatFit(dress, path, this::told, this::arrange, this::remakeSmaller);
+    this.camera = new CameraSide(context, up, scans, cameras, this::arrange);
+    this.railKeys = new RailKeys(context, camera, help);
+    this.dress =
+        new WindowDress(
+            this, context, walk, this::rail, this::refit, title -> camera.writeTo(title::aside));
+    this.letters = new LettersThatFit(dress, path, this::arrange, this::remakeSmaller);
     this.message = new Message(nanos, dress::title, this::tell);
     listen();
-    dress.put(this::told);
+    dress.put();
     path.begin();
     services.settings().faults().stream()
         .reduce((one, other) -> one + " " + other)
@@ -84,11 +86,18 @@ public final class Shell extends StackPane implements WindowFrame {
         others -> path.open(() -> new RestOfRailScreen(context, others)));
   }
 
-  private void told(TitleRow title) {
-    camera.writeTo(title::aside);
+  /**
+   * On glass of another size words may have room that had none, or none any more. Only the first
+   * screen is made anew for that: on others something may have been done.
+   */
+  @Override
+  protected void layoutChildren() {
+    if (path.depth() == 0 && dress.isOutgrown()) {
+      rescale();
+    }
+    super.layoutChildren();
   }
 
-  /** Takes the colors that the settings say. */
   @Override
   public void look() {
     dress.look();
@@ -142,9 +151,9 @@ public final class Shell extends StackPane implements WindowFrame {
   private void up() {
     walk.arrive(current());
     if (dress.letters() != path.set()) {
-      dress.reframe(path.set(), this::told);
+      dress.reframe(path.set());
     }
-    context.use(path.touch());
+    context.letters().use(path.touch());
     context.touch().settle();
     undoes.up(current());
     arrange();
@@ -187,17 +196,9 @@ public final class Shell extends StackPane implements WindowFrame {
     dress.label(current(), path.depth(), railKeys, works);
   }
 
-  private void turnCamera() {
-    camera.toggle();
-    arrange();
-    camera.follow();
-  }
-
   @Override
   public void lendCamera(boolean away) {
     camera.lend(away);
-    arrange();
-    camera.follow();
   }
 
   /** Lets the camera and the job go: the window closes. */
@@ -283,7 +284,7 @@ public final class Shell extends StackPane implements WindowFrame {
     current().hidden();
     camera.rescale();
     listen();
-    dress.reframe(path.set(), this::told);
+    dress.reframe(path.set());
     path.remake();
   }
 

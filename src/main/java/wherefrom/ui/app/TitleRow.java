@@ -1,6 +1,8 @@
 package wherefrom.ui.app;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
@@ -17,8 +19,9 @@ import wherefrom.ui.controls.WorkBar;
 /**
  * Where one is, and beside it a few words on how things stand or how far long work is. A message
  * stands in the same row until the next press or scan, beside the title in smaller letters; nothing
- * moves for it. Large letters leave the title no room beside it; those of a message step down to
- * the least before a word of it is left out.
+ * moves for it. The title gives way to a message that lacks room beside it, as to all in large
+ * letters, and these step down to the least before anything is left out. What has no room even then
+ * says as many whole sentences as it can, and where the others are.
  */
 final class TitleRow extends StackPane {
   private static final double BAR_MM = 30;
@@ -34,6 +37,9 @@ final class TitleRow extends StackPane {
 
   /** Neither a title nor a message has more lines. */
   private static final int MOST_LINES = 3;
+
+  /** Behind the sentences that have room. */
+  private static final String MORE = " Help says more.";
 
   /** How far into the margin above it a message comes that large letters leave too little room. */
   private static final double REACH_MM = 3;
@@ -55,6 +61,7 @@ final class TitleRow extends StackPane {
   private final WorkBar bar = new WorkBar(Ticker.WINDOW);
   private final HBox progress;
   private final FitText far;
+  private String sentence = "";
 
   TitleRow(Touch touch) {
     this.touch = touch;
@@ -66,12 +73,11 @@ final class TitleRow extends StackPane {
     progress = new HBox(touch.scale().gap(), bar, Panes.grow(far));
     told = new HBox(touch.scale().gap(), title, Panes.space(), aside, progress);
     HBox.setHgrow(title, javafx.scene.layout.Priority.SOMETIMES);
-    message =
-        Panes.grow(touch.told("").align(Pos.CENTER_LEFT).within(touch.isLarge() ? MOST_LINES : 2));
+    message = Panes.grow(touch.told("").align(Pos.CENTER_LEFT).within(MOST_LINES));
     // Its row is as high as it is; what lacks room steps down, and then is left out.
     message.setMinHeight(0);
     small = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).align(Pos.TOP_LEFT);
-    small.within(lines());
+    small.within(touch.isLarge() ? 1 : 2);
     words = Panes.grow(new HBox(message));
     said = new HBox(touch.scale().gap(), small, words);
     style();
@@ -90,21 +96,23 @@ final class TitleRow extends StackPane {
     words.getStyleClass().add("message");
     words.setAlignment(Pos.CENTER_LEFT);
     words.setPadding(new Insets(0, 0, 0, touch.scale().px(ASIDE_MM)));
-    present(small, !touch.isLarge());
     setPickOnBounds(false);
   }
 
-  private int lines() {
-    return touch.isLarge() ? 1 : 2;
+  private int lines(boolean upright) {
+    int usual = upright ? MOST_LINES : 2;
+    return touch.isLarge() ? 1 : usual;
   }
 
   /**
    * The height that it has with contents that have room, in pixels: of two lines where letters are
    * of the usual size, and of as many as the title needs, three at most.
+   *
+   * @param upright whether it is narrow: a message then has three lines
    */
-  double high(double width) {
+  double high(double width, boolean upright) {
     boolean several = needsMore(width);
-    int wanted = several ? Math.min(MOST_LINES, title.leastLines(width)) : lines();
+    int wanted = several ? Math.min(MOST_LINES, title.leastLines(width)) : lines(upright);
     double lines = Math.ceil(wanted * line(Scale.SMALL_MM));
     // Lines of a title fill the row: something is left free below them.
     double high = several ? lines + touch.scale().px(BELOW_MM) : lines;
@@ -174,15 +182,18 @@ final class TitleRow extends StackPane {
     told.setSpacing(room || progress.isManaged() ? touch.scale().gap() : 0);
     aside.setMinWidth(room ? aside.leastLineWidth() : 0);
     aside.setMaxWidth(room ? Double.MAX_VALUE : 0);
-    double beside = besideMessage();
+    boolean titled = isTitled();
+    double beside = titled ? besideMessage() : 0;
+    present(small, titled);
     small.setMinWidth(beside);
     small.setPrefWidth(beside);
     small.setMaxWidth(beside);
+    message.setWords(shown(messageWide(titled)));
     super.layoutChildren();
     Panes.place(told, 0, reach, getWidth(), high);
     // A message, or the title beside it, that lacks height comes into the margin above.
-    boolean fits = message.fits(messageWide(), high);
-    boolean low = fits && (touch.isLarge() || small.fits(beside, high));
+    boolean fits = message.fits(messageWide(titled), high);
+    boolean low = fits && (!titled || small.fits(beside, high));
     double up = low ? reach : 0;
     Panes.place(said, 0, up, getWidth(), getHeight() - air() - up);
   }
@@ -196,14 +207,39 @@ final class TitleRow extends StackPane {
     return Math.ceil(touch.scale().px(AIR_MM));
   }
 
-  private double messageWide() {
-    double taken = touch.isLarge() ? 0 : besideMessage() + touch.scale().gap();
-    return getWidth() - taken - touch.scale().px(ASIDE_MM);
+  /** Whether the title stands beside the message. */
+  private boolean isTitled() {
+    return !touch.isLarge() && holds(sentence, messageWide(true));
+  }
+
+  private double messageWide(boolean titled) {
+    double taken = titled ? besideMessage() + touch.scale().gap() : 0;
+    // Its bar has a width of its own.
+    return getWidth() - taken - words.getInsets().getLeft() - 1;
+  }
+
+  /** Whether words of a message have room in this width. */
+  private boolean holds(String some, double width) {
+    return message.wouldFit(some, width, getHeight() - air());
   }
 
   /** How wide the title is beside a message, in pixels. */
   private double besideMessage() {
-    return touch.isLarge() ? 0 : Math.min(small.leastLineWidth(), TITLE_SHARE * getWidth());
+    return Math.min(small.leastLineWidth(), TITLE_SHARE * getWidth());
+  }
+
+  /** The message, or those of its sentences that have room; pieces of it where none has. */
+  private String shown(double width) {
+    if (holds(sentence, width)) {
+      return sentence;
+    }
+    List<String> sentences = Words.sentences(sentence);
+    return IntStream.range(1, sentences.size())
+        .mapToObj(left -> sentences.subList(0, sentences.size() - left))
+        .map(some -> String.join(" ", some) + MORE)
+        .filter(some -> holds(some, width))
+        .findFirst()
+        .orElse(sentence);
   }
 
   private static void present(Region node, boolean there) {
@@ -212,17 +248,20 @@ final class TitleRow extends StackPane {
   }
 
   /** Shows a sentence; a newer one takes the place of an older. Empty puts it away. */
-  void say(String sentence) {
-    message.setWords(sentence);
-    said.setVisible(!sentence.isEmpty());
+  void say(String newer) {
+    sentence = newer;
+    message.setWords(newer);
+    said.setVisible(!newer.isEmpty());
+    requestLayout();
   }
 
+  /** What is said, whole. */
   String said() {
-    return message.words();
+    return sentence;
   }
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    return !said().isEmpty() && getWidth() > 0 && !message.fits(messageWide(), getHeight() - air());
+    return !sentence.isEmpty() && getWidth() > 0 && !holds(sentence, messageWide(false));
   }
 }

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.layout.Pane;
 import wherefrom.job.OpenJob;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /** The frame round the screen in the letters and colors that the settings say. */
@@ -18,10 +19,12 @@ final class WindowDress {
   private final FocusWalk walk;
   private final Supplier<Rail> rails;
   private final Runnable resized;
+  private final Consumer<TitleRow> told;
   private TitleRow title;
   private Rail rail;
   private Frame frame;
   private double letters;
+  private boolean large;
   private boolean systemDark;
   private boolean toldCut;
 
@@ -29,19 +32,27 @@ final class WindowDress {
    * @param window holds the frame
    * @param rails makes the rail in the letters of the moment
    * @param resized is run after the window got another size
+   * @param told is given each title row that the frame has
    */
   WindowDress(
-      Pane window, ScreenContext context, FocusWalk walk, Supplier<Rail> rails, Runnable resized) {
+      Pane window,
+      ScreenContext context,
+      FocusWalk walk,
+      Supplier<Rail> rails,
+      Runnable resized,
+      Consumer<TitleRow> told) {
     this.window = window;
     this.context = context;
     this.walk = walk;
     this.rails = rails;
     this.resized = resized;
+    this.told = told;
     window.getStyleClass().add("bench");
     window
         .getStylesheets()
         .add(Objects.requireNonNull(WindowDress.class.getResource(LOOKS)).toExternalForm());
     letters = context.scale().textFactor();
+    large = isLarge();
     title = new TitleRow(context.touch());
     rail = rails.get();
     frame = new Frame(context.touch(), rail, title);
@@ -61,8 +72,19 @@ final class WindowDress {
     return letters;
   }
 
+  /**
+   * Whether the letters that are set are large for the glass where they were not, or the reverse.
+   */
+  boolean isOutgrown() {
+    return isLarge() != large;
+  }
+
+  private boolean isLarge() {
+    return Scale.of(context.settings()).on(window.getWidth(), window.getHeight()).isLarge();
+  }
+
   /** Puts the frame into the window. */
-  void put(Consumer<TitleRow> told) {
+  void put() {
     told.accept(title);
     look();
     window.getChildren().setAll(frame, walk.ring());
@@ -70,19 +92,20 @@ final class WindowDress {
   }
 
   /** The frame with letters of another size; what it says stays. */
-  void reframe(double factor, Consumer<TitleRow> told) {
+  void reframe(double factor) {
     String said = title.said();
     Touch before = context.touch();
-    context.letters(factor);
+    context.letters().next(factor);
     letters = factor;
+    large = isLarge();
     title = new TitleRow(context.touch());
     rail = rails.get();
     frame = new Frame(context.touch(), rail, title);
     context.corner(rail);
-    put(told);
+    put();
     frame.resize(window.getWidth(), window.getHeight());
     title.say(said);
-    context.use(before);
+    context.letters().use(before);
   }
 
   /** Takes the colors that the settings say. */

@@ -4,6 +4,12 @@ import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the context needs of the window around it. */
 interface WindowFrame {
+  /** How wide the window is, in pixels; 0 before it is laid out. */
+  double getWidth();
+
+  /** How high the window is, in pixels; 0 before it is laid out. */
+  double getHeight();
+
   /** Shows a sentence that stays until it is put away, or something else is done. */
   void say(String sentence);
 

@@ -137,7 +137,8 @@ public final class BigPartScreen extends Page implements Scannable {
 
   private List<Supplier<Region>> lines(BigPartRecord part) {
     List<Supplier<Region>> lines = new ArrayList<>();
-    String first = parts().findFirst(part).orElse("");
+    // With large letters the drawing says more; what comes first is asked when the tag is pressed.
+    String first = touch().brief(parts().findFirst(part).orElse(""), "");
     told(lines, Words.capital(part.where().words()), first);
     if (!part.note().isEmpty()) {
       told(lines, "Noted", part.note());

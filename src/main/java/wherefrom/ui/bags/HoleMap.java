@@ -29,16 +29,22 @@ final class HoleMap extends Region {
   /** What two holes beside each other leave between them, as a part of their distance. */
   private static final double APART = 0.46;
 
+  /** A length as long as most. */
+  private static final String USUAL = "3.75";
+
   /** A hole as it is drawn. */
   private record Drawn(BoltHole hole, Circle circle, FitText number, FitText length) {}
 
   private final Touch touch;
   private final Region plate = new Region();
   private final List<Drawn> drawn = new ArrayList<>();
+  private final double usual;
   private int selected;
+  private boolean lengths = true;
 
   private HoleMap(Touch touch) {
     this.touch = touch;
+    usual = touch.small(USUAL).leastLineWidth();
     plate.getStyleClass().add("hole-plate");
     plate.setMouseTransparent(true);
     getChildren().add(plate);
@@ -129,9 +135,9 @@ final class HoleMap extends Region {
     return Math.max(least, Math.min(most, APART * nearest));
   }
 
-  /** What the length below a hole at the lower edge needs; large letters leave no room for it. */
+  /** What the lengths below the holes at the lower edge need; nothing where none are shown. */
   private double low() {
-    return touch.isLarge() ? 0 : touch.small("0").minHeight(-1);
+    return lengths ? touch.small("0").minHeight(-1) : 0;
   }
 
   private Point2D middle(BoltHole hole) {
@@ -149,9 +155,20 @@ final class HoleMap extends Region {
   @Override
   protected void layoutChildren() {
     Panes.place(plate, 0, 0, getWidth(), getHeight());
+    showLengths();
     double radius = radius();
     drawn.forEach(one -> one.circle().setRadius(radius));
     drawn.forEach(this::place);
+  }
+
+  /**
+   * All lengths or, where large letters leave no room for one, none. Holes without a length yet
+   * count too, so that none moves when its length comes.
+   */
+  private void showLengths() {
+    lengths = true;
+    double radius = radius();
+    lengths = !touch.isLarge() || drawn.stream().allMatch(one -> isFree(one, radius));
   }
 
   private void place(Drawn one) {
@@ -164,10 +181,9 @@ final class HoleMap extends Region {
     Panes.place(one.number(), at.getX() - wide / 2, at.getY() - high / 2, wide, high);
     one.number().setVisible(isReadable(one));
     double below = one.length().leastLineWidth();
-    double top = at.getY() + radius;
     double line = one.length().minHeight(-1);
-    Panes.place(one.length(), at.getX() - below / 2, top, below, line);
-    one.length().setVisible(isFree(one, below, top + line));
+    Panes.place(one.length(), at.getX() - below / 2, at.getY() + radius, below, line);
+    one.length().setVisible(lengths && isFree(one, radius));
   }
 
   /** Of two holes on each other the later shows its number; the list says both. */
@@ -178,8 +194,10 @@ final class HoleMap extends Region {
   }
 
   /** A length without a free place is left out: the list beside it says it. */
-  private boolean isFree(Drawn one, double wide, double bottom) {
+  private boolean isFree(Drawn one, double radius) {
     Point2D at = middle(one.hole());
+    double wide = Math.max(usual, one.length().leastLineWidth());
+    double bottom = at.getY() + radius + one.length().minHeight(-1);
     boolean inside = at.getX() - wide / 2 >= 0 && at.getX() + wide / 2 <= getWidth();
     return inside
         && bottom <= getHeight()
@@ -188,8 +206,8 @@ final class HoleMap extends Region {
             .map(other -> middle(other.hole()))
             .noneMatch(
                 other ->
-                    Math.abs(other.getX() - at.getX()) < wide / 2 + one.circle().getRadius()
+                    Math.abs(other.getX() - at.getX()) < wide / 2 + radius
                         && other.getY() > at.getY() - 1
-                        && other.getY() - one.circle().getRadius() < bottom);
+                        && other.getY() - radius < bottom);
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.ui.controls;
 
+import java.util.List;
 import java.util.function.DoubleSupplier;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -128,6 +129,12 @@ public final class FitText extends Region {
     return height(least(), width) <= height + SHORT;
   }
 
+  /** Whether other words in the same letters could stand in a room of this size. */
+  public boolean wouldFit(String others, double width, double height) {
+    int count = new Wrapping(others, bold).count(least(), width - ROUNDING);
+    return count * Wrapping.lineHeight(least()) <= height + SHORT;
+  }
+
   public FitText centred() {
     return align(Pos.CENTER);
   }
@@ -148,6 +155,11 @@ public final class FitText extends Region {
   /** How many lines the words need in this width at their least size. */
   public int leastLines(double width) {
     return wrapping.count(least(), width - ROUNDING);
+  }
+
+  /** Behind the last letter of each line that other words in these letters would need. */
+  List<Integer> leastEnds(String others, double width) {
+    return new Wrapping(others, bold).ends(least(), width - ROUNDING);
   }
 
   /** The width that the words need in one line at their least size. */

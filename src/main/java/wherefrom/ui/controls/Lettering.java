@@ -19,9 +19,9 @@ public abstract class Lettering {
     return isLarge() ? brief : whole;
   }
 
-  /** Whether the person's text is larger than usual. */
+  /** Whether the person's text is so large for the glass that whole sentences would fill it. */
   public boolean isLarge() {
-    return scale().textFactor() > 1;
+    return scale().isLarge();
   }
 
   /** Working text: 6.4 mm capitals where they fit, never under 4.5, times the person's factor. */

@@ -1,13 +1,19 @@
 package wherefrom.ui.controls;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** A row of a list: a heading and lines of small text below it. */
-public final class ListRow extends VBox implements Levelled {
+/**
+ * A row of a list: a heading and lines of small text below it. One that only tells may go on on the
+ * next page.
+ */
+public final class ListRow extends VBox implements Levelled, Parted {
   private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
 
   private final double least;
@@ -15,7 +21,11 @@ public final class ListRow extends VBox implements Levelled {
   private final double lead;
   private final ChosenMark chosen;
   private final FitText title;
+  private Optional<Told> told = Optional.empty();
   private boolean sparing;
+
+  /** How a row that only tells is made of other words, and where its own may part. */
+  private record Told(Touch touch, Function<String, FitText> letters, RowWords words) {}
 
   private ListRow(Touch touch, String heading, List<FitText> lines) {
     super(touch.scale().px(0.3));
@@ -47,22 +57,48 @@ public final class ListRow extends VBox implements Levelled {
 
   /** A row that only tells, in small text. */
   public static ListRow plain(Touch touch, String heading, List<String> lines) {
-    return plain(new ListRow(touch, heading, small(touch, lines)));
-  }
-
-  /** A row that only tells, in small text, and goes on in the next: no line parts the two. */
-  public static ListRow begun(Touch touch, String heading, List<String> lines) {
-    return new ListRow(touch, heading, small(touch, lines));
+    return telling(touch, heading, lines, touch::small);
   }
 
   /** A row that only tells, in working text. */
   public static ListRow told(Touch touch, String heading, String words) {
-    return plain(new ListRow(touch, heading, List.of(touch.text(words))));
+    return telling(touch, heading, List.of(words), touch::text);
   }
 
-  private static ListRow plain(ListRow row) {
+  private static ListRow telling(
+      Touch touch, String heading, List<String> lines, Function<String, FitText> letters) {
+    List<String> words = lines.stream().filter(line -> !line.isEmpty()).toList();
+    ListRow row = new ListRow(touch, heading, words.stream().map(letters).toList());
+    FitText plain = letters.apply("");
+    RowWords parting = new RowWords(heading, words, row.title::leastEnds, plain::leastEnds);
+    row.told = Optional.of(new Told(touch, letters, parting));
     row.getStyleClass().add("row");
     return row;
+  }
+
+  @Override
+  public int letters() {
+    return told.map(it -> it.words().count()).orElse(0);
+  }
+
+  @Override
+  public List<Integer> ends(int from, double width, int least) {
+    return told.map(it -> it.words().ends(from, width - 2 * aside, least)).orElse(List.of());
+  }
+
+  /** No line parts it from what goes on. */
+  @Override
+  public Region piece(int from, int to, double width) {
+    return told.<Region>map(it -> piece(it, from, to, width - 2 * aside)).orElse(this);
+  }
+
+  private static ListRow piece(Told told, int from, int to, double inner) {
+    RowWords.Said said = told.words().piece(from, to, inner);
+    ListRow piece = telling(told.touch(), said.heading(), said.lines(), told.letters());
+    if (said.goesOn()) {
+      piece.getStyleClass().remove("row");
+    }
+    return piece;
   }
 
   /** Its lines are seen only where the whole list has room with them; the heading says enough. */

@@ -7,10 +7,11 @@ import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
-/** A list of any length in pages of whole rows, with large keys to turn them. */
+/**
+ * A list of any length in pages, with large keys to turn them. Rows stand whole; words that are
+ * read may go on on the next page.
+ */
 public final class Pager<T> extends Region {
-  private static final int MEASURED = 24;
-
   /** So many rows are likely to stand on one page. */
   private static final int FEW = 3;
 
@@ -19,17 +20,16 @@ public final class Pager<T> extends Region {
   private final boolean stretched;
   private final double gap;
   private final PagerKeys turning;
-  private final List<Integer> starts = new ArrayList<>(List.of(0));
-  private int shownRows;
+  private final List<Pages.Place> starts = new ArrayList<>(List.of(Pages.Place.FIRST));
   private boolean roomy;
-  private List<T> items = List.of();
-  private List<Region> rows = new ArrayList<>();
+  private PagerRows<T> rows;
 
   private Pager(Touch touch, Function<T, ? extends Region> maker, boolean stretched) {
     this.touch = touch;
     this.maker = maker;
     this.stretched = stretched;
     this.gap = touch.scale().gap();
+    rows = new PagerRows<>(maker, List.of());
     turning = new PagerKeys(touch, this::turnBack, this::turnOn);
   }
 
@@ -45,16 +45,19 @@ public final class Pager<T> extends Region {
 
   /** Shows these rows from the first. */
   public void setItems(List<? extends T> newItems) {
-    starts.clear();
-    starts.add(0);
+    toFirst();
     refill(newItems);
+  }
+
+  private void toFirst() {
+    starts.subList(1, starts.size()).clear();
+    requestLayout();
   }
 
   /** Shows these rows where the list stood, as far as it still reaches so far. */
   public void refill(List<? extends T> newItems) {
-    items = List.copyOf(newItems);
-    rows = new ArrayList<>();
-    while (starts.size() > 1 && starts.get(starts.size() - 1) >= items.size()) {
+    rows = new PagerRows<>(maker, newItems);
+    while (starts.size() > 1 && start().item() >= rows.count()) {
       starts.remove(starts.size() - 1);
     }
     requestLayout();
@@ -71,7 +74,7 @@ public final class Pager<T> extends Region {
     return turning.columnWide() + gap;
   }
 
-  private int start() {
+  private Pages.Place start() {
     return starts.get(starts.size() - 1);
   }
 
@@ -88,21 +91,16 @@ public final class Pager<T> extends Region {
     switch (way) {
       case BACK -> turnBack();
       case ON -> turnOn();
-      case FIRST -> {
-        starts.subList(1, starts.size()).clear();
-        requestLayout();
-      }
+      case FIRST -> toFirst();
       case LAST -> turnToEnd();
     }
   }
 
   private void turnToEnd() {
-    int before = -1;
-    while (before != start()) {
-      before = start();
+    int before = 0;
+    while (before < starts.size()) {
+      before = starts.size();
       turnOn();
-      // How many rows stand on a page is known once they are laid out.
-      layout();
     }
   }
 
@@ -114,8 +112,8 @@ public final class Pager<T> extends Region {
   }
 
   private void turnOn() {
-    int next = start() + shownRows;
-    if (next < items.size()) {
+    Pages.Place next = room().pages().after(start());
+    if (next.item() < rows.count()) {
       starts.add(next);
       requestLayout();
     }
@@ -128,53 +126,33 @@ public final class Pager<T> extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double widest = 0;
-    for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
-      widest = Math.max(widest, row(at).minWidth(-1));
-    }
-    boolean turned = items.size() > FEW;
+    double widest = rows.widest();
+    boolean turned = rows.count() > FEW;
     double below = Math.max(widest, turning.rowWide());
     return !turned ? widest : touch.isLarge() ? below : widest + turningWidth();
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    if (items.isEmpty()) {
+    if (rows.count() == 0) {
       return 0;
     }
     double keys = touch.scale().px(2 * Scale.KEY_MM) + gap;
     double beside = width <= 0 ? -1 : width - turningWidth();
-    double least = Math.max(keys, tallest(beside));
+    double least = Math.max(keys, rows.tallest(beside));
     boolean narrow = width > 0 && isNarrow(width);
-    double below = tallest(width) + (items.size() > 1 ? gap + turning.rowHigh() : 0);
+    double below = rows.tallest(width) + (rows.count() > 1 ? gap + turning.rowHigh() : 0);
     return narrow ? below : touch.isLarge() ? Math.min(least, below) : least;
   }
 
   @Override
   protected double computePrefHeight(double width) {
-    double sum = 0;
-    for (int at = 0; at < items.size(); at++) {
-      sum += row(at).prefHeight(width) + gap;
-    }
-    return Math.max(0, sum - gap);
-  }
-
-  /** What the rows that come first need; a list may be far too long to make them all. */
-  private double tallest(double width) {
-    double tallest = 0;
-    for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
-      tallest = Math.max(tallest, row(at).minHeight(width));
-    }
-    return tallest;
+    return rows.liked(width, gap);
   }
 
   /** Whether the rows have no room beside the keys. */
   private boolean isNarrow(double width) {
-    double widest = 0;
-    for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
-      widest = Math.max(widest, row(at).minWidth(-1));
-    }
-    return width < widest + turningWidth();
+    return width < rows.widest() + turningWidth();
   }
 
   /**
@@ -183,35 +161,42 @@ public final class Pager<T> extends Region {
    */
   private boolean isBelow(double width, double height) {
     double high = height - turning.rowHigh() - gap;
-    if (turning.rowWide() > width || tallest(width) > high) {
+    if (turning.rowWide() > width || rows.tallest(width) > high) {
       return false;
     }
     boolean spared = !touch.isLarge() && turningWidth() <= width / 4;
     if (isNarrow(width) || spared) {
       return isNarrow(width);
     }
-    double beside = width - turningWidth();
-    return pages(width, high) < pages(beside, height)
-        || (pages(width, high) == pages(beside, height)
-            && fitting(0, width, high) >= fitting(0, beside, height));
+    double besideWide = width - turningWidth();
+    Pages below = new Pages(rows.firstWide(width), high, gap);
+    Pages beside = new Pages(rows.firstWide(besideWide), height, gap);
+    int more = Integer.compare(below.count(), beside.count());
+    return more < 0
+        || (more == 0 && !below.after(Pages.Place.FIRST).isBefore(beside.after(Pages.Place.FIRST)));
   }
 
-  /** How many pages the rows that come first need. */
-  private int pages(double width, double height) {
-    int pages = 0;
-    int at = 0;
-    while (at < Math.min(items.size(), MEASURED)) {
-      at += fitting(at, width, height);
-      pages++;
+  /** The room that the rows have: all of it, beside the keys, or above them. */
+  private final class Room {
+    private final boolean whole;
+    private final boolean below;
+    private final double width;
+    private final double height;
+
+    Room(double wide, double high) {
+      whole = rows.fit(wide, high, gap);
+      below = !whole && isBelow(wide, high);
+      width = whole || below ? wide : wide - turningWidth();
+      height = below ? high - turning.rowHigh() - gap : high;
     }
-    return pages;
+
+    Pages pages() {
+      return new Pages(rows.wide(width), height, gap);
+    }
   }
 
-  private Region row(int at) {
-    while (rows.size() <= at) {
-      rows.add(maker.apply(items.get(rows.size())));
-    }
-    return rows.get(at);
+  private Room room() {
+    return new Room(getWidth(), getHeight());
   }
 
   /** Rows have all the height they like where all of them then fit one page. */
@@ -219,60 +204,48 @@ public final class Pager<T> extends Region {
     return roomy ? row.prefHeight(width) : row.minHeight(width);
   }
 
-  /** How many rows from here fit the height, at least one. */
-  private int fitting(int from, double width, double height) {
-    double used = 0;
-    int count = 0;
-    while (from + count < items.size()) {
-      used += height(row(from + count), width);
-      if (count > 0 && used > height) {
-        break;
-      }
-      used += gap;
-      count++;
-    }
-    return count;
-  }
-
   @Override
   protected void layoutChildren() {
-    roomy = !stretched && prefHeight(getWidth()) <= getHeight();
-    boolean whole = starts.size() == 1 && fitting(0, getWidth(), getHeight()) >= items.size();
-    boolean below = !whole && isBelow(getWidth(), getHeight());
-    double width = whole || below ? getWidth() : getWidth() - turningWidth();
-    double height = below ? getHeight() - turning.rowHigh() - gap : getHeight();
-    shownRows = fitting(start(), width, height);
-    List<Node> shown = new ArrayList<>();
-    for (int at = start(); at < start() + shownRows; at++) {
-      shown.add(row(at));
+    roomy = !stretched && rows.fitAsLiked(getWidth(), getHeight(), gap);
+    Room room = room();
+    if (room.whole) {
+      starts.subList(1, starts.size()).clear();
+    } else if (rows.count() > 0) {
+      starts.set(starts.size() - 1, rows.within(start()));
     }
+    List<Pages.Piece> page = room.pages().page(start());
+    List<Node> shown = new ArrayList<>();
+    page.forEach(piece -> shown.add(rows.piece(piece, room.width)));
     List<Node> placed = new ArrayList<>(shown);
-    if (!whole) {
-      offerTurning(below);
+    if (!room.whole) {
+      offerTurning(room.below, page);
       placed.add(turning);
     }
     if (!getChildren().equals(placed)) {
       getChildren().setAll(placed);
       placed.forEach(Node::applyCss);
     }
-    place(shown, width, height);
-    if (below) {
-      Panes.place(turning, 0, height + gap, getWidth(), turning.rowHigh());
-    } else if (!whole) {
-      Panes.place(turning, width + gap, 0, turning.columnWide(), getHeight());
+    place(shown, room.width, room.height);
+    if (room.below) {
+      Panes.place(turning, 0, room.height + gap, getWidth(), turning.rowHigh());
+    } else if (!room.whole) {
+      Panes.place(turning, room.width + gap, 0, turning.columnWide(), getHeight());
     }
   }
 
-  private void offerTurning(boolean below) {
+  private void offerTurning(boolean below, List<Pages.Piece> page) {
     turning.across(below);
-    int before = PagerCount.of(items.subList(0, start()));
-    int through = PagerCount.of(items.subList(0, start() + shownRows));
-    boolean counts = through > before;
+    Pages.Piece last = page.get(page.size() - 1);
+    int before = rows.things(start().item());
+    int through = rows.things(last.at().item() + 1);
+    String first = Integer.toString(before + 1);
+    int all = rows.things(rows.count());
+    boolean counts = through > before && all > 1;
     turning.offer(
         starts.size() > 1,
-        start() + shownRows < items.size(),
-        counts ? (before + 1) + "–" + through : "",
-        counts ? "of " + PagerCount.of(items) : "");
+        last.after().item() < rows.count(),
+        counts ? first + (through > before + 1 ? "–" + through : "") : "",
+        counts ? "of " + all : "");
   }
 
   private void place(List<Node> shown, double width, double height) {

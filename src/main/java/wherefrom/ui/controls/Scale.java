@@ -7,8 +7,9 @@ import wherefrom.job.settings.Settings;
  *
  * @param pixelsPerMm measured with a card held to the screen, or guessed
  * @param textFactor 1, 1.5 or 2: what the person set; sizes of keys follow the glass alone
+ * @param roomFor letters up to this factor leave the glass room for whole sentences; at least 1
  */
-public record Scale(double pixelsPerMm, double textFactor) {
+public record Scale(double pixelsPerMm, double textFactor, double roomFor) {
   /** CSS takes a pixel for 1/96 inch; the screen's own word on its size is not to be trusted. */
   public static final double GUESSED_PIXELS_PER_MM = 96 / 25.4;
 
@@ -39,10 +40,21 @@ public record Scale(double pixelsPerMm, double textFactor) {
   /** What a verdict may shrink to where the words are many, in mm. */
   public static final double LEAST_VERDICT_MM = 10;
 
+  /** Glass of 10 inches, lying: letters of the usual size leave it room for whole sentences. */
+  private static final double USUAL_WIDE_MM = 217;
+
+  private static final double USUAL_HIGH_MM = 124;
+
   public Scale {
-    if (!(pixelsPerMm > 0) || !(textFactor >= 1)) {
-      throw new IllegalArgumentException(pixelsPerMm + " px/mm, text " + textFactor);
+    if (!(pixelsPerMm > 0) || !(textFactor >= 1) || !(roomFor >= 1)) {
+      throw new IllegalArgumentException(
+          pixelsPerMm + " px/mm, text " + textFactor + ", room for " + roomFor);
     }
+  }
+
+  /** A scale on glass whose size is not known. */
+  public Scale(double pixelsPerMm, double textFactor) {
+    this(pixelsPerMm, textFactor, 1);
   }
 
   /** The scale that a person's settings give. */
@@ -54,7 +66,23 @@ public record Scale(double pixelsPerMm, double textFactor) {
 
   /** The same glass with letters of another size. */
   public Scale withText(double factor) {
-    return new Scale(pixelsPerMm, factor);
+    return new Scale(pixelsPerMm, factor, roomFor);
+  }
+
+  /** The same on glass of this size in pixels. */
+  public Scale on(double width, double height) {
+    double room = Math.min(width / px(USUAL_WIDE_MM), height / px(USUAL_HIGH_MM));
+    return new Scale(pixelsPerMm, textFactor, Math.max(1, room));
+  }
+
+  /** The same with brief words wherever letters are larger than usual. */
+  public Scale brief() {
+    return new Scale(pixelsPerMm, textFactor, 1);
+  }
+
+  /** Whether the letters are so large for the glass that whole sentences would fill it. */
+  public boolean isLarge() {
+    return textFactor > roomFor;
   }
 
   /** Pixels for a length on the glass. */

@@ -72,8 +72,8 @@ public final class Touch extends Lettering {
   }
 
   /** The same finger on keys with letters of another size. */
-  public Touch withText(double factor) {
-    return new Touch(scale.withText(factor), nanos, ticker, taps);
+  public Touch with(Scale letters) {
+    return new Touch(letters, nanos, ticker, taps);
   }
 
   @Override
@@ -86,7 +86,8 @@ public final class Touch extends Lettering {
    * shows them is to be laid out again.
    */
   public void setText(double factor) {
-    scale = scale.withText(factor);
+    Scale asked = scale.withText(factor);
+    scale = isLarge() ? asked.brief() : asked;
   }
 
   /** No press counts for a moment: another screen has just come up under the finger. */

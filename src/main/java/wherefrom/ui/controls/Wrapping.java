@@ -115,6 +115,26 @@ final class Wrapping {
     return lines;
   }
 
+  /** Behind the last letter of each line, with the space or the line break that ends it. */
+  List<Integer> ends(double size, double width) {
+    List<Integer> ends = new ArrayList<>();
+    int at = 0;
+    for (List<String> paragraph : paragraphs) {
+      double used = 0;
+      for (String piece : paragraph) {
+        if (used > 0 && used + width(piece.stripTrailing(), size) > width) {
+          ends.add(at);
+          used = 0;
+        }
+        used += width(piece, size);
+        at += piece.length();
+      }
+      ends.add(++at);
+    }
+    ends.set(ends.size() - 1, at - 1);
+    return ends;
+  }
+
   /** The words with a line break wherever a line ends. */
   String broken(double size, double width) {
     StringBuilder lines = new StringBuilder();

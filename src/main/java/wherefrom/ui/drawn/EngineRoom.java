@@ -85,7 +85,7 @@ final class EngineRoom {
 
   /** Large words that have a line of their own leave where the drawing is much larger for it. */
   private boolean isDearlyTold(Fit all, Fit fewer) {
-    return scale.textFactor() > 1
+    return scale.isLarge()
         && fewer.captions().equals(Optional.of(Captions.Shown.ENDS))
         && fewer.pitch() >= LARGER * all.pitch();
   }

@@ -56,6 +56,6 @@ final class AnswerKeys {
   }
 
   private Region mark(Cue cue) {
-    return new StackPane(CueMark.of(cue, touch.scale().px(MARK_MM)));
+    return new StackPane(CueMark.of(cue, touch.scale().px(MARK_MM) * touch.scale().textFactor()));
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.ui.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
@@ -15,6 +16,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.subject.Named;
 
@@ -59,25 +61,24 @@ public final class CompareScreen extends Page {
                 : drawn(pictures));
   }
 
-  private VBox drawn(List<SetPicture> pictures) {
+  /** With what it says where that has room, else with a key that opens it. */
+  private Region drawn(List<SetPicture> pictures) {
     SetPicture picture = picture(pictures);
-    VBox column = Panes.column(context.scale());
-    column
-        .getChildren()
-        .add(
-            new SetPlot(
-                touch(), picture.dots(), touch().brief("square: odd one", ""), picture.unit()));
-    if (!touch().isLarge()) {
-      column.getChildren().add(0, touch().small(picture.title()));
-      column.getChildren().add(touch().small(said(picture)));
-    }
     List<KeyRow.Act> acts = new ArrayList<>();
-    if (touch().isLarge()) {
-      acts.add(act("What it says", () -> read(picture)));
-    }
     if (pictures.size() > 1) {
       acts.add(act("Other bank", this::turn));
     }
+    VBox whole = column(picture, acts);
+    whole.getChildren().add(0, touch().small(picture.title()));
+    whole.getChildren().add(2, touch().small(said(picture)));
+    acts.add(0, act("What it says", () -> read(picture)));
+    VBox brief = column(picture, acts);
+    return new Either(room -> whole.minHeight(room.width()) <= room.height() ? whole : brief)
+        .needing(brief);
+  }
+
+  private VBox column(SetPicture picture, List<KeyRow.Act> acts) {
+    VBox column = Panes.column(context.scale(), new SetPlot(touch(), picture));
     if (!acts.isEmpty()) {
       column.getChildren().add(KeyRow.of(context, 1, acts));
     }

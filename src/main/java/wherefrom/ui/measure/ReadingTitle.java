@@ -49,7 +49,9 @@ final class ReadingTitle {
   /** Where the title begins with the part's word, the name goes on with it. */
   private static String ofPart(String name, String title) {
     String last = name.substring(name.lastIndexOf(' ') + 1);
-    return title.startsWith(last + " ") ? name + title.substring(last.length()) : of(name, title);
+    return title.startsWith(last + " ")
+        ? name + title.substring(last.length())
+        : of(name, title.replace(" " + last + " ", " "));
   }
 
   /**
@@ -74,7 +76,7 @@ final class ReadingTitle {
   }
 
   /** Where to read, without how; the dead centers as cam cards write them. */
-  private static String spot(Station station) {
+  static String spot(Station station) {
     return station
         .words()
         .replaceFirst("(: |; |, such as ).*$", "")

@@ -215,6 +215,17 @@ final class ReadingsModel {
         .findFirst();
   }
 
+  /** {@code 66.29 in or 66.29 mm?}, the question in few words; empty where nobody can say. */
+  Optional<String> eitherOr() {
+    return questions.stream()
+        .filter(question -> question.reading().isPresent())
+        .flatMap(
+            question ->
+                question.meant().stream()
+                    .map(meant -> question.reading().get().text() + " or " + meant.text() + "?"))
+        .findFirst();
+  }
+
   /** Takes what may have been meant instead. */
   String takeMeant() {
     return keepQuestioned(meant().orElse(""), false);

@@ -3,6 +3,7 @@ package wherefrom.ui.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.inspection.Subject;
@@ -216,22 +217,28 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     }
   }
 
+  /** The likely answer is the tag; what was typed is kept on purpose only. */
   private Region question() {
-    List<String> said = model.questions().stream().map(Question::sentence).toList();
-    TagKey tag = tag(this::again);
-    tag.setWords("Type it again", touch().brief("it was a slip", ""));
+    String said =
+        model.questions().stream().map(Question::sentence).collect(Collectors.joining(" "));
+    Optional<String> meant = model.meant();
+    TagKey tag = tag(() -> meant.ifPresentOrElse(figure -> takeMeant(), this::again));
+    tag.setWords(
+        meant.map(figure -> "It is " + figure).orElse("Type it again"),
+        touch().brief(meant.isPresent() ? "" : "it was a slip", ""));
     List<KeyRow.Act> acts = new ArrayList<>();
-    model
-        .meant()
-        .ifPresent(
-            figure ->
-                acts.add(
-                    act("It is " + figure, () -> context.attempt(() -> came(model.takeMeant())))));
+    if (meant.isPresent()) {
+      acts.add(act("Type it again", this::again));
+    }
     acts.add(act("Keep it", () -> context.attempt(() -> came(model.confirm()))));
     return Panes.column(
         context.scale(),
-        words.asked(String.join(" ", said)),
+        words.asked(said, model.eitherOr().orElse(said)),
         new Foot(context, tag, KeyRow.of(context, 1, acts)));
+  }
+
+  private void takeMeant() {
+    context.attempt(() -> came(model.takeMeant()));
   }
 
   private boolean again() {

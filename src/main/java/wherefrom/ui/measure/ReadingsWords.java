@@ -2,12 +2,14 @@ package wherefrom.ui.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.Station;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
@@ -18,6 +20,8 @@ final class ReadingsWords {
   /** So many letters have room beside the pad on any glass. */
   private static final int MOST_SAID = 75;
 
+  private static final String ASK = "Is that right?";
+
   private final ScreenContext context;
   private final ReadingsModel model;
 
@@ -26,14 +30,26 @@ final class ReadingsWords {
     this.model = model;
   }
 
-  /** A question that stands, over the whole room. */
-  Region asked(String sentence) {
-    if (context.touch().isLarge()) {
-      return Panes.grow(context.touch().small(sentence));
-    }
-    VerdictCard card = new VerdictCard(context.touch());
-    card.show(Cue.ASK, "Is that right?", List.of(), sentence);
-    return card;
+  /**
+   * A question that stands, over the whole room: as a card where it has room so, else in small
+   * letters under its heading, else alone.
+   *
+   * @param brief the same in few words
+   */
+  Region asked(String sentence, String brief) {
+    Touch touch = context.touch();
+    VerdictCard card = new VerdictCard(touch);
+    card.show(Cue.ASK, ASK, List.of(), sentence);
+    Region words = Panes.column(context.scale(), touch.heading(ASK), touch.small(sentence));
+    Region least = Panes.column(context.scale(), Panes.grow(touch.small(brief)));
+    return new Either(
+            room ->
+                List.of(card, words).stream()
+                    .filter(one -> one.minWidth(-1) <= room.width())
+                    .filter(one -> one.minHeight(room.width()) <= room.height())
+                    .findFirst()
+                    .orElse(least))
+        .needing(least);
   }
 
   /** Where to measure, how, and what was read there so far; as much of it as there is room for. */
@@ -50,15 +66,25 @@ final class ReadingsWords {
     if (model.zero().isEmpty() && !touch.isLarge()) {
       lines.add(touch.small("Zero not checked: check it first."));
     }
-    return new SaidAsFits(context.scale(), touch.heading(station.words()), lines);
+    Stream<String> spot = Stream.of(station.words(), ReadingTitle.spot(station));
+    Stream<String> told = isOnly() && touch.isLarge() ? Stream.concat(spot, Stream.of("")) : spot;
+    List<FitText> headings = told.map(touch::heading).toList();
+    return new SaidAsFits(context.scale(), headings, lines);
+  }
+
+  /** The title tells what is read where there is one spot alone. */
+  private boolean isOnly() {
+    return model.plan().stations().size() == 1;
   }
 
   /** Whether all of it may have no room beside the pad, so that a key must lead to it. */
   boolean isLong(Station station) {
     String how = model.plan().how();
     boolean more = station.words().length() + how.length() > MOST_SAID;
+    boolean parted =
+        isOnly() || !how.isEmpty() || !ReadingTitle.spot(station).equals(station.words());
     boolean largest = context.scale().textFactor() >= 2;
-    return largest || (!how.isEmpty() && (context.touch().isLarge() || more));
+    return largest || (parted && (context.touch().isLarge() || more));
   }
 
   /** Where to measure and how, to be read on a screen of its own. */

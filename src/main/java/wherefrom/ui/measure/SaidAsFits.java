@@ -8,21 +8,36 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 
 /**
- * A heading, and below it as many lines as there is room for, the first of them before the others.
- * What is left out must be told elsewhere.
+ * A heading, whole or in fewer words, and below it as many lines as there is room for, the first of
+ * them before the others. What is left out must be told elsewhere.
  */
 final class SaidAsFits extends Region {
-  private final FitText heading;
+  private final List<FitText> headings;
   private final List<FitText> lines;
   private final double gap;
 
-  SaidAsFits(Scale scale, FitText heading, List<FitText> lines) {
-    this.heading = heading;
+  /**
+   * @param headings the same in fewer and fewer words; the last needs the least room
+   */
+  SaidAsFits(Scale scale, List<FitText> headings, List<FitText> lines) {
+    this.headings = List.copyOf(headings);
     this.lines = List.copyOf(lines);
     gap = scale.px(1);
-    getChildren().add(heading);
+    getChildren().addAll(headings);
     getChildren().addAll(lines);
     Panes.grow(this);
+  }
+
+  private FitText brief() {
+    return headings.get(headings.size() - 1);
+  }
+
+  private FitText heading() {
+    return headings.stream()
+        .filter(one -> one.minWidth(-1) <= getWidth())
+        .filter(one -> one.minHeight(getWidth()) <= getHeight())
+        .findFirst()
+        .orElse(brief());
   }
 
   @Override
@@ -32,7 +47,7 @@ final class SaidAsFits extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double least = heading.minWidth(-1);
+    double least = brief().minWidth(-1);
     for (FitText line : lines) {
       least = Math.max(least, line.minWidth(-1));
     }
@@ -41,12 +56,12 @@ final class SaidAsFits extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return heading.minHeight(width);
+    return brief().minHeight(width);
   }
 
   @Override
   protected double computePrefHeight(double width) {
-    double sum = heading.prefHeight(width);
+    double sum = headings.get(0).prefHeight(width);
     for (FitText line : lines) {
       sum += gap + line.prefHeight(width);
     }
@@ -57,6 +72,8 @@ final class SaidAsFits extends Region {
   protected void layoutChildren() {
     double width = getWidth();
     boolean roomy = prefHeight(width) <= getHeight();
+    FitText heading = heading();
+    headings.forEach(one -> one.setVisible(one.equals(heading)));
     double down = put(heading, 0, roomy);
     boolean room = true;
     for (FitText line : lines) {

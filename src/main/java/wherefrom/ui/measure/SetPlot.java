@@ -2,12 +2,14 @@ package wherefrom.ui.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import wherefrom.job.measure.SetDot;
+import wherefrom.job.measure.SetPicture;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.ui.controls.FitText;
@@ -21,18 +23,24 @@ final class SetPlot extends Region {
   private final double mm;
   private final List<SetDot> dots;
   private final List<FitText> names = new ArrayList<>();
-  private final FitText above;
-  private final FitText below;
+  private final List<FitText> above;
+  private final FitText legend;
 
-  /**
-   * @param unit behind the figures of the scale
-   */
-  SetPlot(Touch touch, List<SetDot> dots, String middle, String unit) {
+  SetPlot(Touch touch, SetPicture picture) {
     this.mm = touch.scale().px(1);
-    this.dots = List.copyOf(dots);
-    double most = most(dots);
-    above = touch.small("+" + figure(most, unit));
-    below = touch.small(middle);
+    this.dots = picture.dots();
+    String most = "+" + figure(most(dots), picture.unit());
+    String from = most + " from the ";
+    above =
+        Stream.of(
+                from + picture.middle(),
+                from + picture.middle().replaceFirst(" .*", ""),
+                most + " off the line",
+                most)
+            .map(touch::small)
+            .toList();
+    boolean odd = dots.stream().anyMatch(SetDot::odd);
+    legend = touch.small(odd ? "square: odd one" : "");
     dots.forEach(dot -> names.add(touch.small(dot.name()).centred()));
     getStyleClass().add("row");
     setMouseTransparent(true);
@@ -74,10 +82,24 @@ final class SetPlot extends Region {
       draw(dots.get(at), left + step * (at + 0.5), middle, scale);
     }
     name(left, step, bottom + 2 * mm, line);
-    getChildren().addAll(above, below);
-    Panes.place(above, left, mm, above.prefWidth(-1), line);
-    double wide = below.prefWidth(-1);
-    Panes.place(below, getWidth() - left - wide, mm, wide, line);
+    head(left, line);
+  }
+
+  /** How far the top is from the level line, as far as there is room, and what a square is. */
+  private void head(double left, double line) {
+    double room = getWidth() - 2 * left;
+    FitText first =
+        above.stream()
+            .filter(words -> words.prefWidth(-1) <= room)
+            .findFirst()
+            .orElse(above.get(above.size() - 1));
+    getChildren().add(first);
+    Panes.place(first, left, mm, first.prefWidth(-1), line);
+    double wide = legend.prefWidth(-1);
+    if (first.prefWidth(-1) + 4 * mm + wide <= room) {
+      getChildren().add(legend);
+      Panes.place(legend, getWidth() - left - wide, mm, wide, line);
+    }
   }
 
   private void draw(SetDot dot, double x, double middle, double scale) {

@@ -2,13 +2,16 @@ package wherefrom.ui.measure;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitChoice;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Help;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.FitText;
 
 /** Asks for one size, in inch or millimetre as the person has it. */
 public final class SizeScreen extends Asking {
@@ -88,7 +91,11 @@ public final class SizeScreen extends Asking {
     super(context, title, pad, done);
     this.question = question;
     this.rule = rule;
-    Region said = context.touch().text(question);
+    // Large letters may leave the question to Help.
+    Stream<String> told =
+        context.touch().isLarge() ? Stream.of(question, Words.capital(rule)) : Stream.of(question);
+    List<FitText> words = told.map(context.touch()::text).toList();
+    Region said = new SaidAsFits(context.scale(), words, List.of());
     lay(pad.with(said, context.touch().tag("Done", "", this::enter), new Region()));
   }
 

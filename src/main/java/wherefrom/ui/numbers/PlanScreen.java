@@ -37,7 +37,7 @@ public final class PlanScreen extends Page {
     plan = new Either(room -> columns.hasRoom(room.width(), room.height()) ? columns : table);
     tag = tag(this::goOn);
     keys = KeyRow.of(context);
-    Region shown = touch.isLarge() ? table : plan;
+    Region shown = touch.scale().textFactor() > 1 ? table : plan;
     lay(Panes.column(context.scale(), shown, new Foot(context, tag, keys)));
     refresh();
   }

@@ -41,7 +41,7 @@ final class PhonesModel {
 
   /** The same in fewer words. */
   String brief() {
-    return invitation().map(code -> "Photograph it:").orElse("Press New code.");
+    return invitation().map(code -> "The phone shows:").orElse("Press New code.");
   }
 
   /** The number that phone and window both show; empty where no phone can join. */

@@ -20,7 +20,7 @@ public final class PhotoStrip {
 
   /** As many as a list has room for on the smallest glass, beside keys that turn it. */
   public static int across(ScreenContext context) {
-    return context.touch().isLarge() ? ACROSS_WHERE_LARGE : ACROSS;
+    return context.scale().textFactor() > 1 ? ACROSS_WHERE_LARGE : ACROSS;
   }
 
   /** How many a list of this width has room for; as many as on the smallest glass at least. */

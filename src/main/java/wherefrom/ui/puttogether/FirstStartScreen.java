@@ -49,6 +49,9 @@ public final class FirstStartScreen extends ListPage {
     Optional<StartList.Line> next = next();
     tag.setWords(next.map(line -> "Next: " + Words.small(line.title())).orElse("Run-in"), "");
     List<KeyRow.Act> acts = new ArrayList<>();
+    if (touch().isLarge() && next.isPresent()) {
+      acts.add(act("How", this::showHow));
+    }
     acts.add(
         act(
             touch().brief("Open checks", "Checks"),
@@ -76,7 +79,7 @@ public final class FirstStartScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     for (Caution caution : Caution.atFirstStart()) {
-      rows.add(row("Caution", caution.sentence(), caution.source()));
+      rows.addAll(told("Caution", caution.sentence(), caution.source()));
     }
     openByHeading().forEach((heading, points) -> rows.addAll(open(heading, points)));
     list.lines().forEach(line -> rows.add(line(line)));
@@ -95,7 +98,9 @@ public final class FirstStartScreen extends ListPage {
   /** Many of one kind are one row that opens them, so that the list to tick is not behind them. */
   private List<Region> open(String heading, List<FirstStart.Point> points) {
     if (points.size() <= FEW) {
-      return points.stream().map(one -> row(heading, one.words(), one.source())).toList();
+      return points.stream()
+          .flatMap(one -> told(heading, one.words(), one.source()).stream())
+          .toList();
     }
     List<WordsScreen.Paragraph> lines =
         points.stream()
@@ -112,13 +117,24 @@ public final class FirstStartScreen extends ListPage {
     return source.isEmpty() ? "" : Words.source(source) + ".";
   }
 
-  private Region row(String heading, String words, String source) {
-    return told(heading, words, from(source));
+  private List<Region> told(String heading, String words, String source) {
+    return said(heading, (words + " " + from(source)).strip());
   }
 
+  /** How it is done is said on it; with large letters, behind a key below the list. */
   private Region line(StartList.Line line) {
-    String state = line.ticked() ? "Done. " + line.words() : "To do. " + line.how();
+    String toDo = touch().brief("To do. " + line.how(), "To do");
+    String state = line.ticked() ? "Done. " + line.words() : toDo;
     return key(line.title(), state.strip(), () -> press(line));
+  }
+
+  private void showHow() {
+    List<WordsScreen.Paragraph> lines =
+        list.lines().stream()
+            .filter(line -> !line.ticked() && !line.isRocker())
+            .map(line -> new WordsScreen.Paragraph(line.title(), line.how()))
+            .toList();
+    open(() -> new WordsScreen(context, "To do", lines));
   }
 
   /** A rocker is ticked at once; a line that is done is open again. */

@@ -55,19 +55,27 @@ final class RunInModel {
     return switch (state()) {
       case RUNNING ->
           alarm()
-              .map(RunInAlarm::sentence)
+              .map(alarm -> brief ? firstOf(alarm.sentence()) : alarm.sentence())
               .orElse(isTimeUp() ? "Time is up. Let it slow down, then stop." : plan);
-      case STOPPED -> stopped();
+      case STOPPED -> stopped(brief);
       case DONE -> run.plan().words();
     };
   }
 
+  /** The key below says to put the ignition off; what is usual was read before it ran. */
+  private static String firstOf(String sentences) {
+    return Words.sentences(sentences).get(0);
+  }
+
   /** Goes on from the minutes that stand large. */
-  private String stopped() {
+  private String stopped(boolean brief) {
     Optional<RunInEnd> end = findEnd();
-    String why = "left when stopped: " + end.map(RunInEnd::words).orElse("") + ".";
+    String why = end.map(RunInEnd::words).orElse("");
     String first = end.map(RunInEnd::first).orElse("");
-    return why + (first.isEmpty() ? "" : " " + first);
+    if (brief) {
+      return "left. " + (first.isEmpty() ? Words.sentence(why) : first);
+    }
+    return "left when stopped: " + why + "." + (first.isEmpty() ? "" : " " + first);
   }
 
   Optional<RunInStopped> findStop() {
@@ -88,11 +96,12 @@ final class RunInModel {
     return run.findAlarm();
   }
 
-  /** {@code Oil pressure: 52 psi}. */
-  String gauge(RunInGauge gauge) {
+  /** {@code Oil pressure: 52 psi}; in fewer words {@code Oil: 52 psi}. */
+  String gauge(RunInGauge gauge, boolean brief) {
     String shown =
         run.lastNote(gauge).map(note -> note.noted().reading().text()).orElse("not noted");
-    return Words.capital(gauge.words()) + ": " + shown;
+    String words = brief ? gauge.words().replaceFirst(" .*", "") : gauge.words();
+    return Words.capital(words) + ": " + shown;
   }
 
   /** When it was noted last, and whether it is time to note it again. */

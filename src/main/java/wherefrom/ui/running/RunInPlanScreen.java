@@ -60,10 +60,10 @@ public final class RunInPlanScreen extends ListPage {
     rows.add(
         key(
             plan.words(),
-            Words.source(plan.source()) + ". Press to type yours.",
+            Words.source(plan.source()) + "." + touch().brief(" Press to type yours.", ""),
             this::askFigures));
     for (Caution caution : Caution.atRunIn()) {
-      rows.add(told("Caution", caution.sentence(), Words.source(caution.source()) + "."));
+      rows.addAll(said("Caution", caution.sentence() + " " + Words.source(caution.source()) + "."));
     }
     return rows;
   }

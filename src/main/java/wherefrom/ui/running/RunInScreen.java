@@ -2,12 +2,15 @@ package wherefrom.ui.running;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.entry.RunInGauge;
 import wherefrom.job.running.RunIn;
 import wherefrom.job.running.RunInBook;
+import wherefrom.rules.Cue;
 import wherefrom.ui.app.CautionScreen;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -15,6 +18,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Panes;
@@ -42,8 +46,12 @@ public final class RunInScreen extends Page {
 
   private static final double TAG_MM = 34;
 
+  /** Beside STOP. */
+  private static final double OCTAGON_MM = 20;
+
   private final FitText clock;
   private final FitText caption;
+  private final Node octagon;
   private final VBox board;
   private final Tiles gauges;
   private final TagKey tag;
@@ -56,7 +64,10 @@ public final class RunInScreen extends Page {
     double least = Scale.LEAST_VERDICT_MM / context.scale().textFactor();
     clock = Panes.grow(touch().fit("0:00", CLOCK_MM, least, true).centred());
     caption = touch().text("").centred();
-    board = Panes.grow(Panes.pad(new VBox(clock, caption), RIM_MM, context.scale()));
+    octagon = CueMark.of(Cue.STOP, context.scale().px(OCTAGON_MM));
+    HBox large = Panes.grow(Panes.row(context.scale(), octagon, clock));
+    large.setAlignment(Pos.CENTER);
+    board = Panes.grow(Panes.pad(new VBox(large, caption), RIM_MM, context.scale()));
     gauges = Tiles.row(context.scale());
     tag = tag(this::press);
     keys = KeyRow.of(context);
@@ -130,7 +141,7 @@ public final class RunInScreen extends Page {
 
   private Node gauge(RunInModel model, RunInGauge gauge) {
     List<String> since = touch().isLarge() ? List.of() : List.of(model.since(gauge));
-    return ListRow.key(touch(), model.gauge(gauge), since, () -> note(gauge));
+    return ListRow.key(touch(), model.gauge(gauge, touch().isLarge()), since, () -> note(gauge));
   }
 
   private void dress(RunInModel model) {
@@ -138,6 +149,8 @@ public final class RunInScreen extends Page {
     boolean stops = model.state() == RunIn.State.RUNNING && (alarmed || !model.isTimeUp());
     dress(tag, STOP, stops);
     dress(board, ALARM, alarmed);
+    octagon.setVisible(alarmed);
+    octagon.setManaged(alarmed);
     String words =
         switch (model.state()) {
           case RUNNING ->

@@ -16,6 +16,6 @@ public final class LicenseScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return text.paragraphs().stream().map(paragraph -> portion("", paragraph)).toList();
+    return text.paragraphs().stream().map(paragraph -> told("", paragraph)).toList();
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wherefrom.ui.app.Portions;
 
 /**
  * The text of a license, as it comes with the program.
@@ -24,9 +23,6 @@ record LicenseText(String file, String title, String of) {
 
   /** Between two columns; behind the end of a sentence two spaces are a habit of typing. */
   private static final Pattern COLUMNS = Pattern.compile("(?<=[^.!?:;,\\s])\\s{2,}(?=\\S)");
-
-  /** So many letters fit the screen at the largest text. */
-  private static final int MOST = 220;
 
   static final String OUTRANKED =
       "Service information for your exact engine outranks this tool. So does a"
@@ -52,13 +48,12 @@ record LicenseText(String file, String title, String of) {
           new LicenseText(FONTS + "B612-LICENSE.txt", "SIL Open Font License", "the font B612"),
           new LicenseText(FONTS + "DejaVu-LICENSE.txt", "DejaVu license", "the font DejaVu Sans"));
 
-  /** Its paragraphs, long ones in pieces that fit the screen at the largest text. */
+  /** Its paragraphs. */
   List<String> paragraphs() {
     return Stream.of(whole().replace("\r", "").replace("\f", "").split("\n\\s*\n"))
         .map(paragraph -> isTable(paragraph) ? sentences(paragraph) : paragraph)
         .map(paragraph -> paragraph.strip().replaceAll("\\s+", " "))
         .filter(paragraph -> !paragraph.isEmpty())
-        .flatMap(paragraph -> Portions.of(paragraph, MOST).stream())
         .toList();
   }
 

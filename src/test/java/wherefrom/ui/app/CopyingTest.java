@@ -293,11 +293,11 @@ class CopyingTest {
     SampleWindow window = window();
     leave(window);
     assertThat(words(window))
-        .contains("The USB drive is not there: " + stick)
-        .contains("Plug it in, and the copy is made by itself. Not copied yet.");
+        .contains("USB drive not found: " + stick)
+        .contains("Plug it in, and the job is copied. Not copied yet.");
     assertThat(stick).doesNotExist();
     in(window, () -> window.shell.context().open(shelf.open(job)));
-    assertThat(words(window)).contains("The USB drive is not there");
+    assertThat(words(window)).contains("USB drive not found");
     Files.createDirectory(stick);
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();
@@ -310,7 +310,7 @@ class CopyingTest {
     Files.delete(stick);
     SampleWindow window = window();
     in(window, () -> {});
-    assertThat(words(window)).contains("The USB drive is not there: " + stick);
+    assertThat(words(window)).contains("USB drive not found: " + stick);
   }
 
   @Test
@@ -322,8 +322,7 @@ class CopyingTest {
     in(window, () -> window.shell.context().open(shelf.open(job)));
     in(window, () -> window.shell.context().getJob().record(new NoteAdded(1, "a nick")));
     leave(window);
-    assertThat(words(window))
-        .contains("The USB drive is not there", "Last copied 4 May 2026, 3 days");
+    assertThat(words(window)).contains("USB drive not found", "Last copied 4 May 2026, 3 days");
   }
 
   @Test

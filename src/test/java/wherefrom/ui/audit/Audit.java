@@ -287,11 +287,9 @@ public final class Audit {
     return false;
   }
 
-  /** Words that were left out; of a message Help has them all. */
+  /** Words that were left out. */
   private void whole(Text text) {
-    if (text.getParent() instanceof FitText words
-        && words.isCut()
-        && !isWithin(text, Set.of("message"))) {
+    if (text.getParent() instanceof FitText words && words.isCut()) {
       fault(Rule.CUT_TEXT, "%s is all that is seen of \"%s\"", name(text), words.words());
     }
   }

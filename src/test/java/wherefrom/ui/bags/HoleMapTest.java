@@ -9,8 +9,13 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.shape.Circle;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.job.entry.BoltHole;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.ui.Toolkit;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -79,5 +84,36 @@ class HoleMapTest {
             .filter(node -> node.getStyleClass().contains("in-figure"))
             .toList();
     assertThat(numbers).hasSize(10).allMatch(Node::isVisible);
+  }
+
+  /** Some lengths alone would read as if the others were not measured. */
+  @ParameterizedTest
+  @ValueSource(ints = {46, 60, 75, 120})
+  void allLengthsOrNoneAreShown(int highMm) {
+    List<BoltHole> known =
+        twoRows().stream()
+            .map(
+                hole ->
+                    new BoltHole(
+                        hole.hole(),
+                        hole.across(),
+                        hole.down().map(down -> down == 40 ? 90 : down),
+                        Optional.of(Amount.of(3.75, Unit.INCH))))
+            .toList();
+    List<Boolean> shown =
+        Toolkit.on(
+            () -> {
+              HoleMap map = HoleMap.shown(touch, known);
+              map.resize(scale.px(WIDE_MM), scale.px(highMm));
+              map.layout();
+              return map.getChildrenUnmodifiable().stream()
+                  .filter(FitText.class::isInstance)
+                  .filter(node -> ((FitText) node).words().equals("3.75"))
+                  .map(Node::isVisible)
+                  .toList();
+            });
+    assertThat(shown).hasSize(10);
+    assertThat(shown.stream().distinct()).hasSize(1);
+    assertThat(shown.get(0)).isEqualTo(highMm == 120);
   }
 }

@@ -207,6 +207,28 @@ class EngineViewTest {
         });
   }
 
+  /** A small drawing has no room for a ring beside the number: it would be read as another one. */
+  @Test
+  void aNumberThatARingReachesHasAHaloAboveTheRing() {
+    Place right = Place.find("pushrod@3EX").orElseThrow();
+    Toolkit.on(
+        () -> {
+          EngineView view = EngineView.shown(touch, layout("v8-odd-even"), PartKind.alwaysOn());
+          view.look(View.ABOVE);
+          view.stop(place -> PartState.OUT, Set.of(), Set.of(right));
+          open(view, 530, 290);
+          List<Node> halos = styled(view, "drawn-number-halo");
+          assertThat(halos).hasSize(1);
+          List<Node> over = all(halos.get(0).getParent()).toList();
+          int halo = over.indexOf(halos.get(0));
+          assertThat(halo).isGreaterThan(over.indexOf(styled(view, "drawn-ring").get(0)));
+          assertThat(over.subList(halo, over.size()))
+              .filteredOn(node -> node instanceof Text number && number.getText().equals("3"))
+              .hasSize(1);
+          return true;
+        });
+  }
+
   private static List<Node> styled(EngineView view, String styleClass) {
     Predicate<Node> has = node -> node.getStyleClass().contains(styleClass);
     return all(view).filter(has).toList();

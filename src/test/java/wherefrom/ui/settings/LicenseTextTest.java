@@ -26,9 +26,9 @@ class LicenseTextTest {
   }
 
   @Test
-  void noPortionOfATableBeginsWithinALine() {
+  void noParagraphOfATableBeginsWithinALine() {
     assertThat(paragraphs("FFmpeg and its parts"))
-        .noneMatch(portion -> portion.startsWith("-amrwb") || portion.startsWith("3 clauses"));
+        .noneMatch(one -> one.startsWith("-amrwb") || one.startsWith("3 clauses"));
   }
 
   @Test
