@@ -47,6 +47,9 @@ final class DecidePartModel {
     }
   }
 
+  /** The heading of what nobody has passed yet. */
+  static final String OPEN_CHECK = "Check still open";
+
   private final OpenJob job;
   private final Deciding deciding;
   private final int item;
@@ -100,7 +103,7 @@ final class DecidePartModel {
       if (rule.isOpenCheck()) {
         lines.add(
             new Line(
-                "Check still open",
+                OPEN_CHECK,
                 rule.consequence().sentence(),
                 Words.capital(rule.consequence().ruleWords())
                     + ", "

@@ -165,7 +165,9 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   /** With large letters the heading is all that is seen: one that others have, too, says more. */
   private String alone(DecidePartModel.Line line) {
     long same = model.lines().stream().filter(one -> one.heading().equals(line.heading())).count();
-    return same > 1 ? line.heading() + ": " + Words.withoutStop(line.words()) : line.heading();
+    String what = line.heading().equals(DecidePartModel.OPEN_CHECK) ? "Check" : line.heading();
+    String words = Words.small(Words.withoutStop(line.words()));
+    return same > 1 ? what + ": " + words : line.heading();
   }
 
   @Override

@@ -15,10 +15,10 @@ final class BoltKey extends Region {
   private static final double SMALLER = 0.86;
 
   /** Two figures in the square that this leaves on each side of a disc keep off its rim. */
-  private static final double RIM = 0.11;
+  private static final double RIM = 0.1;
 
   /** The height of such figures, as a part of the disc. */
-  private static final double FIGURES = 0.44;
+  private static final double FIGURES = 0.47;
 
   private final StackPane disc;
   private final double least;
@@ -35,7 +35,7 @@ final class BoltKey extends Region {
     boolean turn = face.look() == BoltFace.Look.TURN;
     // A large figure needs all of the disc.
     part = turn ? 1 : Math.min(0.97, SMALLER + 0.23 * (scale.textFactor() - 1));
-    double most = FIGURES * part * Scale.KEY_MM / scale.textFactor();
+    double most = FIGURES * part * Math.min(room, 2) * Scale.KEY_MM / scale.textFactor();
     double figures = Math.min(most, room > 1.5 ? LARGEST_MM : Scale.SMALL_MM);
     FitText number = touch.fit(face.number(), LARGEST_MM, figures, true).centred();
     disc = new StackPane(number);
