@@ -299,7 +299,7 @@ class DoorTest extends DoorBench {
     assertThat(view(anna.act("undo", "")).get("cue").asText()).isEmpty();
     assertThat(view(anna.act("undo", "")).get("small").asText())
         .as("the part that was stopped was still in the hand")
-        .isEqualTo("Undone: the half that waited is dropped.");
+        .isEqualTo("Taken back: the half that waited is dropped.");
     assertThat(view(anna.act("undo", "")).get("small").asText()).contains("cylinder 3, exhaust");
     assertThat(view(anna.act("undo", "")).get("small").asText())
         .isEqualTo("There is nothing left to undo.");

@@ -181,7 +181,7 @@ class PhoneBrowserIT {
     look(phone, "stop");
     assertThat(isFitted("pushrod@7EX")).isFalse();
     phone.press("UNDO");
-    phone.waitForWords("Undone:");
+    phone.waitForWords("Taken back:");
     assertThat(phone.seen()).doesNotContain("STOP");
 
     photograph(phone, "strange", false, NEVER_ISSUED);
@@ -190,7 +190,7 @@ class PhoneBrowserIT {
     photograph(phone, "engine", false, OTHER_ENGINE);
     phone.waitForWords("Keep them apart");
     phone.press("UNDO");
-    phone.waitForWords("Undone:");
+    phone.waitForWords("Taken back:");
     photograph(phone, "nothing", false);
     phone.waitForWords("NO TAG WAS READ");
     look(phone, "nothing");
@@ -342,7 +342,7 @@ class PhoneBrowserIT {
     phone.waitForWords("From:");
 
     phone.press("UNDO");
-    phone.waitForWords("Undone:");
+    phone.waitForWords("Taken back:");
     assertThat(phone.seen()).doesNotContain("STOP");
     phone.connect(false);
     phone.waitForWords("No connection");

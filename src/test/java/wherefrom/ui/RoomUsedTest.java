@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.image.ImageView;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,6 +89,20 @@ class RoomUsedTest {
           TagKey begin = all(window, TagKey.class).get(0);
           assertThat(box(begin).getWidth()).isGreaterThan(0.65 * glass.width());
         });
+  }
+
+  /** It is looked at to see whether a tag can be read. */
+  @Test
+  void theCamerasPictureHasMostOfLargeGlass() {
+    for (Glass glass : List.of(Glass.LAPTOP, Glass.GUESSED)) {
+      at(
+          "settings-camera",
+          glass,
+          100,
+          window ->
+              assertThat(all(window, ImageView.class).get(0).getFitHeight())
+                  .isGreaterThan(0.5 * glass.height()));
+    }
   }
 
   @Test
@@ -194,7 +209,8 @@ class RoomUsedTest {
     "job-home-more,small,200,Copy to USB drive;Bags and big parts;Before teardown",
     "kinds,small,200,Recommended;All",
     "failed,upright,150,picture-1.jpg is empty;picture-2.jpg is empty",
-    "settings-camera-none,small,200,Look again"
+    "settings-camera-none,small,200,Look again",
+    "settings-camera,small,200,Stopped. Press it again."
   })
   void allOfItIsSeen(String shot, String name, int text, String wanted) {
     Glass glass =

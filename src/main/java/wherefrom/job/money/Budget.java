@@ -51,19 +51,28 @@ public record Budget(
     return sentence("", "");
   }
 
-  /** The same in few words: {@code 1250.00 USD, 250.00 USD over the budget.} */
+  /** The same in few words: {@code At least 1250.00 USD, 250.00 USD over the budget.} */
   public String brief() {
-    return atLeast ? brief("At least ", "at most ") : brief("", "");
-  }
-
-  private String brief(String least, String most) {
-    String head = least + text(total());
+    String head = (atLeast ? "At least " : "") + text(total());
     if (limit.cents() == 0) {
       return head + ", no budget set.";
     }
-    return left().cents() < 0
-        ? head + ", " + text(Money.ZERO.minus(left())) + " over the budget."
-        : head + ", " + most + text(left()) + " left.";
+    return isOver() ? head + ", " + text(over()) + " over the budget." : head + ", " + rest() + ".";
+  }
+
+  /** {@code 250.00 USD left}, {@code at least 250.00 USD over}: what is left of a budget. */
+  public String rest() {
+    String least = atLeast ? "at least " : "";
+    String most = atLeast ? "at most " : "";
+    return isOver() ? least + text(over()) + " over" : most + text(left()) + " left";
+  }
+
+  private Money over() {
+    return Money.ZERO.minus(left());
+  }
+
+  private boolean isOver() {
+    return left().cents() < 0;
   }
 
   private String sentence(String least, String most) {
@@ -71,8 +80,8 @@ public record Budget(
     if (limit.cents() == 0) {
       return head + "; no budget is set.";
     }
-    return left().cents() < 0
-        ? head + " is over the budget by " + least + text(Money.ZERO.minus(left())) + "."
+    return isOver()
+        ? head + " is over the budget by " + least + text(over()) + "."
         : head + "; " + most + text(left()) + " left.";
   }
 

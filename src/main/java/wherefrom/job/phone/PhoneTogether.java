@@ -75,10 +75,11 @@ final class PhoneTogether {
     return view(together.scan(found));
   }
 
+  /** A stop that a fit had ended waits again once that is taken back: nobody stands before it. */
   PhoneView undo() {
     FitOutcome step = together.act(Action.UNDO);
     if (step instanceof FitOutcome.TookBack back) {
-      return due().saying("Undone: " + back.sentence());
+      return view(together.due()).saying("Taken back: " + back.sentence());
     }
     return step instanceof FitOutcome.Said said ? due().saying(said.sentence()) : view(step);
   }
@@ -162,7 +163,7 @@ final class PhoneTogether {
             fitted ->
                 place(PhoneView.said("Fitted on purpose", fitted.sentence()), fitted.place())
                     .withCue(Cue.RIGHT),
-            back -> PhoneView.said("Undone", Words.capital(back.sentence())),
+            back -> PhoneView.said("Taken back", Words.capital(back.sentence())),
             said -> PhoneView.said("", said.sentence()));
     return isStopped() ? stopped(view) : view;
   }

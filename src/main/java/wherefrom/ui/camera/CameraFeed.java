@@ -52,6 +52,9 @@ final class CameraFeed {
   static final String NO_CAMERA =
       "There is no camera here. Use a scanner, or type the tag's six digits.";
 
+  /** A picture that stays on the glass then is not live. */
+  static final String STOPPED = "The camera stopped.";
+
   private final Cameras cameras;
   private final Lock turn;
   private volatile boolean running = true;
@@ -106,7 +109,7 @@ final class CameraFeed {
     while (running) {
       Optional<CameraFrame> frame = source.next();
       if (frame.isEmpty()) {
-        return "The camera's picture has ended.";
+        return STOPPED;
       }
       LiveAnswer answer = live.accept(frame.get().grey());
       frames.accept(new Shown(frame.get(), answer));

@@ -2,6 +2,7 @@ package wherefrom.ui.camera;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -9,6 +10,7 @@ import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import wherefrom.job.image.Camera;
 import wherefrom.job.reader.LiveAnswer;
 import wherefrom.job.reader.LiveReader;
 import wherefrom.job.reader.Sighting;
@@ -27,8 +29,8 @@ public final class CameraPane extends VBox implements LiveCamera {
   /** A room that is wider than this for its height has the hint beside the picture. */
   private static final double STRIP = 2;
 
-  /** So much of its half the picture has where the hint needs more than its own. */
-  private static final double LESS = 0.65;
+  /** Parts of the width that the hint takes beside the picture: the first that holds it does. */
+  private static final List<Double> BESIDE = List.of(0.25, 0.35, 0.5, 0.65);
 
   private final ScreenContext context;
   private final Listener listener;
@@ -38,6 +40,12 @@ public final class CameraPane extends VBox implements LiveCamera {
   private @Nullable CameraFeed feed;
   private List<TagCode> issued = List.of();
   private @Nullable LiveReader followed;
+  private String again = CameraFeed.STOPPED;
+
+  /** The camera that is looked through where one is set: another where that is not here. */
+  public static Optional<Camera> used(List<Camera> cameras, String set) {
+    return CameraFeed.choose(cameras, set);
+  }
 
   /** Makes the pane, not yet running. */
   public CameraPane(ScreenContext context, Listener listener) {
@@ -50,19 +58,52 @@ public final class CameraPane extends VBox implements LiveCamera {
     Panes.grow(this);
   }
 
+  /**
+   * Says something else of a camera that stopped: what starts it again here.
+   *
+   * @param sentence or two
+   */
+  public void again(String sentence) {
+    again = sentence;
+  }
+
   @Override
   protected void layoutChildren() {
-    if (getWidth() <= STRIP * getHeight()) {
+    if (!preview.isManaged()) {
       super.layoutChildren();
-      return;
+    } else if (getWidth() <= STRIP * getHeight()) {
+      layAbove();
+    } else {
+      layBeside();
     }
+  }
+
+  /** The picture is as large as the hint below it lets it be. */
+  private void layAbove() {
+    double most = getHeight() - getSpacing() - hint.minHeight(getWidth());
+    double wide = Math.floor(Math.min(getWidth(), Math.max(0, most) / preview.shape()));
+    double high = Math.floor(wide * preview.shape());
+    Panes.place(preview, 0, 0, wide, high);
+    double y = high + getSpacing();
+    Panes.place(hint, 0, y, getWidth(), Math.max(0, getHeight() - y));
+  }
+
+  private void layBeside() {
     double gap = context.scale().gap();
-    double half = Math.floor((getWidth() - gap) / 2);
-    boolean equal = hint.fits(getWidth() - half - gap, getHeight());
-    double wide = !preview.isManaged() ? 0 : equal ? half : Math.floor(half * LESS);
-    Panes.place(preview, 0, 0, wide, getHeight());
-    double x = wide > 0 ? wide + gap : 0;
-    Panes.place(hint, x, 0, getWidth() - x, getHeight());
+    double most = getWidth() - gap - hintBeside(gap);
+    double wide = Math.floor(Math.min(most, getHeight() / preview.shape()));
+    Panes.place(preview, 0, 0, wide, Math.floor(wide * preview.shape()));
+    Panes.place(hint, wide + gap, 0, getWidth() - wide - gap, getHeight());
+  }
+
+  /** How wide the hint is beside a picture that takes the rest, in pixels. */
+  private double hintBeside(double gap) {
+    double all = getWidth() - gap;
+    return BESIDE.stream()
+        .map(part -> Math.ceil(part * all))
+        .filter(wide -> hint.minWidth(-1) <= wide && hint.fits(wide, getHeight()))
+        .findFirst()
+        .orElse(Math.ceil(BESIDE.get(BESIDE.size() - 1) * all));
   }
 
   @Override
@@ -123,7 +164,8 @@ public final class CameraPane extends VBox implements LiveCamera {
 
   private void ended(CameraFeed which, String sentence) {
     if (which.equals(feed) && !sentence.isEmpty()) {
-      hint.setWords(sentence);
+      boolean stopped = sentence.equals(CameraFeed.STOPPED);
+      hint.setWords(stopped ? again : sentence);
       show(preview.hasPicture());
       listener.brief(sentence.equals(CameraFeed.NO_CAMERA) ? "no camera here" : "no picture");
       listener.failed(sentence);

@@ -37,10 +37,15 @@ final class Preview extends Region {
     return Orientation.HORIZONTAL;
   }
 
+  /** Height to width of its picture. */
+  double shape() {
+    WritableImage shown = image;
+    return shown == null ? USUAL : shown.getHeight() / shown.getWidth();
+  }
+
   @Override
   protected double computePrefHeight(double width) {
-    WritableImage shown = image;
-    return shown == null ? width * USUAL : width * shown.getHeight() / shown.getWidth();
+    return width * shape();
   }
 
   void show(CameraFeed.Shown frame, List<Sighting> sightings) {

@@ -204,12 +204,8 @@ final class BetweenModel {
       return new Area(Kind.MONEY, "no budget yet", 0, -1);
     }
     long left = budget.left().cents();
-    String words =
-        left < 0
-            ? budget.text(wherefrom.quantity.Money.ZERO.minus(budget.left())) + " over"
-            : budget.text(budget.left()) + " left";
     double used = Math.min(1, Math.max(0, (double) (limit - left) / limit));
-    return new Area(Kind.MONEY, words, 0, used);
+    return new Area(Kind.MONEY, budget.rest(), 0, used);
   }
 
   private Area torque() {

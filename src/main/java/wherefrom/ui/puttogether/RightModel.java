@@ -18,6 +18,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.rules.Verdict;
+import wherefrom.text.Words;
 
 /** A part that sits in its right place, and what there is to say beside it. */
 final class RightModel {
@@ -46,6 +47,18 @@ final class RightModel {
   boolean canBeTurned() {
     return verdict instanceof Verdict.RightPlace right
         && Places.orientation(job.state().layout(), right.part().kind()) != Orientation.NONE;
+  }
+
+  /** The place and its part: beside the name of a main or rod its shell is a shell. */
+  List<String> named(List<String> lines) {
+    return lines.size() > 1 && lines.get(1).equals(place.kind().word())
+        ? List.of(lines.get(0), Halves.what(place))
+        : lines;
+  }
+
+  /** How the part goes in, in three words; empty where it cannot be turned. */
+  String wayRound() {
+    return canBeTurned() ? Words.capital(Halves.way(job.state().layout(), place.kind())) : "";
   }
 
   /** The part that was fitted before, where that is what is said. */

@@ -37,23 +37,32 @@ final class RightPanel extends Region {
   private final FitText head;
   private final FitText place;
   private final FitText kind;
-  private final FitText hint;
+  private final FitText whole;
+
+  /** The way round in three words, for where a sentence has no room. */
+  private final FitText brief;
+
+  /** The one of both that is shown. */
+  private FitText hint;
 
   /**
    * @param cue a tick, or the question mark of what nothing proves
    * @param headline such as {@code right place}
    * @param lines the place, then the part
    * @param watch what to watch; may be empty
+   * @param way the way round in a few words; may be empty
    */
-  RightPanel(Touch touch, Cue cue, String headline, List<String> lines, String watch) {
+  RightPanel(Touch touch, Cue cue, String headline, List<String> lines, String watch, String way) {
     this.scale = touch.scale();
     mark = CueMark.of(cue, scale.px(MARK_MM));
     head = touch.lines(List.of(headline.toUpperCase(Locale.ROOT))).align(Pos.BOTTOM_LEFT);
     place = touch.lines(lines.stream().limit(1).toList()).align(Pos.CENTER_LEFT);
     kind = touch.heading(lines.size() > 1 ? lines.get(1) : "").align(Pos.BOTTOM_LEFT);
-    hint = touch.small(watch).align(Pos.TOP_LEFT);
+    whole = touch.small(watch).align(Pos.TOP_LEFT);
+    brief = touch.small(way).align(Pos.TOP_LEFT);
+    hint = whole;
     getStyleClass().add(cue == Cue.RIGHT ? "right-panel" : "card-ask");
-    getChildren().setAll(mark, head, place, kind, hint);
+    getChildren().setAll(mark, head, place, kind, whole, brief);
   }
 
   /** Whether it is so high for its width that the place gets the whole width. */
@@ -108,21 +117,63 @@ final class RightPanel extends Region {
     double drawn = Math.min(side, Math.max(0, wide - pad() - head.minWidth(-1)));
     mark(drawn, left, top + (side - drawn) / 2);
     Panes.place(head, left + drawn + pad(), top, wide - drawn - pad(), side);
-    double named = kind.words().isEmpty() ? 0 : kind.minHeight(wide);
-    double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
+    double y = top + side;
     double room = getHeight() - top - side - pad();
+    double named = high(kind, wide);
+    double told = high(hint, wide);
     boolean watched = place.minHeight(wide) + named + told <= room;
+    if (!watched && inLine(left, y, wide, room)) {
+      return;
+    }
     hint.setVisible(watched);
     double below = named + (watched ? told : 0);
-    double y = top + side;
     Panes.place(place, left, y, wide, room - below);
     kind.setVisible(place.minHeight(wide) + named <= room);
     Panes.place(kind, left, y + room - below, wide, named);
     Panes.place(hint, left, y + room - below + named, wide, told);
   }
 
+  private static double high(FitText text, double wide) {
+    return text.words().isEmpty() ? 0 : text.minHeight(Math.max(1, wide));
+  }
+
+  /**
+   * The part beside its place, which shrinks for it, and what to watch below both: where one of
+   * them has no line of its own.
+   *
+   * @return whether all three have room so
+   */
+  private boolean inLine(double x, double y, double wide, double room) {
+    double told = high(hint, wide);
+    double upper = room - told;
+    double own = Math.min(kind.prefWidth(-1), wide - pad() - place.minWidth(-1));
+    double left = wide - own - pad();
+    boolean line = own >= kind.leastLineWidth() && place.minHeight(left) <= upper;
+    boolean fits = told > 0 && line && kind.fits(own, upper);
+    if (fits) {
+      double natural = place.prefWidth(-1) * Math.min(1, upper / place.prefHeight(-1));
+      double taken = Math.min(left, natural);
+      hint.setVisible(true);
+      kind.setVisible(true);
+      Panes.place(place, x, y, taken, upper);
+      Panes.place(kind, x + taken + pad(), y, own, upper);
+      Panes.place(hint, x, y + upper, wide, told);
+    }
+    return fits;
+  }
+
+  /** The sentence, or where it has no room the few words. */
   @Override
   protected void layoutChildren() {
+    lay(whole, brief);
+    if (!whole.isVisible() && !brief.words().isEmpty()) {
+      lay(brief, whole);
+    }
+  }
+
+  private void lay(FitText watched, FitText other) {
+    hint = watched;
+    other.setVisible(false);
     if (isTall()) {
       tall();
       return;
@@ -142,7 +193,7 @@ final class RightPanel extends Region {
     double lower = room - upper;
     double natural = place.prefWidth(-1) * Math.min(1, lower / place.prefHeight(-1));
     double free = wide - natural - pad();
-    double told = hint.words().isEmpty() ? 0 : hint.minHeight(Math.max(1, free));
+    double told = high(hint, free);
     boolean roomy = free > 0 && kind.minHeight(free) + told <= lower;
     boolean beside = natural + BESIDE * wide <= wide && roomy;
     Panes.place(head, left, top, wide, upper);
@@ -150,27 +201,33 @@ final class RightPanel extends Region {
       Panes.place(place, left, top + upper, natural, lower);
       double x = left + natural + pad();
       part(x, top + upper, left + wide - x, lower);
-    } else {
-      double spare = lower - place.minHeight(wide);
-      double wanted = Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower)));
-      boolean named = wanted >= kind.minHeight(wide);
-      double below = named ? wanted : 0;
-      kind.setVisible(named);
-      Panes.place(place, left, top + upper, wide, lower - below);
-      line(left, top + room - below, wide, below);
+    } else if (!below(left, top + upper, wide, lower)) {
+      inLine(left, top + upper, wide, lower);
     }
+  }
+
+  /** The part and what to watch in a line below the place; whether what to watch had room. */
+  private boolean below(double left, double top, double wide, double lower) {
+    double spare = lower - place.minHeight(wide);
+    double wanted = Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower)));
+    boolean named = wanted >= kind.minHeight(wide);
+    double below = named ? wanted : 0;
+    kind.setVisible(named);
+    Panes.place(place, left, top, wide, lower - below);
+    line(left, top + lower - below, wide, below);
+    return hint.isVisible();
   }
 
   /** What the part's line takes below the place: more where what to watch needs two lines. */
   private double belowShare(double wide, double lower) {
     double left = Math.max(1, wide - kind.prefWidth(-1) - pad());
-    double told = hint.words().isEmpty() ? 0 : hint.minHeight(left);
+    double told = high(hint, left);
     return Math.max(0.3 * lower, Math.min(told, 0.45 * lower));
   }
 
   /** The part, below it what to watch. */
   private void part(double x, double y, double wide, double high) {
-    double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
+    double told = high(hint, wide);
     boolean room = told + kind.minHeight(wide) <= high;
     hint.setVisible(room);
     double below = room ? told : 0;

@@ -88,7 +88,15 @@ final class RightView extends Region {
     Place place = right.place();
     ScreenAnswer said = model.answer();
     Cue cue = said.cue().orElse(Cue.RIGHT);
-    panel = Optional.of(new RightPanel(touch, cue, said.headline(), said.lines(), said.small()));
+    panel =
+        Optional.of(
+            new RightPanel(
+                touch,
+                cue,
+                said.headline(),
+                right.named(said.lines()),
+                said.small(),
+                right.wayRound()));
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(right.leftWords());

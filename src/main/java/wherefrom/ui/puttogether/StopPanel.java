@@ -35,12 +35,21 @@ final class StopPanel extends Region {
 
   private static final double LINE = 1.18;
 
+  /** The small line below a single one, in the lines that can still be read from the engine. */
+  private static final double ALONE = 0.85;
+
+  /** What that line takes of the height at most. */
+  private static final double ALONE_SHARE = 0.5;
+
   private final Scale scale;
   private final boolean upright;
   private final Node mark;
   private final FitText word;
   private final FitText lines;
   private final FitText small;
+
+  /** Whether there is but one line above the small one. */
+  private final boolean alone;
 
   /**
    * @param stop at most three lines, and a small one
@@ -52,9 +61,16 @@ final class StopPanel extends Region {
     mark = CueMark.of(Cue.STOP, scale.px(MARK_MM));
     word = touch.lines(List.of("STOP")).align(upright ? Pos.CENTER_LEFT : Pos.CENTER);
     lines = touch.lines(stop.lines()).align(Pos.CENTER_LEFT);
-    small = touch.small(stop.small()).align(Pos.CENTER_LEFT);
+    alone = stop.lines().size() == 1;
+    small = (alone ? why(touch, stop) : touch.small(stop.small())).align(Pos.CENTER_LEFT);
     getStyleClass().add("card-stop");
     getChildren().setAll(mark, word, lines, small);
+  }
+
+  /** Below a single line there is room: why it stops can be read from the engine as well. */
+  private static FitText why(Touch touch, ScreenAnswer stop) {
+    double largest = COMFORT_MM * ALONE / touch.scale().textFactor();
+    return touch.fit(stop.small(), largest, Scale.SMALL_MM, false);
   }
 
   private double pad() {
@@ -146,6 +162,9 @@ final class StopPanel extends Region {
     double cause = high(small, wide);
     double why = comfort(wide) + cause <= high ? cause : 0;
     small.setVisible(why > 0);
+    if (alone && why > 0) {
+      why = Math.max(why, Math.min(ALONE_SHARE * high, small.prefHeight(wide)));
+    }
     Panes.place(lines, left, top, wide, high - why);
     Panes.place(small, left, top + high - why, wide, why);
   }

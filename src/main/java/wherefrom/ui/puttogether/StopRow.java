@@ -20,16 +20,16 @@ final class StopRow extends Region {
 
   private final Tiles keys;
   private final boolean several;
-  private final boolean whole;
+  private final double tooHigh;
   private final double apart;
 
   /**
-   * @param tight whether a single key takes the whole row too
+   * @param tight whether there is no room for a second line in a single key
    */
   StopRow(Touch touch, List<Region> made, boolean tight) {
     keys = new Tiles(touch.scale(), 2, Scale.DANGER_GAP_MM, made);
     several = made.size() > 1;
-    whole = several || tight;
+    tooHigh = tight ? 1 : TOO_HIGH;
     apart = touch.scale().px(Scale.DANGER_GAP_MM);
     getChildren().setAll(keys);
   }
@@ -51,11 +51,11 @@ final class StopRow extends Region {
 
   /** A single key is no louder than the tag: it is wide only where it would be too high else. */
   private double used(double width) {
-    if (whole) {
+    if (several) {
       return Math.floor(width);
     }
     double share = Math.min(width, Math.max(ONE * width, keys.minWidth(-1)));
-    boolean high = keys.minHeight(share) > TOO_HIGH * keys.minHeight(width);
+    boolean high = keys.minHeight(share) > tooHigh * keys.minHeight(width);
     return Math.floor(high ? Math.min(width, keys.prefWidth(-1)) : share);
   }
 

@@ -85,7 +85,7 @@ class LostActsTest {
     assertThat(stop.facts()).hasSize(3);
     assertThat(entries(StopGiven.class)).isEqualTo(1);
     assertThat(bench.refresh().cue()).contains(Cue.STOP);
-    assertThat(bench.act("undo", PhoneDeed.UNDO, "").small()).startsWith("Undone:");
+    assertThat(bench.act("undo", PhoneDeed.UNDO, "").small()).startsWith("Taken back:");
     assertThat(sample.job.catchUp()).isTrue();
     assertThat(sample.job.state().stops().waiting()).isEmpty();
   }

@@ -132,8 +132,22 @@ class PhoneBenchTest {
     PhoneView still = scan(bench, "not a tag");
     assertThat(still.facts()).isEqualTo(stop.facts());
     assertThat(still.small()).contains("not one of our tags");
-    assertThat(act(bench, PhoneDeed.UNDO, "").small()).startsWith("Undone:");
+    assertThat(act(bench, PhoneDeed.UNDO, "").small()).startsWith("Taken back:");
     assertThat(bench.view().facts()).isEmpty();
+  }
+
+  @Test
+  void aStopThatAFitHadEndedDoesNotComeUpWhenThatIsTakenBack() {
+    SampleJob sample = SampleJob.apart();
+    PhoneBench bench = bench(sample);
+    scan(bench, sample.tag("pushrod@3EX"));
+    scan(bench, sample.card("5EX"));
+    assertThat(scan(bench, sample.tag("pushrod@5EX")).cue()).contains(Cue.RIGHT);
+    PhoneView back = act(bench, PhoneDeed.UNDO, "");
+    assertThat(back.small()).startsWith("Taken back:");
+    assertThat(back.cue()).isEmpty();
+    assertThat(back.facts()).isEmpty();
+    assertThat(sample.job.stops().findWaiting()).isPresent();
   }
 
   @Test

@@ -81,7 +81,7 @@ class CameraFeedTest {
     assertThat(frames)
         .extracting(frame -> frame.bgra()[0])
         .containsExactly((byte) 4, (byte) 3, (byte) 2, (byte) 1);
-    assertThat(said).contains("ended");
+    assertThat(said).contains("stopped");
     assertThat(closed).isTrue();
   }
 

@@ -10,6 +10,7 @@ import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.money.MoneyBook;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.sample.SampleJob;
@@ -53,6 +54,19 @@ class BetweenModelTest {
     sample.job.record(new BackFromWashing(1));
     assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("2 at the shop");
     assertThat(area(sample, BetweenModel.Kind.AWAY).done()).isBetween(0.97, 0.98);
+  }
+
+  /** What has no price yet comes on top: what is left is the most that can be. */
+  @Test
+  void whatIsLeftOfTheBudgetIsAtMostThatWhileAPriceIsOpen() {
+    SampleJob sample = SampleJob.apart();
+    MoneyBook money = new MoneyBook(sample.job);
+    money.setBudget("1200", 0, "USD");
+    assertThat(area(sample, BetweenModel.Kind.MONEY).line()).isEqualTo("at most 1200.00 USD left");
+    money.toBuy().forEach(item -> money.setPrice(item.what(), "10"));
+    assertThat(area(sample, BetweenModel.Kind.MONEY).line()).matches("\\d+\\.00 USD left");
+    money.setBudget("1", 0, "USD");
+    assertThat(area(sample, BetweenModel.Kind.MONEY).line()).matches("\\d+\\.00 USD over");
   }
 
   @Test
