@@ -58,7 +58,8 @@ final class PhotoKey extends Region {
     if (shown instanceof Shown.APicture one) {
       picture.show(one.image());
     } else {
-      picture.say(touch.brief("cannot be shown", "?"));
+      // The key is of one size, whatever the glass: only usual letters have room for the words.
+      picture.say(touch.scale().textFactor() > 1 ? "?" : "cannot be shown");
     }
   }
 
