@@ -57,7 +57,7 @@ final class BoltGrid extends StackPane {
 
   /** Few rows are drawn larger, where the words leave room. */
   private double room() {
-    return touch.isLarge() || rows > 3 ? 1 : rows > 2 ? 1.2 : 1.6;
+    return touch.scale().textFactor() > 1 || rows > 3 ? 1 : rows > 2 ? 1.2 : 1.6;
   }
 
   private Region row(List<Integer> positions) {
