@@ -99,11 +99,7 @@ class RoomUsedTest {
         Glass.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     double usual = glass.pixelsPerMm() * Scale.SMALL_MM / Scale.CAPITAL;
     for (int percent : new int[] {150, 200}) {
-      at(
-          shot,
-          glass,
-          percent,
-          window -> assertThat(size(window, "OK")).isGreaterThan(1.4 * usual));
+      at(shot, glass, percent, window -> assertThat(size(window, "OK")).isGreaterThan(1.4 * usual));
     }
   }
 
@@ -229,6 +225,7 @@ class RoomUsedTest {
     "settings-camera,small,200,Stopped. Press it again.",
     "new-job,tablet,150,More must go back",
     "new-job,fine,200,More must go back",
+    "new-job,tablet,200,More must go back",
     "new-job,upright,150,74 parts; more must go back"
   })
   void allOfItIsSeen(String shot, String name, int text, String wanted) {

@@ -162,8 +162,7 @@ public final class NewJobScreen extends Page {
   }
 
   private Region others(Touch touch, Runnable more) {
-    return Tiles.row(
-        context.scale(), touch.key("Engine", this::layout), touch.key("More", more));
+    return Tiles.row(context.scale(), touch.key("Engine", this::layout), touch.key("More", more));
   }
 
   private void more() {

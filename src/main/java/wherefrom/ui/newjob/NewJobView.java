@@ -32,8 +32,7 @@ final class NewJobView extends Region {
    * @param forms all choices, and what stands for them where the glass has no room for all: the
    *     fewest rows last
    */
-  NewJobView(
-      Touch touch, EngineView engine, TouchKey turn, List<List<Region>> forms, TagKey tag) {
+  NewJobView(Touch touch, EngineView engine, TouchKey turn, List<List<Region>> forms, TagKey tag) {
     this.touch = touch;
     this.gap = touch.scale().gap();
     this.engine = engine;
