@@ -61,6 +61,7 @@ class KeptLettersTest {
     "upright, 200, changes-planned",
     "fine, 150, first-start",
     "small, 200, run-in-plan",
+    "small, 200, run-in",
     "small, 200, run-in-alarm",
     "upright, 150, run-in-alarm",
     "small, 150, run-in-stopped",
