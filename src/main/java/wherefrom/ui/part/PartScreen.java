@@ -38,7 +38,7 @@ public final class PartScreen extends Page implements Scannable {
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
-  private static final double MOST_HEAD = 0.5;
+  private static final double MOST_HEAD = 0.68;
 
   private static final double KEYS_MM = 95;
   private static final int PHOTOS = 2;
