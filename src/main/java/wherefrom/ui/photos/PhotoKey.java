@@ -58,7 +58,6 @@ final class PhotoKey extends Region {
     if (shown instanceof Shown.APicture one) {
       picture.show(one.image());
     } else {
-      // The key is of one size, whatever the glass: only usual letters have room for the words.
       picture.say(touch.scale().textFactor() > 1 ? "?" : "cannot be shown");
     }
   }
