@@ -57,7 +57,7 @@ class NewJobFlowTest {
           pressAll(window, "Put right: Short name");
           return 0;
         });
-    assertThat(window.shell.current().title()).isEqualTo("Short name, for files");
+    assertThat(window.shell.current().title()).isEqualTo("Name in files");
   }
 
   /**

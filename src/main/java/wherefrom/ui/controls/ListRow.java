@@ -101,7 +101,7 @@ public final class ListRow extends VBox implements Levelled, Parted {
     return piece;
   }
 
-  /** Its lines are seen only where the whole list has room with them; the heading says enough. */
+  /** Its lines are seen only where all of its page have room with them; the heading says enough. */
   public ListRow sparing() {
     sparing = true;
     return this;
@@ -161,7 +161,13 @@ public final class ListRow extends VBox implements Levelled, Parted {
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.max(least, sparing ? alone(width) : super.computeMinHeight(width));
+    double finger = told.isPresent() ? 0 : least;
+    return Math.max(finger, sparing ? alone(width) : super.computeMinHeight(width));
+  }
+
+  /** The height that it needs with all its lines. */
+  double whole(double width) {
+    return Math.max(least, super.computeMinHeight(width));
   }
 
   /** What the heading needs. */
