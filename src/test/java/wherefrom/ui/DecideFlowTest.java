@@ -33,7 +33,8 @@ class DecideFlowTest {
           assertThat(window.words()).contains("16 lifters: replace.", "cylinder 1: replace");
           assertThat(decided()).isEqualTo(16);
           window.press("UNDO");
-          assertThat(window.words()).contains("Undone: 16 lifters: replace.", "16 undecided");
+          assertThat(window.words()).contains("Undone: 16 lifters: replace.");
+          assertThat(window.shell.current().aside()).isEqualTo("16 undecided");
           assertThat(decided()).isZero();
           return window;
         });

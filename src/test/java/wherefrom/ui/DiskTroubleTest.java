@@ -178,10 +178,12 @@ class DiskTroubleTest {
               set.checks = new FileChecks();
             });
     press(window, "Import a job", "six.zip");
+    assertThat(Toolkit.on(() -> window.shell.context().state().name())).isEqualTo("Barn six");
     assertThat(words(window))
-        .contains("Barn six")
         .contains("The job is brought back as " + shop.resolve("barn-six"))
-        .contains("but it is damaged. The logbook is damaged at logbook-0001.jsonl, line ");
+        .contains("but it is damaged.");
+    assertThat(Toolkit.on(window.shell::message))
+        .contains("The logbook is damaged at logbook-0001.jsonl, line ");
     assertThat(shop.resolve("barn-six/logbook-0001.jsonl")).hasBinaryContent(bytes);
   }
 

@@ -65,7 +65,7 @@ class NewJobFlowTest {
    */
   @Test
   void inLargeLettersWhatIsWrongIsSaidWhereItIsPutRight() {
-    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 150));
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 200));
     Layout wrong = ReadyLayouts.find("inline-6").orElseThrow().copyAs("my six", "My six");
     Toolkit.on(
         () -> {

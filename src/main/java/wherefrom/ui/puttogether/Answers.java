@@ -148,7 +148,7 @@ final class Answers {
           Optional.of(Cue.ASK), "No tag on it", words.lines(), "", marked.kind(), marked.spots());
     }
     boolean misread = verdict instanceof CodeVerdict.DigitsDisagree;
-    String told = misread ? words.sentence() + " Or type its six digits." : words.told();
+    String told = misread ? "Or type its six digits." : words.told();
     return new ScreenAnswer(
         Optional.of(verdict.cue()),
         misread ? verdict.word() + ": scan it again" : verdict.word(),

@@ -19,6 +19,7 @@ final class HalfTag extends Region {
   private final FitText bold;
   private final FitText small;
   private final boolean known;
+  private final Words written;
   private final PaperTag tag;
 
   HalfTag(Touch touch, Halves.Lines lines, boolean known) {
@@ -31,7 +32,8 @@ final class HalfTag extends Region {
     large.align(Pos.CENTER_LEFT);
     bold.align(Pos.CENTER_LEFT);
     small.align(Pos.CENTER_LEFT);
-    tag = new PaperTag(touch.scale(), new Words());
+    written = new Words();
+    tag = new PaperTag(touch.scale(), written);
     if (!known) {
       tag.getStyleClass().add("dashed");
     }
@@ -70,6 +72,11 @@ final class HalfTag extends Region {
       return place.prefHeight(width) + high(bold, width) + high(small, width);
     }
 
+    /** The first two lines at their least. */
+    double twoLines(double width) {
+      return place.minHeight(width) + high(bold, width);
+    }
+
     private double high(FitText text, double width) {
       return text.words().isEmpty() ? 0 : text.minHeight(width);
     }
@@ -94,6 +101,11 @@ final class HalfTag extends Region {
       Panes.place(bold, 0, top + first, width, two ? second : 0);
       Panes.place(small, 0, top + first + (two ? second : 0), width, three ? third : 0);
     }
+  }
+
+  /** How high it is with its first two lines, without the third. */
+  double highForTwo(double width) {
+    return tag.minHeight(width) + written.twoLines(width) - written.minHeight(width);
   }
 
   @Override

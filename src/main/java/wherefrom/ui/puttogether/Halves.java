@@ -7,6 +7,7 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
+import wherefrom.job.puttogether.FirstIn;
 import wherefrom.job.puttogether.FitMode;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.Fitting;
@@ -68,14 +69,22 @@ record Halves(
     return held.filter(part -> job.findFittedAt(part.item()).isPresent());
   }
 
-  /** Where a part was shown to go without being fitted, else what this is about. */
+  /** Whether nothing is known yet, and what this is about is but the next. */
+  private boolean isOnlyNext() {
+    return here.isPresent() && !hasPart && !hasPlace && !asksForPart;
+  }
+
+  /**
+   * Where a part was shown to go without being fitted, else what this is about; nothing beside a
+   * question that does not speak of it.
+   */
   Optional<Place> here(ScreenAnswer answer, FitMode mode) {
     boolean shown = mode == FitMode.WHERE_DOES_THIS_GO && answer.cue().isEmpty();
     return answer
         .kind()
         .filter(it -> shown)
         .flatMap(kind -> answer.lit().stream().findFirst().map(at -> new Place(kind, at)))
-        .or(() -> here);
+        .or(() -> here.filter(at -> !isOnlyNext() || answer.cue().isEmpty()));
   }
 
   private static Halves of(Lines part, Lines place, boolean hasPlace, Optional<Place> here) {
@@ -162,7 +171,7 @@ record Halves(
                 new Lines(
                     "Now scan the place card",
                     way(job.state().layout(), part.kind()),
-                    "by its hole; or tap the place"));
+                    new FirstIn(job.state()).notice(home).orElse("by its hole; or tap the place")));
     return new Halves(
         tag, next, true, false, Optional.of(home), Optional.of(part), against.isPresent(), false);
   }

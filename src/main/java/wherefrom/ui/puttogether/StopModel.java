@@ -24,7 +24,11 @@ import wherefrom.rules.WayOut;
 /** The stop that stands, and the deeds that lead out of it. */
 final class StopModel {
   private static final Set<VerdictName> ELSEWHERE =
-      EnumSet.of(VerdictName.WRONG_PLACE, VerdictName.WRONG_HALF, VerdictName.WRONG_MATE);
+      EnumSet.of(
+          VerdictName.WRONG_PLACE,
+          VerdictName.WRONG_HALF,
+          VerdictName.WRONG_MATE,
+          VerdictName.WRONG_KIND);
 
   private final OpenJob job;
   private final PutTogether together;

@@ -186,7 +186,7 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
     return wrong
         .wanted()
         .or(() -> onlyOpen(wrong.spot()))
-        .flatMap(kind -> pair(hand, new KindPair.Side(kind, "wanted: " + kind.word())))
+        .flatMap(kind -> pair(hand, new KindPair.Side(kind, "wanted")))
         .or(() -> engine(held, Set.of(), Set.of(wrong.part().home())));
   }
 

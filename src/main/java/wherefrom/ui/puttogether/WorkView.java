@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.BelowPanRail;
@@ -178,22 +179,25 @@ final class WorkView extends Region {
   private double likedHead(double width, double most) {
     double wanted = card.map(one -> one.prefHeight(width)).orElse(touch.scale().px(HALF_MM));
     double usual = Math.max(leastHead(width), Math.min(wanted, 0.5 * most));
-    double whole = Math.min(wholeHead(width), most);
+    double whole = Math.min(heads(width, HalfTag::prefHeight), most);
     boolean high = card.isEmpty() && getHeight() > getWidth();
-    if (high && whole > usual && engine.hasRoom(width, most - whole - gap())) {
-      return whole;
+    for (double liked :
+        high ? List.of(whole, heads(width, HalfTag::highForTwo)) : List.<Double>of()) {
+      if (liked > usual && engine.hasRoom(width, most - liked - gap())) {
+        return liked;
+      }
     }
     boolean drawn = card.isPresent() || engine.hasRoom(width, most - usual - gap());
     return drawn ? usual : Math.max(usual, whole);
   }
 
-  /** What the halves need for all that stands on them. */
-  private double wholeHead(double width) {
+  /** What the halves need where each is so high for its width. */
+  private double heads(double width, ToDoubleBiFunction<HalfTag, Double> high) {
     boolean tall = isTall(width);
     double wide = tall ? width : half(width);
-    double one = part.map(tag -> tag.prefHeight(wide)).orElse(0.0);
-    double other = place.map(tag -> tag.prefHeight(wide)).orElse(0.0);
-    return tall ? 2 * Math.max(one, other) + gap() : Math.max(one, other);
+    double one = part.map(tag -> high.applyAsDouble(tag, wide)).orElse(0.0);
+    double most = Math.max(one, place.map(tag -> high.applyAsDouble(tag, wide)).orElse(0.0));
+    return tall ? 2 * most + gap() : most;
   }
 
   @Override

@@ -35,6 +35,16 @@ class OtherWaysTest {
     assertThat(fitted("pushrod@7EX")).as("judged at its own place").isPresent();
   }
 
+  /** A part of another kind has a place of its own as well. */
+  @Test
+  void theOwnPlaceOfAPartOfAnotherKindIsNamed() {
+    scan("pushrod@3EX", "M1U");
+    assertThat(model.stopped().ownPlace()).contains(Place.find("pushrod@3EX").orElseThrow());
+    model.leave(PutTogether::otherPlace);
+    model.scan(sample.read(sample.card("3EX")));
+    assertThat(fitted("pushrod@3EX")).isPresent();
+  }
+
   @Test
   void thePartStaysInTheHandForAnotherPlace() {
     scan("pushrod@3EX", "5EX");

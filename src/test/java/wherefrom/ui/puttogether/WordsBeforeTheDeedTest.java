@@ -88,4 +88,20 @@ class WordsBeforeTheDeedTest {
     model.choose(FitMode.FOLLOW_THE_LIST);
     assertThat(model.dueHalves().place().small()).isEqualTo("a scan fits it: no card proves it");
   }
+
+  /** What lies under a part is named before it goes in, and not only once it is in the way. */
+  @Test
+  void whatHasToBeInFirstIsSaidBeforeThePartGoesIn() {
+    scan("pushrod@3EX");
+    assertThat(model.halves().orElseThrow().place().small()).isEqualTo("Not in yet: lifter.");
+  }
+
+  /** A ring without a word is read as the place that the question is about. */
+  @Test
+  void aQuestionRingsNothingThatItDoesNotSpeakOf() {
+    assertThat(model.here()).isPresent();
+    model.scan(sample.read("0012 47"));
+    assertThat(model.answer().cue()).contains(Cue.ASK);
+    assertThat(model.here()).isEmpty();
+  }
 }

@@ -376,6 +376,9 @@ public final class SampleWindow {
 
   /** The words on a node. */
   public String words(Node node) {
+    if (!node.isVisible()) {
+      return "";
+    }
     if (node instanceof FitText text) {
       return text.words().replace('\n', ' ').replace('\u00a0', ' ');
     }
@@ -397,7 +400,7 @@ public final class SampleWindow {
     return node.getStyleClass().contains("drawn-zone") || node.getStyleClass().contains("kind-key");
   }
 
-  /** All words on the screen. */
+  /** All words that are seen on the screen. */
   public String words() {
     return words(shell);
   }
