@@ -161,13 +161,17 @@ public final class ListRow extends VBox implements Levelled, Parted {
 
   @Override
   protected double computeMinHeight(double width) {
-    double finger = told.isPresent() ? 0 : least;
-    return Math.max(finger, sparing ? alone(width) : super.computeMinHeight(width));
+    return Math.max(finger(), sparing ? alone(width) : super.computeMinHeight(width));
   }
 
   /** The height that it needs with all its lines. */
   double whole(double width) {
-    return Math.max(least, super.computeMinHeight(width));
+    return Math.max(finger(), super.computeMinHeight(width));
+  }
+
+  /** What is only read may be lower than a finger needs. */
+  private double finger() {
+    return told.isPresent() ? 0 : least;
   }
 
   /** What the heading needs. */
