@@ -50,7 +50,7 @@ class ChangesFlowTest {
           window.shell.context().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Plan 1");
-          window.press("It is done");
+          window.press("Mark as done");
           fit(window, sample, "lifter@3EX", "3EX");
           assertThat(window.words())
               .contains("STOP", "Must be new: 3 EX", "worn in to its own lobe");
@@ -72,7 +72,7 @@ class ChangesFlowTest {
           window.press("Plan work");
           window.pressOnSomePage("Head gasket of another thickness");
           window.press("Not known yet");
-          window.press("It is done");
+          window.press("Mark as done");
           fit(window, sample, "pushrod@3EX", "3EX");
           assertThat(window.words()).contains("STOP", "rule 11");
           window.press("UNDO");

@@ -59,7 +59,7 @@ final class ChangesShots {
             }),
         shot(
             "changes-part",
-            StandingScreen.class,
+            ConsequenceScreen.class,
             (window, sample) -> window.scan(sample.tag("pushrod@3EX"))));
   }
 

@@ -146,8 +146,8 @@ class DemoFlowTest {
   private void theCamIsBought() {
     between("Changes");
     press("Plan 1: new flat-tappet cam");
-    shows("16 lifters", "It is done");
-    press("It is done");
+    shows("16 lifters", "Mark as done");
+    press("Mark as done");
     checks();
   }
 

@@ -125,7 +125,7 @@ class TorqueFlowTest {
           for (int number = 2; number <= 10; number++) {
             bolt(number);
           }
-          assertThat(window.words()).contains("TIGHTENED");
+          assertThat(window.words()).contains("TIGHTENED", "All checked");
           return 0;
         });
     assertThat(card().isDone()).isTrue();

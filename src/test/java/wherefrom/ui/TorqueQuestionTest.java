@@ -2,27 +2,72 @@ package wherefrom.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Set;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextBoundsType;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.settings.Appearance;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
 /** Where large letters leave room for the bolts or for the words, a question is read at once. */
 class TorqueQuestionTest {
+  /** How thick a bolt's rim is drawn. */
+  private static final double RIM_PX = 3;
+
+  private static Glass named(String glass) {
+    return Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
+  }
+
+  private static SampleWindow window(String shot, Glass glass, int percent) {
+    SampleWindow window = new SampleWindow(glass, percent, Appearance.LIGHT);
+    TorqueShots.all().stream()
+        .filter(one -> one.name().equals(shot))
+        .findFirst()
+        .orElseThrow()
+        .arrange()
+        .accept(window);
+    window.layOut();
+    return window;
+  }
+
   private static String shown(String shot, Glass glass) {
     return Toolkit.on(
         () -> {
-          SampleWindow window = new SampleWindow(glass, 200, Appearance.LIGHT);
-          TorqueShots.all().stream()
-              .filter(one -> one.name().equals(shot))
-              .findFirst()
-              .orElseThrow()
-              .arrange()
-              .accept(window);
-          window.layOut();
+          SampleWindow window = window(shot, glass, 200);
           String words = window.words();
           window.shell.close();
           return words;
+        });
+  }
+
+  /** A figure that its rim runs through cannot be read: each corner of it lies inside. */
+  @ParameterizedTest
+  @CsvSource({"upright, 200", "upright, 150", "laptop, 200", "guessed, 200", "small, 100"})
+  void theFiguresOfBoltsKeepOffTheirRims(String glass, int percent) {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = window("torque-card", named(glass), percent);
+          Set<Node> figures = window.scene.getRoot().lookupAll(".bolt .ink");
+          assertThat(figures).hasSizeGreaterThanOrEqualTo(10);
+          for (Node figure : figures) {
+            Node bolt = figure;
+            while (!bolt.getStyleClass().contains("bolt")) {
+              bolt = bolt.getParent();
+            }
+            Bounds disc = bolt.localToScene(bolt.getLayoutBounds());
+            Text text = (Text) figure;
+            text.setBoundsType(TextBoundsType.VISUAL);
+            Bounds ink = text.localToScene(text.getLayoutBounds());
+            double corner = Math.hypot(ink.getWidth() / 2, ink.getHeight() / 2);
+            assertThat(corner).as(text.getText()).isLessThan(disc.getWidth() / 2 - RIM_PX);
+          }
+          window.shell.close();
+          return 0;
         });
   }
 

@@ -136,7 +136,7 @@ public final class TimingCheck {
         new Chart(
             "Lift of " + lobe.words(),
             Axis.covering(
-                "crank degrees; upright line: centerline",
+                "crank degrees; upright: centerline",
                 readings.get(0).degrees(),
                 readings.get(readings.size() - 1).degrees()),
             Axis.covering("lift, " + unit.symbol(), 0, top),
@@ -147,8 +147,23 @@ public final class TimingCheck {
 
   private List<Chart.Level> levels() {
     return book.find(TimingSetting.STATED_LIFT).stream()
-        .map(lift -> Chart.Level.exact(lift.text(), lift.in(unit)))
+        .map(lift -> Chart.Level.exact(onAxis(lift.text()), lift.in(unit)))
         .toList();
+  }
+
+  /** The axis says its unit already. */
+  private String onAxis(String amount) {
+    String own = " " + unit.symbol();
+    return amount.endsWith(own) ? amount.substring(0, amount.length() - own.length()) : amount;
+  }
+
+  /** {@code centerline 108.0 deg}; empty where the lobe is not fitted. */
+  public Optional<String> result(ValveSpot lobe) {
+    return fit(lobe) instanceof LobeAnswer.Fitted fitted
+        ? Optional.of(
+            String.format(
+                Locale.ROOT, "centerline %.1f deg", fitted.timing().centreLine().degrees()))
+        : Optional.empty();
   }
 
   /** One lobe's own figures, in words; a sentence where it is not fitted. */

@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Touch;
 
 /**
  * A screen that is a list in pages, with what stands above it and the keys below it. Where the list
@@ -81,5 +82,19 @@ public abstract class ListPage extends Page {
   /** A row that leads on. */
   protected final Region key(String heading, List<String> lines, Runnable act) {
     return ListRow.key(touch(), heading, lines, act);
+  }
+
+  /**
+   * A row that leads on, whose heading says enough: large letters show the line below it where the
+   * whole list has room with such lines.
+   */
+  protected final Region spare(String heading, String line, Runnable act) {
+    return spare(touch(), heading, line, act);
+  }
+
+  /** The same for rows that are made apart from their screen. */
+  public static Region spare(Touch touch, String heading, String line, Runnable act) {
+    ListRow row = ListRow.key(touch, heading, List.of(line), act);
+    return touch.isLarge() ? row.sparing() : row;
   }
 }

@@ -6,6 +6,8 @@ import java.util.function.Function;
 import javafx.scene.layout.Region;
 import wherefrom.job.change.PlannedChange;
 import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Effect;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -59,7 +61,7 @@ public final class ChangeScreen extends ListPage {
           "Plan it",
           "only a plan: nothing is stopped yet",
           model -> model.plan(change),
-          screen.act("It is done", model -> model.make(change)));
+          screen.act("Mark as done", model -> model.make(change)));
     }
     return screen;
   }
@@ -67,7 +69,7 @@ public final class ChangeScreen extends ListPage {
   public static ChangeScreen planned(ScreenContext context, PlannedChange plan) {
     ChangeScreen screen = new ChangeScreen(context, plan.change(), Standing.PLANNED);
     screen.offer(
-        "It is done",
+        "Mark as done",
         "all this then follows",
         model -> model.carryOut(plan.number()),
         screen.act(
@@ -126,9 +128,20 @@ public final class ChangeScreen extends ListPage {
           .findContradiction(change)
           .ifPresent(words -> rows.add(whole("Another plan contradicts it", words)));
     }
-    model.cost(change).ifPresent(words -> rows.add(whole("Money", words)));
-    model.preview(change).forEach(consequence -> rows.add(RuleRows.of(context, consequence)));
+    List<Consequence> all = model.preview(change);
+    all.stream().filter(ChangeScreen::isHard).forEach(one -> rows.add(RuleRows.of(context, one)));
+    model.cost(change).ifPresent(words -> rows.add(whole(costs(all), words)));
+    all.stream().filter(one -> !isHard(one)).forEach(one -> rows.add(RuleRows.of(context, one)));
     return rows;
+  }
+
+  private static String costs(List<Consequence> all) {
+    return all.stream().anyMatch(one -> one.effect() == Effect.WORK) ? "To pay for" : "To buy";
+  }
+
+  /** What is no check: it stands before what it costs. */
+  private static boolean isHard(Consequence consequence) {
+    return consequence.effect().compareTo(Effect.CHECK_FIRST) < 0;
   }
 
   /** A row that is short, and tells all of it when it is pressed. */

@@ -56,26 +56,26 @@ public final class ChangesScreen extends ListPage implements Scannable {
     List<Region> rows = new ArrayList<>();
     model.plans().forEach(plan -> rows.add(row(plan)));
     rows.add(
-        key(
+        spare(
             touch().brief("Everything that applies: ", "All that applies: ")
                 + model.standing().size(),
-            touch().brief("What is forbidden, must be new, or wants a check", ""),
+            "What is forbidden, must be new, or wants a check",
             () -> open(() -> StandingScreen.all(context))));
     model.made().forEach(change -> rows.add(row(change)));
     return rows;
   }
 
   private Region row(PlannedChange plan) {
-    return key(
+    return spare(
         "Plan " + plan.number() + ": " + plan.change().words(),
-        touch().brief(ChangesModel.standing(model.findContradiction(plan.change())), ""),
+        ChangesModel.standing(model.findContradiction(plan.change())),
         () -> open(() -> ChangeScreen.planned(context, plan)));
   }
 
   private Region row(Change change) {
-    return key(
+    return spare(
         Words.capital(change.words()),
-        touch().brief(ChangesModel.isFinding(change) ? "Found" : "Done", ""),
+        ChangesModel.isFinding(change) ? "Found" : "Done",
         () -> open(() -> ChangeScreen.made(context, change)));
   }
 

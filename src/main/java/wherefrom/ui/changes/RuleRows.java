@@ -1,13 +1,12 @@
 package wherefrom.ui.changes;
 
-import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.job.StandingRule;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.text.Words;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.ListRow;
 
 /** Consequences as rows: what, why, under which rule; pressed, a row shows all of it. */
 final class RuleRows {
@@ -15,11 +14,7 @@ final class RuleRows {
 
   /** A consequence that is only looked at. */
   static Region of(ScreenContext context, Consequence consequence) {
-    return ListRow.key(
-        context.touch(),
-        context.touch().brief(Words.capital(consequence.headline()), alone("", consequence)),
-        lines(context, consequence),
-        () -> context.navigator().open(() -> new ConsequenceScreen(context, consequence)));
+    return row(context, "", consequence);
   }
 
   /**
@@ -28,11 +23,25 @@ final class RuleRows {
    * @param open whether it is among those that are open alone: only one that failed says so then
    */
   static Region of(ScreenContext context, StandingRule rule, boolean open) {
-    return ListRow.key(
+    return row(context, standing(rule, open), rule.consequence());
+  }
+
+  /** Large letters turn a check round: what is to be checked is what tells it from the others. */
+  private static Region row(ScreenContext context, String standing, Consequence consequence) {
+    String headline = Words.capital(standing + consequence.headline());
+    String further = further(consequence);
+    boolean turned =
+        context.touch().isLarge() && consequence.effect().isCheck() && !further.isEmpty();
+    return ListPage.spare(
         context.touch(),
-        context.touch().brief(heading(rule, open), alone(standing(rule, open), rule.consequence())),
-        lines(context, rule.consequence()),
-        () -> context.navigator().open(() -> new ConsequenceScreen(context, rule.consequence())));
+        turned ? alone(standing, further) : headline,
+        turned ? Words.capital(consequence.headline()) : further,
+        () -> context.navigator().open(() -> new ConsequenceScreen(context, consequence)));
+  }
+
+  private static String alone(String standing, String further) {
+    String what = Words.withoutStop(Words.firstSentence(further));
+    return standing.isEmpty() ? what : standing + Words.small(what);
   }
 
   static String heading(StandingRule rule, boolean open) {
@@ -50,20 +59,7 @@ final class RuleRows {
     }
     return rule.answer()
         .map(answer -> answer.look() == Look.PASS ? "Pass: " : "FAIL: ")
-        .orElse("Open: ");
-  }
-
-  /** What tells it from the others where the heading is all that is seen: what is to be checked. */
-  private static String alone(String standing, Consequence consequence) {
-    String further =
-        consequence.effect().isCheck() ? Words.firstSentence(further(consequence)) : "";
-    return Words.capital(
-        standing + (further.isEmpty() ? consequence.headline() : Words.withoutStop(further)));
-  }
-
-  /** Large text leaves room for the heading alone; all the rest is one press away. */
-  private static List<String> lines(ScreenContext context, Consequence consequence) {
-    return List.of(context.touch().brief(further(consequence), ""));
+        .orElse("Still open: ");
   }
 
   /** What its sentence says beyond its headline; empty where that is all. */

@@ -8,6 +8,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 
 /** What stands: all of it, the open checks alone, or what concerns one part. */
@@ -40,9 +41,16 @@ public final class StandingScreen extends ListPage {
         context, "Open checks", "No check is open.", ChangesModel::openChecks, true);
   }
 
-  /** What stands for one part, at the place that it came out of. */
-  public static StandingScreen of(ScreenContext context, int item) {
+  /**
+   * What stands for one part, at the place that it came out of. One thing alone is shown whole at
+   * once: a list of it would be a page with nothing on it.
+   */
+  public static Screen of(ScreenContext context, int item) {
     Part part = context.state().getPart(item).part();
+    List<StandingRule> standing = new ChangesModel(context.getJob()).standingFor(item);
+    if (standing.size() == 1) {
+      return new ConsequenceScreen(context, standing.get(0).consequence());
+    }
     return new StandingScreen(
         context,
         Words.capital(PlaceWords.named(context.state().layout(), part.home())),

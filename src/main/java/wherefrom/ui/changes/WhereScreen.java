@@ -3,6 +3,7 @@ package wherefrom.ui.changes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import wherefrom.engine.Bank;
 import wherefrom.text.Words;
@@ -42,8 +43,16 @@ public final class WhereScreen extends Page implements Scannable {
 
   private Node key(Bank bank) {
     boolean one = context.state().layout().banks().size() == 1;
-    String words = one ? "The whole row" : Words.capital(bank.name()) + " bank";
+    String words = one ? "The whole row" : Words.capital(bank.name()) + ": " + cylinders(bank);
     return touch().key(words, () -> index.answer(bank.name()));
+  }
+
+  /** The picture shows no side: its numbers say which bank is meant. */
+  private static String cylinders(Bank bank) {
+    return bank.cylinders().stream()
+        .sorted()
+        .map(String::valueOf)
+        .collect(Collectors.joining("\u00a0"));
   }
 
   @Override

@@ -59,11 +59,14 @@ public final class AnswerCard extends StackPane {
     return words;
   }
 
+  /** As large as a verdict where there is room; larger letters do not ask for more. */
+  private double mostMm() {
+    return Math.max(Scale.LEAST_VERDICT_MM, Scale.VERDICT_MM / touch.scale().textFactor());
+  }
+
   private FitText lines(ScreenAnswer answer) {
     String lines = String.join("\n", answer.lines());
-    return isBeside()
-        ? touch.fit(lines, Scale.LEAST_VERDICT_MM, leastMm, true)
-        : touch.verdict(lines);
+    return isBeside() ? touch.fit(lines, mostMm(), leastMm, true) : touch.verdict(lines);
   }
 
   private Region words(ScreenAnswer answer) {

@@ -88,16 +88,16 @@ public final class BuyScreen extends ListPage implements Scannable {
   }
 
   private Region row(Replacement line) {
-    return key(
+    return spare(
         BuyLineScreen.title(line),
-        touch().brief("Press when it is here.", ""),
+        "Press when it is here.",
         () -> open(() -> new BuyLineScreen(context, line)));
   }
 
   private Region row(BuyLine line) {
-    return key(
+    return spare(
         Words.capital(line.words()),
-        touch().brief(line.orderWords() + "; " + line.arrivedWords(), ""),
+        line.orderWords() + "; " + line.arrivedWords(),
         () -> open(() -> new GoodsScreen(context, line)));
   }
 }

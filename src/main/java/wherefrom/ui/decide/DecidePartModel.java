@@ -28,6 +28,12 @@ final class DecidePartModel {
     Line(String heading, String words) {
       this(heading, words, "");
     }
+
+    /** The first that is said, without the rule or the kind in front: {@code Is it straight?}. */
+    String brief() {
+      return Words.capital(
+          Words.firstSentence(words).replaceFirst("^(Rule \\d+|[A-Z][a-z]+): ", ""));
+    }
   }
 
   /**
@@ -40,6 +46,9 @@ final class DecidePartModel {
       return new Reason(usual.words(), usual.claimsReading());
     }
   }
+
+  /** The heading of what nobody has passed yet. */
+  static final String OPEN_CHECK = "Check still open";
 
   private final OpenJob job;
   private final Deciding deciding;
@@ -94,7 +103,7 @@ final class DecidePartModel {
       if (rule.isOpenCheck()) {
         lines.add(
             new Line(
-                "Check still open",
+                OPEN_CHECK,
                 rule.consequence().sentence(),
                 Words.capital(rule.consequence().ruleWords())
                     + ", "

@@ -23,7 +23,6 @@ import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
-import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.measure.MeasureScreen;
 
@@ -154,15 +153,21 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     if (!touch().isLarge()) {
       return key(line.heading(), line.words(), act);
     }
+    if (line.heading().equals(DecideModel.proposed(model.proposed()))) {
+      // The tag says what is proposed; what is not on it is why.
+      return ListPage.spare(touch(), Words.withoutStop(line.brief()), line.heading(), act);
+    }
     String heading = alone(line);
     String words = heading.equals(line.heading()) ? line.words() : "";
-    return ListRow.key(touch(), heading, List.of(words), act).sparing();
+    return ListPage.spare(touch(), heading, words, act);
   }
 
   /** With large letters the heading is all that is seen: one that others have, too, says more. */
   private String alone(DecidePartModel.Line line) {
     long same = model.lines().stream().filter(one -> one.heading().equals(line.heading())).count();
-    return same > 1 ? line.heading() + ": " + Words.withoutStop(line.words()) : line.heading();
+    String what = line.heading().equals(DecidePartModel.OPEN_CHECK) ? "Check" : line.heading();
+    String words = Words.small(Words.withoutStop(line.words()));
+    return same > 1 ? what + ": " + words : line.heading();
   }
 
   @Override

@@ -50,9 +50,7 @@ public final class DecideScreen extends Page implements Scannable {
     Optional<Part> next = model.next();
     foot.offerTag(next.isPresent());
     next.map(model::title)
-        .ifPresent(
-            part ->
-                tag.setWords(touch().brief("Next: " + part, part), touch().brief(standing(), "")));
+        .ifPresent(part -> tag.setWords(next(part), touch().brief(standing(), "")));
     keys.setActs(
         List.of(
             act(touch().brief("What to buy", "Buy"), () -> open(() -> new BuyScreen(context))),
@@ -60,6 +58,12 @@ public final class DecideScreen extends Page implements Scannable {
             act(
                 touch().brief("Type a code", "Code"),
                 () -> ScannedPart.type(context, WANTED, this::decide))));
+  }
+
+  /** Letters of twice the size leave no room for more than the part. */
+  private String next(String part) {
+    boolean scarce = touch().isLarge() && context.scale().textFactor() >= 2;
+    return scarce ? part : "Next: " + part;
   }
 
   /** The key that changes for which parts a decision is asked. */

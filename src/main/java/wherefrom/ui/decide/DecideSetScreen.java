@@ -69,7 +69,7 @@ public final class DecideSetScreen extends Page implements Scannable {
 
   private String words(Decision decision) {
     return switch (decision) {
-      case REUSE -> touch().brief("Reuse those proposed", "Reuse");
+      case REUSE -> touch().brief("Reuse those proposed", "Reuse proposed");
       case MACHINE -> "Machine all";
       case REPLACE -> "Replace all";
     };

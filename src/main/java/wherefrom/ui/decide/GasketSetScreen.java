@@ -44,7 +44,7 @@ public final class GasketSetScreen extends ListPage {
               one.pieces() + " × " + one.what(),
               held
                   ? held(one)
-                  : touch().brief("not in the set: bought by itself", "bought by itself"),
+                  : touch().brief("not in the set: bought by itself", "not in the set"),
               () -> tick(one, held)));
     }
     return rows;

@@ -42,9 +42,19 @@ public final class PlanScreen extends Page {
     refresh();
   }
 
+  /** Where the whole sentence has no room beside the title, the title says what matters. */
+  @Override
+  public String title() {
+    return isNarrow() ? "Only a plan" : super.title();
+  }
+
   @Override
   public String aside() {
-    return touch.brief("Only a plan: nothing is stopped yet", "");
+    return isNarrow() ? "nothing is stopped yet" : "Only a plan: nothing is stopped yet";
+  }
+
+  private boolean isNarrow() {
+    return touch.isLarge() || Panes.isUpright(view());
   }
 
   /** What follows from an idea; where there is none yet, the first. */

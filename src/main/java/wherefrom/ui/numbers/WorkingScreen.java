@@ -77,10 +77,16 @@ public final class WorkingScreen extends Page {
   private Region row(InputSpec input) {
     String text = book.text(input);
     String shown =
-        text.isEmpty()
-            ? (input.required() ? "still needed" : "may be left out")
-            : FigureModel.shown(text);
+        text.isEmpty() ? (input.required() ? "still needed" : "may be left out") : shown(text);
     return touch.key(Words.capital(input.words()) + ": " + shown, () -> ask(input)).left();
+  }
+
+  /** Large letters say the unit once: {@code 63 ± 0.5 cc}. */
+  private String shown(String text) {
+    String whole = FigureModel.shown(text);
+    return touch.isLarge()
+        ? whole.replaceFirst("^(\\S+) (\\S+) ± (\\S+) \\2", "$1 ± $3 $2")
+        : whole;
   }
 
   private void ask(InputSpec input) {

@@ -115,14 +115,14 @@ public final class CylinderScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     for (Open open : open()) {
-      rows.add(key(open.name(), touch().brief(open.stands(), ""), open.press()));
+      rows.add(spare(open.name(), open.stands(), open.press()));
     }
     List<Comparison> compared = check.compare(cylinder);
     compared.forEach(each -> rows.add(row(each)));
     rows.add(
-        key(
+        spare(
             "Cam card: " + (book.cardSource().isEmpty() ? "not said yet" : book.cardSource()),
-            touch().brief("where its figures come from", ""),
+            "where its figures come from",
             this::source));
     if (!compared.isEmpty()) {
       rows.addAll(said("At " + check.atLift() + " of lift", UNCERTAINTY));
@@ -139,9 +139,10 @@ public final class CylinderScreen extends ListPage {
     return key(name + ": " + each.foundWords(), beside + each.verdict(), () -> card(each));
   }
 
-  /** As cam cards write it, where letters are large: {@code 6.9 deg ATDC}. */
+  /** As cam cards write it, where letters are large: {@code 6.9 ± 0.4° ATDC}. */
   private static String abbreviated(String words) {
     return words
+        .replaceFirst("^(\\S+) deg(.*) ± (\\S+) deg$", "$1 ± $3°$2")
         .replace("after top dead center", "ATDC")
         .replace("before top dead center", "BTDC")
         .replace("after bottom dead center", "ABDC")

@@ -25,12 +25,22 @@ public final class LiftPlotScreen extends Page {
 
   @Override
   public String title() {
+    return touch().isLarge()
+        ? check().result(lobe).map(what -> lobe.figures() + ": " + what).orElse(lift())
+        : lift();
+  }
+
+  private String lift() {
     return "Lift, " + lobe.figures();
+  }
+
+  private TimingCheck check() {
+    return new TimingCheck(new TimingBook(context.getJob()));
   }
 
   @Override
   protected void refresh() {
-    TimingCheck check = new TimingCheck(new TimingBook(context.getJob()));
+    TimingCheck check = check();
     Node drawn =
         check
             .plot(lobe)
@@ -38,7 +48,7 @@ public final class LiftPlotScreen extends Page {
             .orElseGet(() -> Panes.grow(touch().text("Take two readings at least.")));
     view.getChildren().setAll(drawn);
     if (!touch().isLarge()) {
-      // The axes need the room; the readings' screen says it too.
+      // The axes need the room: with large letters the title says the result.
       view.getChildren().add(0, touch().small(Words.capital(check.words(lobe))));
     }
   }

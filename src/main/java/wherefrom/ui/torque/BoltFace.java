@@ -11,6 +11,8 @@ record BoltFace(String number, Look look) {
     OPEN,
     /** A filled disc: it has this stage behind it. */
     DONE,
+    /** An empty disc with two rims: whether it was done is asked. */
+    ASKED,
     /** A large lit disc with a thick rim: it is the next one. */
     TURN
   }

@@ -17,6 +17,9 @@ import wherefrom.ui.controls.Touch;
 
 /** The bolts on their grid, one target each; rows that do not fit are turned to by pages. */
 final class BoltGrid extends StackPane {
+  /** What two figures of twice the size need, in heights of a key. */
+  private static final double LARGE = 1.1;
+
   private final Touch touch;
   private final int rows;
   private final int columns;
@@ -55,8 +58,11 @@ final class BoltGrid extends StackPane {
     pager.refill(positions);
   }
 
-  /** Few rows are drawn larger, where the words leave room. */
+  /** Few rows are drawn larger, where the words leave room; so are the largest figures. */
   private double room() {
+    if (touch.scale().textFactor() >= 2) {
+      return LARGE;
+    }
     return touch.isLarge() || rows > 3 ? 1 : rows > 2 ? 1.2 : 1.6;
   }
 

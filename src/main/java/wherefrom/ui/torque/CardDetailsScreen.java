@@ -65,7 +65,7 @@ public final class CardDetailsScreen extends ListPage {
       rows.addAll(said("Stage " + stage + ", " + words, count(card, stage)));
     }
     rows.addAll(said("A second person's check", count(card, card.checkStage())));
-    rows.addAll(TorqueCaution.rows(touch().isLarge(), this::said));
+    rows.addAll(TorqueCaution.rows(this::said));
     rows.addAll(said("Source of the figures", card.spec().source().text()));
     rows.addAll(said("Source of the order", card.spec().pattern().source().text()));
     rows.addAll(said("Loosen in reverse order", loosening(card)));

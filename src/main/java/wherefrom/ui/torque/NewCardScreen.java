@@ -10,6 +10,7 @@ import wherefrom.text.UsualWords;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ReasonAsking;
@@ -37,11 +38,10 @@ public final class NewCardScreen extends Page {
         Pager.list(
             context.touch(),
             line ->
-                ListRow.key(
-                    context.touch(),
-                    line.heading(),
-                    List.of(line.now().isEmpty() ? touch().brief(UNSAID, "") : line.now()),
-                    line.press()));
+                line.now().isEmpty()
+                    ? ListPage.spare(context.touch(), line.heading(), UNSAID, line.press())
+                    : ListRow.key(
+                        context.touch(), line.heading(), List.of(line.now()), line.press()));
     tag = tag(this::goOn);
     lay(Panes.column(context.scale(), list, tag));
   }

@@ -70,8 +70,7 @@ public final class StagesScreen extends ListPage {
     for (String stage : model.stages()) {
       rows.add(told("Stage " + (rows.size() + 1) + ": " + stage));
     }
-    TorqueCaution.rows(touch().isLarge(), this::said)
-        .forEach(row -> rows.add(Pager.uncounted(row)));
+    TorqueCaution.rows(this::said).forEach(row -> rows.add(Pager.uncounted(row)));
     return rows;
   }
 }

@@ -40,7 +40,7 @@ record TorqueAnswers(TorqueCard card, String said, boolean brief) {
                 answer(
                     Optional.of(Cue.RIGHT),
                     "Tightened",
-                    "and checked",
+                    "All checked",
                     said.isEmpty() && !brief ? whole() : said));
   }
 

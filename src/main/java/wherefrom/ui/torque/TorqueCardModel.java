@@ -235,7 +235,10 @@ final class TorqueCardModel {
         .map(bolt -> new BoltFace(Integer.toString(bolt.number()), look(card, bolt, due)));
   }
 
-  private static BoltFace.Look look(TorqueCard card, Bolt bolt, Optional<Tick> due) {
+  private BoltFace.Look look(TorqueCard card, Bolt bolt, Optional<Tick> due) {
+    if (question.filter(asked -> asked.bolt().number() == bolt.number()).isPresent()) {
+      return BoltFace.Look.ASKED;
+    }
     if (due.filter(tick -> tick.bolt() == bolt.number()).isPresent()) {
       return BoltFace.Look.TURN;
     }

@@ -2,6 +2,7 @@ package wherefrom.ui.torque;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
@@ -15,14 +16,17 @@ import wherefrom.ui.controls.TagKey;
 
 /** The job's torque cards, and a new one. */
 public final class TorqueScreen extends Page {
+  private static final String NEW = "New torque card";
+
   private final Pager<Region> rows;
-  private final TagKey fresh;
+  private final TagKey tag;
+  private Runnable first = this::fresh;
 
   public TorqueScreen(ScreenContext context) {
     super(context, "Torque cards");
     rows = Pager.list(context.touch(), row -> row);
-    fresh = tag(this::fresh);
-    lay(Panes.column(context.scale(), rows, fresh));
+    tag = tag(() -> first.run());
+    lay(Panes.column(context.scale(), rows, tag));
   }
 
   private void fresh() {
@@ -43,9 +47,28 @@ public final class TorqueScreen extends Page {
               "A card leads through a set of bolts, stage by stage. Type the figures from"
                   + " your engine's service information. Wherefrom has no figures of its own."));
     }
+    Optional<KeptCard> next =
+        isWritten()
+            ? Optional.empty()
+            : cards.stream().filter(card -> card.holds() && !card.isDone()).findFirst();
+    next.ifPresent(card -> lines.add(ListRow.key(touch(), NEW, List.of(), this::fresh)));
     rows.refill(lines);
-    boolean begun = context.kept().keepOfJob(DraftModel.class, DraftModel::new).isBegun();
-    fresh.setWords(begun ? "Go on with the new card" : "New torque card", "");
+    turn(next);
+  }
+
+  private boolean isWritten() {
+    return context.kept().keepOfJob(DraftModel.class, DraftModel::new).isBegun();
+  }
+
+  /** What is begun comes first: the card that is being written, then the bolts. */
+  private void turn(Optional<KeptCard> next) {
+    first = next.<Runnable>map(card -> () -> open(card)).orElse(this::fresh);
+    String fresh = isWritten() ? "Go on with the new card" : NEW;
+    tag.setWords(next.map(card -> "Go on: card " + card.number()).orElse(fresh), "");
+  }
+
+  private void open(KeptCard card) {
+    open(() -> new TorqueCardScreen(context, card.number()));
   }
 
   private Region key(KeptCard card) {
@@ -53,7 +76,7 @@ public final class TorqueScreen extends Page {
         context.touch(),
         name(card),
         List.of(context.touch().brief(card.state(), card.brief())),
-        () -> open(() -> new TorqueCardScreen(context, card.number())));
+        () -> open(card));
   }
 
   private Region told(KeptCard card) {

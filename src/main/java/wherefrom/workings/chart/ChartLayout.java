@@ -17,6 +17,9 @@ public final class ChartLayout {
   /** One lower than this has no row of verdicts: dots say them, and the words beside the plot. */
   private static final double LOWEST = 11;
 
+  /** So high is what is drawn above a foot at least, with the row above it. */
+  private static final double ABOVE_FOOT = 9;
+
   private final Chart chart;
   private final Surface surface;
   private final List<ChartMark> marks = new ArrayList<>();
@@ -26,6 +29,7 @@ public final class ChartLayout {
   private final double bottom;
   private final int nameRows;
   private final boolean verdicts;
+  private final boolean low;
   private final Labels labels;
 
   private ChartLayout(Chart chart, Surface surface) {
@@ -39,11 +43,12 @@ public final class ChartLayout {
             .orElse(0);
     this.left = figures + 1.6 * letter;
     this.right = surface.width() - 1.5 * letter;
-    this.top = (isLow(LOW) ? 2.4 : 3.4) * letter;
-    this.nameRows = isCrowded() && !isLow(LOW) ? 2 : 1;
     this.verdicts =
         !isLow(LOWEST) && chart.columns().stream().anyMatch(one -> !one.verdict().isEmpty());
-    int rows = nameRows + (verdicts ? 1 : 0) + (isLow(LOW) ? 0 : 1);
+    this.low = isLow(LOW) && (isBeside(chart.across().words()) || isLow(leastWithFoot()));
+    this.top = (low ? 2.4 : 3.4) * letter;
+    this.nameRows = isCrowded() && !low ? 2 : 1;
+    int rows = nameRows + (verdicts ? 1 : 0) + (low ? 0 : 1);
     this.bottom = surface.height() - (0.6 + ROW * rows) * letter;
     this.labels = new Labels(letter, left, top - letter, right, bottom);
     obstacles();
@@ -51,6 +56,12 @@ public final class ChartLayout {
 
   private boolean isLow(double capitals) {
     return surface.height() < capitals * surface.capital();
+  }
+
+  /** The least height at which a foot leaves room for the plot, in heights of a capital. */
+  private double leastWithFoot() {
+    int rows = (isCrowded() ? 2 : 1) + (verdicts ? 1 : 0) + 1;
+    return ABOVE_FOOT + 0.6 + ROW * rows;
   }
 
   /** All that no words may lie on. */
@@ -121,21 +132,29 @@ public final class ChartLayout {
     upright();
     line(left, bottom, right, bottom, Look.THIN);
     words(0, 0.8 * surface.capital(), Side.BEGIN, chart.up().words());
-    if (isLow(LOW)) {
-      beside(chart.across().words());
+    if (low) {
+      besides().findFirst().ifPresent(this::beside);
     } else {
       double low = surface.height() - 0.8 * surface.capital();
       words((left + right) / 2, low, Side.MIDDLE, chart.across().words());
     }
   }
 
-  /** What the axis across is, in the row above the plot, as far as it has room there. */
-  private void beside(String text) {
+  /** What the axis across is, as far as it has room in the row above the plot. */
+  private Stream<String> besides() {
+    String text = chart.across().words();
+    return Stream.of(text, text.split(";", -1)[0]).filter(this::isBeside);
+  }
+
+  private boolean isBeside(String words) {
     double room = right - surface.widthOf(chart.up().words()) - 2 * surface.capital();
-    Stream.of(text, text.split(";", -1)[0])
-        .filter(words -> !words.isEmpty() && surface.widthOf(words) <= room)
-        .findFirst()
-        .ifPresent(words -> words(right, 0.8 * surface.capital(), Side.END, words));
+    return surface.widthOf(words) <= room;
+  }
+
+  private void beside(String words) {
+    if (!words.isEmpty()) {
+      words(right, 0.8 * surface.capital(), Side.END, words);
+    }
   }
 
   /** The axis up; where it is broken two strokes stand across it, and nothing between them. */

@@ -107,7 +107,7 @@ public final class Charts {
     }
     return new Chart(
         "Valve lift against its limits",
-        Axis.ofNames("dot: touches; thick mark: usual margin kept", names),
+        Axis.ofNames("dot: touches; thick: usual margin", names),
         axis("valve lift", plot.unit(), array(ups)),
         List.of(),
         List.of(new Chart.Level("valve lift", plot.lift(), low, high)),
@@ -154,7 +154,7 @@ public final class Charts {
     }
     return new Chart(
         "Oil clearance of each journal",
-        Axis.ofNames("dots: smallest and largest; thick marks: limits", names),
+        Axis.ofNames("dots: min, max; thick: limits", names),
         axis("clearance", plot.unit(), array(ups)),
         List.of(),
         List.of(),

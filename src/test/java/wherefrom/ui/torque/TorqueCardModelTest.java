@@ -66,6 +66,7 @@ class TorqueCardModelTest {
     model.person("A. B.");
     assertThat(model.tick(3)).contains(Cue.ASK);
     assertThat(model.answer(false).lines().get(0)).isEqualTo("Bolt 1 is next, not\u00a03");
+    assertThat(model.face(3)).contains(new BoltFace("3", BoltFace.Look.ASKED));
     scan(Action.NEXT);
     assertThat(model.card().ticks()).isEmpty();
     scan(Action.UNDO);
