@@ -169,6 +169,9 @@ public final class Pager<T> extends Region {
       return isNarrow(width);
     }
     double besideWide = width - turningWidth();
+    if (rows.tallest(besideWide) > height) {
+      return true;
+    }
     Pages below = new Pages(rows.firstWide(width), high, gap);
     Pages beside = new Pages(rows.firstWide(besideWide), height, gap);
     int more = Integer.compare(below.count(), beside.count());
