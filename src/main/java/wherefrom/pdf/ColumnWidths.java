@@ -17,6 +17,12 @@ final class ColumnWidths {
   /** The part of the page up to which a cell is short: such a column is not wrapped. */
   private static final double SHORT = 0.12;
 
+  /** What a full line counts beside a line more. */
+  private static final double CROWDED = 0.02;
+
+  /** What a cell of more lines than one loses, as its last is seldom full. */
+  private static final double BROKEN = 0.6;
+
   private final PageLetters regular;
   private final PageLetters bold;
   private final double size;
@@ -111,13 +117,15 @@ final class ColumnWidths {
   /**
    * The height of all rows in lines, about: that of each row is nearly its highest cell's, and
    * lower cells count a little, so that a step towards fewer lines is seen before the line is gone.
+   * A cell of one line saves nothing by more room: it is only to stand less crowded.
    */
   private double height(double[][] cells, double[] widths) {
     double height = 0;
     for (double[] row : cells) {
       double sum = 0;
       for (int at = 0; at < widths.length; at++) {
-        double lines = row[at] / (widths[at] - gap);
+        double wide = row[at] / (widths[at] - gap);
+        double lines = (wide <= 1 ? 1 : wide + BROKEN) + CROWDED * wide;
         double squared = lines * lines;
         sum += squared * squared * squared;
       }

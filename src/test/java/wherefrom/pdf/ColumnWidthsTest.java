@@ -72,6 +72,21 @@ class ColumnWidthsTest {
     assertThat(String.join("", cells.get(0))).isEqualTo(name);
   }
 
+  /** Cells that stand in one line need no more room while another breaks. */
+  @Test
+  void aNoteIsNotBrokenWhereOtherColumnsHaveRoom() throws IOException {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    String note = "Total at least 986.59 EUR; at most 13.41 EUR left. Two are to be priced.";
+    rows.add(new RecordSection.Row(List.of("Budget", "", "1000.00 EUR", note), false));
+    for (int row = 0; row < 20; row++) {
+      String[] cells = {"bearing shells, mains", "saved by reuse", "138.00 EUR", ""};
+      rows.add(new RecordSection.Row(List.of(cells), false));
+    }
+    List<String> heads = List.of("what", "state", "amount", "note");
+    RecordSection table = new RecordSection(RecordTable.MONEY, heads, rows, "");
+    assertThat(wrapped(table)).allSatisfy(cell -> assertThat(cell).hasSizeLessThan(2));
+  }
+
   @Test
   void figuresKeepTheirUnitsAndPlacesTheirNames() throws IOException {
     PageLetters letters = PageLetters.regular(document);

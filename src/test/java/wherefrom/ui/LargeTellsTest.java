@@ -79,6 +79,30 @@ class LargeTellsTest {
     assertThat(words(Glass.LAPTOP, 150, "new-job")).contains("V8, odd and even banks", "inches");
   }
 
+  /** The set says what it says, and how far its odd one is off from what. */
+  @Test
+  void aSetTellsWhatItIsHeldAgainst() {
+    assertThat(words(Glass.SMALL, 200, "before-compared")).contains("+61 psi from the middle");
+    assertThat(words(Glass.LAPTOP, 200, "before-compared")).contains("Odd one out: cylinder 3");
+  }
+
+  @Test
+  void aDoubtedFigureIsAskedAbout() {
+    assertThat(words(Glass.SMALL, 200, "measure-asked")).contains("Is that right?");
+    assertThat(words(Glass.LAPTOP, 150, "measure-asked"))
+        .contains("IS THAT RIGHT?", "Type it again", "Keep it");
+  }
+
+  @Test
+  void aZeroThatIsNotCheckedIsToldFirst() {
+    assertThat(words(Glass.SMALL, 100, "measure-runout")).contains("Zero not checked");
+  }
+
+  @Test
+  void sizesCountAmongWhatWasTyped() {
+    assertThat(words(Glass.LAPTOP, 150, "measure-limits")).contains("3 typed");
+  }
+
   /** Nothing is marked any more. */
   @Test
   void helpSaysWhatFollowsWhereAllPartsAreOut() {

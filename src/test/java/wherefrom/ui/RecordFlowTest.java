@@ -43,9 +43,9 @@ class RecordFlowTest {
     open();
     press("Look and print");
     assertThat(words()).contains("Page 1 of 3");
-    press("Next", "Next");
+    press("Down", "Down");
     assertThat(words()).contains("Page 3 of 3");
-    press("Previous");
+    press("Up");
     assertThat(words()).contains("Page 2 of 3");
     press("Print");
     assertThat(window.services.printedFiles).hasSize(1);

@@ -71,7 +71,7 @@ class RoomUsedTest {
 
   private static String words(SampleWindow window) {
     return all(window, Text.class).stream()
-        .map(text -> text.getText().replace('\n', ' ').replace('\u00a0', ' '))
+        .map(text -> text.getText().replace("-\n", "-").replace('\n', ' ').replace('\u00a0', ' '))
         .collect(Collectors.joining(" "));
   }
 
@@ -89,6 +89,18 @@ class RoomUsedTest {
           TagKey begin = all(window, TagKey.class).get(0);
           assertThat(box(begin).getWidth()).isGreaterThan(0.65 * glass.width());
         });
+  }
+
+  /** The figure gives way to the words, and no key beside them has to be smaller for it. */
+  @ParameterizedTest
+  @CsvSource({"answer-engine,fine", "answer-engine,tablet", "answer-foreign,small"})
+  void aStopThatNamesAnotherEngineIsReadInLargeLetters(String shot, String name) {
+    Glass glass =
+        Glass.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    double usual = glass.pixelsPerMm() * Scale.SMALL_MM / Scale.CAPITAL;
+    for (int percent : new int[] {150, 200}) {
+      at(shot, glass, percent, window -> assertThat(size(window, "OK")).isGreaterThan(1.4 * usual));
+    }
   }
 
   /** It is looked at to see whether a tag can be read. */
@@ -210,7 +222,11 @@ class RoomUsedTest {
     "kinds,small,200,Recommended;All",
     "failed,upright,150,picture-1.jpg is empty;picture-2.jpg is empty",
     "settings-camera-none,small,200,Look again",
-    "settings-camera,small,200,Stopped. Press it again."
+    "settings-camera,small,200,Stopped. Press it again.",
+    "new-job,tablet,150,More must go back",
+    "new-job,fine,200,More must go back",
+    "new-job,tablet,200,More must go back",
+    "new-job,upright,150,74 parts; more must go back"
   })
   void allOfItIsSeen(String shot, String name, int text, String wanted) {
     Glass glass =

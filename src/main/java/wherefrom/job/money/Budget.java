@@ -46,11 +46,6 @@ public record Budget(
     return atLeast ? sentence("at least ", "at most ") : sentence("", "");
   }
 
-  /** The sums alone, as the tables of the record have them beside the items without a price. */
-  public String sums() {
-    return sentence("", "");
-  }
-
   /** The same in few words: {@code At least 1250.00 USD, 250.00 USD over the budget.} */
   public String brief() {
     String head = (atLeast ? "At least " : "") + text(total());

@@ -81,7 +81,7 @@ public record BuildRecord(
             new RecordChanges(job).section(),
             RecordTables.debris(job),
             RecordTables.visits(job),
-            RecordTables.money(job),
+            MoneyTable.of(job),
             RecordBuying.of(job),
             new RecordSeen(job).section(),
             new RecordParts(job).section(),

@@ -56,7 +56,7 @@ final class RecordSummary {
     RunIn.find(state).ifPresent(this::runIn);
     Budget budget = new MoneyBook(job).budget();
     boolean over = budget.limit().cents() > 0 && budget.left().cents() < 0;
-    rows.add(row(over, "Money", budget.sums(), over ? "OVER" : ""));
+    rows.add(row(over, "Money", budget.sentence(), over ? "OVER" : ""));
     return new RecordSection(
         RecordTable.IN_SHORT, List.of("what", "done", "open"), rows, "Nothing yet.");
   }

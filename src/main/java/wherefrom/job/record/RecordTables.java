@@ -19,10 +19,6 @@ import wherefrom.job.PairClearance;
 import wherefrom.job.PairClearances;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.inspect.DebrisBook;
-import wherefrom.job.money.Budget;
-import wherefrom.job.money.CostItem;
-import wherefrom.job.money.CostLine;
-import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.RecordTable;
 import wherefrom.job.photos.Photograph;
@@ -215,33 +211,6 @@ public final class RecordTables {
         List.of("visit", "what", "wanted", "back"),
         rows,
         "Nothing was sent out.");
-  }
-
-  public static RecordSection money(OpenJob job) {
-    MoneyBook book = new MoneyBook(job);
-    List<RecordSection.Row> rows = new ArrayList<>();
-    for (CostLine line : book.lines()) {
-      String amount = book.budget().text(line.amount());
-      rows.add(row(false, line.what().words(), line.state().words(), amount, line.note()));
-    }
-    Budget budget = book.budget();
-    for (CostItem item : book.toBuy()) {
-      if (item.priced()) {
-        String what = item.pieces() + " × " + item.what().words();
-        rows.add(row(false, what, "to buy", budget.text(item.amount()), item.because()));
-      }
-    }
-    if (!rows.isEmpty() || budget.limit().cents() > 0) {
-      rows.add(
-          row(
-              budget.limit().cents() > 0 && budget.left().cents() < 0,
-              "Budget",
-              "",
-              budget.text(budget.limit()),
-              budget.sums()));
-    }
-    return new RecordSection(
-        RecordTable.MONEY, List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
   }
 
   static RecordSection tools(OpenJob open) {

@@ -37,6 +37,7 @@ import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -58,6 +59,7 @@ public final class BigPartScreen extends Page implements Scannable {
       UsualWords.orOther("it is good", "it is worn", "it is cheap to be sure");
 
   private static final double OUTLINE_MM = 70;
+  private static final double LOW_MM = 40;
 
   private final int number;
   private final BagFilling filling;
@@ -68,6 +70,7 @@ public final class BigPartScreen extends Page implements Scannable {
   private final KeyRow keys;
   private final Foot foot;
   private final StackPane outline = Panes.grow(new StackPane());
+  private Runnable again = () -> {};
 
   /**
    * @param number of a big part that the job keeps
@@ -94,8 +97,22 @@ public final class BigPartScreen extends Page implements Scannable {
   /** Its place on the drawn engine; where the layout does not tell that, its outline. */
   private Region body(BigPartRecord part) {
     Optional<Region> placed = BigPartPlace.beside(context, part.part().name(), rows);
-    return placed.orElseGet(
-        () -> touch().isLarge() ? rows : new TwoHalves(context.scale(), rows, outline));
+    Region both = new TwoHalves(context.scale(), rows, outline);
+    return placed.orElseGet(() -> touch().isLarge() ? eitherOf(both) : both);
+  }
+
+  /** With large letters the outline is there where the rows leave it its room. */
+  private Region eitherOf(Region both) {
+    Either either =
+        new Either(
+            room -> {
+              boolean upright = Panes.isUpright(rows);
+              double wide = upright ? room.width() : room.width() - context.scale().px(OUTLINE_MM);
+              double high = upright ? room.height() - context.scale().px(LOW_MM) : room.height();
+              return rows.prefHeight(wide) + context.scale().gap() <= high ? both : rows;
+            });
+    again = either::again;
+    return either.needing(rows);
   }
 
   private BigParts parts() {
@@ -124,6 +141,7 @@ public final class BigPartScreen extends Page implements Scannable {
     tag.setWords(part().map(BigPartScreen::deed).orElse("Back"), "");
     foot.offerTag(part().filter(one -> one.where() == Whereabouts.FITTED).isEmpty());
     part().ifPresent(one -> outline.getChildren().setAll(outline(one)));
+    again.run();
   }
 
   private Region outline(BigPartRecord part) {

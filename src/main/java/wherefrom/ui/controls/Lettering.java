@@ -71,6 +71,16 @@ public abstract class Lettering {
         words);
   }
 
+  /** A verdict above a sentence whose large letters need the room: its own may be smaller then. */
+  FitText headlines(String words) {
+    double least = isLarge() ? leastLineMm() : Scale.LEAST_VERDICT_MM;
+    return new FitText(
+        () -> scale().fontPx(Scale.VERDICT_MM),
+        () -> scale().fontPx(Math.min(Scale.LEAST_VERDICT_MM, least)),
+        true,
+        words);
+  }
+
   /**
    * The lines of a verdict: 20 mm capitals where they fit, never under 6.4; the person's factor
    * does not make them larger. A short line is never broken.

@@ -27,6 +27,7 @@ public final class TagKey extends Region {
   private final double mostEye;
   private final double padding;
   private boolean hasMore;
+  private boolean sparing;
   private Optional<Region> before = Optional.empty();
   private Optional<Region> after = Optional.empty();
 
@@ -57,9 +58,16 @@ public final class TagKey extends Region {
     words.setWords(what);
     more.setWords(further);
     hasMore = !further.isEmpty();
+    sparing = false;
     more.setVisible(hasMore);
     setAccessibleText(spoken());
     requestLayout();
+  }
+
+  /** The same, where what follows is worth no room of its own: it stands where there is some. */
+  public void setWordsSparing(String what, String further) {
+    setWords(what, further);
+    sparing = true;
   }
 
   /** Puts a drawing of a fixed size before the words. */
@@ -92,8 +100,12 @@ public final class TagKey extends Region {
 
   /** The width at which none of its words need a second line. */
   public double leastLineWidth() {
-    double widest = Math.max(words.leastLineWidth(), hasMore ? more.leastLineWidth() : 0);
+    double widest = Math.max(words.leastLineWidth(), needsMore() ? more.leastLineWidth() : 0);
     return Math.ceil(Math.max(least, left(2 * least) + widest + padding + frame));
+  }
+
+  private boolean needsMore() {
+    return hasMore && !sparing;
   }
 
   private String spoken() {
@@ -125,20 +137,20 @@ public final class TagKey extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    double widest = Math.max(words.minWidth(-1), hasMore ? more.minWidth(-1) : 0);
+    double widest = Math.max(words.minWidth(-1), needsMore() ? more.minWidth(-1) : 0);
     return Math.max(least, left(2 * least) + widest + padding + frame);
   }
 
   @Override
   protected double computePrefWidth(double height) {
-    double widest = Math.max(words.prefWidth(-1), hasMore ? more.prefWidth(-1) : 0);
+    double widest = Math.max(words.prefWidth(-1), needsMore() ? more.prefWidth(-1) : 0);
     return Math.max(least, left(2 * least) + widest + padding + frame);
   }
 
   @Override
   protected double computeMinHeight(double width) {
     double inner = width <= 0 ? words.prefWidth(-1) : inner(width, 2 * least);
-    double lines = words.minHeight(inner) + (hasMore ? more.minHeight(inner) : 0);
+    double lines = words.minHeight(inner) + (needsMore() ? more.minHeight(inner) : 0);
     return Math.max(least, lines + 2 * frame + padding);
   }
 
@@ -159,6 +171,12 @@ public final class TagKey extends Region {
           picture(picture, getWidth() - frame - padding - wide(picture), height);
         });
     return fits ? taken : 0;
+  }
+
+  private boolean showsMore(double inner, double room) {
+    boolean holds =
+        more.minWidth(-1) <= inner && words.minHeight(inner) + more.minHeight(inner) <= room;
+    return needsMore() || (hasMore && holds);
   }
 
   private static double wide(Region picture) {
@@ -182,8 +200,10 @@ public final class TagKey extends Region {
     double edge = frame + padding / 2;
     double room = height - 2 * edge;
     words.keepInLine(inner);
+    boolean shows = showsMore(inner, room);
+    more.setVisible(shows);
     double lower = Math.max(room / 2, room - words.minHeight(inner));
-    double low = hasMore ? Math.min(more.minHeight(inner), lower) : 0;
+    double low = shows ? Math.min(more.minHeight(inner), lower) : 0;
     double high = Math.min(room - low, words.prefHeight(inner));
     double top = edge + (room - low - high) / 2;
     Panes.place(words, left, top, inner, high);

@@ -196,6 +196,12 @@ public final class Tiles extends Region implements Levelled {
       Panes.place(cell, x, 0, wide, getHeight());
       x += wide + gap;
     }
+    levelRows();
+  }
+
+  /** Rows of a list that stand beside each other have headings of one size. */
+  private void levelRows() {
+    Levelled.level(cells().stream().filter(ListRow.class::isInstance).toList());
   }
 
   @Override
@@ -218,5 +224,6 @@ public final class Tiles extends Region implements Levelled {
       Panes.place(cell, column * (width + gap), row * (height + gap), Math.floor(wide), height);
       at++;
     }
+    levelRows();
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -13,8 +12,8 @@ import wherefrom.rules.Cue;
 
 /** A verdict to be read from the engine: figure, word, up to three large lines, the way out. */
 public final class VerdictCard extends StackPane {
-  private static final double MARK_MM = 52;
-  private static final double LEAST_MARK_MM = 46;
+  /** The figure gives way to the words. */
+  private static final List<Double> MARKS_MM = List.of(52.0, 46.0, 40.0, 34.0, 28.0, 22.0);
 
   /** On upright glass the figure stands above the words: beside it they would have half a line. */
   private static final double UPRIGHT_MARK_MM = 30;
@@ -46,23 +45,25 @@ public final class VerdictCard extends StackPane {
     getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
     List<String> large = new ArrayList<>(List.of(headline(cue, headline)));
     large.addAll(lines);
-    Region words =
+    VerdictLines words =
         new VerdictLines(
-            touch.verdict(String.join("\n", large)), touch.text(small), touch.scale().px(BELOW_MM));
+            touch.headlines(String.join("\n", large)),
+            touch.text(small),
+            touch.scale().px(BELOW_MM));
     arrange = () -> put(cue, words);
     arrange.run();
   }
 
-  private void put(Cue cue, Region words) {
+  private void put(Cue cue, VerdictLines words) {
     double between = touch.scale().px(BETWEEN_MM);
     if (Panes.isUpright(this)) {
-      VBox over = new VBox(between, mark(cue, UPRIGHT_MARK_MM), words);
+      VBox over = new VBox(between, mark(cue, touch.scale().px(UPRIGHT_MARK_MM)), words);
       over.setAlignment(Pos.CENTER_LEFT);
       getChildren().setAll(Panes.pad(over, PAD_MM, touch.scale()));
     } else {
-      HBox beside = new HBox(between, mark(cue, markMm()), words);
-      beside.setAlignment(Pos.CENTER_LEFT);
-      getChildren().setAll(Panes.pad(beside, PAD_MM, touch.scale()));
+      List<Double> sides = MARKS_MM.stream().map(touch.scale()::px).toList();
+      Region beside = new VerdictRow(sides, side -> mark(cue, side), words, between);
+      getChildren().setAll(Panes.pad(new VBox(beside), PAD_MM, touch.scale()));
     }
   }
 
@@ -71,13 +72,7 @@ public final class VerdictCard extends StackPane {
     return cue == Cue.STOP && !upper.startsWith("STOP") ? "STOP: " + upper : upper;
   }
 
-  /** The figure gives way to the words where the person's text is large. */
-  private double markMm() {
-    return touch.isLarge() ? LEAST_MARK_MM : MARK_MM;
-  }
-
-  private Node mark(Cue cue, double mm) {
-    double side = touch.scale().px(mm);
+  private static Node mark(Cue cue, double side) {
     StackPane held = new StackPane(CueMark.of(cue, side));
     held.setMinSize(side, side);
     held.setMaxSize(side, side);

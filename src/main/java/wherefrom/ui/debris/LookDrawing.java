@@ -50,6 +50,8 @@ final class LookDrawing {
     shapes.add(0, room);
     Group group = new Group();
     group.getChildren().addAll(shapes);
+    // What is told of the bounds of so small lines is far more than is seen of them.
+    group.setClip(new Rectangle(2, 1));
     group.getTransforms().add(new javafx.scene.transform.Scale(high, high));
     return new Group(group);
   }

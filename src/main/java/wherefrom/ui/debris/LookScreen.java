@@ -2,6 +2,7 @@ package wherefrom.ui.debris;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -12,6 +13,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -20,7 +22,11 @@ import wherefrom.ui.controls.TouchKey;
 /** How does it look? Every look as a drawing with its words. */
 public final class LookScreen extends Page {
   private static final int PER_ROW = 4;
-  private static final double DRAWN_MM = 7;
+
+  /** As high as the keys have room for. */
+  private static final double[] DRAWN_MM = {20, 16, 13, 10, 7};
+
+  private static final double LEAST_DRAWN_MM = 7;
 
   private final DebrisPlace place;
   private final DebrisModel model;
@@ -40,7 +46,18 @@ public final class LookScreen extends Page {
 
   /** The note stands in the row of the last looks. */
   private Region atOnce() {
-    Stream<TouchKey> looks = Stream.of(DebrisLook.values()).map(this::key);
+    return new Either(
+            room ->
+                DoubleStream.of(DRAWN_MM)
+                    .mapToObj(this::tiles)
+                    .filter(tiles -> tiles.minHeight(room.width()) <= room.height())
+                    .findFirst()
+                    .orElseGet(() -> tiles(LEAST_DRAWN_MM)))
+        .needing(tiles(LEAST_DRAWN_MM));
+  }
+
+  private Tiles tiles(double drawnMm) {
+    Stream<TouchKey> looks = Stream.of(DebrisLook.values()).map(look -> key(look, drawnMm));
     return Panes.grow(
         Tiles.of(
             context.scale(), PER_ROW, Stream.concat(looks, Stream.of(note)).toArray(Node[]::new)));
@@ -62,10 +79,14 @@ public final class LookScreen extends Page {
   }
 
   private TouchKey key(DebrisLook look) {
+    return key(look, LEAST_DRAWN_MM);
+  }
+
+  private TouchKey key(DebrisLook look, double drawnMm) {
     TouchKey key =
         touch()
             .key(Words.capital(look.brief()), () -> found(look))
-            .draw(LookDrawing.of(look, context.scale().px(DRAWN_MM)));
+            .draw(LookDrawing.of(look, context.scale().px(drawnMm)));
     key.setAccessibleText(look.words());
     return key;
   }

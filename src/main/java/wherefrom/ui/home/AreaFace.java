@@ -33,7 +33,9 @@ final class AreaFace extends Region {
             Scale.SMALL_MM,
             true);
     name.align(Pos.CENTER_LEFT).within(1);
-    line = touch.small(touch.brief(area.line(), area.brief())).align(Pos.CENTER_LEFT).within(1);
+    // A tile is narrow: the largest letters have no room for more on any glass.
+    String told = touch.scale().textFactor() < 2 ? area.line() : area.brief();
+    line = touch.small(touch.brief(told, area.brief())).align(Pos.CENTER_LEFT).within(1);
     done = area.done();
     bar.getStyleClass().add("done-bar");
     filled.getStyleClass().add("done-bar-done");

@@ -3,6 +3,7 @@ package wherefrom.ui.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.inspection.measure.Derivation;
@@ -12,6 +13,7 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.job.PairClearances;
+import wherefrom.quantity.Amount;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -32,7 +34,8 @@ public final class LimitsScreen extends ListPage {
 
   @Override
   public String aside() {
-    return context.state().measures().limits().size() + " typed";
+    long sizes = ReadingPlans.all().stream().filter(plan -> findSize(plan).isPresent()).count();
+    return context.state().measures().limits().size() + sizes + " typed";
   }
 
   @Override
@@ -47,10 +50,7 @@ public final class LimitsScreen extends ListPage {
       LimitTarget.find(limit.plan()).ifPresent(target -> rows.add(row(target, limit)));
     }
     for (ReadingPlan plan : ReadingPlans.all()) {
-      context
-          .state()
-          .measures()
-          .findSize(plan.key())
+      findSize(plan)
           .ifPresent(
               size ->
                   rows.add(
@@ -64,6 +64,10 @@ public final class LimitsScreen extends ListPage {
                           () -> LimitFlow.standard(context, plan))));
     }
     return rows;
+  }
+
+  private Optional<Amount> findSize(ReadingPlan plan) {
+    return context.state().measures().findSize(plan.key());
   }
 
   private String sizeSource(ReadingPlan plan) {

@@ -56,15 +56,15 @@ final class ReadingsWords {
   Region told(Station station) {
     Touch touch = context.touch();
     List<FitText> lines = new ArrayList<>();
+    if (model.zero().isEmpty()) {
+      lines.add(touch.small("Zero not checked: check it first."));
+    }
     if (!touch.isLarge() && !model.plan().how().isEmpty()) {
       Words.sentences(model.plan().how()).forEach(one -> lines.add(touch.small(one)));
     }
     String before = model.read(station);
     if (!before.isEmpty()) {
       lines.add(touch.small("So far here: " + before));
-    }
-    if (model.zero().isEmpty() && !touch.isLarge()) {
-      lines.add(touch.small("Zero not checked: check it first."));
     }
     Stream<String> spot = Stream.of(station.words(), ReadingTitle.spot(station));
     Stream<String> told = isOnly() && touch.isLarge() ? Stream.concat(spot, Stream.of("")) : spot;

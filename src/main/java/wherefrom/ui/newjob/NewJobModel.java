@@ -107,6 +107,11 @@ final class NewJobModel {
     return count() + " parts" + (untagged().isEmpty() ? "" : "; more must go back");
   }
 
+  /** What matters most of that, in few words. */
+  String briefTags() {
+    return untagged().isEmpty() ? "Tags for " + count() : "More must go back";
+  }
+
   /** How many parts of a kind the layout has. */
   int count(PartKind kind) {
     return Places.of(layout, EnumSet.of(kind)).size();

@@ -132,7 +132,7 @@ public final class NewJobScreen extends Page {
     EngineView engine = EngineView.shown(touch, model.layout(), model.kinds());
     engine.look(side);
     TouchKey turn = touch.key("Turn over", () -> turn(engine));
-    view.getChildren().setAll(new NewJobView(touch, engine, turn, rows(touch), brief(touch), tag));
+    view.getChildren().setAll(new NewJobView(touch, engine, turn, forms(touch), tag));
   }
 
   private List<Region> rows(Touch touch) {
@@ -140,25 +140,49 @@ public final class NewJobScreen extends Page {
     return List.of(name, layout, kinds, Tiles.row(context.scale(), units, edit));
   }
 
-  /** Large text may leave room for two rows: what has none stands on a page of its own. */
-  private List<Region> brief(Touch touch) {
+  /** Large text may leave room for two or three rows: what has none stands on a page of its own. */
+  private List<List<Region>> forms(Touch touch) {
     if (!touch.isLarge()) {
-      return List.of();
+      return List.of(rows(touch));
     }
+    AskKey tags = AskKey.key(touch, "Tags for", this::kinds);
+    tags.say(model.tags());
+    TouchKey few = touch.key(model.briefTags(), this::kinds);
+    return List.of(
+        rows(touch),
+        List.of(named(touch), tags, others(touch, this::moreButTags)),
+        List.of(named(touch), few, others(touch, this::moreButTags)),
+        List.of(named(touch), others(touch, this::more)));
+  }
+
+  private AskKey named(Touch touch) {
     AskKey named = AskKey.key(touch, "Name", this::name);
     named.say(model.name());
-    return List.of(
-        named,
-        Tiles.row(
-            context.scale(), touch.key("Engine", this::layout), touch.key("More", this::more)));
+    return named;
+  }
+
+  private Region others(Touch touch, Runnable more) {
+    return Tiles.row(context.scale(), touch.key("Engine", this::layout), touch.key("More", more));
   }
 
   private void more() {
-    List<Choice<Runnable>> more =
-        List.of(
-            new Choice<>(this::kinds, "Tags for", model.tags()),
-            new Choice<>(this::units, "Units", unitWords()),
-            new Choice<>(this::edit, "Edit engine", model.layout().title()));
+    choose(
+        List.of(new Choice<>(this::kinds, "Tags for", model.tags()), unitChoice(), editChoice()));
+  }
+
+  private void moreButTags() {
+    choose(List.of(unitChoice(), editChoice()));
+  }
+
+  private Choice<Runnable> unitChoice() {
+    return new Choice<>(this::units, "Units", unitWords());
+  }
+
+  private Choice<Runnable> editChoice() {
+    return new Choice<>(this::edit, "Edit engine", model.layout().title());
+  }
+
+  private void choose(List<Choice<Runnable>> more) {
     context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));
   }
 

@@ -23,36 +23,26 @@ final class NewJobView extends Region {
   private final double gap;
   private final EngineView engine;
   private final TouchKey turn;
-  private final List<? extends Region> whole;
-  private final List<? extends Region> brief;
+  private final List<List<Region>> forms;
   private final TagKey tag;
-  private final List<? extends Region> least;
-  private List<? extends Region> rows;
+  private final List<Region> least;
+  private List<Region> rows;
 
   /**
-   * @param whole all choices
-   * @param brief what stands for them where the glass has no room for all; none where all always
-   *     stand
+   * @param forms all choices, and what stands for them where the glass has no room for all: the
+   *     fewest rows last
    */
-  NewJobView(
-      Touch touch,
-      EngineView engine,
-      TouchKey turn,
-      List<? extends Region> whole,
-      List<? extends Region> brief,
-      TagKey tag) {
+  NewJobView(Touch touch, EngineView engine, TouchKey turn, List<List<Region>> forms, TagKey tag) {
     this.touch = touch;
     this.gap = touch.scale().gap();
     this.engine = engine;
     this.turn = turn;
-    this.whole = whole;
-    this.brief = brief;
-    this.rows = brief.isEmpty() ? whole : brief;
-    this.least = rows;
+    this.forms = List.copyOf(forms);
+    this.least = forms.get(forms.size() - 1);
+    this.rows = least;
     this.tag = tag;
     getChildren().addAll(engine, turn);
-    getChildren().addAll(whole);
-    getChildren().addAll(brief);
+    forms.forEach(getChildren()::addAll);
     getChildren().add(tag);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
@@ -61,20 +51,20 @@ final class NewJobView extends Region {
     return Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
   }
 
-  private double rowsHeight(List<? extends Region> rows, double width) {
+  private double rowsHeight(List<Region> rows, double width) {
     return rows.stream().mapToDouble(row -> row.minHeight(width) + gap).sum();
   }
 
-  private double columnHeight(List<? extends Region> rows, double width) {
+  private double columnHeight(List<Region> rows, double width) {
     return rowsHeight(rows, width) + tagHeight(width);
   }
 
   /** The tag's words keep half of the room above and below them. */
-  private double leastColumn(List<? extends Region> rows, double width) {
+  private double leastColumn(List<Region> rows, double width) {
     return columnHeight(rows, width) - touch.scale().px(SPARE_MM);
   }
 
-  private double leastWidth(List<? extends Region> rows) {
+  private double leastWidth(List<Region> rows) {
     double widest = rows.stream().mapToDouble(row -> row.minWidth(-1)).max().orElse(0);
     return Math.max(widest, tag.minWidth(-1));
   }
@@ -126,24 +116,32 @@ final class NewJobView extends Region {
     drawing(drawn ? left : 0, drawn ? height : 0);
   }
 
+  /** The most rows that leave the drawing its room, or that stand where there is no drawing. */
   private void choose(double width, double height) {
-    rows = whole;
-    boolean isWhole = brief.isEmpty() || hasRoom(width, height);
-    rows = isWhole ? whole : brief;
-    whole.forEach(row -> row.setVisible(isWhole));
-    brief.forEach(row -> row.setVisible(!isWhole));
+    boolean drawn = hasRoom(least, width, height);
+    rows =
+        forms.stream()
+            .filter(form -> drawn ? hasRoom(form, width, height) : stands(form, width, height))
+            .findFirst()
+            .orElse(least);
+    forms.forEach(form -> form.forEach(row -> row.setVisible(form.equals(rows))));
   }
 
-  /** Whether the rows stand beside the drawing, or below it, and leave it its room. */
-  private boolean hasRoom(double width, double height) {
+  private boolean stands(List<Region> form, double width, double height) {
+    return height < width && width >= leastWidth(form) && leastColumn(form, width) <= height;
+  }
+
+  /** Whether rows stand beside the drawing, or below it, and leave it its room. */
+  private boolean hasRoom(List<Region> form, double width, double height) {
     if (height > width) {
-      return width >= leastWidth(rows)
-          && engine.hasRoom(width, Math.max(0, height - columnHeight(rows, width) - gap));
+      return width >= leastWidth(form)
+          && engine.hasRoom(width, Math.max(0, height - columnHeight(form, width) - gap));
     }
     double left = left(width);
     double column = width - left - gap;
-    return column >= leastWidth(rows)
-        && columnHeight(rows, column) <= height
+    return left >= touch.scale().px(LEAST_DRAWN_MM)
+        && column >= leastWidth(form)
+        && leastColumn(form, column) <= height
         && engine.hasRoom(left, height);
   }
 

@@ -23,7 +23,7 @@ final class LifeLine extends Region {
   private static final double SPACE_MM = 2.5;
   private static final int MOST_LINES = 3;
   private static final double FURTHER_LINE = 0.8;
-  private static final double MOST_STRETCH = 1.4;
+  private static final double MOST_STRETCH = 1.8;
 
   private record Row(Circle knot, FitText day, FitText words) {}
 

@@ -21,7 +21,7 @@ import wherefrom.ui.drawn.PartShape;
  */
 final class PartHead extends Region {
   private static final double LEAST_MM = 24;
-  private static final double MOST_MM = 62;
+  private static final double MOST_MM = 110;
 
   /** Beside a part of this size three lines find room. */
   private static final double THREE_LINES_MM = 40;

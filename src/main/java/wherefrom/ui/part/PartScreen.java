@@ -38,7 +38,7 @@ public final class PartScreen extends Page implements Scannable {
   /** How much of the height above the keys the part and what was found on it have. */
   private static final double HEAD = 0.32;
 
-  private static final double MOST_HEAD = 0.5;
+  private static final double MOST_HEAD = 0.68;
 
   private static final double KEYS_MM = 95;
   private static final int PHOTOS = 2;
@@ -131,7 +131,7 @@ public final class PartScreen extends Page implements Scannable {
             : new Sideways(context.scale(), life, measured, right)
                 .sharing(context.touch().isLarge() ? 0 : RIGHT);
     Panes.grow(both);
-    if (!context.touch().isLarge()) {
+    if (context.scale().textFactor() == 1) {
       return new Either(room -> told(both, room.width(), room.height()));
     }
     Region brief = brief();

@@ -43,7 +43,7 @@ public final class TrackScreen extends Page {
             context,
             context
                 .touch()
-                .tag("Track them", context.touch().brief("", "It stays so."), this::track),
+                .tag("Track them", context.touch().brief("", "cannot be undone"), this::track),
             keys);
     VBox view = Panes.column(context.scale(), grid, foot);
     if (!context.touch().isLarge()) {

@@ -20,7 +20,6 @@ import wherefrom.ui.controls.Images;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.files.Saving;
 
@@ -54,14 +53,15 @@ public final class PaperScreen extends Page {
     picture = new PictureView(touch().text(""));
     print = tag(this::print);
     print.setWords("Print", "");
-    before = touch().key("Previous", () -> turn(-1));
-    next = touch().key("Next", () -> turn(1));
+    before = touch().key("Up", () -> turn(-1));
+    next = touch().key("Down", () -> turn(1));
     count = touch().small("");
     TouchKey save = touch().key(touch().brief("Save as PDF…", "Save…"), this::save);
-    Tiles keys = Tiles.of(context.scale(), 2, print, save, before, next);
+    double gap = context.scale().gap();
     lay(
         Panes.column(
-            context.scale(), Panes.grow(new PageRoom(context.scale(), picture, count, keys))));
+            context.scale(),
+            Panes.grow(new PageRoom(gap, picture, count, print, save, before, next))));
   }
 
   @Override
@@ -121,7 +121,7 @@ public final class PaperScreen extends Page {
     before.offer(at > 1);
     next.offer(at < pages);
     picture.show(drawn.image());
-    count.setWords("Page " + at + " of " + pages);
+    count.setWords(touch().brief("Page ", "") + at + " of " + pages);
   }
 
   private void turn(int by) {

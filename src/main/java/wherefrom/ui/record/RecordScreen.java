@@ -85,7 +85,7 @@ public final class RecordScreen extends Page {
         : new RecordTableScreen(context, section);
   }
 
-  /** {@code 74 entries, 12 of them open}. */
+  /** {@code 74 lines, 12 OPEN}. */
   private static String words(RecordSection section) {
     int all = section.rows().size();
     long open = section.rows().stream().filter(RecordSection.Row::open).count();
@@ -96,6 +96,6 @@ public final class RecordScreen extends Page {
     if (open == 0) {
       return entries;
     }
-    return entries + ", " + (open < all ? open + " of them " : all == 1 ? "" : "all ") + "OPEN";
+    return entries + ", " + (open < all ? open + " " : all == 1 ? "" : "all ") + "OPEN";
   }
 }

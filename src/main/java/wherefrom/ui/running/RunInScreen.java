@@ -62,7 +62,7 @@ public final class RunInScreen extends Page {
   public RunInScreen(ScreenContext context) {
     super(context, "Run-in");
     double least = Scale.LEAST_VERDICT_MM / context.scale().textFactor();
-    clock = Panes.grow(touch().fit("0:00", CLOCK_MM, least, true).centred());
+    clock = touch().fit("0:00", CLOCK_MM, least, true).centred();
     caption = touch().text("").centred();
     octagon = CueMark.of(Cue.STOP, context.scale().px(OCTAGON_MM));
     HBox large = Panes.grow(Panes.row(context.scale(), octagon, clock));

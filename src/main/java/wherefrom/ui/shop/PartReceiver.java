@@ -21,4 +21,9 @@ interface PartReceiver {
 
   /** What to do now, in a sentence. */
   String prompt();
+
+  /** The same in one line of large letters. */
+  default String briefPrompt() {
+    return prompt();
+  }
 }

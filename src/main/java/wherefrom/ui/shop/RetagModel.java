@@ -68,13 +68,14 @@ final class RetagModel {
         .toList();
   }
 
-  /** {@code 16 loose, 12 of them measured before}. */
+  /** {@code 16 out, 12 measured}. */
   String known(PartKind each) {
     long measured =
         retagging().loose(each).stream()
             .filter(part -> plans(each).stream().anyMatch(plan -> isKnown(each, part, plan)))
             .count();
-    return retagging().loose(each).size() + " out, " + measured + " of them measured before";
+    String known = measured == 0 ? "none" : Long.toString(measured);
+    return retagging().loose(each).size() + " out, " + known + " measured";
   }
 
   private boolean isKnown(PartKind each, Part part, ReadingPlan plan) {

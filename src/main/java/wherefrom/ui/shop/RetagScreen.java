@@ -2,8 +2,11 @@ package wherefrom.ui.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.parts.PartKind;
@@ -21,12 +24,19 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.subject.Cell;
+import wherefrom.ui.subject.CellGrid;
+import wherefrom.ui.subject.SubjectPictures;
 
 /** Parts without their tags: the kind, the readings taken now, each part's figures. */
 public final class RetagScreen extends Page {
+  private static final int COLUMNS = 3;
+
   private final RetagModel model;
   private final FitText prompt;
   private final Pager<Region> rows;
+  private final CellGrid kinds;
+  private final StackPane list = Panes.grow(new StackPane());
   private final KeyRow keys;
   private final TagKey measure;
 
@@ -38,17 +48,30 @@ public final class RetagScreen extends Page {
   }
 
   RetagScreen(ScreenContext context, RetagModel model) {
-    super(context, "Tags lost");
+    super(context, "");
     this.model = model;
     prompt = touch().small("");
     rows = Pager.list(context.touch(), row -> row);
+    kinds = new CellGrid(touch(), COLUMNS);
     measure = touch().tag("", "", this::next);
     keys = KeyRow.of(context);
-    lay(Panes.column(context.scale(), prompt, rows, new Foot(context, measure, keys)));
+    lay(Panes.column(context.scale(), prompt, list, new Foot(context, measure, keys)));
+  }
+
+  @Override
+  public String title() {
+    return model.kind().map(kind -> "Tags lost: " + kind.plural()).orElse("Tags lost");
+  }
+
+  @Override
+  public Object identity() {
+    return RetagScreen.class;
   }
 
   @Override
   protected void refresh() {
+    list.getChildren().setAll(offersKinds() ? kinds : rows);
+    kinds.show(model.kinds().stream().map(this::cell).toList());
     prompt.setWords(words());
     List<Region> lines = new ArrayList<>();
     for (RetagModel.Found found : model.found()) {
@@ -62,6 +85,21 @@ public final class RetagScreen extends Page {
     rows.refill(lines);
     measure.setWords(model.canMeasure() ? "Measure number " + model.nextMark() : "Changes", "");
     keys.setActs(offered());
+  }
+
+  /** Which kind it is comes first; with large letters that is a list of its own. */
+  private boolean offersKinds() {
+    return model.found().isEmpty() && !model.kinds().isEmpty() && !touch().isLarge();
+  }
+
+  private Cell cell(PartKind kind) {
+    return new Cell(
+        Words.capital(kind.plural()),
+        model.known(kind),
+        () -> kind(kind),
+        Optional.of(SubjectPictures.of(context, kind)),
+        OptionalDouble.empty(),
+        model.kind().filter(kind::equals).isPresent());
   }
 
   private String words() {
@@ -86,7 +124,9 @@ public final class RetagScreen extends Page {
     if (!model.found().isEmpty()) {
       offered.add(act("Which is which?", this::match));
     }
-    offered.add(act(Words.capital(model.kind().get().plural()), this::chooseKind));
+    if (!offersKinds()) {
+      offered.add(act("Other kind", this::chooseKind));
+    }
     if (model.canMeasure()) {
       offered.add(act("Tools…", this::chooseTool));
     }

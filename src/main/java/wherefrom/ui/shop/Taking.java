@@ -29,7 +29,7 @@ final class Taking {
   /** What came of the last one, or what to do now; a step since then, as UNDO, ends it. */
   String words() {
     if (said.isEmpty() || saidAt != context.getJob().sequence()) {
-      return taker.prompt();
+      return context.touch().brief(taker.prompt(), taker.briefPrompt());
     }
     return context.touch().isLarge() ? said : said + " " + taker.prompt();
   }

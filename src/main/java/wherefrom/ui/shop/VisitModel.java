@@ -38,7 +38,16 @@ final class VisitModel implements PartReceiver {
     }
 
     String heading() {
-      return name + ": " + where;
+      return heading(where);
+    }
+
+    /** What can be pressed is what is not back: large letters need not say it in each row. */
+    String briefHeading() {
+      return heading(where.replace(AT_SHOP, "").strip());
+    }
+
+    private String heading(String told) {
+      return told.isEmpty() ? name : name + ": " + told;
     }
 
     /** What is to be done when it comes back: several without a tag are counted. */
@@ -92,10 +101,11 @@ final class VisitModel implements PartReceiver {
     return shop().findVisit(number);
   }
 
-  /** {@code 6 at the shop}. */
+  /** {@code 6 at the shop}; while it is put on they may be here still. */
   String aside() {
+    String where = checkingIn ? " at the shop" : " on the slip";
     return visit()
-        .map(visit -> visit.missing() == 0 ? "all back" : visit.missing() + " at the shop")
+        .map(visit -> visit.missing() == 0 ? "all back" : visit.missing() + where)
         .orElse("nothing on it");
   }
 
@@ -116,11 +126,19 @@ final class VisitModel implements PartReceiver {
   @Override
   public String prompt() {
     if (checkingIn) {
-      return "Scan or press each part that is back.";
+      return "Scan or press what is back.";
     }
     return wanted.work().isEmpty()
         ? "Say what is wanted, then scan each part that goes."
         : "Scan each part that goes, to " + wanted.words() + ".";
+  }
+
+  @Override
+  public String briefPrompt() {
+    if (checkingIn) {
+      return prompt();
+    }
+    return wanted.work().isEmpty() ? "Say what is wanted first." : "Scan each part that goes.";
   }
 
   @Override
@@ -229,19 +247,23 @@ final class VisitModel implements PartReceiver {
     int away = sent.back() ? 0 : part.pieces();
     return new Row(
         Words.capital(named(part)),
-        away == 0 ? "back" : AT_SHOP,
+        where(away, part.pieces()),
         Stream.concat(Stream.of(Words.capital(sent.wanted())), missing(part).stream()).toList(),
         part.item(),
         0,
         away);
   }
 
-  private static Row row(ShopVisit.Line line) {
+  /** What is put on a slip goes with it: that it is away is said once it is to come back. */
+  private String where(int missing, int count) {
+    String part = missing == count ? "" : missing + " of " + count + " ";
+    String back = missing == count ? "" : count - missing + " back";
+    return missing == 0 ? "back" : checkingIn ? part + AT_SHOP : back;
+  }
+
+  private Row row(ShopVisit.Line line) {
     int count = line.line().count();
-    String where =
-        line.missing() == 0
-            ? "back"
-            : line.missing() == count ? AT_SHOP : line.missing() + " of " + count + " " + AT_SHOP;
+    String where = where(line.missing(), count);
     String keep = line.line().keep() ? "DO NOT LOSE. " : "";
     List<String> lines = new ArrayList<>();
     lines.add(

@@ -1,8 +1,10 @@
 package wherefrom.ui.shop;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -17,15 +19,19 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.subject.CellGrid;
 
 /** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
 public final class VisitScreen extends Page implements Scannable {
+  private static final int COLUMNS = 3;
 
   private final VisitModel model;
   private final Taking taking;
   private final Slip slip;
   private final FitText said;
   private final Pager<VisitModel.Row> rows;
+  private final CellGrid works;
+  private final StackPane list = Panes.grow(new StackPane());
   private final TagKey want;
   private final KeyRow keys;
   private final Foot foot;
@@ -37,10 +43,12 @@ public final class VisitScreen extends Page implements Scannable {
     slip = new Slip(context, model);
     said = touch().small("");
     rows = Pager.list(context.touch(), this::row);
+    works = new CellGrid(context.touch(), COLUMNS);
+    works.show(WantedAsking.cells(context, this::wanted));
     want = touch().tag("", "", this::press);
     keys = KeyRow.of(context);
     foot = new Foot(context, want, keys);
-    lay(Panes.column(context.scale(), said, rows, foot));
+    lay(Panes.column(context.scale(), said, list, foot));
   }
 
   @Override
@@ -57,6 +65,7 @@ public final class VisitScreen extends Page implements Scannable {
   protected void refresh() {
     said.setWords(taking.words());
     rows.refill(model.rows());
+    list.getChildren().setAll(asksForWork() ? works : rows);
     String work = model.wanted().words();
     Optional<VisitModel.Row> next = model.findNext();
     if (model.checkingIn()) {
@@ -68,8 +77,14 @@ public final class VisitScreen extends Page implements Scannable {
       want.setWords(
           touch().brief("To " + work, "Scan: " + work), touch().brief("press for other work", ""));
     }
-    foot.offerTag(!model.checkingIn() || next.isPresent());
+    foot.offerTag(model.checkingIn() ? next.isPresent() : !asksForWork());
     keys.setActs(model.checkingIn() ? checkingIn() : puttingOn());
+  }
+
+  /** A new visit begins with what is wanted; with large letters that is a list of its own. */
+  private boolean asksForWork() {
+    boolean begun = model.visit().isPresent() || !model.wanted().words().isEmpty();
+    return !begun && !touch().isLarge();
   }
 
   @Override
@@ -78,14 +93,21 @@ public final class VisitScreen extends Page implements Scannable {
   }
 
   private List<KeyRow.Act> puttingOn() {
-    return List.of(
-        new KeyRow.Act("Check in", () -> turn(true)),
-        new KeyRow.Act("Crank, block, heads…", () -> WorkAsking.ask(context, this::add)),
-        new KeyRow.Act("Tap on engine", this::tap),
-        new KeyRow.Act("Type code", taking::askCode),
-        new KeyRow.Act("Small parts…", () -> SlipLineAsking.askSmall(context, this::add)),
-        new KeyRow.Act("Print the slip…", slip::print),
-        new KeyRow.Act("Slip as PDF…", slip::save));
+    List<KeyRow.Act> acts = new ArrayList<>();
+    boolean begun = model.visit().isPresent();
+    if (begun) {
+      acts.add(new KeyRow.Act("Check in", () -> turn(true)));
+    }
+    String untagged = touch().brief("Crank, block, heads…", "Crank, block…");
+    acts.add(new KeyRow.Act(untagged, () -> WorkAsking.ask(context, this::add)));
+    acts.add(new KeyRow.Act("Tap on engine", this::tap));
+    acts.add(new KeyRow.Act("Type code", taking::askCode));
+    acts.add(new KeyRow.Act("Small parts…", () -> SlipLineAsking.askSmall(context, this::add)));
+    if (begun) {
+      acts.add(new KeyRow.Act("Print the slip…", slip::print));
+      acts.add(new KeyRow.Act("Slip as PDF…", slip::save));
+    }
+    return acts;
   }
 
   private List<KeyRow.Act> checkingIn() {
@@ -112,12 +134,12 @@ public final class VisitScreen extends Page implements Scannable {
   }
 
   private void want() {
-    WantedAsking.ask(
-        context,
-        wanted -> {
-          model.want(wanted);
-          taking.forget();
-        });
+    WantedAsking.ask(context, this::wanted);
+  }
+
+  private void wanted(WorkWanted work) {
+    model.want(work);
+    taking.forget();
   }
 
   private void tap() {
@@ -131,9 +153,10 @@ public final class VisitScreen extends Page implements Scannable {
 
   private Region row(VisitModel.Row row) {
     Touch touch = context.touch();
+    String heading = touch.brief(row.heading(), row.briefHeading());
     return model.checkingIn() && row.away() > 0
-        ? ListRow.key(touch, row.heading(), row.lines(), () -> back(row))
-        : ListRow.plain(touch, row.heading(), row.lines());
+        ? ListRow.key(touch, heading, row.lines(), () -> back(row))
+        : ListRow.plain(touch, heading, row.lines());
   }
 
   private void back(VisitModel.Row row) {

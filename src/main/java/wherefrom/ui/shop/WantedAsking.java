@@ -3,6 +3,7 @@ package wherefrom.ui.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
@@ -11,6 +12,7 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.subject.Cell;
 
 /** Asks what is wanted, with its figure where the work has one. */
 final class WantedAsking {
@@ -43,6 +45,10 @@ final class WantedAsking {
       this.kind = kind;
       this.sized = sized;
     }
+
+    String shown() {
+      return Words.capital(words) + (sized ? "…" : "");
+    }
   }
 
   private final ScreenContext context;
@@ -59,10 +65,18 @@ final class WantedAsking {
     new WantedAsking(context, done).ask();
   }
 
+  /** The same as keys of the screen that asks. */
+  static List<Cell> cells(ScreenContext context, Consumer<WorkWanted> done) {
+    WantedAsking asking = new WantedAsking(context, done);
+    return Stream.of(Work.values())
+        .map(work -> new Cell(work.shown(), "", () -> asking.chosen(work)))
+        .toList();
+  }
+
   private void ask() {
     List<Choice<Work>> choices = new ArrayList<>();
     for (Work work : Work.values()) {
-      choices.add(new Choice<>(work, Words.capital(work.words) + (work.sized ? "…" : ""), ""));
+      choices.add(new Choice<>(work, work.shown(), ""));
     }
     context
         .navigator()

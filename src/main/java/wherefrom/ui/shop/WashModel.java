@@ -64,6 +64,11 @@ final class WashModel implements PartReceiver {
   }
 
   @Override
+  public String briefPrompt() {
+    return "Scan each part that goes in.";
+  }
+
+  @Override
   public ScanOutcome take(PartRecord part) {
     Handling handling = new Handling(job);
     int item = part.part().item();

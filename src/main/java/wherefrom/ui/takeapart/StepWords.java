@@ -10,6 +10,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartOrder;
 import wherefrom.job.takeapart.OffFirst;
+import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -30,6 +31,20 @@ final class StepWords {
       case HALF -> "tag it at once";
       case FACING -> "mark the side to the front";
     };
+  }
+
+  /** The same as a step of its own beside the deed; a half is tagged when it is out. */
+  static String first(Layout layout, Part part) {
+    String mark = mark(layout, part);
+    boolean before = !mark.isEmpty() && Places.orientation(layout, part.kind()) != Orientation.HALF;
+    return before ? "first " + mark : mark;
+  }
+
+  /** What to mark, then the way out; a half is tagged when it is out. */
+  static String markThenWay(Layout layout, Part part, String way) {
+    String mark = mark(layout, part);
+    boolean half = Places.orientation(layout, part.kind()) == Orientation.HALF;
+    return mark.isEmpty() ? way : half ? way + ", " + mark : mark + ", then " + way;
   }
 
   /**

@@ -37,6 +37,7 @@ import wherefrom.ui.engine.WorkIndex;
 public final class TakeApartScreen extends Page implements Watching {
   private static final int MOST = 6;
   private static final String BAG = "bag its bolts and count them";
+  private static final String OFF = "take it off";
   private static final double SHAPE_MM = 30;
 
   private final TakeApartModel model;
@@ -218,15 +219,23 @@ public final class TakeApartScreen extends Page implements Watching {
       PartName name = model.name(coming.get().part());
       boolean large = context.touch().isLarge();
       String named = (large ? name.inLine() : name.brief()).replaceFirst(" ", "\u00a0");
-      tag.setWords("It is out: " + named, first(coming.get()));
+      sayOut("It is out: " + named, StepWords.first(context.state().layout(), coming.get().part()));
     }
   }
 
-  /** With large letters nothing else has room for what to mark before the part moves. */
-  private String first(PartRecord coming) {
-    String mark = StepWords.mark(context.state().layout(), coming.part());
-    String told = mark.isEmpty() ? "or scan its tag" : mark + " first";
-    return context.touch().isLarge() ? told : "";
+  /**
+   * With large letters nothing else has room for what to mark before the part moves; nor has
+   * upright glass, once what came out stands in the place of the name.
+   */
+  private void sayOut(String what, String first) {
+    boolean large = context.touch().isLarge();
+    if (large && !first.isEmpty()) {
+      tag.setWords(what, first);
+    } else if (large) {
+      tag.setWordsSparing(what, "or scan its tag");
+    } else {
+      tag.setWordsSparing(what, model.out().isEmpty() ? "" : first);
+    }
   }
 
   private void sayOff(BigPartRecord part) {
@@ -236,7 +245,12 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void drawNext(BigPartRecord part) {
     Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
-    next.show(BigPartStep.name(part), "", BAG, way(BAG, "take it off"), shape);
+    next.show(
+        BigPartStep.name(part),
+        "",
+        BAG,
+        model.out().isEmpty() ? OFF : BAG + ", then " + OFF,
+        shape);
   }
 
   /** The next part is out; where none is left, the next day begins. */
@@ -262,16 +276,15 @@ public final class TakeApartScreen extends Page implements Watching {
       next.show(
           model.name(part),
           StepWords.mark(context.state().layout(), part),
-          way(
-              StepWords.mark(context.state().layout(), part),
-              StepWords.way(context.state().kinds(), part)),
+          way(part),
           shape(part, SHAPE_MM));
     }
   }
 
   /** What to mark stands beside the name; once that is what came out, with the way. */
-  private String way(String mark, String way) {
-    return mark.isEmpty() || model.out().isEmpty() ? way : mark + ", then " + way;
+  private String way(Part part) {
+    String way = StepWords.way(context.state().kinds(), part);
+    return model.out().isEmpty() ? way : StepWords.markThenWay(context.state().layout(), part, way);
   }
 
   private Region shape(Part part, double mm) {

@@ -20,7 +20,8 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartSort;
 import wherefrom.job.handling.Handling;
-import wherefrom.job.record.RecordTables;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.record.MoneyTable;
 import wherefrom.parts.BigPartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Money;
@@ -362,9 +363,14 @@ class OneCostListTest {
     // 16 roller lifters, 16 pushrods, a roller cam, a gasket set; the rocker has no price.
     assertThat(listed).isEqualTo(34_000);
     assertThat(money.budget().toBuy()).isEqualTo(Money.ofCents(listed));
-    assertThat(RecordTables.money(bench.job).rows())
+    assertThat(MoneyTable.of(bench.job).rows())
         .extracting(row -> row.cells().get(0))
         .contains("16 × roller lifters", "1 × roller cam", "16 × pushrods", "1 × gasket set");
+    // What has no price is named, and the total beside it is only the least.
+    assertThat(MoneyTable.of(bench.job).rows())
+        .extracting(RecordSection.Row::cells)
+        .anySatisfy(cells -> assertThat(cells.get(3)).startsWith("1 × rockers; 1 × seals"))
+        .anySatisfy(cells -> assertThat(cells.get(3)).startsWith("Total at least "));
   }
 
   @Test

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Scene;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import wherefrom.ui.Toolkit;
 
@@ -59,6 +61,32 @@ class TilesTest {
           laidOut(2).forEach(key -> widths.add(key.getWidth()));
           assertThat(widths.stream().distinct()).hasSize(1);
           assertThat(rows(laidOut(0.9))).isGreaterThan(1);
+          return 0;
+        });
+  }
+
+  @Test
+  void rowsOfAListBesideEachOtherHaveHeadingsOfOneSize() {
+    Toolkit.on(
+        () -> {
+          List<ListRow> rows =
+              Stream.of("Oil: 52 psi", "Coolant and its temperature: 165")
+                  .map(words -> ListRow.key(touch, words, List.of(), () -> {}))
+                  .toList();
+          Tiles row = Tiles.row(SCALE, rows.toArray(ListRow[]::new));
+          new Scene(row);
+          row.applyCss();
+          row.resize(SCALE.px(130), SCALE.px(22));
+          row.layout();
+          rows.forEach(ListRow::layout);
+          assertThat(
+                  rows.stream()
+                      .map(one -> (FitText) one.getChildren().get(0))
+                      .peek(FitText::layout)
+                      .map(title -> ((Text) title.getChildrenUnmodifiable().get(0)).getFont())
+                      .map(Font::getSize)
+                      .distinct())
+              .hasSize(1);
           return 0;
         });
   }
