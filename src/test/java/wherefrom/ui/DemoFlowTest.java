@@ -177,7 +177,7 @@ class DemoFlowTest {
   }
 
   private void backFromWashing() {
-    press("Back", "Washing");
+    press("Back", "Off for washing");
     shows("rockers 2 IN, 2 EX");
     scan("rocker@2IN");
     scan("rocker@2EX");
