@@ -21,6 +21,7 @@ import wherefrom.ui.audit.Fault;
 import wherefrom.ui.audit.Fault.Rule;
 import wherefrom.ui.controls.Fonts;
 import wherefrom.ui.controls.Icon;
+import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -265,6 +266,28 @@ class AuditSelfTest {
                   root.getChildren().add(text);
                 }))
         .containsOnly(Rule.UNMARKED);
+  }
+
+  /** A row that says it is high before it stands on the glass, and is low there. */
+  private static final class Shrinking extends Region {
+    @Override
+    protected double computeMinHeight(double width) {
+      return getParent() == null ? 500 : 60;
+    }
+  }
+
+  @Test
+  void findsRoomThatIsLeftBelowARowForTheNext() {
+    assertThat(
+            rules(
+                root -> {
+                  Pager<Region> list = Pager.list(touch, row -> row);
+                  list.setItems(List.of(new Shrinking(), new Shrinking(), new Shrinking()));
+                  list.setManaged(false);
+                  list.resize(700, 400);
+                  root.getChildren().add(list);
+                }))
+        .contains(Rule.ROOM_BELOW);
   }
 
   @Test

@@ -103,7 +103,7 @@ class AuditTest {
 
   private static List<Fault> lookOver(Shot shot, SampleWindow window, String name)
       throws IOException {
-    assertThat(window.shell.current()).isInstanceOf(shot.up(window));
+    assertThat(shot.isUp(window)).as("%s", window.shell.current()).isTrue();
     window.layOut();
     // A number alone says nothing of what it counts.
     assertThat(window.shell.current().aside()).as(name).doesNotMatch("\\d+");

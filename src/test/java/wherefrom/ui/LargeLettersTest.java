@@ -147,16 +147,19 @@ class LargeLettersTest {
   /** What has room is said whole, however large the letters. */
   @ParameterizedTest
   @CsvSource({
-    "shop-put-on, Scan each part that goes",
-    "print-track, it cannot be taken back",
-    "new-job, more must go back",
-    "money-budget, Think again first",
-    "decide-part, One bearing has failed"
+    "150, shop-put-on, Scan each part that goes",
+    "200, shop-put-on, Scan each part that goes",
+    "150, print-track, it cannot be taken back",
+    "200, print-track, it cannot be taken back",
+    "200, new-job, more must go back",
+    "200, money-budget, Think again first",
+    "200, decide-part, One bearing has failed",
+    "200, together-right, The tagged end goes up"
   })
-  void onAWideGlassTheWordsOfLargeLettersAreWhole(String shot, String words) {
-    SampleWindow window = Toolkit.on(() -> window("laptop", 150, shot));
-    assertThat(Toolkit.on(() -> seen(window))).contains(words);
-    assertThat(window.shell.context().scale().textFactor()).isEqualTo(1.5);
+  void onWideGlassTheWordsOfLargeLettersAreWhole(int percent, String shot, String words) {
+    SampleWindow window = Toolkit.on(() -> window("laptop", percent, shot));
+    assertThat(Toolkit.on(() -> seen(window)).replace('\n', ' ')).contains(words);
+    assertThat(window.shell.context().scale().textFactor()).isEqualTo(percent / 100.0);
   }
 
   /** The form for upright glass is measured, not the one for wide glass. */

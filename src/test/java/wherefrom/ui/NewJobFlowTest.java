@@ -26,7 +26,7 @@ class NewJobFlowTest {
         () -> {
           pressAll(window, "New job", "Name", "M", "y", "Space", "8", "Done");
           pressAll(window, "Engine", "V8, odd and even");
-          pressAll(window, "Edit engine", "Short name");
+          pressAll(window, "Edit engine", "Name in files");
           pressAll(window, "-", "b", "Done");
           window.pressOnSomePage("Main bearing that takes the thrust");
           pressAll(window, "3", "Done");
@@ -50,14 +50,14 @@ class NewJobFlowTest {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
     Toolkit.on(
         () -> {
-          pressAll(window, "New job", "Edit engine", "Short name", "/", "Done");
+          pressAll(window, "New job", "Edit engine", "Name in files", "/", "Done");
           assertThat(window.words())
               .contains("Not yet: use small letters")
               .doesNotContain("Use it");
-          pressAll(window, "Put right: Short name");
+          pressAll(window, "Put right: Name in files");
           return 0;
         });
-    assertThat(window.shell.current().title()).isEqualTo("Short name, for files");
+    assertThat(window.shell.current().title()).isEqualTo("Name in files");
   }
 
   /**
@@ -73,7 +73,7 @@ class NewJobFlowTest {
           context.navigator().open(() -> new EngineScreen(context, wrong, used -> {}));
           window.layOut();
           assertThat(window.words()).contains("Not right yet.").doesNotContain("small letters");
-          pressAll(window, "Put right: Short name");
+          pressAll(window, "Put right: Name in files");
           return 0;
         });
     assertThat(window.words()).contains("Not yet: use small letters, digits and hyphens");

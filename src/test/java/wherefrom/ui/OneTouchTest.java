@@ -86,7 +86,7 @@ class OneTouchTest {
   }
 
   private static boolean isUp(SampleWindow window, Shot shot) {
-    return window.shell.current().getClass().equals(shot.up(window));
+    return shot.isUp(window);
   }
 
   /**

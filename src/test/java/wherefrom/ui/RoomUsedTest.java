@@ -71,7 +71,7 @@ class RoomUsedTest {
 
   private static String words(SampleWindow window) {
     return all(window, Text.class).stream()
-        .map(text -> text.getText().replace('\n', ' ').replace('\u00a0', ' '))
+        .map(text -> text.getText().replace("-\n", "-").replace('\n', ' ').replace('\u00a0', ' '))
         .collect(Collectors.joining(" "));
   }
 

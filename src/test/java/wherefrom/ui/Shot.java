@@ -42,9 +42,11 @@ record Shot(
         });
   }
 
-  /** The class that must be up in a window. */
-  Class<? extends Screen> up(SampleWindow window) {
-    return window.shell.context().touch().isLarge() ? large : screen;
+  /** Whether a window shows it: as it is, or as letters that are large for the glass have it. */
+  boolean isUp(SampleWindow window) {
+    Screen current = window.shell.current();
+    boolean text = window.shell.context().settings().textPercent() > 100;
+    return screen.isInstance(current) || (text && large.isInstance(current));
   }
 
   @Override

@@ -26,7 +26,7 @@ public class ChoiceScreen<T> extends Page {
         Pager.list(touch, choice -> more ? row(context, choice) : key(context, choice));
     list.setItems(choices);
     this.done = done;
-    this.told = List.of();
+    this.told = touch.isLarge() ? told(choices) : List.of();
     lay(list);
   }
 
@@ -34,11 +34,7 @@ public class ChoiceScreen<T> extends Page {
       ScreenContext context, String title, Consumer<T> done, List<Choice<T>> choices) {
     super(context, title, false);
     this.done = done;
-    told =
-        choices.stream()
-            .filter(choice -> !choice.more().isEmpty())
-            .map(choice -> choice.words() + ": " + choice.more())
-            .toList();
+    told = told(choices);
     VBox rows = Panes.column(context.scale());
     VBox names = Panes.column(context.scale());
     for (Choice<T> choice : choices) {
@@ -46,6 +42,13 @@ public class ChoiceScreen<T> extends Page {
       names.getChildren().add(key(context, choice));
     }
     lay(new AllAtOnce(rows, names));
+  }
+
+  private static <T> List<String> told(List<Choice<T>> choices) {
+    return choices.stream()
+        .filter(choice -> !choice.more().isEmpty())
+        .map(choice -> choice.words() + ": " + choice.more())
+        .toList();
   }
 
   /** The same with all of a few answers at once; what has no room with them is behind Help. */
@@ -63,11 +66,16 @@ public class ChoiceScreen<T> extends Page {
     return context.touch().key(choice.words(), () -> choose(choice)).left().select(choice.now());
   }
 
-  /** Where more is said of one of them, all have their names in the same letters. */
+  /**
+   * Where more is said of one of them, all have their names in the same letters; where those are
+   * large more names stand on a page without it.
+   */
   private Region row(ScreenContext context, Choice<T> choice) {
     List<String> more = choice.more().isEmpty() ? List.of() : List.of(choice.more());
-    return ListRow.key(context.touch(), choice.words(), more, () -> choose(choice))
-        .select(choice.now());
+    ListRow row =
+        ListRow.key(context.touch(), choice.words(), more, () -> choose(choice))
+            .select(choice.now());
+    return context.touch().isLarge() ? row.sparing() : row;
   }
 
   /** Where what was chosen cannot be kept it is asked for again. */

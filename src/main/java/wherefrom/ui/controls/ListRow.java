@@ -101,7 +101,7 @@ public final class ListRow extends VBox implements Levelled, Parted {
     return piece;
   }
 
-  /** Its lines are seen only where the whole list has room with them; the heading says enough. */
+  /** Its lines are seen only where all of its page have room with them; the heading says enough. */
   public ListRow sparing() {
     sparing = true;
     return this;
@@ -161,7 +161,17 @@ public final class ListRow extends VBox implements Levelled, Parted {
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.max(least, sparing ? alone(width) : super.computeMinHeight(width));
+    return Math.max(finger(), sparing ? alone(width) : super.computeMinHeight(width));
+  }
+
+  /** The height that it needs with all its lines. */
+  double whole(double width) {
+    return Math.max(finger(), super.computeMinHeight(width));
+  }
+
+  /** What is only read may be lower than a finger needs. */
+  private double finger() {
+    return told.isPresent() ? 0 : least;
   }
 
   /** What the heading needs. */

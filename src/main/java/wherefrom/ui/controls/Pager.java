@@ -22,6 +22,7 @@ public final class Pager<T> extends Region {
   private final PagerKeys turning;
   private final List<Pages.Place> starts = new ArrayList<>(List.of(Pages.Place.FIRST));
   private boolean roomy;
+  private boolean lined;
   private PagerRows<T> rows;
 
   private Pager(Touch touch, Function<T, ? extends Region> maker, boolean stretched) {
@@ -29,7 +30,7 @@ public final class Pager<T> extends Region {
     this.maker = maker;
     this.stretched = stretched;
     this.gap = touch.scale().gap();
-    rows = new PagerRows<>(maker, List.of());
+    rows = new PagerRows<>(maker, List.of(), gap);
     turning = new PagerKeys(touch, this::turnBack, this::turnOn);
   }
 
@@ -56,7 +57,7 @@ public final class Pager<T> extends Region {
 
   /** Shows these rows where the list stood, as far as it still reaches so far. */
   public void refill(List<? extends T> newItems) {
-    rows = new PagerRows<>(maker, newItems);
+    rows = new PagerRows<>(maker, newItems, gap);
     while (starts.size() > 1 && start().item() >= rows.count()) {
       starts.remove(starts.size() - 1);
     }
@@ -147,7 +148,7 @@ public final class Pager<T> extends Region {
 
   @Override
   protected double computePrefHeight(double width) {
-    return rows.liked(width, gap);
+    return rows.liked(width);
   }
 
   /** Whether the rows have no room beside the keys. */
@@ -169,8 +170,8 @@ public final class Pager<T> extends Region {
       return isNarrow(width);
     }
     double besideWide = width - turningWidth();
-    Pages below = new Pages(rows.firstWide(width), high, gap);
-    Pages beside = new Pages(rows.firstWide(besideWide), height, gap);
+    Pages below = new Pages(rows.firstWide(width), high);
+    Pages beside = new Pages(rows.firstWide(besideWide), height);
     int more = Integer.compare(below.count(), beside.count());
     return more < 0
         || (more == 0 && !below.after(Pages.Place.FIRST).isBefore(beside.after(Pages.Place.FIRST)));
@@ -184,14 +185,14 @@ public final class Pager<T> extends Region {
     private final double height;
 
     Room(double wide, double high) {
-      whole = rows.fit(wide, high, gap);
+      whole = rows.fit(wide, high);
       below = !whole && isBelow(wide, high);
       width = whole || below ? wide : wide - turningWidth();
       height = below ? high - turning.rowHigh() - gap : high;
     }
 
     Pages pages() {
-      return new Pages(rows.wide(width), height, gap);
+      return new Pages(rows.wide(width), height);
     }
   }
 
@@ -199,14 +200,19 @@ public final class Pager<T> extends Region {
     return new Room(getWidth(), getHeight());
   }
 
-  /** Rows have all the height they like where all of them then fit one page. */
+  /**
+   * Rows have all the height they like where all of them then fit one page, else what all their
+   * lines need where those of the page have room.
+   */
   private double height(Node row, double width) {
-    return roomy ? row.prefHeight(width) : row.minHeight(width);
+    return roomy
+        ? row.prefHeight(width)
+        : lined && row instanceof ListRow words ? words.whole(width) : row.minHeight(width);
   }
 
   @Override
   protected void layoutChildren() {
-    roomy = !stretched && rows.fitAsLiked(getWidth(), getHeight(), gap);
+    roomy = !stretched && rows.fitAsLiked(getWidth(), getHeight());
     Room room = room();
     if (room.whole) {
       starts.subList(1, starts.size()).clear();
@@ -249,17 +255,30 @@ public final class Pager<T> extends Region {
   }
 
   private void place(List<Node> shown, double width, double height) {
-    double used = (shown.size() - 1) * gap;
-    for (Node row : shown) {
-      used += height(row, width);
-    }
+    int first = start().item();
+    lined = true;
+    lined = used(shown, width) <= height;
+    double used = used(shown, width);
     double extra = stretched && !shown.isEmpty() ? (height - used) / shown.size() : 0;
     double down = 0;
-    for (Node row : shown) {
+    for (int at = 0; at < shown.size(); at++) {
+      Node row = shown.get(at);
       double high = Math.floor(height(row, width) + Math.max(0, extra));
       Panes.place(row, 0, down, width, high);
-      down += high + gap;
+      down += high + gapBelow(first + at);
     }
     Levelled.level(shown);
+  }
+
+  private double used(List<Node> shown, double width) {
+    double used = 0;
+    for (int at = 0; at < shown.size(); at++) {
+      used += height(shown.get(at), width) + (at > 0 ? gapBelow(start().item() + at - 1) : 0);
+    }
+    return used;
+  }
+
+  private double gapBelow(int item) {
+    return roomy ? gap : rows.gap(item);
   }
 }

@@ -21,12 +21,17 @@ final class PagerRows<T> {
 
   private final Function<T, ? extends Region> maker;
   private final List<T> items;
+  private final double gap;
   private final List<Region> made = new ArrayList<>();
   private final Map<Pages.Piece, Region> pieces = new HashMap<>();
   private double piecesWide;
 
-  PagerRows(Function<T, ? extends Region> maker, List<? extends T> items) {
+  /**
+   * @param gap between keys, in pixels; rows that are read have a line between them
+   */
+  PagerRows(Function<T, ? extends Region> maker, List<? extends T> items, double gap) {
     this.maker = maker;
+    this.gap = gap;
     this.items = List.copyOf(items);
   }
 
@@ -80,23 +85,32 @@ final class PagerRows<T> {
   }
 
   /** The height that the rows like that come first, with gaps between them. */
-  double liked(double width, double gap) {
+  double liked(double width) {
     return Math.max(
         0, first().stream().mapToDouble(row -> row.prefHeight(width) + gap).sum() - gap);
   }
 
   /** Whether all rows have the height they like. */
-  boolean fitAsLiked(double width, double height, double gap) {
-    return items.size() <= MEASURED && liked(width, gap) <= height;
+  boolean fitAsLiked(double width, double height) {
+    return items.size() <= MEASURED && liked(width) <= height;
   }
 
   /** Whether all rows together have room. */
-  boolean fit(double width, double height, double gap) {
-    double free = height + gap;
+  boolean fit(double width, double height) {
+    double free = height;
     for (int at = 0; at < items.size() && free >= 0; at++) {
-      free -= row(at).minHeight(width) + gap;
+      free -= row(at).minHeight(width) + (at > 0 ? gap(at - 1) : 0);
     }
     return free >= 0;
+  }
+
+  /** The gap between a row and the next. */
+  double gap(int item) {
+    return isRead(item) && item + 1 < items.size() && isRead(item + 1) ? 0 : gap;
+  }
+
+  private boolean isRead(int item) {
+    return row(item) instanceof Parted words && words.letters() > 0;
   }
 
   /** Where a page may still begin: not behind the last row, nor behind the last of its words. */
@@ -144,6 +158,11 @@ final class PagerRows<T> {
     @Override
     public int count() {
       return count;
+    }
+
+    @Override
+    public double gap(int item) {
+      return PagerRows.this.gap(item);
     }
 
     @Override

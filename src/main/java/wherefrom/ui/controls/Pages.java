@@ -54,6 +54,9 @@ final class Pages {
   interface Rows {
     int count();
 
+    /** The gap between a row and the next, in pixels. */
+    double gap(int item);
+
     /** The least height of a piece, in pixels. */
     double height(Piece piece);
 
@@ -69,16 +72,13 @@ final class Pages {
 
   private final Rows rows;
   private final double height;
-  private final double gap;
 
   /**
    * @param height of a page, in pixels
-   * @param gap between two rows, in pixels
    */
-  Pages(Rows rows, double height, double gap) {
+  Pages(Rows rows, double height) {
     this.rows = rows;
     this.height = height;
-    this.gap = gap;
   }
 
   /** What stands on the page that begins there: at least one piece, if there is any more. */
@@ -98,7 +98,7 @@ final class Pages {
       if (!fits) {
         break;
       }
-      free -= whole + gap;
+      free -= whole + rows.gap(at.item());
       at = next.after();
     }
     return page;

@@ -40,10 +40,10 @@ public record Scale(double pixelsPerMm, double textFactor, double roomFor) {
   /** What a verdict may shrink to where the words are many, in mm. */
   public static final double LEAST_VERDICT_MM = 10;
 
-  /** Glass of 10 inches, lying: letters of the usual size leave it room for whole sentences. */
-  private static final double USUAL_WIDE_MM = 217;
+  /** Glass of this size has room for whole sentences in letters of the usual size. */
+  private static final double WIDE_MM = 165;
 
-  private static final double USUAL_HIGH_MM = 124;
+  private static final double HIGH_MM = 92;
 
   public Scale {
     if (!(pixelsPerMm > 0) || !(textFactor >= 1) || !(roomFor >= 1)) {
@@ -71,7 +71,7 @@ public record Scale(double pixelsPerMm, double textFactor, double roomFor) {
 
   /** The same on glass of this size in pixels. */
   public Scale on(double width, double height) {
-    double room = Math.min(width / px(USUAL_WIDE_MM), height / px(USUAL_HIGH_MM));
+    double room = Math.min(width / px(WIDE_MM), height / px(HIGH_MM));
     return new Scale(pixelsPerMm, textFactor, Math.max(1, room));
   }
 

@@ -16,8 +16,6 @@ import wherefrom.ui.controls.TagKey;
 
 /** Did it reach the mains? What asks it, what answers it, what is still to be looked at. */
 public final class MainsScreen extends ListPage {
-  private static final int TOGETHER = 3;
-
   private final DebrisModel model;
   private final TagKey tag;
   private final KeyRow keys;
@@ -84,12 +82,9 @@ public final class MainsScreen extends ListPage {
   /** Several of one sort in one row: they are short. */
   private void each(List<Region> rows, String heading, List<String> what) {
     if (touch().isLarge() && !what.isEmpty()) {
-      rows.addAll(said(heading, Words.sentence(String.join("; ", what))));
-      return;
-    }
-    for (int at = 0; at < what.size(); at += TOGETHER) {
-      List<String> some = what.subList(at, Math.min(what.size(), at + TOGETHER));
-      rows.add(told(heading, some.stream().map(Words::capital).toArray(String[]::new)));
+      rows.add(told(heading, Words.sentence(String.join("; ", what))));
+    } else if (!what.isEmpty()) {
+      rows.add(told(heading, what.stream().map(Words::capital).toArray(String[]::new)));
     }
   }
 }

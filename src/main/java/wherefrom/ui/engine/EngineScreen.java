@@ -63,7 +63,10 @@ public final class EngineScreen extends Page {
     refresh();
   }
 
-  /** What is wrong has room in its row, but for large letters: it is said where it is put right. */
+  /**
+   * What is wrong has room in its row, but for large letters: it is said where it is put right. So
+   * is what stands there now, where a page would hold a row or two with it.
+   */
   private Region row(LayoutFields.Row row) {
     List<String> lines = new ArrayList<>(List.of(row.value()));
     if (context.touch().isLarge() && !row.faults().isEmpty()) {
@@ -71,7 +74,8 @@ public final class EngineScreen extends Page {
     } else {
       row.faults().forEach(fault -> lines.add(notYet(fault)));
     }
-    return ListRow.key(context.touch(), row.heading(), lines, () -> edit(row));
+    ListRow key = ListRow.key(context.touch(), row.heading(), lines, () -> edit(row));
+    return context.touch().isLarge() && row.faults().isEmpty() ? key.sparing() : key;
   }
 
   /** Without the field's name in the file: the row's heading names it. */

@@ -77,7 +77,7 @@ final class LayoutFields {
 
   private void names() {
     add(What.TITLE, 0, "Title", layout.title(), "title");
-    add(What.NAME, 0, "Short name, for files", layout.name(), "name");
+    add(What.NAME, 0, "Name in files", layout.name(), "name");
     add(What.ARRANGEMENT, 0, "Arrangement", layout.arrangement().word(), "banks");
     if (layout.arrangement() == Arrangement.V) {
       add(What.VEE, 0, "Degrees between the banks", String.valueOf(layout.vee()), "vee");

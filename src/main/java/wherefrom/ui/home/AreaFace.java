@@ -37,7 +37,9 @@ final class AreaFace extends Region {
     name.align(Pos.CENTER_LEFT).within(1);
     plain = name.words();
     counted = area.open() > 0 ? plain + ": " + area.open() : plain;
-    line = touch.small(touch.brief(area.line(), area.brief())).align(Pos.CENTER_LEFT).within(1);
+    // A tile is narrow: the largest letters have no room for more on any glass.
+    String told = touch.scale().textFactor() < 2 ? area.line() : area.brief();
+    line = touch.small(touch.brief(told, area.brief())).align(Pos.CENTER_LEFT).within(1);
     done = area.done();
     bar.getStyleClass().add("done-bar");
     filled.getStyleClass().add("done-bar-done");

@@ -35,12 +35,18 @@ final class AnswerKeys {
 
   VBox of(Check check) {
     VBox answers =
-        Panes.column(
-            touch.scale(),
+        new VBox(touch.scale().gap()) {
+          @Override
+          protected double computeMinWidth(double height) {
+            return Math.max(touch.scale().px(WIDE_MM), super.computeMinWidth(height));
+          }
+        };
+    answers
+        .getChildren()
+        .setAll(
             Panes.grow(key(Cue.RIGHT, "Pass", check.pass(), Look.PASS)),
             Panes.grow(key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT)),
             Panes.grow(key(Cue.STOP, "Fail", check.fail(), Look.FAIL)));
-    answers.setMinWidth(touch.scale().px(WIDE_MM));
     return answers;
   }
 

@@ -131,7 +131,7 @@ public final class PartScreen extends Page implements Scannable {
             : new Sideways(context.scale(), life, measured, right)
                 .sharing(context.touch().isLarge() ? 0 : RIGHT);
     Panes.grow(both);
-    if (!context.touch().isLarge()) {
+    if (context.scale().textFactor() == 1) {
       return new Either(room -> told(both, room.width(), room.height()));
     }
     Region brief = brief();

@@ -58,7 +58,7 @@ final class PhotoKey extends Region {
     if (shown instanceof Shown.APicture one) {
       picture.show(one.image());
     } else {
-      picture.say(touch.brief("cannot be shown", "?"));
+      picture.say(touch.scale().textFactor() > 1 ? "?" : "cannot be shown");
     }
   }
 

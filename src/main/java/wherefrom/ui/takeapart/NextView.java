@@ -222,9 +222,9 @@ final class NextView extends Region {
     return engine.hasRoom(getWidth() - side, high);
   }
 
-  /** With the largest text the tag names the part, and nothing else does. */
+  /** With the largest text for its glass the tag names the part, and nothing else does. */
   static boolean isNamedOnTag(Touch touch) {
-    return touch.scale().textFactor() >= 2;
+    return touch.isLarge() && touch.scale().textFactor() >= 2;
   }
 
   /** Beside the name stands the tag, whose words may need more. */

@@ -90,6 +90,7 @@ public final class Audit {
     audit.painted.all().forEach(audit::unpainted);
     audit.painted.all().forEach(audit::betweenPixels);
     audit.painted.all().forEach(audit::strays);
+    audit.painted.all().forEach(audit::roomBelow);
     return List.copyOf(audit.faults);
   }
 
@@ -435,6 +436,14 @@ public final class Audit {
     }
     if (node instanceof Control) {
       fault(Rule.STOCK_CONTROL, "%s", name(node));
+    }
+  }
+
+  private void roomBelow(Node node) {
+    if (node instanceof Pager<?> list) {
+      new RoomBelow(scale)
+          .of(list)
+          .ifPresent(said -> fault(Rule.ROOM_BELOW, "%s: %s", name(list), said));
     }
   }
 

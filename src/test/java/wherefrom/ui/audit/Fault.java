@@ -33,6 +33,8 @@ public record Fault(Rule rule, String what) {
     BETWEEN_PIXELS,
     /** The outline of a target does not stand out from what is around it. */
     OUTLINE,
+    /** A page of a list leaves room that the next row would have had. */
+    ROOM_BELOW,
     /** A screen reader has nothing to say of a target. */
     SILENT,
     /** Something answers to presses but was not made as a target. */

@@ -66,6 +66,11 @@ class PagesTest {
       }
 
       @Override
+      public double gap(int item) {
+        return GAP;
+      }
+
+      @Override
       public double height(Pages.Piece piece) {
         return PagesTest.height(said(texts.get(piece.at().item()), piece, width), width);
       }
@@ -135,7 +140,7 @@ class PagesTest {
       List<Text> texts = texts(random);
       double width = 18 + random.nextInt(60);
       double height = EDGE + LINE * (1 + random.nextInt(25));
-      Pages pages = new Pages(rows(texts, width), height, GAP);
+      Pages pages = new Pages(rows(texts, width), height);
       String whole = texts.stream().map(Text::all).collect(Collectors.joining(" "));
       assertThat(read(texts, all(pages, texts.size()), width)).as("seed %d", seed).isEqualTo(whole);
     }
@@ -149,7 +154,7 @@ class PagesTest {
       double width = 18 + random.nextInt(60);
       double height = EDGE + LINE * (5 + random.nextInt(20));
       Pages.Rows rows = rows(texts, width);
-      for (List<Pages.Piece> page : all(new Pages(rows, height, GAP), texts.size())) {
+      for (List<Pages.Piece> page : all(new Pages(rows, height), texts.size())) {
         double used = page.stream().mapToDouble(piece -> rows.height(piece) + GAP).sum() - GAP;
         assertThat(used).as("seed %d", seed).isLessThanOrEqualTo(height);
         Pages.Place next = page.get(page.size() - 1).after();
@@ -186,7 +191,7 @@ class PagesTest {
         List.of(
             new Text("Size", List.of("standard, if never ground before: measure the journal")),
             new Text("Source", List.of("common practice, no source")));
-    Pages pages = new Pages(rows(texts, 20), EDGE + 7 * LINE, GAP);
+    Pages pages = new Pages(rows(texts, 20), EDGE + 7 * LINE);
     assertThat(all(pages, 2).get(0)).containsExactly(Pages.Piece.rest(Pages.Place.FIRST));
   }
 
@@ -197,7 +202,7 @@ class PagesTest {
       List<Text> texts = texts(random);
       double width = 60;
       double height = EDGE + LINE * (9 + random.nextInt(9));
-      Pages pages = new Pages(rows(texts, width), height, GAP);
+      Pages pages = new Pages(rows(texts, width), height);
       for (List<Pages.Piece> page : all(pages, texts.size())) {
         Pages.Piece last = page.get(page.size() - 1);
         Text text = texts.get(last.at().item());
@@ -214,7 +219,7 @@ class PagesTest {
   @Test
   void aRowThatDoesNotPartStandsAloneWhereItIsTooHigh() {
     List<Text> texts = List.of(new Text("a", List.of()), new Text("b", List.of()));
-    Pages pages = new Pages(rows(texts, 60), LINE, GAP);
+    Pages pages = new Pages(rows(texts, 60), LINE);
     assertThat(all(pages, 2)).hasSize(2);
     assertThat(pages.count()).isEqualTo(2);
   }

@@ -18,9 +18,11 @@ class ScaleTest {
     "800, 1280, 5.9, 1, false",
     "800, 1280, 5.9, 1.5, true",
     "1920, 1080, 5.43, 1.5, false",
-    "1920, 1080, 5.43, 2, true",
+    "1920, 1080, 5.43, 2, false",
     "1280, 800, 3.78, 1.5, false",
-    "1280, 800, 3.78, 2, true"
+    "1280, 800, 3.78, 2, false",
+    "1920, 1080, 6.96, 1.5, false",
+    "1920, 1080, 6.96, 2, true"
   })
   void lettersAreLargeWhereAWholeSentenceWouldFillTheGlass(
       double width, double height, double pixelsPerMm, double factor, boolean large) {
