@@ -210,7 +210,8 @@ class DemoFlowTest {
     for (String bought : List.of("1 rocker", "3 pushrods", "16 lifters", "1 valve spring")) {
       window.pressOnSomePage(bought);
       press(bought.startsWith("1 ") ? "It is here" : "They are here");
-      shows("Print tags", bought.split(" ", 2)[0] + " label");
+      shows("Print tags");
+      assertThat(window.shell.current().aside()).startsWith(bought.split(" ", 2)[0] + " label");
       press("Print ");
       press("Back");
       shows("What to buy");
