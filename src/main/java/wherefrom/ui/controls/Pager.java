@@ -170,6 +170,9 @@ public final class Pager<T> extends Region {
       return isNarrow(width);
     }
     double besideWide = width - turningWidth();
+    if (rows.tallest(besideWide) > height) {
+      return true;
+    }
     Pages below = new Pages(rows.firstWide(width), high);
     Pages beside = new Pages(rows.firstWide(besideWide), height);
     int more = Integer.compare(below.count(), beside.count());
