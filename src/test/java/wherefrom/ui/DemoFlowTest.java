@@ -177,7 +177,7 @@ class DemoFlowTest {
   }
 
   private void backFromWashing() {
-    press("Back", "Washing");
+    press("Back", "Off for washing");
     shows("rockers 2 IN, 2 EX");
     scan("rocker@2IN");
     scan("rocker@2EX");
@@ -209,8 +209,10 @@ class DemoFlowTest {
     press("What to buy");
     for (String bought : List.of("1 rocker", "3 pushrods", "16 lifters", "1 valve spring")) {
       window.pressOnSomePage(bought);
-      press(bought.startsWith("1 ") ? "It is here" : "They are here");
-      shows("Print tags", bought.split(" ", 2)[0] + " label");
+      String count = bought.split(" ", 2)[0];
+      boolean one = count.equals("1");
+      press(one ? "It is here" : "They are here");
+      shows("Print tags", one ? "1 new part. Print its tag" : "New parts: " + count + ". Print");
       press("Print ");
       press("Back");
       shows("What to buy");

@@ -93,7 +93,7 @@ final class ShopShots {
             "shop-washing",
             WashScreen.class,
             (window, sample) -> {
-              window.pressBelow("Washing");
+              window.pressOnSomePage("Off for washing");
               scan(window, sample.tag("pushrod@7EX"));
             }));
     shots.add(

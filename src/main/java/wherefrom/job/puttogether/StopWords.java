@@ -4,6 +4,7 @@ import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.LastDecision;
+import wherefrom.job.StandingRule;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.rules.Hold;
@@ -16,7 +17,7 @@ public final class StopWords {
 
   /** Why it stops, in the small line; of several checks which one it is. */
   public static String small(EngineJob job, Verdict verdict) {
-    String why = verdict.words(new JobPartNames(job)).small();
+    String why = check(job, verdict).orElse(verdict.words(new JobPartNames(job)).small());
     String which =
         findHeld(verdict)
             .filter(held -> held.hold() == Hold.CHECK_OPEN)
@@ -31,6 +32,14 @@ public final class StopWords {
             .orElse("");
     why = why + decided;
     return which.isEmpty() ? why : (Words.sentence(Words.capital(which)) + " " + why).strip();
+  }
+
+  /** The check to do, without that it is open: that stands above it in large letters. */
+  private static Optional<String> check(EngineJob job, Verdict verdict) {
+    return job.rules()
+        .findOpenCheck(against(verdict).openCheck())
+        .map(StandingRule::consequence)
+        .map(check -> Words.withoutStop(check.sentence()) + " (" + check.ruleWords() + ").");
   }
 
   /**

@@ -25,7 +25,7 @@ public final class CautionScreen extends Page {
             lines.add(
                 ListRow.plain(
                     context.touch(), caution.sentence(), List.of(Words.source(caution.source())))));
-    lines.add(ListRow.plain(context.touch(), "Before all", List.of(FIRST)));
+    lines.add(ListRow.plain(context.touch(), "Always", List.of(FIRST)));
     rows.setItems(lines);
     lay(rows);
   }

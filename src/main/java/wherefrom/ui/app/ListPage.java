@@ -9,6 +9,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.Under;
 
 /**
  * A screen that is a list in pages, with what stands above it and the keys below it. Where the list
@@ -33,11 +34,20 @@ public abstract class ListPage extends Page {
 
   /** Puts something above the list and below it; once, while the screen is made. */
   protected final void layOut(List<? extends Node> above, List<? extends Node> below) {
+    layOut(above, list, below);
+  }
+
+  private void layOut(List<? extends Node> above, Region middle, List<? extends Node> below) {
     VBox column = Panes.column(context.scale());
     column.getChildren().addAll(above);
-    column.getChildren().add(list);
+    column.getChildren().add(middle);
     column.getChildren().addAll(below);
     lay(column);
+  }
+
+  /** A list with a picture of what it tells of, where there is room for it, and the keys below. */
+  protected final void layOutWith(Region picture, Node below) {
+    layOut(List.of(), new Under(list, picture, context.scale().gap()), List.of(below));
   }
 
   /** The rows as things are now. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -50,11 +51,17 @@ public final class AnswerCard extends StackPane {
     return leastMm < Scale.LEAST_VERDICT_MM;
   }
 
-  /** A small verdict: its figure, then its words. */
+  /** A small verdict: its figure and its headline, then its words. */
   private Region marked(Cue cue, ScreenAnswer answer) {
-    VBox words = column(answer.headline().toUpperCase(Locale.ROOT), answer);
+    VBox words = column("", answer);
     double mark = Math.max(MARK_MM, LETTER_MARK_MM * touch.scale().textFactor());
-    words.getChildren().add(0, CueMark.of(cue, touch.scale().px(mark)));
+    HBox head =
+        new HBox(
+            touch.scale().gap(),
+            CueMark.of(cue, touch.scale().px(mark)),
+            Panes.grow(touch.heading(answer.headline().toUpperCase(Locale.ROOT))));
+    head.setAlignment(Pos.CENTER_LEFT);
+    words.getChildren().add(0, head);
     words.getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
     return words;
   }

@@ -10,6 +10,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.job.decide.Settlement;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -25,6 +26,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.measure.MeasureScreen;
+import wherefrom.ui.subject.SubjectPictures;
 
 /** One part: what is proposed and why; the person presses one of three keys and says why. */
 public final class DecidePartScreen extends ListPage implements Scannable {
@@ -56,7 +58,8 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     model = new DecidePartModel(context.getJob(), item);
     tag = tag(() -> first.run());
     keys = KeyRow.of(context);
-    layOut(new Foot(context, tag, keys));
+    Place home = context.state().getPart(item).part().home();
+    layOutWith(SubjectPictures.large(context, home), new Foot(context, tag, keys));
   }
 
   @Override

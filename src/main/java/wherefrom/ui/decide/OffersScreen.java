@@ -14,6 +14,7 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
 
 /** Two offers side by side: line by line, their sums, and what each lacks. */
 public final class OffersScreen extends ListPage {
@@ -40,9 +41,10 @@ public final class OffersScreen extends ListPage {
     return packed + " at " + one.price().text();
   }
 
-  /** Between the columns the currency is said once; large letters have room for the sum. */
+  /** Between the columns the currency is said once; narrow ones have room for the sum. */
   private String cell(SupplierOffer.Priced one) {
-    return touch().brief(packed(one) + ": " + one.amount().text(), one.amount().text());
+    boolean narrow = touch().isLarge() || Panes.isUpright(view());
+    return (narrow ? "" : packed(one) + ": ") + one.amount().text();
   }
 
   private List<SupplierOffer> both(Buying buying) {

@@ -14,6 +14,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.InputSpec;
+import wherefrom.workings.Result;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 
@@ -106,6 +107,14 @@ public final class WorkingScreen extends Page {
   @Override
   protected void refresh() {
     fill();
+  }
+
+  /** What came out, which large letters show on a page of its own. */
+  @Override
+  public String aside() {
+    return touch.isLarge() && book.answer() instanceof Result result && !result.values().isEmpty()
+        ? result.values().get(0).text()
+        : "";
   }
 
   @Override

@@ -93,8 +93,9 @@ public final class PhonesScreen extends Page {
     }
     keys.setActs(acts(false));
     double words = wordsHigh(room);
-    double listed = words + context.scale().gap() + list.prefHeight(wide(room));
-    boolean whole = !touch().isLarge() || isFree(listed, room);
+    double wide = wide(room);
+    double rows = touch().isLarge() ? list.prefHeight(wide) : list.minHeight(wide);
+    boolean whole = isFree(words + context.scale().gap() + rows, room);
     if (whole && !listAlone) {
       return column(beside(Panes.grow(Panes.column(context.scale(), said(), list))));
     }

@@ -15,21 +15,18 @@ import wherefrom.ui.controls.Touch;
 final class StopRow extends Region {
   private static final double ONE = 0.55;
 
-  /** Three lines of large letters are, two are not: so many times its least height. */
+  /** A second line of small letters makes a key little higher, one of large letters much. */
   private static final double TOO_HIGH = 1.7;
 
   private final Tiles keys;
-  private final boolean several;
   private final double tooHigh;
+  private final boolean several;
   private final double apart;
 
-  /**
-   * @param tight whether there is no room for a second line in a single key
-   */
-  StopRow(Touch touch, List<Region> made, boolean tight) {
+  StopRow(Touch touch, List<Region> made) {
     keys = new Tiles(touch.scale(), 2, Scale.DANGER_GAP_MM, made);
     several = made.size() > 1;
-    tooHigh = tight ? 1 : TOO_HIGH;
+    tooHigh = touch.isLarge() ? 1 : TOO_HIGH;
     apart = touch.scale().px(Scale.DANGER_GAP_MM);
     getChildren().setAll(keys);
   }
@@ -49,7 +46,7 @@ final class StopRow extends Region {
     return at != null;
   }
 
-  /** A single key is no louder than the tag: it is wide only where it would be too high else. */
+  /** A single key is no louder than the tag: wide only where a line more makes it higher. */
   private double used(double width) {
     if (several) {
       return Math.floor(width);

@@ -54,7 +54,7 @@ final class StopView extends Region {
   void show(PutTogetherModel model) {
     answer = Optional.of(model.answer());
     List<Region> made = new StopKeys(touch, ways, isTight()).of(model);
-    keys = Optional.of(new StopRow(touch, made, isTight())).filter(row -> !made.isEmpty());
+    keys = Optional.of(new StopRow(touch, made)).filter(row -> !made.isEmpty());
     model.stop().filter(stop -> !pictured.equals(Optional.of(stop))).ifPresent(stop -> draw(model));
     tag = Optional.of(new StopTag(touch, ways, model, message));
     fill();
@@ -219,11 +219,19 @@ final class StopView extends Region {
     double all = besideCorner();
     double wanted = Math.max(RIGHT * getWidth(), keys.map(StopRow::wideEnough).orElse(0.0));
     double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
-    double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
-    boolean told = touch.isLarge() && tag.filter(StopTag::hasMessage).isPresent();
-    boolean drawn = picture().isPresent() && !told;
+    double liked = Math.ceil(touch.isLarge() ? Math.max(wanted, line) : wanted);
+    double wide = Math.min(all, liked); // Whole pixels: a part of one less breaks the row of keys.
+    boolean said = tag.filter(StopTag::hasMessage).isPresent();
+    boolean drawn = picture().isPresent() && (said ? !touch.isLarge() : leavesKeys(wide));
     boolean room = drawn && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
-    return Math.floor(room ? wide : all);
+    return room ? wide : all;
+  }
+
+  /** Whether the tag and all keys have room in a column so wide: no picture costs a key. */
+  private boolean leavesKeys(double wide) {
+    double least = panel.map(words -> words.minHeight(getWidth())).orElse(0.0);
+    double below = tagLeast(wide) + keysRow(Math.min(wide, rowWidth(getWidth())));
+    return least + gap() + below <= getHeight();
   }
 
   private double besideCorner() {

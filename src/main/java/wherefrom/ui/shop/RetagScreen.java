@@ -19,6 +19,7 @@ import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -70,8 +71,8 @@ public final class RetagScreen extends Page {
 
   @Override
   protected void refresh() {
-    list.getChildren().setAll(offersKinds() ? kinds : rows);
     kinds.show(model.kinds().stream().map(this::cell).toList());
+    list.getChildren().setAll(listed());
     prompt.setWords(words());
     List<Region> lines = new ArrayList<>();
     for (RetagModel.Found found : model.found()) {
@@ -87,9 +88,19 @@ public final class RetagScreen extends Page {
     keys.setActs(offered());
   }
 
-  /** Which kind it is comes first; with large letters that is a list of its own. */
+  /** Which kind it is comes first. */
   private boolean offersKinds() {
-    return model.found().isEmpty() && !model.kinds().isEmpty() && !touch().isLarge();
+    return model.found().isEmpty() && !model.kinds().isEmpty();
+  }
+
+  /** With large letters a key leads to the kinds, and they stand here where all have room. */
+  private Region listed() {
+    if (!offersKinds()) {
+      return rows;
+    }
+    return touch().isLarge()
+        ? new Either(room -> kinds.prefHeight(room.width()) <= room.height() ? kinds : rows)
+        : kinds;
   }
 
   private Cell cell(PartKind kind) {
@@ -124,7 +135,7 @@ public final class RetagScreen extends Page {
     if (!model.found().isEmpty()) {
       offered.add(act("Which is which?", this::match));
     }
-    if (!offersKinds()) {
+    if (!offersKinds() || touch().isLarge()) {
       offered.add(act("Other kind", this::chooseKind));
     }
     if (model.canMeasure()) {

@@ -19,6 +19,9 @@ import wherefrom.ui.controls.Panes;
 
 /** What is not here: the visits to the machine shop, the washing, and parts without their tags. */
 public final class ShopScreen extends Page {
+  private static final String WASHING = "Washing";
+  private static final String LOST = "Tags lost";
+
   private final Pager<Region> rows;
 
   public ShopScreen(ScreenContext context) {
@@ -28,38 +31,44 @@ public final class ShopScreen extends Page {
         new Foot(
             context,
             touch().tag("New visit", "", this::fresh),
-            KeyRow.of(
-                context,
-                new KeyRow.Act("Washing", this::washing),
-                new KeyRow.Act("Tags lost", this::lost)));
+            touch().isLarge()
+                ? KeyRow.of(
+                    context,
+                    new KeyRow.Act(WASHING, this::washing),
+                    new KeyRow.Act(LOST, this::lost))
+                : KeyRow.of(context));
     lay(Panes.column(context.scale(), rows, keys));
   }
 
   @Override
   protected void refresh() {
     List<Region> lines = new ArrayList<>();
+    List<ShopVisit> visits = new ArrayList<>(new MachineShop(context.getJob()).visits());
     int washing =
         new Washing(context.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
-    if (washing > 0) {
-      lines.add(
-          ListRow.key(
-              context.touch(),
-              "Off for washing",
-              List.of(Words.count(washing, "piece")),
-              this::washing));
-    }
-    List<ShopVisit> visits = new ArrayList<>(new MachineShop(context.getJob()).visits());
-    Collections.reverse(visits);
-    visits.forEach(visit -> lines.add(row(visit)));
-    if (lines.isEmpty()) {
+    if (visits.isEmpty() && (washing == 0 || !touch().isLarge())) {
       lines.add(
           ListRow.told(
-              context.touch(),
+              touch(),
               "Nothing is at the machine shop",
               "A new visit gets a slip. It says what goes, what is wanted, what must not"
                   + " get lost."));
     }
+    Collections.reverse(visits);
+    visits.forEach(visit -> lines.add(row(visit)));
+    if (washing > 0) {
+      lines.add(key("Off for washing", Words.count(washing, "piece"), this::washing));
+    } else if (!touch().isLarge()) {
+      lines.add(key(WASHING, "Baskets with numbers: what is in which.", this::washing));
+    }
+    if (!touch().isLarge()) {
+      lines.add(key(LOST, "Readings tell which part is which.", this::lost));
+    }
     rows.refill(lines);
+  }
+
+  private Region key(String heading, String line, Runnable act) {
+    return ListRow.key(touch(), heading, List.of(line), act);
   }
 
   private Region row(ShopVisit visit) {

@@ -13,6 +13,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Either;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -24,6 +25,9 @@ import wherefrom.ui.subject.CellGrid;
 /** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
 public final class VisitScreen extends Page implements Scannable {
   private static final int COLUMNS = 3;
+
+  /** In so many pages keys for all that can be wanted are quicker than a list of their own. */
+  private static final int MANY = 3;
 
   private final VisitModel model;
   private final Taking taking;
@@ -65,7 +69,7 @@ public final class VisitScreen extends Page implements Scannable {
   protected void refresh() {
     said.setWords(taking.words());
     rows.refill(model.rows());
-    list.getChildren().setAll(asksForWork() ? works : rows);
+    list.getChildren().setAll(listed());
     String work = model.wanted().words();
     Optional<VisitModel.Row> next = model.findNext();
     if (model.checkingIn()) {
@@ -77,14 +81,23 @@ public final class VisitScreen extends Page implements Scannable {
       want.setWords(
           touch().brief("To " + work, "Scan: " + work), touch().brief("press for other work", ""));
     }
-    foot.offerTag(model.checkingIn() ? next.isPresent() : !asksForWork());
+    foot.offerTag(model.checkingIn() ? next.isPresent() : !asksForWork() || touch().isLarge());
     keys.setActs(model.checkingIn() ? checkingIn() : puttingOn());
   }
 
-  /** A new visit begins with what is wanted; with large letters that is a list of its own. */
+  /** A new visit begins with what is wanted. */
   private boolean asksForWork() {
-    boolean begun = model.visit().isPresent() || !model.wanted().words().isEmpty();
-    return !begun && !touch().isLarge();
+    return model.visit().isEmpty() && model.wanted().words().isEmpty();
+  }
+
+  /** With large letters the tag asks what is wanted, and so do keys where many have room. */
+  private Region listed() {
+    if (!asksForWork()) {
+      return rows;
+    }
+    return touch().isLarge()
+        ? new Either(room -> MANY * room.height() >= works.prefHeight(room.width()) ? works : rows)
+        : works;
   }
 
   @Override

@@ -7,11 +7,13 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.KindShape;
+import wherefrom.ui.drawn.LevelPushrod;
 import wherefrom.ui.drawn.PartShape;
 
-/** Small pictures for the keys of a list. */
+/** Pictures of parts: small ones for the keys of a list, and large ones. */
 public final class SubjectPictures {
   private static final double SIDE_MM = 13;
+  private static final double LARGE_MM = 45;
 
   private SubjectPictures() {}
 
@@ -29,6 +31,18 @@ public final class SubjectPictures {
   public static Region of(ScreenContext context, Place place) {
     return new PartShape(
         context.scale(), context.state().layout(), place, side(context), DrawnAs.IN);
+  }
+
+  /** The same large, for a screen that is about one part; a pushrod lies level. */
+  public static Region large(ScreenContext context, Place place) {
+    Layout layout = context.state().layout();
+    double side = context.scale().px(LARGE_MM);
+    if (place.kind() == PartKind.PUSHROD) {
+      return new LevelPushrod(context.scale());
+    }
+    return PartShape.isLowerShell(place)
+        ? new PartShape(context.scale(), layout, place, side, DrawnAs.IN)
+        : new KindShape(context.scale(), layout, place.kind(), side, DrawnAs.IN);
   }
 
   private static double side(ScreenContext context) {

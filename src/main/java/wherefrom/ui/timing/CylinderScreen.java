@@ -1,6 +1,7 @@
 package wherefrom.ui.timing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
@@ -117,7 +118,8 @@ public final class CylinderScreen extends ListPage {
     for (Open open : open()) {
       rows.add(spare(open.name(), open.stands(), open.press()));
     }
-    List<Comparison> compared = check.compare(cylinder);
+    List<Comparison> compared = new ArrayList<>(check.compare(cylinder));
+    compared.sort(Comparator.comparing(each -> !each.differs()));
     compared.forEach(each -> rows.add(row(each)));
     rows.add(
         spare(
@@ -133,7 +135,10 @@ public final class CylinderScreen extends ListPage {
   private Region row(Comparison each) {
     String name = Words.capital(each.value().words());
     if (touch().isLarge()) {
-      return key(name, List.of(abbreviated(each.foundWords()), each.brief()), () -> card(each));
+      return key(
+          name,
+          List.of(abbreviated(each.foundWords()), each.brief().replace(" deg", "°")),
+          () -> card(each));
     }
     String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
     return key(name + ": " + each.foundWords(), beside + each.verdict(), () -> card(each));

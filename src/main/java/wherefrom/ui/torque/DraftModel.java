@@ -103,6 +103,11 @@ final class DraftModel {
         : "your own, " + order.size() + " bolts: " + orderFrom;
   }
 
+  /** The same without its source. */
+  String orderBrief() {
+    return orderWords().split(":", -1)[0];
+  }
+
   String threads() {
     return threads;
   }

@@ -65,7 +65,7 @@ public final class NewCardScreen extends Page {
     return List.of(
         new Line("Which bolts", model.fastener(), this::fastener),
         new Line("How they lie", model.sizeWords(), this::rows),
-        new Line("Order", model.orderWords(), this::order),
+        new Line("Order", touch().brief(model.orderWords(), model.orderBrief()), this::order),
         new Line("Threads", model.threads(), this::threads),
         new Line("Stages", String.join(", then ", model.stages()), this::stages),
         new Line("Source of the figures", model.source(), this::source));

@@ -24,9 +24,10 @@ public final class StagesScreen extends ListPage {
             touch().tag("Add a stage", "", this::add),
             KeyRow.of(
                 context,
+                // Large letters leave room for the first alone.
+                act("Done", () -> context.navigator().back()),
                 act("Loosen", this::loosen),
-                act("Remove the last", this::remove),
-                act("Done", () -> context.navigator().back()))));
+                act("Remove the last", this::remove))));
   }
 
   private void add() {

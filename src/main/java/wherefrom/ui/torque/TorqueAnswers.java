@@ -60,7 +60,8 @@ record TorqueAnswers(TorqueCard card, String said, boolean brief) {
   }
 
   private ScreenAnswer tighten(NextStep.Tighten tighten) {
-    String how = tighten.before();
+    // What comes before the first bolt is over at the second.
+    String how = card.boltsDone(tighten.stageNumber()) == 0 ? tighten.before() : "";
     boolean plain = how.isEmpty() && !brief;
     return answer(
         Optional.empty(),
@@ -74,7 +75,7 @@ record TorqueAnswers(TorqueCard card, String said, boolean brief) {
         Optional.empty(),
         "A second person checks",
         "Check bolt " + check.bolt().number(),
-        small(card.checkStage(), check.how()));
+        small(card.checkStage(), brief ? check.brief() : check.how()));
   }
 
   private String heading(NextStep.Tighten tighten) {

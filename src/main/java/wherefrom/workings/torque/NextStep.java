@@ -41,6 +41,12 @@ public sealed interface NextStep {
       return "A second person checks bolt " + bolt.number() + ". " + how();
     }
 
+    /** The same in few words. */
+    public String brief() {
+      return last.match(
+          torque -> how(), angle -> "By its paint mark, no wrench.", loosened -> how());
+    }
+
     /** How it is checked: a wrench would turn on a bolt that was tightened by its angle. */
     public String how() {
       return last.match(

@@ -144,9 +144,33 @@ class TorqueCardModelTest {
     assertThat(one.answer(true).lines()).containsExactly("Turn bolt 1 on by 90 deg");
     assertThat(one.answer(true).small()).contains("paint mark");
     one.done();
+    assertThat(one.answer(true).small()).isEqualTo("0 of 1 done. By its paint mark, no wrench.");
+    assertThat(one.answer(false).small()).contains("Put no wrench on it.");
     one.person("C. D.");
     one.done();
     assertThat(one.answer(false).small()).isEqualTo("1 bolt in 4 stages, checked by C.\u00a0D.");
+  }
+
+  @Test
+  void whatComesBeforeTheFirstBoltIsNotSaidAtTheSecond() {
+    new TorqueBook(sample.job)
+        .begin(
+            new CardTyped(
+                "rod caps",
+                1,
+                2,
+                BoltPattern.ofRectangle(1, 2).positions(),
+                "",
+                "oiled",
+                List.of("20 N·m", "90 deg"),
+                "manual, p. 3"));
+    TorqueCardModel two = new TorqueCardModel(sample.job, 2, nanos::get);
+    two.person("A. B.");
+    two.done();
+    two.done();
+    assertThat(two.answer(false).small()).contains("First a paint mark on every bolt.");
+    two.done();
+    assertThat(two.answer(false).small()).startsWith("1 of 2 done.").doesNotContain("paint");
   }
 
   @Test
