@@ -48,6 +48,11 @@ public record PartState(DrawnAs look, Sign sign, String words) {
     return new PartState(look, Sign.FAILED, words + ", failed");
   }
 
+  /** The same part, which is not to go in again. */
+  public PartState toReplace() {
+    return new PartState(look, Sign.AGAINST, words + ", to be replaced");
+  }
+
   /** The same part, with no decision on it yet. */
   public PartState open() {
     return new PartState(look, Sign.OPEN, words + ", not decided");

@@ -50,6 +50,24 @@ class TypedCodeFlowTest {
     assertThat(part().where()).isEqualTo(Whereabouts.IN_ENGINE);
   }
 
+  /** Half a code is no code of somebody else's: the keypad stays and says what is missing. */
+  @Test
+  void halfACodeIsAskedForTheRest() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.TAKE_APART);
+          window.layOut();
+          window.press("Type code");
+          window.pressExactly("1");
+          window.press("Done");
+          assertThat(window.shell.message()).isEqualTo("Type all six digits first.");
+          assertThat(window.words()).contains("Type a code");
+          return 0;
+        });
+  }
+
   @Test
   void confirmedItGoesThrough() {
     Toolkit.on(

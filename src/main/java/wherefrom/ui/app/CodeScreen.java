@@ -23,8 +23,16 @@ public final class CodeScreen extends NumberEntryScreen implements Scannable {
         question,
         Keypad.digits(context.touch(), DIGITS),
         noTag.stream().<Region>map(deed -> noTag(context, deed)).toList(),
-        typed -> TypedCode.settle(context, Scanned.of(context, typed), taker));
+        typed -> TypedCode.settle(context, Scanned.of(context, whole(typed)), taker));
     this.taker = taker;
+  }
+
+  /** What is begun is no foreign code: the rest is asked for. */
+  private static String whole(String typed) {
+    if (typed.length() < DIGITS) {
+      throw new IllegalArgumentException("Type all six digits first.");
+    }
+    return typed;
   }
 
   private static Region noTag(ScreenContext context, Runnable deed) {

@@ -10,6 +10,7 @@ import wherefrom.drawing.DrawnAs;
 import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Sign;
+import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
@@ -33,7 +34,8 @@ public final class PartStates {
 
   /**
    * A place's state, with the mark of a new part that was fitted, of one that failed, whatever was
-   * decided, and of one that is suspect as long as nobody has decided.
+   * decided, of one that is to be replaced, and of one that is suspect as long as nobody has
+   * decided.
    */
   private static PartState of(EngineJob job, Place place) {
     PartState state = of(job.state(place));
@@ -55,6 +57,10 @@ public final class PartStates {
     Look worst = job.bench().worst(part.part().item()).look();
     if (worst == Look.FAIL) {
       return state.failed();
+    }
+    boolean bench = state.sign() == Sign.OUT;
+    if (bench && part.decision().filter(Decision.REPLACE::equals).isPresent()) {
+      return state.toReplace();
     }
     boolean suspect = worst == Look.SUSPECT && part.decision().isEmpty();
     return suspect ? state.suspect() : state;

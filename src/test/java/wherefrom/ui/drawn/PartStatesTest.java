@@ -52,6 +52,16 @@ class PartStatesTest {
     assertThat(sign(sample, rocker)).isNotEqualTo(Sign.SUSPECT);
   }
 
+  /** What lies on the bench and is not to go in again does not look like all else that waits. */
+  @Test
+  void aPartThatIsToBeReplacedBearsTheMarkOfWhatIsNotCleared() {
+    SampleJob sample = SampleJob.apart();
+    Part lifter = sample.part("lifter@1EX");
+    assertThat(sign(sample, lifter)).isEqualTo(Sign.OUT);
+    sample.job.record(new DecisionMade(lifter.item(), Decision.REPLACE, "worn"));
+    assertThat(sign(sample, lifter)).isEqualTo(Sign.AGAINST);
+  }
+
   private static Sign sign(SampleJob sample, Part part) {
     return PartStates.of(sample.job.state()).apply(part.home()).sign();
   }
