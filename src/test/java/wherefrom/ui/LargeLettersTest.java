@@ -288,7 +288,7 @@ class LargeLettersTest {
     "guessed, 150, changes, Only a plan: nothing is stopped yet",
     "small, 150, changes-where-bank, Right: 2 4 6 8",
     "small, 200, torque-list, Go on: card 2",
-    "upright, 200, timing-lobe, −22°: 0.0025 in",
+    "upright, 200, timing-lobe, −32°: 0.0000 in",
     "small, 150, numbers-working, 8.787 ± 0.059",
     "small, 200, decide-part-open, Is it straight?",
     "fine, 200, decide-part-open, Is it straight?",
