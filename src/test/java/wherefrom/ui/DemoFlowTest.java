@@ -226,7 +226,7 @@ class DemoFlowTest {
 
   private void money() {
     between("Money");
-    shows("is over the budget by", "saved by reuse");
+    shows("is over the budget by", "Saved by reuse");
     press("Down");
     shows("paid 249.50");
   }

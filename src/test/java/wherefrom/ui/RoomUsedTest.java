@@ -219,7 +219,7 @@ class RoomUsedTest {
     "engine-wrong,fine,200,Put right: Title;Not right yet.",
     "job-home,small,100,2 machine shop",
     "job-home-more,small,200,Copy to USB drive;Bags and big parts;Before teardown",
-    "kinds,small,200,Recommended;All",
+    "kinds,small,200,Must go back;All",
     "failed,upright,150,picture-1.jpg is empty;picture-2.jpg is empty",
     "settings-camera-none,small,200,Look again",
     "settings-camera,small,200,Stopped. Press it again.",

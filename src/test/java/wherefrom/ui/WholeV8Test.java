@@ -97,7 +97,7 @@ class WholeV8Test {
     assertThat(tags).hasSize(74);
     tags.forEach(window::burst);
     window.burst(tags.get(0));
-    assertThat(window.words()).contains("Already out").contains("74 of 74 out");
+    assertThat(window.words()).contains("Already out").contains("All are out");
     assertThat(job.state().parts()).allMatch(part -> part.where() == Whereabouts.OUT);
     assertThat(new ToFit(job).places()).hasSize(74);
   }

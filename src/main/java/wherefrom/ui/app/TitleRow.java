@@ -209,7 +209,14 @@ final class TitleRow extends StackPane {
 
   /** Whether the title stands beside the message. */
   private boolean isTitled() {
-    return !touch.isLarge() && holds(sentence, messageWide(true));
+    return touch.isLarge() ? isShort() : holds(sentence, messageWide(true));
+  }
+
+  /** Whether a message of large letters leaves the title its room. */
+  private boolean isShort() {
+    message.setWords(sentence);
+    double room = getWidth() - touch.scale().gap() - words.getInsets().getLeft() - 1;
+    return small.leastLineWidth() + message.prefWidth(-1) <= room;
   }
 
   private double messageWide(boolean titled) {
@@ -225,7 +232,8 @@ final class TitleRow extends StackPane {
 
   /** How wide the title is beside a message, in pixels. */
   private double besideMessage() {
-    return Math.min(small.leastLineWidth(), TITLE_SHARE * getWidth());
+    double most = touch.isLarge() ? getWidth() : TITLE_SHARE * getWidth();
+    return Math.min(small.leastLineWidth(), most);
   }
 
   /** The message, or those of its sentences that have room; pieces of it where none has. */

@@ -10,6 +10,9 @@ final class BoardField {
   /** What is asked for stands before so much of what is typed, at least. */
   private static final String BEGUN = ": abcdefgh_";
 
+  /** Before so much where two lines hold it. */
+  private static final String LONGER = BEGUN + "abcdef";
+
   private final Touch touch;
   private final String prompt;
   private final FitText words;
@@ -32,8 +35,10 @@ final class BoardField {
 
   /** How high it is: what is asked for is read before the first letters that are typed. */
   double high(double width) {
-    double begun = touch.text(prompt + BEGUN).minHeight(width - PADDING_PX);
-    return Math.ceil(begun + PADDING_PX / 2);
+    double inner = width - PADDING_PX;
+    FitText longer = touch.text(prompt + LONGER);
+    FitText begun = longer.leastLines(inner) <= 2 ? longer : touch.text(prompt + BEGUN);
+    return Math.ceil(begun.minHeight(inner) + PADDING_PX / 2);
   }
 
   /**

@@ -158,7 +158,8 @@ public final class Pager<T> extends Region {
 
   /**
    * Whether the keys stand below the rows, which then have the whole width: beside them they may
-   * take over a quarter of it. They stay beside the rows where more of those are seen so.
+   * take over a quarter of it. They stay beside the rows where more of those are seen so, and none
+   * is too high.
    */
   private boolean isBelow(double width, double height) {
     double high = height - turning.rowHigh() - gap;

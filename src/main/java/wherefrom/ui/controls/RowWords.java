@@ -71,13 +71,18 @@ final class RowWords {
         ends.addAll(within(block, start, Math.max(start, from), width, least));
       }
       boolean last = stop == count();
-      boolean mayStand = block > 0 || least == 1;
+      boolean mayStand = block > 0 || least == 1 || isText(width, least);
       if (stop > from && !last && mayStand) {
         ends.add(stop);
       }
       start = stop;
     }
     return ends.stream().distinct().toList();
+  }
+
+  /** Whether the heading is a text itself, which may stand without what is said of it. */
+  private boolean isText(double width, int least) {
+    return bold.ends(heading, width).size() >= 2 * least;
   }
 
   private List<Integer> within(int block, int start, int from, double width, int least) {

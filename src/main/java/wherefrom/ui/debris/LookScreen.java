@@ -28,6 +28,9 @@ public final class LookScreen extends Page {
 
   private static final double LEAST_DRAWN_MM = 7;
 
+  /** What a key has of the row's width, in parts of its drawing's height. */
+  private static final double WIDE = 2.6;
+
   private final DebrisPlace place;
   private final DebrisModel model;
   private final KeyRow keys;
@@ -49,6 +52,7 @@ public final class LookScreen extends Page {
     return new Either(
             room ->
                 DoubleStream.of(DRAWN_MM)
+                    .filter(mm -> PER_ROW * context.scale().px(WIDE * mm) <= room.width())
                     .mapToObj(this::tiles)
                     .filter(tiles -> tiles.minHeight(room.width()) <= room.height())
                     .findFirst()

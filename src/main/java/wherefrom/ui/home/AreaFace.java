@@ -18,6 +18,8 @@ final class AreaFace extends Region {
   private final Region sign;
   private final FitText name;
   private final FitText line;
+  private final String plain;
+  private final String counted;
   private final Region bar = new Region();
   private final Region filled = new Region();
   private final double done;
@@ -33,6 +35,8 @@ final class AreaFace extends Region {
             Scale.SMALL_MM,
             true);
     name.align(Pos.CENTER_LEFT).within(1);
+    plain = name.words();
+    counted = area.open() > 0 ? plain + ": " + area.open() : plain;
     // A tile is narrow: the largest letters have no room for more on any glass.
     String told = touch.scale().textFactor() < 2 ? area.line() : area.brief();
     line = touch.small(touch.brief(told, area.brief())).align(Pos.CENTER_LEFT).within(1);
@@ -88,6 +92,9 @@ final class AreaFace extends Region {
     double low = lineHigh(width, height);
     boolean told = height >= name.minHeight(-1) + low;
     line.setVisible(told);
+    // Without its line the key says how many are open.
+    boolean counts = !told && name.wouldFit(counted, width, name.minHeight(-1));
+    name.setWords(counts ? counted : plain);
     double room = told ? height - low : height;
     double thick = touch.scale().px(BAR_MM);
     // Words stand level with those of the key beside it, whether or not that has a bar.

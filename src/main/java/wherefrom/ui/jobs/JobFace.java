@@ -128,7 +128,12 @@ final class JobFace extends Region {
   }
 
   private boolean hasRoomForDays(double height) {
-    return days.isPresent() && height >= computeMinHeight(-1) + days.get().minHeight(-1);
+    return days.isPresent() && height >= computeMinHeight(-1) + days.get().minHeight(-1) + air();
+  }
+
+  /** Between the words and the days below them. */
+  private double air() {
+    return gap / 2;
   }
 
   @Override
@@ -170,7 +175,7 @@ final class JobFace extends Region {
     double room = getHeight() - y;
     double line = touch.small("x").minHeight(-1);
     boolean told = hasRoomForDays(room);
-    double low = told ? days.get().minHeight(-1) : 0;
+    double low = told ? days.get().minHeight(-1) + air() : 0;
     double large = touch.scale().fontPx(NAME_MM) * LINE;
     double high = Math.min(Math.max(large, line), room - line - low);
     double spare = Math.max(0, room - high - line - low);
@@ -179,7 +184,7 @@ final class JobFace extends Region {
     days.ifPresent(
         knots -> {
           knots.setVisible(told);
-          Panes.place(knots, x, y + room - low, wide, low);
+          Panes.place(knots, x, y + room - low + air(), wide, Math.max(0, low - air()));
         });
   }
 

@@ -34,6 +34,12 @@ final class NoJobsView extends Region {
   private static final double FIGURE_MM = 10.7;
   private static final double TAG_SHARE = 0.52;
 
+  /** Beside the words it may be so much smaller: between them it touches their letters. */
+  private static final double ENOUGH = 0.75;
+
+  /** About how wide an engine is for its height. */
+  private static final double STRETCH = 1.9;
+
   private record Line(FitText figure, FitText words) {}
 
   private final double gap;
@@ -70,11 +76,13 @@ final class NoJobsView extends Region {
     private final FitText more;
     private final DrawnEngine engine;
     private final double least;
+    private final double gap;
 
     private Face(Touch touch) {
       words = touch.fit("New job", FIGURE_MM / touch.scale().textFactor(), Scale.SMALL_MM, true);
       more = touch.small("choose the engine");
       least = touch.scale().px(20);
+      gap = touch.scale().gap();
       Layout layout = ReadyLayouts.first();
       Asked asked = Asked.of(PartKind.alwaysOn());
       engine =
@@ -98,10 +106,27 @@ final class NoJobsView extends Region {
       double high = Math.min(words.prefHeight(getWidth()), getHeight() / 2);
       double low = more.minHeight(getWidth());
       double room = getHeight() - high - low;
+      double beside = getWidth() - Math.max(words.leastLineWidth(), more.leastLineWidth()) - gap;
+      if (beside / STRETCH > ENOUGH * room) {
+        beside(beside, Math.min(getHeight(), beside));
+        return;
+      }
       Panes.place(words, 0, 0, getWidth(), high);
       Panes.place(more, 0, getHeight() - low, getWidth(), low);
       engine.setVisible(room >= least);
       Panes.place(engine, 0, high, getWidth(), Math.max(1, room));
+    }
+
+    /** On a low tag the engine stands beside the words, which are one below the other. */
+    private void beside(double wide, double high) {
+      double left = getWidth() - wide - gap;
+      double low = more.minHeight(left);
+      double name = Math.min(words.prefHeight(left), getHeight() - low);
+      double top = (getHeight() - name - low) / 2;
+      Panes.place(words, 0, top, left, name);
+      Panes.place(more, 0, top + name, left, low);
+      engine.setVisible(wide / STRETCH >= least);
+      Panes.place(engine, left + gap, (getHeight() - high) / 2, wide, high);
     }
   }
 

@@ -20,6 +20,9 @@ final class BudgetBar extends Region {
   private static final double SAMPLE_MM = 4.6;
   private static final double SPACE_MM = 1.2;
 
+  /** A shade stands nearer its own name than the name before it. */
+  private static final double BETWEEN_MM = 5;
+
   /** The bar ends a little behind the larger of total and budget. */
   private static final double WHOLE = 1.04;
 
@@ -34,6 +37,7 @@ final class BudgetBar extends Region {
   private final double line;
   private final double sampleSide;
   private final double space;
+  private final double between;
   private final List<Share> shares = new ArrayList<>();
   private final List<Named> named = new ArrayList<>();
   private final Rectangle limit;
@@ -44,6 +48,7 @@ final class BudgetBar extends Region {
     line = touch.scale().px(0.5);
     sampleSide = touch.scale().px(SAMPLE_MM);
     space = touch.scale().px(SPACE_MM);
+    between = touch.scale().px(BETWEEN_MM);
     limit = part("budget-limit");
     share(touch, 0, budget.paid(), "paid");
     share(touch, 1, budget.committed(), "committed");
@@ -134,7 +139,7 @@ final class BudgetBar extends Region {
       if (places) {
         put(one, x, high + y, lineHigh);
       }
-      x += wide + 2 * space;
+      x += wide + between;
     }
     return y + lineHigh;
   }

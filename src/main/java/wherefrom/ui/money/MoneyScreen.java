@@ -119,13 +119,13 @@ public final class MoneyScreen extends Page {
   private List<Region> lines() {
     List<Region> lines = new ArrayList<>();
     for (CostLine line : model.lines()) {
-      String note = line.note().isEmpty() ? "" : ". " + line.note();
+      String note = line.note().isEmpty() ? "" : ". " + Words.capital(line.note());
       String plan = line.plan() == 0 ? "" : ", for plan " + line.plan();
       lines.add(
           ListRow.key(
               context.touch(),
               Words.capital(line.what().words()) + ": " + model.text(line.amount()),
-              List.of(line.state().words() + plan + note),
+              List.of(Words.capital(line.state().words()) + plan + note),
               () -> asking.change(line)));
     }
     if (lines.isEmpty()) {

@@ -32,7 +32,9 @@ public final class KindsScreen extends Page {
     KeyRow keys =
         KeyRow.of(
             context,
-            new KeyRow.Act("Recommended", () -> turnOn(PartKind.recommended())),
+            new KeyRow.Act(
+                context.touch().brief("All that must go back", "Must go back"),
+                () -> turnOn(PartKind.recommended())),
             new KeyRow.Act("All", () -> turnOn(PartKind.all())));
     VBox view = Panes.column(context.scale(), grid, keys);
     if (!context.touch().isLarge()) {

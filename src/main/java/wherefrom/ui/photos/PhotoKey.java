@@ -1,6 +1,8 @@
 package wherefrom.ui.photos;
 
 import javafx.scene.AccessibleRole;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
 import wherefrom.ui.controls.Panes;
@@ -19,7 +21,7 @@ final class PhotoKey extends Region {
 
   private final PictureView picture;
   private final double rim;
-  private final int longest;
+  private int longest;
 
   private PhotoKey(Touch touch) {
     picture = new PictureView(touch.small(""));
@@ -48,6 +50,13 @@ final class PhotoKey extends Region {
               }
             });
     return touch.target(key, act);
+  }
+
+  /** Lets it be so many times as large as usual where there is room. */
+  void grow(double most) {
+    setMaxSize(most * getPrefWidth(), most * getPrefHeight());
+    HBox.setHgrow(this, Priority.ALWAYS);
+    longest = (int) Math.ceil(most * longest);
   }
 
   private static String spoken(Photograph photo) {

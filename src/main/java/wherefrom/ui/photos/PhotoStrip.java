@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -15,6 +16,9 @@ import wherefrom.ui.controls.Scale;
 public final class PhotoStrip {
   private static final int ACROSS = 3;
   private static final int ACROSS_WHERE_LARGE = 2;
+
+  /** A photograph of a row is so many times as large as usual where there is room. */
+  private static final double MOST = 1.7;
 
   private PhotoStrip() {}
 
@@ -32,7 +36,7 @@ public final class PhotoStrip {
 
   /**
    * One row of at most a number of photographs, as low as a finger lets it be where its room is
-   * low; empty where there are none.
+   * low, larger than usual where there is much; empty where there are none.
    */
   public static Optional<HBox> row(
       ScreenContext context, PhotoLoader loader, Supplier<List<Photograph>> of, int across) {
@@ -40,9 +44,14 @@ public final class PhotoStrip {
     double least = context.scale().px(Scale.KEY_MM);
     row.stream()
         .flatMap(made -> made.getChildren().stream())
-        .filter(Region.class::isInstance)
-        .map(Region.class::cast)
-        .forEach(key -> key.setMinHeight(least));
+        .filter(PhotoKey.class::isInstance)
+        .map(PhotoKey.class::cast)
+        .forEach(
+            key -> {
+              key.setMinHeight(least);
+              key.grow(MOST);
+            });
+    row.ifPresent(made -> VBox.setVgrow(made, Priority.ALWAYS));
     return row;
   }
 

@@ -36,7 +36,9 @@ public final class TrackScreen extends Page {
     KeyRow keys =
         KeyRow.of(
             context,
-            new KeyRow.Act("Recommended", () -> turnOn(PartKind.recommended())),
+            new KeyRow.Act(
+                context.touch().brief("All that must go back", "Must go back"),
+                () -> turnOn(PartKind.recommended())),
             new KeyRow.Act("All", () -> turnOn(PartKind.all())));
     foot =
         new Foot(

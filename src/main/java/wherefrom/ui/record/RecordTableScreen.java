@@ -13,6 +13,9 @@ import wherefrom.ui.controls.Pager;
 
 /** One table of the build record, what is open first. */
 public final class RecordTableScreen extends Page {
+  /** Before each row that is open. */
+  private static final String OPEN = "■ ";
+
   private final RecordSection section;
   private final Pager<Region> rows;
 
@@ -31,11 +34,18 @@ public final class RecordTableScreen extends Page {
     lay(rows);
   }
 
+  /** What the mark before a row means, and how many have it. */
+  @Override
+  public String aside() {
+    long open = section.rows().stream().filter(RecordSection.Row::open).count();
+    return open == 0 ? "" : OPEN + open + " open";
+  }
+
   /** A cell with the word of its column, where it does not speak for itself. */
   private static String told(String column, String cell) {
     boolean loud = cell.chars().allMatch(Character::isUpperCase);
-    boolean plain = column.equals(RecordSection.BECAUSE) || cell.endsWith(".") || loud;
-    return plain ? cell : column + ": " + cell;
+    boolean speaks = cell.endsWith(".") || cell.endsWith("no source") || loud;
+    return speaks || column.equals(RecordSection.BECAUSE) ? cell : column + ": " + cell;
   }
 
   /** The first cell as the heading, the others with what they are. */
@@ -46,12 +56,12 @@ public final class RecordTableScreen extends Page {
         rest.add(told(section.columns().get(at), row.cells().get(at)));
       }
     }
-    String mark = row.open() ? "■ " : "";
+    String mark = row.open() ? OPEN : "";
     ListRow line =
         ListRow.plain(
             context.touch(),
             mark + Words.capital(row.cells().get(0)),
-            List.of(String.join(" · ", rest)));
+            List.of(Words.capital(String.join(" · ", rest))));
     if (row.open()) {
       line.getStyleClass().add("open-row");
     }

@@ -27,7 +27,7 @@ public final class SoundScreen extends Page {
                 touch.key("Hear right", () -> context.sounds().play(Cue.RIGHT)),
                 touch.key("Hear stop", () -> context.sounds().play(Cue.STOP)),
                 touch.key("Hear question", () -> context.sounds().play(Cue.ASK)),
-                touch.key("Quiet", () -> context.sounds().hush()))));
+                touch.key("End the tone", () -> context.sounds().hush()))));
   }
 
   @Override

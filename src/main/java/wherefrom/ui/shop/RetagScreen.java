@@ -123,7 +123,7 @@ public final class RetagScreen extends Page {
     return model.found().isEmpty()
         ? "Chalk a number on each part without a tag. Measure all of them. The whole"
             + " group is matched at once."
-        : "Measure the next one, or see which is which.";
+        : touch().brief("Measure the next one, or see which is which.", "Measure the next one.");
   }
 
   /** A reading can be left out where another is taken as well. */

@@ -94,6 +94,36 @@ class PagerTest {
         });
   }
 
+  /** A row that is so high where it is narrow, and 200 pixels where it is wide. */
+  private static Region row(double narrow) {
+    return new Region() {
+      @Override
+      protected double computeMinHeight(double width) {
+        return width < 700 ? narrow : 200;
+      }
+
+      @Override
+      protected double computePrefHeight(double width) {
+        return computeMinHeight(width);
+      }
+    };
+  }
+
+  @Test
+  void keysStandBelowWhereOneRowWouldBeTooHighBesideThem() {
+    Toolkit.on(
+        () -> {
+          Touch touch = new Touch(new Scale(PIXELS_PER_MM, 2), System::nanoTime);
+          Pager<Region> pager = Pager.list(touch, row -> row);
+          pager.setItems(List.of(row(500), row(60), row(60), row(60), row(60)));
+          new Scene(pager, 800, 420);
+          pager.resize(800, 420);
+          pager.layout();
+          assertThat(keys(pager).getLayoutY()).isGreaterThan(200);
+          return 0;
+        });
+  }
+
   @Test
   void usualLettersAreTurnedBesideTheRows() {
     Toolkit.on(

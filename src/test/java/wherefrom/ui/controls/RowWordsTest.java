@@ -81,6 +81,13 @@ class RowWordsTest {
   }
 
   @Test
+  void aHeadingThatIsATextMayStandWithoutWhatIsSaidOfIt() {
+    assertThat(row("one two three four", "dry").ends(0, 5, 2))
+        .contains("one two three four".length());
+    assertThat(row("one two", "dry").ends(0, 5, 2)).isEmpty();
+  }
+
+  @Test
   void noWordIsParted() {
     RowWords row = row("", WORDS);
     for (int width = 4; width < WORDS.length(); width++) {

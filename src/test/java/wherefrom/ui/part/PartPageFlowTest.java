@@ -103,7 +103,7 @@ class PartPageFlowTest {
     page(PUSHROD);
     assertThat(window.words()).contains("It is back").doesNotContain("Do the check");
     press("More", "Do the check");
-    assertThat(window.words()).contains("check before fitting: pushrods");
+    assertThat(window.words()).contains("Check before fitting: pushrods");
   }
 
   @Test
