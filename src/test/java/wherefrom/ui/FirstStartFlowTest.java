@@ -71,7 +71,7 @@ class FirstStartFlowTest {
           assertThat(new FirstStart(sample.job).points())
               .filteredOn(FirstStart.Point::open)
               .allMatch(point -> point.heading().equals("Casting not tested"));
-          assertThat(window.words()).doesNotContain("Open check ", "R29. ", "Still open: check");
+          assertThat(window.words()).doesNotContain("Open check ", "R29. ", "To do: check");
           return window;
         });
   }

@@ -58,6 +58,7 @@ class KeptLettersTest {
     "small, 200, shop-tags-read",
     "upright, 200, shop-tags-read",
     "small, 200, way-out",
+    "small, 200, answer-section-but",
     "small, 200, torque-stages",
     "upright, 150, torque-stages",
     "small, 200, torque-details",
@@ -107,6 +108,22 @@ class KeptLettersTest {
           List<String> tags = tags(window(glass, percent, shot));
           assertThat(tags).hasSize(1);
           assertThat(tags.get(0)).startsWith(words);
+          return 0;
+        });
+  }
+
+  /** The largest letters leave no room for a sentence: from where to where is not cut. */
+  @ParameterizedTest
+  @CsvSource({
+    "small, way-out, From 3 EX to 1 EX",
+    "upright, way-out, From 3 EX to 1 EX",
+    "small, answer-section-but, ! 3 EX pushrod"
+  })
+  void aRowNamesItsPlaces(String glass, String shot, String words) {
+    Toolkit.on(
+        () -> {
+          assertThat(seen(window(glass, 200, shot)))
+              .anySatisfy(row -> assertThat(spaced(row.replace("\n", " "))).contains(words));
           return 0;
         });
   }

@@ -81,7 +81,7 @@ class LargeLettersTest {
     assertThat(rail).contains("Back", "Help").doesNotContain("More");
   }
 
-  /** "Still open: check before closing" four times tells nobody which is which. */
+  /** "To do: check before closing" four times tells nobody which is which. */
   @ParameterizedTest
   @CsvSource({
     "laptop, 200, changes-checks",
@@ -288,6 +288,7 @@ class LargeLettersTest {
     "guessed, 150, changes, Only a plan: nothing is stopped yet",
     "small, 150, changes-where-bank, Right: 2 4 6 8",
     "small, 200, torque-list, Go on: card 2",
+    "upright, 200, timing-lobe, −32°: 0.0000 in",
     "small, 150, numbers-working, 8.787 ± 0.059",
     "small, 200, decide-part-open, Is it straight?",
     "fine, 200, decide-part-open, Is it straight?",

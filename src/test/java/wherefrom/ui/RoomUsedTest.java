@@ -222,6 +222,8 @@ class RoomUsedTest {
     "kinds,small,200,Must go back;All",
     "failed,upright,150,picture-1.jpg is empty;picture-2.jpg is empty",
     "settings-camera-none,small,200,Look again",
+    "bags-head,tablet,200,At the machine shop",
+    "bags-head,laptop,150,At the machine shop;Marks",
     "settings-camera,small,200,Stopped. Press it again.",
     "new-job,tablet,150,More must go back",
     "new-job,fine,200,More must go back",

@@ -59,7 +59,7 @@ final class RuleRows {
     }
     return rule.answer()
         .map(answer -> answer.look() == Look.PASS ? "Pass: " : "FAIL: ")
-        .orElse("Still open: ");
+        .orElse("To do: ");
   }
 
   /** What its sentence says beyond its headline; empty where that is all. */

@@ -30,7 +30,7 @@ public final class NumbersScreen extends Page {
             context.scale(),
             touch.tag(
                 "The plan",
-                "how it is now, and up to three ideas",
+                touch.brief("how it is now, and up to three ideas", "now and three ideas"),
                 () -> open(() -> new PlanScreen(context))),
             touch.small("Single workings"),
             workings));

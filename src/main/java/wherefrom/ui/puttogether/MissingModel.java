@@ -203,6 +203,11 @@ final class MissingModel {
         move.to().brief());
   }
 
+  /** {@code from 3 EX to 5 EX}: the same where letters are large; the tag names the first part. */
+  static String brief(Cycle.Move move) {
+    return "From " + move.from().brief() + " to " + move.to().brief();
+  }
+
   /** {@code pushrod 0012 46}. */
   String code(Cycle.Move move) {
     return move.part().kind().word() + " " + move.part().code(state().engine()).typed();

@@ -109,12 +109,17 @@ public final class SectionScreen extends Page {
   private Region row(ToFit.FittedBut one) {
     return ListRow.key(
         context.touch(),
-        "! "
-            + Words.capital(one.place().words())
-            + ": "
-            + context.state().state(one.place()).words(),
+        "! " + touch().brief(whole(one.place()), brief(one.place())),
         List.of(context.touch().brief(one.sentence(), one.brief())),
         () -> choose(one));
+  }
+
+  private static String brief(Place place) {
+    return place.brief() + " " + Halves.what(place);
+  }
+
+  private String whole(Place place) {
+    return Words.capital(place.words()) + ": " + context.state().state(place).words();
   }
 
   private void choose(ToFit.FittedBut one) {
@@ -155,7 +160,7 @@ public final class SectionScreen extends Page {
   private Region row(Place place) {
     return ListRow.key(
         context.touch(),
-        Words.capital(place.words()),
+        touch().brief(Words.capital(place.words()), Words.capital(brief(place))),
         List.of(model.words(place)),
         () -> ways.choose(place));
   }

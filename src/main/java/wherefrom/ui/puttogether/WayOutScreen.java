@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cycle;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
@@ -65,14 +66,15 @@ public final class WayOutScreen extends Page {
   /** The tag says that the first one is out; the others have keys. */
   private Region row(int step, Cycle.Move move, Cycle cycle, boolean first) {
     String aside = cycle.closed() && step == 1 ? "Lay it aside: its place is still taken." : "";
-    String words = step + ". " + model.words(move);
+    String words = step + ". " + context.touch().brief(model.words(move), MissingModel.brief(move));
     if (first) {
       return ListRow.plain(touch(), words, List.of(aside));
     }
     return ListRow.key(
         context.touch(),
         words,
-        List.of(aside, context.touch().brief("Press when it is out.", "")),
+        List.of(
+            aside, context.touch().brief("Press when it is out.", Words.capital(model.code(move)))),
         () -> took(move));
   }
 

@@ -145,9 +145,9 @@ public final class CylinderScreen extends ListPage {
   }
 
   /** As cam cards write it, where letters are large: {@code 6.9 ± 0.4° ATDC}. */
-  private static String abbreviated(String words) {
+  static String abbreviated(String words) {
     return words
-        .replaceFirst("^(\\S+) deg(.*) ± (\\S+) deg$", "$1 ± $3°$2")
+        .replaceFirst("(\\S+) deg(.*) ± (\\S+) deg$", "$1 ± $3°$2")
         .replace("after top dead center", "ATDC")
         .replace("before top dead center", "BTDC")
         .replace("after bottom dead center", "ABDC")

@@ -51,11 +51,7 @@ public final class LobeScreen extends Page {
   }
 
   private Region row(LiftReading reading) {
-    return ListRow.key(
-        context.touch(),
-        (reading.degrees().text() + "   lift " + reading.lift().text()).replace('-', '−'),
-        List.of(),
-        () -> choose(reading));
+    return ListRow.key(context.touch(), told(reading), List.of(), () -> choose(reading));
   }
 
   private void choose(LiftReading reading) {
@@ -96,6 +92,15 @@ public final class LobeScreen extends Page {
     }
   }
 
+  /** One reading; in one line with large letters, too: {@code 8°: 0.0527 in}. */
+  private String told(LiftReading reading) {
+    String degrees = reading.degrees().text();
+    String lift = reading.lift().text();
+    return touch()
+        .brief(degrees + "   lift " + lift, degrees.replace(" deg", "°") + ": " + lift)
+        .replace('-', '−');
+  }
+
   private void lift() {
     String unit = context.state().units().unit(Dimension.LENGTH).symbol();
     open(
@@ -134,7 +139,8 @@ public final class LobeScreen extends Page {
     words.setWords(
         touch()
             .brief(
-                "Readings: " + count + ". " + Words.capital(check.words(lobe)), check.brief(lobe)));
+                "Readings: " + count + ". " + Words.capital(check.words(lobe)),
+                CylinderScreen.abbreviated(check.brief(lobe))));
     rows.refill(book.readings(lobe));
   }
 }

@@ -94,7 +94,7 @@ class ChangesModelTest {
     model.make(Change.of(ChangeKind.GASKET_THICKNESS));
     int open = model.openChecks().size();
     StandingRule unanswered = model.find("R11:preload").orElseThrow();
-    assertThat(RuleRows.heading(unanswered, false)).isEqualTo("Still open: check before closing");
+    assertThat(RuleRows.heading(unanswered, false)).isEqualTo("To do: check before closing");
     assertThat(RuleRows.heading(unanswered, true)).isEqualTo("Check before closing");
     assertThat(model.answer("R11:preload", Look.FAIL, "no travel left")).contains("It stays open");
     assertThat(model.openChecks()).hasSize(open);
