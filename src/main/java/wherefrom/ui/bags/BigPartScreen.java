@@ -96,9 +96,12 @@ public final class BigPartScreen extends Page implements Scannable {
 
   /** Its place on the drawn engine; where the layout does not tell that, its outline. */
   private Region body(BigPartRecord part) {
-    Optional<Region> placed = BigPartPlace.beside(context, part.part().name(), rows);
+    return BigPartPlace.beside(context, part.part().name(), rows).orElseGet(this::outlined);
+  }
+
+  private Region outlined() {
     Region both = new TwoHalves(context.scale(), rows, outline);
-    return placed.orElseGet(() -> touch().isLarge() ? eitherOf(both) : both);
+    return touch().isLarge() ? eitherOf(both) : both;
   }
 
   /** With large letters the outline is there where the rows leave it its room. */
