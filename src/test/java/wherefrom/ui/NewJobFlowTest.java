@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.settings.Appearance;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineScreen;
 import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
 /** Beginning a job by touch alone, with a layout of one's own. */
@@ -65,7 +67,7 @@ class NewJobFlowTest {
    */
   @Test
   void inLargeLettersWhatIsWrongIsSaidWhereItIsPutRight() {
-    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 200));
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(Glass.UPRIGHT, 150, Appearance.LIGHT));
     Layout wrong = ReadyLayouts.find("inline-6").orElseThrow().copyAs("my six", "My six");
     Toolkit.on(
         () -> {
