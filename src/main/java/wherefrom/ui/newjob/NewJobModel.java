@@ -109,7 +109,7 @@ final class NewJobModel {
 
   /** What matters most of that, in few words. */
   String briefTags() {
-    return untagged().isEmpty() ? "Tags for " + count() : "More must go back";
+    return untagged().isEmpty() ? "Tags for " + count() : "Some get no tag";
   }
 
   /** How many parts of a kind the layout has. */
