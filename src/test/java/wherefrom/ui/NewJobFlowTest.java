@@ -67,12 +67,14 @@ class NewJobFlowTest {
    */
   @Test
   void inLargeLettersWhatIsWrongIsSaidWhereItIsPutRight() {
-    SampleWindow window = Toolkit.on(() -> new SampleWindow(Glass.UPRIGHT, 150, Appearance.LIGHT));
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(Glass.SMALL, 200, Appearance.LIGHT));
     Layout wrong = ReadyLayouts.find("inline-6").orElseThrow().copyAs("my six", "My six");
     Toolkit.on(
         () -> {
           ScreenContext context = window.shell.context();
           context.navigator().open(() -> new EngineScreen(context, wrong, used -> {}));
+          window.layOut();
+          window.press("Down");
           window.layOut();
           assertThat(window.words()).contains("Not right yet.").doesNotContain("small letters");
           pressAll(window, "Put right: Name in files");

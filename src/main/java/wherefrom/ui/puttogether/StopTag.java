@@ -12,8 +12,8 @@ import wherefrom.ui.controls.Touch;
 
 /** The tag that leads out of a stop, and below it what is to be said meanwhile. */
 final class StopTag extends Region {
-  /** Letters so large leave the tag room for its words alone. */
-  static final double LARGEST_TEXT = 2;
+  /** Letters so large leave the tag room for its words alone, on all but large glass. */
+  private static final double LARGEST_TEXT = 2;
 
   private final Touch touch;
   private final WaysOut ways;
@@ -44,7 +44,12 @@ final class StopTag extends Region {
   }
 
   private String more(String words) {
-    return touch.scale().textFactor() >= LARGEST_TEXT ? "" : words;
+    return isTight(touch) ? "" : words;
+  }
+
+  /** Whether words and keys take all the width. */
+  static boolean isTight(Touch touch) {
+    return touch.isLarge() && touch.scale().textFactor() >= LARGEST_TEXT;
   }
 
   /** Says something else; empty for nothing. */

@@ -62,7 +62,7 @@ final class StopView extends Region {
 
   /** With the largest letters words and keys take all the width. */
   private boolean isTight() {
-    return touch.scale().textFactor() >= StopTag.LARGEST_TEXT;
+    return StopTag.isTight(touch);
   }
 
   /** The picture, where words and keys leave it room: with the largest letters on upright glass. */

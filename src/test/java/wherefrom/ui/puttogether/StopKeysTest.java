@@ -2,6 +2,8 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.scene.Node;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.inspection.Look;
@@ -42,6 +44,17 @@ class StopKeysTest {
           window.layOut();
           assertThat(window.targets())
               .anySatisfy(key -> assertThat(key.getAccessibleText()).startsWith("Hold: until"));
+          return 0;
+        });
+  }
+
+  /** Large glass has room for large letters and the picture. */
+  @Test
+  void onLargeGlassTheLargestLettersTakeNoPicture() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = notCleared("laptop", 200, SampleJob.apart());
+          assertThat(window.shell.lookupAll(".drawn")).isNotEmpty().allMatch(Node::isVisible);
           return 0;
         });
   }
