@@ -10,15 +10,11 @@ import javafx.scene.layout.VBox;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Subject;
 import wherefrom.job.Caution;
-import wherefrom.job.bags.Bag;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.bags.BigPartRecord;
 import wherefrom.job.bags.BigPartSizes;
 import wherefrom.job.bags.BigParts;
-import wherefrom.job.photos.Photograph;
 import wherefrom.job.print.TagChoice;
-import wherefrom.job.torque.BigPartTorque;
-import wherefrom.job.torque.KeptCard;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.UsualWords;
@@ -38,15 +34,12 @@ import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Either;
-import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TwoHalves;
 import wherefrom.ui.drawn.BigPartShape;
 import wherefrom.ui.measure.MeasureScreen;
-import wherefrom.ui.photos.PhotoLoader;
-import wherefrom.ui.photos.PhotoStrip;
 import wherefrom.ui.photos.PhotoTaking;
 import wherefrom.ui.print.PrintTagsScreen;
 
@@ -64,7 +57,7 @@ public final class BigPartScreen extends Page implements Scannable {
   private final int number;
   private final BagFilling filling;
   private final BagAnswers answers;
-  private final PhotoLoader loader;
+  private final BigPartRows lines;
   private final Pager<Supplier<Region>> rows;
   private final TagKey tag;
   private final KeyRow keys;
@@ -80,7 +73,7 @@ public final class BigPartScreen extends Page implements Scannable {
     this.number = number;
     filling = new BagFilling(context);
     answers = new BagAnswers(context);
-    loader = new PhotoLoader(context);
+    lines = new BigPartRows(context);
     rows = Pager.list(context.touch(), Supplier::get);
     tag = tag(this::press);
     keys = KeyRow.of(context);
@@ -139,7 +132,7 @@ public final class BigPartScreen extends Page implements Scannable {
 
   @Override
   protected void refresh() {
-    rows.refill(part().map(this::lines).orElse(List.of()));
+    rows.refill(part().map(lines::of).orElse(List.of()));
     keys.setActs(part().map(this::acts).orElse(List.of()));
     tag.setWords(part().map(BigPartScreen::deed).orElse("Back"), "");
     foot.offerTag(part().filter(one -> one.where() == Whereabouts.FITTED).isEmpty());
@@ -154,50 +147,6 @@ public final class BigPartScreen extends Page implements Scannable {
         part.part().name(),
         context.scale().px(OUTLINE_MM),
         part.where());
-  }
-
-  private List<Supplier<Region>> lines(BigPartRecord part) {
-    List<Supplier<Region>> lines = new ArrayList<>();
-    // With large letters the drawing says more; what comes first is asked when the tag is pressed.
-    String first = touch().brief(parts().findFirst(part).orElse(""), "");
-    told(lines, Words.capital(part.where().words()), first);
-    if (!part.note().isEmpty()) {
-      told(lines, "Noted", part.note());
-    }
-    if (!part.marks().isEmpty()) {
-      told(lines, "Marks", part.marks());
-    }
-    part.decision().ifPresent(made -> told(lines, "Decided: " + made.word(), part.reason()));
-    part.before().ifPresent(was -> told(lines, "Decide again", "it was: " + was.word()));
-    BagBook.of(context.state()).bagsOf(number).forEach(bag -> lines.add(() -> row(bag)));
-    for (KeptCard card : BigPartTorque.of(context.state(), part.part().name())) {
-      lines.add(
-          () ->
-              ListRow.key(
-                  touch(),
-                  Words.capital(card.words()),
-                  List.of(card.state()),
-                  () -> context.navigator().show(ScreenId.TORQUE)));
-    }
-    PhotoStrip.rows(context, loader, this::photos, PhotoStrip.across(context))
-        .forEach(strip -> lines.add(() -> strip));
-    return lines;
-  }
-
-  private void told(List<Supplier<Region>> lines, String heading, String words) {
-    lines.add(() -> ListRow.plain(touch(), heading, List.of(words)));
-  }
-
-  private Region row(Bag bag) {
-    return ListRow.key(
-        touch(),
-        Words.capital(bag.words()),
-        List.of(Words.count(bag.filled().pieces(), "piece") + ", " + bag.where().words()),
-        () -> open(() -> new BagScreen(context, bag.number())));
-  }
-
-  private List<Photograph> photos() {
-    return Photograph.listOf(context.state(), Subject.ofBigPart(number));
   }
 
   private static String deed(BigPartRecord part) {

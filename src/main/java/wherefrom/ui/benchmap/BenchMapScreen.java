@@ -220,7 +220,7 @@ public final class BenchMapScreen extends Page implements Scannable {
     if (model.flags() > 0) {
       ways.add(new Way(model.flags() + " not mated", this::notMated));
     }
-    ways.add(new Way("Debris", this::debris));
+    ways.add(new Way("Debris", () -> context.navigator().open(() -> new DebrisScreen(context))));
     ways.add(new Way("Photos", () -> PhotoIndex.open(context)));
     return ways;
   }
@@ -266,10 +266,6 @@ public final class BenchMapScreen extends Page implements Scannable {
       context.say(model.prompt());
     }
     context.navigator().changed();
-  }
-
-  private void debris() {
-    context.navigator().open(() -> new DebrisScreen(context));
   }
 
   private void cautions() {

@@ -30,7 +30,7 @@ final class ReadingsModel {
   private final Measuring measuring;
   private final Subject subject;
   private final ReadingPlan plan;
-  private Optional<String> tool = Optional.empty();
+  private final PlanTool planTool;
   private Optional<Station> chosen = Optional.empty();
   private List<Question> questions = List.of();
   private String questioned = "";
@@ -46,6 +46,7 @@ final class ReadingsModel {
     this.measuring = new Measuring(job);
     this.subject = subject;
     this.plan = ReadingPlans.find(plan).orElseThrow();
+    this.planTool = new PlanTool(job, this.plan);
     // What was read before the surface was cut is no more so: reading begins again.
     this.anew = result().filter(new StaleReadings(job.state())::isStale).isPresent();
   }
@@ -79,7 +80,7 @@ final class ReadingsModel {
 
   /** Goes on where another one of the same readings stood. */
   void goOn(ReadingsModel other) {
-    tool = other.tool;
+    planTool.goOn(other.planTool);
     chosen = other.chosen;
     questions = other.questions;
     questioned = other.questioned;
@@ -151,41 +152,16 @@ final class ReadingsModel {
   }
 
   List<Tool> tools() {
-    return job.state().measures().tools().stream()
-        .filter(each -> each.dimension() == plan.stations().get(0).dimension())
-        .toList();
+    return planTool.tools();
   }
 
   void choose(Tool chosenTool) {
-    tool = Optional.of(chosenTool.name());
+    planTool.choose(chosenTool);
   }
 
-  /**
-   * The tool chosen, else that of this plan's latest readings, else the only one listed. One that
-   * has read something else is never taken unasked: a micrometer reads no crown.
-   */
+  /** The tool that reads here; empty until one is chosen or known. */
   Optional<Tool> tool() {
-    return tool.flatMap(name -> job.state().measures().findTool(name))
-        .or(() -> result().map(MeasuredResult::tool))
-        .or(this::latestTool)
-        .or(this::freshTool);
-  }
-
-  private Optional<Tool> latestTool() {
-    return job.state().measures().listResults(plan.key()).stream()
-        .max((one, two) -> Long.compare(one.sequence(), two.sequence()))
-        .map(MeasuredResult::tool);
-  }
-
-  private Optional<Tool> freshTool() {
-    return tools().size() == 1
-        ? tools().stream()
-            .filter(
-                only ->
-                    job.state().measures().all().stream()
-                        .noneMatch(result -> result.tool().name().equals(only.name())))
-            .findFirst()
-        : Optional.empty();
+    return planTool.find(result());
   }
 
   /** What the tool showed at zero last; empty when nobody looked. */
