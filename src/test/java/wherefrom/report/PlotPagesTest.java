@@ -232,7 +232,7 @@ class PlotPagesTest {
         assertThat(text)
             .contains(plot.title(), plot.chart().up().words(), plot.chart().across().words());
       }
-      assertThat(text).contains("thrust", "axial", "standard", "usual margin kept");
+      assertThat(text).contains("thrust", "axial", "standard", "thick: usual margin");
     }
     assertThat(record.plots()).hasSize(8);
   }

@@ -178,7 +178,7 @@ class DemoFlowTest {
 
   private void backFromWashing() {
     press("Back", "Off for washing");
-    shows("rockers 2 IN, 2 EX");
+    shows("Rockers 2 IN, 2 EX");
     scan("rocker@2IN");
     scan("rocker@2EX");
     shows("No part is off for washing");

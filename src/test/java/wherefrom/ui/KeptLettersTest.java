@@ -54,6 +54,7 @@ class KeptLettersTest {
     "upright, 150, shop-put-on",
     "upright, 200, shop-put-on",
     "fine, 150, shop-washing",
+    "small, 200, shop-washing",
     "small, 200, shop-tags-read",
     "upright, 200, shop-tags-read",
     "small, 200, way-out",
@@ -349,6 +350,16 @@ class KeptLettersTest {
           SampleWindow window = window(glass, percent, "bench-map-washing");
           assertThat(window.targets().stream().map(window::words)).contains("Done");
           assertThat(window.words()).contains("Scan into basket 4");
+          return 0;
+        });
+  }
+
+  /** The title says basket 7, so its row is the one that is seen where only one is. */
+  @Test
+  void theBasketThatIsFilledStandsFirst() {
+    Toolkit.on(
+        () -> {
+          assertThat(window("small", 200, "shop-washing").words()).contains("Basket 7: 3 pieces");
           return 0;
         });
   }

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.settings.Appearance;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineScreen;
 import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
 /** Beginning a job by touch alone, with a layout of one's own. */
@@ -65,12 +67,14 @@ class NewJobFlowTest {
    */
   @Test
   void inLargeLettersWhatIsWrongIsSaidWhereItIsPutRight() {
-    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 200));
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(Glass.SMALL, 200, Appearance.LIGHT));
     Layout wrong = ReadyLayouts.find("inline-6").orElseThrow().copyAs("my six", "My six");
     Toolkit.on(
         () -> {
           ScreenContext context = window.shell.context();
           context.navigator().open(() -> new EngineScreen(context, wrong, used -> {}));
+          window.layOut();
+          window.press("Down");
           window.layOut();
           assertThat(window.words()).contains("Not right yet.").doesNotContain("small letters");
           pressAll(window, "Put right: Name in files");

@@ -207,16 +207,10 @@ final class TitleRow extends StackPane {
     return Math.ceil(touch.scale().px(AIR_MM));
   }
 
-  /** Whether the title stands beside the message. */
+  /** Whether the title stands beside the message: where that keeps all its words and letters. */
   private boolean isTitled() {
-    return touch.isLarge() ? isShort() : holds(sentence, messageWide(true));
-  }
-
-  /** Whether a message of large letters leaves the title its room. */
-  private boolean isShort() {
     message.setWords(sentence);
-    double room = getWidth() - touch.scale().gap() - words.getInsets().getLeft() - 1;
-    return small.leastLineWidth() + message.prefWidth(-1) <= room;
+    return message.fitsLarge(messageWide(true), getHeight() - air());
   }
 
   private double messageWide(boolean titled) {

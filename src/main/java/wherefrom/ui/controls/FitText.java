@@ -73,12 +73,7 @@ public final class FitText extends Region {
   /** Where the words stand in the room they are given. */
   public FitText align(Pos where) {
     alignment = where;
-    shown.setTextAlignment(
-        switch (where.getHpos()) {
-          case LEFT -> TextAlignment.LEFT;
-          case CENTER -> TextAlignment.CENTER;
-          case RIGHT -> TextAlignment.RIGHT;
-        });
+    shown.setTextAlignment(TextAlignment.valueOf(where.getHpos().name()));
     requestLayout();
     return this;
   }
@@ -115,8 +110,8 @@ public final class FitText extends Region {
 
   /** Rather smaller than in two lines, where one line of this width can hold them. */
   void keepInLine(double width) {
-    double size = least() * width / Math.max(1, leastLineWidth());
-    cap(size >= least() ? size : Double.MAX_VALUE);
+    double part = width / Math.max(1, leastLineWidth());
+    cap(part >= 1 ? part * least() : Double.MAX_VALUE);
   }
 
   /** Whether some of the words were left out for want of room. */
@@ -129,10 +124,14 @@ public final class FitText extends Region {
     return height(least(), width) <= height + SHORT;
   }
 
+  /** Whether all the words can stand in a room of this size in their largest letters. */
+  public boolean fitsLarge(double width, double height) {
+    return width > 0 && height(largest(), width) <= height + SHORT;
+  }
+
   /** Whether other words in the same letters could stand in a room of this size. */
   public boolean wouldFit(String others, double width, double height) {
-    int count = new Wrapping(others, bold).count(least(), width - ROUNDING);
-    return count * Wrapping.lineHeight(least()) <= height + SHORT;
+    return new FitText(largestPx, leastPx, bold, others).fits(width, height);
   }
 
   public FitText centred() {

@@ -33,7 +33,7 @@ public final class KindsScreen extends Page {
         KeyRow.of(
             context,
             new KeyRow.Act(
-                context.touch().brief("All that must go back", "Must go back"),
+                context.touch().brief("All that must go back", "Must\u00a0go\u00a0back"),
                 () -> turnOn(PartKind.recommended())),
             new KeyRow.Act("All", () -> turnOn(PartKind.all())));
     VBox view = Panes.column(context.scale(), grid, keys);

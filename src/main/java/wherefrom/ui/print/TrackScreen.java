@@ -37,7 +37,7 @@ public final class TrackScreen extends Page {
         KeyRow.of(
             context,
             new KeyRow.Act(
-                context.touch().brief("All that must go back", "Must go back"),
+                context.touch().brief("All that must go back", "Must\u00a0go\u00a0back"),
                 () -> turnOn(PartKind.recommended())),
             new KeyRow.Act("All", () -> turnOn(PartKind.all())));
     foot =

@@ -1,6 +1,7 @@
 package wherefrom.ui.shop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,8 +93,7 @@ final class WashModel implements PartReceiver {
         Words.capital(named(part))
             + " is in basket "
             + basket
-            + ": take its tag off."
-            + (unlooked ? " Inspect it before it is washed." : ""));
+            + (unlooked ? ". Inspect it, then take its tag off." : ". Take its tag off."));
   }
 
   private String named(PartRecord part) {
@@ -105,6 +105,7 @@ final class WashModel implements PartReceiver {
     return new Washing(job).backByCount(basket, pieces, tagsStayedOn);
   }
 
+  /** The basket that is filled now stands first. */
   List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     for (Washing.Basket each : new Washing(job).baskets()) {
@@ -113,8 +114,9 @@ final class WashModel implements PartReceiver {
           new Row(
               each.number(),
               "Basket " + each.number() + ": " + Words.count(pieces, "piece"),
-              contents(each)));
+              Words.capital(contents(each))));
     }
+    rows.sort(Comparator.comparing(row -> row.number() != basket));
     return rows;
   }
 

@@ -51,6 +51,7 @@ public final class TakeApartScreen extends Page implements Watching {
   private final EnginePages pages;
   private final EngineView engine;
   private final TagKey tag;
+  private final NextTag words;
   private final NextView next;
   private final StackPane view = Panes.grow(new StackPane());
 
@@ -72,6 +73,7 @@ public final class TakeApartScreen extends Page implements Watching {
     named = Tiles.row(context.scale());
     inOneLine = Tiles.row(context.scale());
     tag = touch.tag("It is out", "or scan its tag", this::press);
+    words = new NextTag(tag, touch);
     next = new NextView(touch, tag, engine, List.of(plain, named, inOneLine));
     lay(view);
   }
@@ -196,7 +198,7 @@ public final class TakeApartScreen extends Page implements Watching {
     engine.ring(lead.map(one -> one.part().name()));
     if (lead.isPresent()) {
       engine.show(PartStates.of(context.state()), Set.of());
-      sayOff(lead.get());
+      words.off(lead.get());
     } else {
       coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
       pages.show(engine);
@@ -219,28 +221,9 @@ public final class TakeApartScreen extends Page implements Watching {
       PartName name = model.name(coming.get().part());
       boolean large = context.touch().isLarge();
       String named = (large ? name.inLine() : name.brief()).replaceFirst(" ", "\u00a0");
-      sayOut("It is out: " + named, StepWords.first(context.state().layout(), coming.get().part()));
+      String first = StepWords.first(context.state().layout(), coming.get().part());
+      words.out("It is out: " + named, first, model.out().isEmpty());
     }
-  }
-
-  /**
-   * With large letters nothing else has room for what to mark before the part moves; nor has
-   * upright glass, once what came out stands in the place of the name.
-   */
-  private void sayOut(String what, String first) {
-    boolean large = context.touch().isLarge();
-    if (large && !first.isEmpty()) {
-      tag.setWords(what, first);
-    } else if (large) {
-      tag.setWordsSparing(what, "or scan its tag");
-    } else {
-      tag.setWordsSparing(what, model.out().isEmpty() ? "" : first);
-    }
-  }
-
-  private void sayOff(BigPartRecord part) {
-    String first = context.touch().isLarge() ? "bag its bolts first" : "";
-    tag.setWords("It is off: " + part.words(), first);
   }
 
   private void drawNext(BigPartRecord part) {

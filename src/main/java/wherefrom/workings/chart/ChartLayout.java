@@ -8,60 +8,27 @@ import wherefrom.workings.chart.ChartMark.Side;
 
 /** Lays a chart out on a surface. */
 public final class ChartLayout {
-  /** From one row of words to the next, in heights of a capital. */
-  private static final double ROW = 1.9;
-
-  /** A surface lower than this, in heights of a capital, has one row of names and no foot. */
-  private static final double LOW = 18;
-
-  /** One lower than this has no row of verdicts: dots say them, and the words beside the plot. */
-  private static final double LOWEST = 11;
-
-  /** So high is what is drawn above a foot at least, with the row above it. */
-  private static final double ABOVE_FOOT = 9;
-
   private final Chart chart;
   private final Surface surface;
   private final List<ChartMark> marks = new ArrayList<>();
+  private final ChartRoom room;
   private final double left;
   private final double right;
   private final double top;
   private final double bottom;
-  private final int nameRows;
-  private final boolean verdicts;
-  private final boolean low;
   private final Labels labels;
 
   private ChartLayout(Chart chart, Surface surface) {
     this.chart = chart;
     this.surface = surface;
+    this.room = new ChartRoom(chart, surface);
+    this.left = room.left();
+    this.right = room.right();
+    this.top = room.top();
+    this.bottom = room.bottom();
     double letter = surface.capital();
-    double figures =
-        chart.up().ticks().stream()
-            .mapToDouble(tick -> surface.widthOf(tick.words()))
-            .max()
-            .orElse(0);
-    this.left = figures + 1.6 * letter;
-    this.right = surface.width() - 1.5 * letter;
-    this.verdicts =
-        !isLow(LOWEST) && chart.columns().stream().anyMatch(one -> !one.verdict().isEmpty());
-    this.low = isLow(LOW) && (isBeside(chart.across().words()) || isLow(leastWithFoot()));
-    this.top = (low ? 2.4 : 3.4) * letter;
-    this.nameRows = isCrowded() && !low ? 2 : 1;
-    int rows = nameRows + (verdicts ? 1 : 0) + (low ? 0 : 1);
-    this.bottom = surface.height() - (0.6 + ROW * rows) * letter;
     this.labels = new Labels(letter, left, top - letter, right, bottom);
     obstacles();
-  }
-
-  private boolean isLow(double capitals) {
-    return surface.height() < capitals * surface.capital();
-  }
-
-  /** The least height at which a foot leaves room for the plot, in heights of a capital. */
-  private double leastWithFoot() {
-    int rows = (isCrowded() ? 2 : 1) + (verdicts ? 1 : 0) + 1;
-    return ABOVE_FOOT + 0.6 + ROW * rows;
   }
 
   /** All that no words may lie on. */
@@ -80,23 +47,9 @@ public final class ChartLayout {
       if (column.value().isPresent()) {
         labels.line(x, y(column.low()), x, y(column.high()));
       }
-      double half = half();
+      double half = room.half();
       column.limits().forEach(limit -> labels.line(x - half, y(limit), x + half, y(limit)));
     }
-  }
-
-  /** Half the width of a limit's mark. */
-  private double half() {
-    double step = (right - left) / chart.across().ticks().size();
-    return Math.min(4 * surface.capital(), 0.3 * step);
-  }
-
-  /** Whether names would touch in one row. */
-  private boolean isCrowded() {
-    double step = (right - left) / chart.across().ticks().size();
-    return chart.across().named()
-        && chart.across().ticks().stream()
-            .anyMatch(tick -> surface.widthOf(tick.words()) + 0.8 * surface.capital() > step);
   }
 
   /** The marks in the order in which they are drawn. */
@@ -113,11 +66,11 @@ public final class ChartLayout {
   }
 
   private double x(double across) {
-    return left + chart.across().part(across) * (right - left);
+    return room.x(across);
   }
 
   private double y(double up) {
-    return bottom - chart.up().part(up) * (bottom - top);
+    return room.y(up);
   }
 
   private void line(double x1, double y1, double x2, double y2, Look look) {
@@ -132,7 +85,7 @@ public final class ChartLayout {
     upright();
     line(left, bottom, right, bottom, Look.THIN);
     words(0, 0.8 * surface.capital(), Side.BEGIN, chart.up().words());
-    if (low) {
+    if (room.low()) {
       besides().findFirst().ifPresent(this::beside);
     } else {
       double low = surface.height() - 0.8 * surface.capital();
@@ -143,12 +96,7 @@ public final class ChartLayout {
   /** What the axis across is, as far as it has room in the row above the plot. */
   private Stream<String> besides() {
     String text = chart.across().words();
-    return Stream.of(text, text.split(";", -1)[0]).filter(this::isBeside);
-  }
-
-  private boolean isBeside(String words) {
-    double room = right - surface.widthOf(chart.up().words()) - 2 * surface.capital();
-    return surface.widthOf(words) <= room;
+    return Stream.of(text, text.split(";", -1)[0]).filter(room::isBeside);
   }
 
   private void beside(String words) {
@@ -188,12 +136,12 @@ public final class ChartLayout {
   /** A figure that would touch another is left out; crowded names stand in two rows. */
   private void figuresAcross() {
     double letter = surface.capital();
-    NamesAcross names = new NamesAcross(nameRows, letter);
+    NamesAcross names = new NamesAcross(room.nameRows(), letter);
     // What stands out is named first: it must never pass for its neighbor.
     chart.across().ticks().stream().filter(this::isOdd).forEach(tick -> name(names, tick));
     chart.across().ticks().stream().filter(tick -> !isOdd(tick)).forEach(tick -> name(names, tick));
     for (double x : names.leads()) {
-      line(x, bottom + 0.5 * letter, x, bottom + (0.5 + ROW) * letter, Look.THIN);
+      line(x, bottom + 0.5 * letter, x, bottom + (0.5 + ChartRoom.ROW) * letter, Look.THIN);
     }
   }
 
@@ -210,7 +158,9 @@ public final class ChartLayout {
     names
         .take(chart.across().ticks().indexOf(tick), x, at - half, at + half)
         .ifPresent(
-            row -> words(at, bottom + (1.5 + ROW * row) * letter, Side.MIDDLE, tick.words()));
+            row ->
+                words(
+                    at, bottom + (1.5 + ChartRoom.ROW * row) * letter, Side.MIDDLE, tick.words()));
   }
 
   /** Where the middle of a name lies: below its tick, as far as it does not leave the surface. */
@@ -306,7 +256,7 @@ public final class ChartLayout {
   private void column(Chart.Column column) {
     double letter = surface.capital();
     double x = x(column.place());
-    double half = half();
+    double half = room.half();
     for (double limit : column.limits()) {
       line(x - half, y(limit), x + half, y(limit), Look.THICK);
     }
@@ -317,8 +267,12 @@ public final class ChartLayout {
       line(x - arm, y(column.high()), x + arm, y(column.high()), Look.THIN);
       marks.add(new ChartMark.Dot(x, y(column.value().getAsDouble()), column.odd()));
     }
-    if (verdicts && !column.verdict().isEmpty()) {
-      words(x, bottom + (1.5 + ROW * nameRows) * letter, Side.MIDDLE, column.verdict());
+    if (room.verdicts() && !column.verdict().isEmpty()) {
+      words(
+          x,
+          bottom + (1.5 + ChartRoom.ROW * room.nameRows()) * letter,
+          Side.MIDDLE,
+          column.verdict());
     }
   }
 }
