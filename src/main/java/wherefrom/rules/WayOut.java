@@ -18,7 +18,7 @@ public enum WayOut {
   BACK_FROM_SHOP("It is back", "from the machine shop"),
   NEW_PART("Get a new part", "this one is retired"),
   CAP_WAS_OFF("The cap was off", "it is fitted again later"),
-  TAKE_OUT("It is taken out there", "then it is judged again"),
+  TAKE_OUT("Taken out there", "then it is judged again"),
   MAKE_ROOM("That one is out", "then yours is judged"),
   HEAD("Go to its head", "say where it is"),
   SHAFT("Go to its shaft", "say where it is"),

@@ -163,7 +163,7 @@ class EveryStopLeadsOutTest {
         pressed("check is open", "Do the check", true, EveryStopLeadsOutTest::gasket, "Pass"),
         new Row(
             "Fitted at: 5 EX",
-            "It is taken out there",
+            "Taken out there",
             false,
             EveryStopLeadsOutTest::elsewhere,
             job -> List.of(),

@@ -23,7 +23,7 @@ import wherefrom.ui.sample.SampleWindow;
  */
 class StopCardsTest {
   /** The tags by which what stands in the way is out. */
-  private static final Set<String> OUT = Set.of("It is taken out there", "That one is out");
+  private static final Set<String> OUT = Set.of("Taken out there", "That one is out");
 
   private static final List<Action> CARDS = List.of(Action.NEXT, Action.YES, Action.SKIP);
   private static final int LENGTH = 4;

@@ -37,6 +37,7 @@ public final class SampleWindow {
       Map.of(
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out", "what is stopped after that is a stop of its own",
+          "Taken out there", "what is stopped after that is a stop of its own",
           "Upside down", "a fit that was none is taken back; the stop stands for itself",
           "Back to front", "a fit that was none is taken back; the stop stands for itself",
           "I held it", "a fit that was none is taken back; the stop stands for itself");
