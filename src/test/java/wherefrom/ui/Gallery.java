@@ -33,6 +33,11 @@ final class Gallery {
 
   private Gallery() {}
 
+  /** The one of a name. */
+  static Shot shot(String name) {
+    return all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+  }
+
   static List<Shot> all() {
     List<Shot> shots = new ArrayList<>();
     shots.add(new Shot("jobs", JobsScreen.class, Gallery::jobs));

@@ -4,13 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
-import javafx.scene.Node;
-import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.settings.Appearance;
 import wherefrom.ui.audit.Audit;
 import wherefrom.ui.audit.Fault;
 import wherefrom.ui.controls.LinedKey;
@@ -20,26 +16,7 @@ import wherefrom.ui.sample.SampleWindow;
 /** Screens that the tablet or the smallest glass, with usual letters, has just room for. */
 class JustRoomTest {
   private static <T> T at(Glass glass, String name, Function<SampleWindow, T> looked) {
-    return at(glass, 100, name, looked);
-  }
-
-  private static <T> T at(Glass glass, int percent, String name, Function<SampleWindow, T> looked) {
-    Shot shot =
-        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-    SampleWindow window =
-        Toolkit.on(
-            () -> {
-              SampleWindow opened = new SampleWindow(glass, percent, Appearance.LIGHT);
-              shot.arrange().accept(opened);
-              return opened;
-            });
-    return Toolkit.on(
-        () -> {
-          window.layOut();
-          T seen = looked.apply(window);
-          window.takeDown();
-          return seen;
-        });
+    return ShownShot.find(glass, 100, name, looked);
   }
 
   private static List<Fault> faults(Glass glass, String name) {
@@ -58,14 +35,6 @@ class JustRoomTest {
     assertThat(faults(Glass.SMALL, name)).isEmpty();
   }
 
-  private static Stream<Node> nodes(Node node) {
-    Stream<Node> below =
-        node instanceof Parent parent
-            ? parent.getChildrenUnmodifiable().stream().flatMap(JustRoomTest::nodes)
-            : Stream.empty();
-    return Stream.concat(Stream.of(node), below);
-  }
-
   /** A second row takes half of the engine's room. */
   @ParameterizedTest
   @ValueSource(strings = {"job-home", "job-home-stop", "job-home-run-in"})
@@ -75,7 +44,7 @@ class JustRoomTest {
             Glass.TABLET,
             name,
             window ->
-                nodes(window.scene.getRoot())
+                ShownShot.seen(window.scene.getRoot())
                     .filter(LinedKey.class::isInstance)
                     .map(key -> key.localToScene(key.getLayoutBounds()).getMinY())
                     .toList());
@@ -92,7 +61,7 @@ class JustRoomTest {
   @ParameterizedTest
   @ValueSource(ints = {150, 200})
   void theBadAnswersStandBesideTheGoodOne(int percent) {
-    String words = at(Glass.SMALL, percent, "inspect-card-answer", SampleWindow::words);
+    String words = ShownShot.find(Glass.SMALL, percent, "inspect-card-answer", SampleWindow::words);
     assertThat(words).contains("Pass", "Suspect", "Fail").doesNotContain("Down");
   }
 }

@@ -13,10 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.settings.Appearance;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
 /** Screens of few words keep large letters where those are set, and say what to do. */
@@ -24,21 +22,8 @@ class KeptLettersTest {
   /** How wide A4 is, as a part of its height. */
   private static final double PAPER = 0.71;
 
-  private static SampleWindow window(String glass, int percent, String shot) {
-    Glass on = Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
-    SampleWindow window = new SampleWindow(on, percent, Appearance.LIGHT);
-    Gallery.all().stream()
-        .filter(it -> it.name().equals(shot))
-        .findFirst()
-        .orElseThrow()
-        .arrange()
-        .accept(window);
-    window.layOut();
-    return window;
-  }
-
   private static List<String> tags(SampleWindow window) {
-    return window.targets().stream().filter(TagKey.class::isInstance).map(window::words).toList();
+    return ShownShot.tags(window).stream().map(window::words).toList();
   }
 
   @ParameterizedTest
@@ -87,7 +72,14 @@ class KeptLettersTest {
   })
   void theLettersStayLarge(String glass, int percent, String shot) {
     double factor =
-        Toolkit.on(() -> window(glass, percent, shot).shell.context().touch().scale().textFactor());
+        Toolkit.on(
+            () ->
+                ShownShot.window(glass, percent, shot)
+                    .shell
+                    .context()
+                    .touch()
+                    .scale()
+                    .textFactor());
     assertThat(factor).isGreaterThan(1);
   }
 
@@ -105,7 +97,7 @@ class KeptLettersTest {
   void theNextThingToDoIsTheTag(String glass, int percent, String shot, String words) {
     Toolkit.on(
         () -> {
-          List<String> tags = tags(window(glass, percent, shot));
+          List<String> tags = tags(ShownShot.window(glass, percent, shot));
           assertThat(tags).hasSize(1);
           assertThat(tags.get(0)).startsWith(words);
           return 0;
@@ -122,7 +114,7 @@ class KeptLettersTest {
   void aRowNamesItsPlaces(String glass, String shot, String words) {
     Toolkit.on(
         () -> {
-          assertThat(seen(window(glass, 200, shot)))
+          assertThat(seen(ShownShot.window(glass, 200, shot)))
               .anySatisfy(row -> assertThat(spaced(row.replace("\n", " "))).contains(words));
           return 0;
         });
@@ -143,7 +135,7 @@ class KeptLettersTest {
   void theKeySaysWhichPartWouldBeSuspect(String glass, int percent, String shot, String part) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, shot);
+          SampleWindow window = ShownShot.window(glass, percent, shot);
           assertThat(window.targets().stream().map(window::words).map(KeptLettersTest::spaced))
               .filteredOn(words -> words.startsWith("Suspect"))
               .containsExactly("Suspect " + part);
@@ -157,7 +149,7 @@ class KeptLettersTest {
   void theTagSaysWhatToMarkOnTheNext(String glass, int percent) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, "take-apart-out");
+          SampleWindow window = ShownShot.window(glass, percent, "take-apart-out");
           assertThat(seen(window)).contains("first mark the side to the front");
           return 0;
         });
@@ -168,7 +160,7 @@ class KeptLettersTest {
   void aHalfIsTaggedWhenItIsOut() {
     Toolkit.on(
         () -> {
-          assertThat(tags(window("small", 200, "take-apart-shell")).get(0))
+          assertThat(tags(ShownShot.window("small", 200, "take-apart-shell")).get(0))
               .endsWith("tag it at once");
           return 0;
         });
@@ -178,7 +170,7 @@ class KeptLettersTest {
   void theEngineIsDrawnBesideWhatIsOut() {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("upright", 200, "take-apart-pivot");
+          SampleWindow window = ShownShot.window("upright", 200, "take-apart-pivot");
           assertThat(window.scene.getRoot().lookupAll(".drawn")).isNotEmpty();
           assertThat(window.targets().stream().map(window::words)).doesNotContain("Engine");
           return 0;
@@ -202,7 +194,7 @@ class KeptLettersTest {
   void aNewVisitAsksWhatIsWanted(String glass) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, 100, "shop-new");
+          SampleWindow window = ShownShot.window(glass, 100, "shop-new");
           assertThat(window.targets().stream().map(window::words))
               .contains("Measure runout")
               .doesNotContain("Check in", "What is wanted?");
@@ -221,7 +213,7 @@ class KeptLettersTest {
   void aPageOfPaperIsAsLargeAsTheGlassLetsItBe(String glass, int percent, double share) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, "record-pages");
+          SampleWindow window = ShownShot.window(glass, percent, "record-pages");
           Region page = (Region) find(window.scene.getRoot(), PictureView.class).orElseThrow();
           double high = Math.min(page.getHeight(), page.getWidth() / PAPER);
           assertThat(high).isGreaterThan(share * window.scene.getHeight());
@@ -244,7 +236,8 @@ class KeptLettersTest {
   void aTableOfTheRecordIsARowOfTwoLines() {
     Toolkit.on(
         () -> {
-          assertThat(window("tablet", 200, "record").words()).contains("11 lines, all OPEN");
+          assertThat(ShownShot.window("tablet", 200, "record").words())
+              .contains("11 lines, all OPEN");
           return 0;
         });
   }
@@ -259,7 +252,7 @@ class KeptLettersTest {
   void whatIsTrackedStaysSo(String glass, int percent) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, "print-track");
+          SampleWindow window = ShownShot.window(glass, percent, "print-track");
           window.press("All");
           window.layOut();
           assertThat(tags(window)).hasSize(1).allMatch(words -> words.contains("cannot be undone"));
@@ -272,7 +265,7 @@ class KeptLettersTest {
   void theTagSaysToScanEachPartThatGoes(String glass, int percent) {
     Toolkit.on(
         () -> {
-          assertThat(tags(window(glass, percent, "shop-put-on")))
+          assertThat(tags(ShownShot.window(glass, percent, "shop-put-on")))
               .containsExactly("Scan: measure runout");
           return 0;
         });
@@ -283,7 +276,7 @@ class KeptLettersTest {
   void whatIsChosenCanBeTracked() {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("laptop", 100, "print-track");
+          SampleWindow window = ShownShot.window("laptop", 100, "print-track");
           assertThat(tags(window)).isEmpty();
           window.press("All");
           window.layOut();
@@ -298,14 +291,18 @@ class KeptLettersTest {
   void theBarOfTheBudgetNamesItsShades(String glass, int percent) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, "money");
+          SampleWindow window = ShownShot.window(glass, percent, "money");
           boolean drawn = !window.scene.getRoot().lookupAll(".budget-part").isEmpty();
           assertThat(window.words().contains("set aside")).isEqualTo(drawn);
           return 0;
         });
     assertThat(
             Toolkit.on(
-                () -> window("laptop", 150, "money").scene.getRoot().lookupAll(".budget-limit")))
+                () ->
+                    ShownShot.window("laptop", 150, "money")
+                        .scene
+                        .getRoot()
+                        .lookupAll(".budget-limit")))
         .hasSize(2);
   }
 
@@ -315,7 +312,7 @@ class KeptLettersTest {
   void thePartIsDrawnWhereThereIsRoom(String glass) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, 150, "part");
+          SampleWindow window = ShownShot.window(glass, 150, "part");
           assertThat(window.words()).contains("came out", "photograph, 3 times");
           return 0;
         });
@@ -326,7 +323,8 @@ class KeptLettersTest {
   void aPartThatIsNoLongerMatedSaysSo() {
     Toolkit.on(
         () -> {
-          assertThat(window("small", 100, "part-unmated").words()).contains("No longer mated");
+          assertThat(ShownShot.window("small", 100, "part-unmated").words())
+              .contains("No longer mated");
           return 0;
         });
   }
@@ -337,7 +335,7 @@ class KeptLettersTest {
   void theBenchSaysWhatItMarks(String glass, int percent) {
     Toolkit.on(
         () -> {
-          assertThat(window(glass, percent, "bench-map").words()).contains("2 not mated");
+          assertThat(ShownShot.window(glass, percent, "bench-map").words()).contains("2 not mated");
           return 0;
         });
   }
@@ -347,7 +345,7 @@ class KeptLettersTest {
   void washingCanBeEndedWithoutALookBehindMore(String glass, int percent) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, "bench-map-washing");
+          SampleWindow window = ShownShot.window(glass, percent, "bench-map-washing");
           assertThat(window.targets().stream().map(window::words)).contains("Done");
           assertThat(window.words()).contains("Scan into basket 4");
           return 0;
@@ -359,7 +357,8 @@ class KeptLettersTest {
   void theBasketThatIsFilledStandsFirst() {
     Toolkit.on(
         () -> {
-          assertThat(window("small", 200, "shop-washing").words()).contains("Basket 7: 3 pieces");
+          assertThat(ShownShot.window("small", 200, "shop-washing").words())
+              .contains("Basket 7: 3 pieces");
           return 0;
         });
   }
@@ -369,7 +368,8 @@ class KeptLettersTest {
   void movingThePrintSaysHowWhereThereIsRoom(String glass, int percent) {
     Toolkit.on(
         () -> {
-          assertThat(window(glass, percent, "print-nudge").words()).contains("Hold the test page");
+          assertThat(ShownShot.window(glass, percent, "print-nudge").words())
+              .contains("Hold the test page");
           return 0;
         });
   }
@@ -380,7 +380,7 @@ class KeptLettersTest {
   void wideGlassHasTheTagBesideTheNameOfThePlace(String glass) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, 150, "take-apart");
+          SampleWindow window = ShownShot.window(glass, 150, "take-apart");
           Node tag = window.targets().stream().filter(TagKey.class::isInstance).findFirst().get();
           assertThat(tag.getLayoutY()).isZero();
           return 0;
@@ -392,7 +392,7 @@ class KeptLettersTest {
   void lostTagsOfPartsThatWereNeverMeasuredLeadToTheChanges() {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("laptop", 100, "shop-tags");
+          SampleWindow window = ShownShot.window("laptop", 100, "shop-tags");
           assertThat(tags(window)).containsExactly("Measure number 1");
           assertThat(window.words()).contains("Tags lost: pushrods");
           window.press("Rockers");
@@ -409,7 +409,8 @@ class KeptLettersTest {
   void aSectionIsFinishedOnceItIsFilled(String shot, String words) {
     Toolkit.on(
         () -> {
-          assertThat(tags(window("laptop", 100, shot))).allMatch(tag -> tag.startsWith(words));
+          assertThat(tags(ShownShot.window("laptop", 100, shot)))
+              .allMatch(tag -> tag.startsWith(words));
           return 0;
         });
   }
@@ -419,7 +420,7 @@ class KeptLettersTest {
   void noArrowLiesOverTheLettersOfAValve() {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("laptop", 100, "take-apart-out");
+          SampleWindow window = ShownShot.window("laptop", 100, "take-apart-out");
           assertThat(letters(window, "IN")).isEqualTo(7);
           assertThat(letters(window, "EX")).isEqualTo(8);
           return 0;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,49 +13,17 @@ import wherefrom.job.settings.Appearance;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
 /** With large letters nothing that a person needs on every screen is a page away. */
 class LargeLettersTest {
-  private static SampleWindow window(String glass, int percent, String shot) {
-    Glass on = Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
-    SampleWindow window = new SampleWindow(on, percent, Appearance.LIGHT);
-    Gallery.all().stream()
-        .filter(it -> it.name().equals(shot))
-        .findFirst()
-        .orElseThrow()
-        .arrange()
-        .accept(window);
-    window.layOut();
-    return window;
-  }
-
-  private static List<TagKey> tags(SampleWindow window) {
-    return window.targets().stream()
-        .filter(TagKey.class::isInstance)
-        .map(TagKey.class::cast)
-        .toList();
-  }
-
-  /** What is seen: what is left out has no room. */
   private static String seen(SampleWindow window) {
-    StringBuilder all = new StringBuilder();
-    collect(window, window.shell, all);
-    return all.toString();
-  }
-
-  private static void collect(SampleWindow window, Node node, StringBuilder all) {
-    if (!node.isVisible()) {
-      return;
-    }
-    if (node instanceof FitText text) {
-      all.append(window.words(text)).append('\n');
-    } else if (node instanceof Parent parent) {
-      parent.getChildrenUnmodifiable().forEach(child -> collect(window, child, all));
-    }
+    return ShownShot.seen(window.shell)
+        .filter(FitText.class::isInstance)
+        .map(window::words)
+        .collect(Collectors.joining("\n"));
   }
 
   private static String spoken(Node node) {
@@ -75,7 +43,7 @@ class LargeLettersTest {
     List<String> rail =
         Toolkit.on(
             () -> {
-              SampleWindow window = window(glass, percent, "changes-checks");
+              SampleWindow window = ShownShot.window(glass, percent, "changes-checks");
               return window.targets().stream().filter(window::isOnRail).map(window::words).toList();
             });
     assertThat(rail).contains("Back", "Help").doesNotContain("More");
@@ -93,7 +61,7 @@ class LargeLettersTest {
     List<String> rows =
         Toolkit.on(
             () -> {
-              SampleWindow window = window(glass, percent, shot);
+              SampleWindow window = ShownShot.window(glass, percent, shot);
               return window.targets().stream()
                   .filter(ListRow.class::isInstance)
                   .map(window::words)
@@ -108,7 +76,7 @@ class LargeLettersTest {
     long shown =
         Toolkit.on(
             () ->
-                window(glass, percent, "jobs").targets().stream()
+                ShownShot.window(glass, percent, "jobs").targets().stream()
                     .filter(TagPlate.class::isInstance)
                     .count());
     assertThat(shown).isEqualTo(jobs);
@@ -120,7 +88,7 @@ class LargeLettersTest {
     long inFirstRow =
         Toolkit.on(
             () -> {
-              SampleWindow window = window(glass, percent, "photos");
+              SampleWindow window = ShownShot.window(glass, percent, "photos");
               List<Double> tops =
                   window.targets().stream()
                       .filter(key -> spoken(key).startsWith("photograph"))
@@ -137,9 +105,10 @@ class LargeLettersTest {
   void theTagOfAStopHasTheRoomOfAPictureThatIsNotSeen(String glass, int percent, String shot) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, shot);
-          assertThat(tags(window)).hasSize(1);
-          assertThat(tags(window).get(0).getWidth()).isGreaterThan(0.7 * window.scene.getWidth());
+          SampleWindow window = ShownShot.window(glass, percent, shot);
+          assertThat(ShownShot.tags(window)).hasSize(1);
+          assertThat(ShownShot.tags(window).get(0).getWidth())
+              .isGreaterThan(0.7 * window.scene.getWidth());
           return 0;
         });
   }
@@ -157,7 +126,7 @@ class LargeLettersTest {
     "200, together-right, The tagged end goes up"
   })
   void onWideGlassTheWordsOfLargeLettersAreWhole(int percent, String shot, String words) {
-    SampleWindow window = Toolkit.on(() -> window("laptop", percent, shot));
+    SampleWindow window = Toolkit.on(() -> ShownShot.window("laptop", percent, shot));
     assertThat(Toolkit.on(() -> seen(window)).replace('\n', ' ')).contains(words);
     assertThat(window.shell.context().scale().textFactor()).isEqualTo(percent / 100.0);
   }
@@ -168,7 +137,7 @@ class LargeLettersTest {
   void theLettersOfAStopOnUprightGlassAreAsLargeAsTheyHaveRoom(String shot, double factor) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("upright", 150, shot);
+          SampleWindow window = ShownShot.window("upright", 150, shot);
           assertThat(window.shell.context().scale().textFactor()).isEqualTo(factor);
           return 0;
         });
@@ -177,7 +146,8 @@ class LargeLettersTest {
   @ParameterizedTest
   @CsvSource({"150", "200"})
   void aStopOfAnotherKindSaysOnUprightGlassWhichPartIsRight(int percent) {
-    String words = Toolkit.on(() -> seen(window("upright", percent, "together-stop-kind")));
+    String words =
+        Toolkit.on(() -> seen(ShownShot.window("upright", percent, "together-stop-kind")));
     assertThat(words).contains("Right part: 0065 54");
   }
 
@@ -187,9 +157,9 @@ class LargeLettersTest {
   void theLettersComeBackAfterAReasonThatHadNoRoom(String glass, int percent, double factor) {
     Toolkit.on(
         () -> {
-          SampleWindow before = window(glass, percent, "together-stop-reason");
+          SampleWindow before = ShownShot.window(glass, percent, "together-stop-reason");
           assertThat(before.shell.context().scale().textFactor()).isLessThan(factor);
-          SampleWindow after = window(glass, percent, "together-on-purpose");
+          SampleWindow after = ShownShot.window(glass, percent, "together-on-purpose");
           assertThat(after.words()).contains("Fitted on purpose");
           assertThat(after.shell.context().scale().textFactor()).isEqualTo(factor);
           return 0;
@@ -202,7 +172,7 @@ class LargeLettersTest {
   void theEngineStandsOnUprightGlassBesideTheKeysOfPuttingTogether(String shot) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("upright", 150, shot);
+          SampleWindow window = ShownShot.window("upright", 150, shot);
           assertThat(window.targets().stream().map(window::words)).contains("More");
           assertThat(window.words()).contains("FRONT");
           return 0;
@@ -213,7 +183,8 @@ class LargeLettersTest {
   @ParameterizedTest
   @CsvSource({"small, 200", "upright, 200", "upright, 150", "laptop, 200"})
   void thatThereIsNoCameraIsSaid(String glass, int percent) {
-    SampleWindow window = Toolkit.on(() -> window(glass, percent, "camera-together-none"));
+    SampleWindow window =
+        Toolkit.on(() -> ShownShot.window(glass, percent, "camera-together-none"));
     String words =
         Toolkit.on(
             () -> {
@@ -226,14 +197,14 @@ class LargeLettersTest {
   @ParameterizedTest
   @CsvSource({"small, 200", "upright, 200", "fine, 150"})
   void whatWasMisreadSaysWhatToDo(String glass, int percent) {
-    String words = Toolkit.on(() -> seen(window(glass, percent, "together-ask")));
+    String words = Toolkit.on(() -> seen(ShownShot.window(glass, percent, "together-ask")));
     assertThat(words).contains("Digits do not agree: scan it again");
   }
 
   @ParameterizedTest
   @CsvSource({"upright, 200", "laptop, 200", "guessed, 200", "small, 150"})
   void theTagInTheHandSaysWhichPartItIs(String glass, int percent) {
-    String words = Toolkit.on(() -> seen(window(glass, percent, "together-half")));
+    String words = Toolkit.on(() -> seen(ShownShot.window(glass, percent, "together-half")));
     assertThat(words).containsPattern("3 EX\\s*pushrod");
   }
 
@@ -243,9 +214,9 @@ class LargeLettersTest {
   void anEmptyListOfBagsHasItsTag(String glass, int percent) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window(glass, percent, "bags-none");
-          assertThat(tags(window)).hasSize(1);
-          assertThat(window.words(tags(window).get(0))).startsWith("New bag");
+          SampleWindow window = ShownShot.window(glass, percent, "bags-none");
+          assertThat(ShownShot.tags(window)).hasSize(1);
+          assertThat(window.words(ShownShot.tags(window).get(0))).startsWith("New bag");
           assertThat(window.targets().stream().map(window::words))
               .filteredOn(words -> words.contains("New bag"))
               .hasSize(1);
@@ -304,7 +275,7 @@ class LargeLettersTest {
     "laptop, 200, numbers-plot-set, 5 of 5: Pushrod length"
   })
   void whatMustBeKnownIsOnTheGlass(String glass, int percent, String shot, String words) {
-    String seen = Toolkit.on(() -> seen(window(glass, percent, shot)));
+    String seen = Toolkit.on(() -> seen(ShownShot.window(glass, percent, shot)));
     assertThat(seen.replace('\n', ' ').replace('\u00a0', ' ')).contains(words.strip());
   }
 }

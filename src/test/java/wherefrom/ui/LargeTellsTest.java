@@ -2,54 +2,23 @@ package wherefrom.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import javafx.scene.Node;
-import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.settings.Appearance;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
 /** What must be read stands on the glass with the largest letters, too. */
 class LargeTellsTest {
-  private static <T> T at(Glass glass, int percent, String name, Function<SampleWindow, T> looked) {
-    Shot shot =
-        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-    SampleWindow window =
-        Toolkit.on(
-            () -> {
-              SampleWindow opened = new SampleWindow(glass, percent, Appearance.LIGHT);
-              shot.arrange().accept(opened);
-              return opened;
-            });
-    return Toolkit.on(
-        () -> {
-          window.layOut();
-          T seen = looked.apply(window);
-          window.takeDown();
-          return seen;
-        });
-  }
-
-  /** The words that are on the glass: what has no room is hidden. */
-  private static String seen(Node node) {
-    if (!node.isVisible()) {
-      return "";
-    }
-    if (node instanceof FitText text) {
-      return text.words();
-    }
-    return node instanceof Parent parent
-        ? parent.getChildrenUnmodifiable().stream()
-            .map(LargeTellsTest::seen)
-            .collect(Collectors.joining(" "))
-        : "";
+  private static String seen(SampleWindow window) {
+    return ShownShot.seen(window.shell)
+        .filter(FitText.class::isInstance)
+        .map(window::words)
+        .collect(Collectors.joining(" "));
   }
 
   private static String words(Glass glass, int percent, String name) {
-    return at(glass, percent, name, window -> seen(window.shell))
+    return ShownShot.find(glass, percent, name, LargeTellsTest::seen)
         .replace('\n', ' ')
         .replace('\u00a0', ' ');
   }

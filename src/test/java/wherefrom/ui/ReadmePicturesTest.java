@@ -99,7 +99,7 @@ class ReadmePicturesTest {
   }
 
   private static BufferedImage draw(String name) {
-    Shot shot = Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().get();
+    Shot shot = Gallery.shot(name);
     SampleWindow window =
         Toolkit.on(
             () -> {

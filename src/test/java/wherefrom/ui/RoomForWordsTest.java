@@ -176,8 +176,7 @@ class RoomForWordsTest {
 
   @Test
   void noMoreThanSixKeysStandBesideATag() {
-    Shot damper =
-        Gallery.all().stream().filter(shot -> shot.name().equals("bags-damper")).findFirst().get();
+    Shot damper = Gallery.shot("bags-damper");
     Toolkit.on(
         () -> {
           SampleWindow window = on(Glass.LAPTOP, 100);
@@ -198,8 +197,7 @@ class RoomForWordsTest {
   /** As README shows it: how things are now and three ideas. */
   @Test
   void theWholePlanIsDrawnOnATablet() {
-    Shot plan =
-        Gallery.all().stream().filter(shot -> shot.name().equals("numbers-plan")).findFirst().get();
+    Shot plan = Gallery.shot("numbers-plan");
     Toolkit.on(
         () -> {
           SampleWindow window = on(Glass.TABLET, 100);

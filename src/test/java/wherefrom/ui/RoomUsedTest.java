@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.image.ImageView;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
@@ -26,34 +25,11 @@ import wherefrom.ui.sample.SampleWindow;
 /** What a screen shows has the room that there is: nothing is squeezed beside what is empty. */
 class RoomUsedTest {
   private static void at(String name, Glass glass, int text, Consumer<SampleWindow> looked) {
-    Shot shot =
-        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-    SampleWindow window =
-        Toolkit.on(
-            () -> {
-              SampleWindow opened = new SampleWindow(glass, text, Appearance.LIGHT);
-              shot.arrange().accept(opened);
-              return opened;
-            });
-    Toolkit.on(
-        () -> {
-          window.layOut();
-          looked.accept(window);
-          window.takeDown();
-          return 0;
-        });
-  }
-
-  private static Stream<Node> seen(Node node) {
-    Stream<Node> below =
-        node instanceof Parent parent
-            ? parent.getChildrenUnmodifiable().stream().flatMap(RoomUsedTest::seen)
-            : Stream.empty();
-    return node.isVisible() ? Stream.concat(Stream.of(node), below) : Stream.empty();
+    ShownShot.look(glass, text, Appearance.LIGHT, name, looked);
   }
 
   private static <N extends Node> List<N> all(SampleWindow window, Class<N> type) {
-    return seen(window.scene.getRoot()).filter(type::isInstance).map(type::cast).toList();
+    return ShownShot.seen(window.scene.getRoot()).filter(type::isInstance).map(type::cast).toList();
   }
 
   private static Bounds box(Node node) {

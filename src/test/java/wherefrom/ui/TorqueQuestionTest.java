@@ -10,7 +10,6 @@ import javafx.scene.text.TextBoundsType;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wherefrom.job.settings.Appearance;
 import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -19,26 +18,10 @@ class TorqueQuestionTest {
   /** How thick a bolt's rim is drawn. */
   private static final double RIM_PX = 3;
 
-  private static Glass named(String glass) {
-    return Glass.all().stream().filter(it -> it.name().equals(glass)).findFirst().orElseThrow();
-  }
-
-  private static SampleWindow window(String shot, Glass glass, int percent) {
-    SampleWindow window = new SampleWindow(glass, percent, Appearance.LIGHT);
-    TorqueShots.all().stream()
-        .filter(one -> one.name().equals(shot))
-        .findFirst()
-        .orElseThrow()
-        .arrange()
-        .accept(window);
-    window.layOut();
-    return window;
-  }
-
   private static String shown(String shot, Glass glass) {
     return Toolkit.on(
         () -> {
-          SampleWindow window = window(shot, glass, 200);
+          SampleWindow window = ShownShot.window(glass, 200, shot);
           String words = window.words();
           window.shell.close();
           return words;
@@ -51,7 +34,7 @@ class TorqueQuestionTest {
   void theFiguresOfBoltsKeepOffTheirRims(String glass, int percent) {
     Toolkit.on(
         () -> {
-          SampleWindow window = window("torque-card", named(glass), percent);
+          SampleWindow window = ShownShot.window(glass, percent, "torque-card");
           Set<Node> figures = window.scene.getRoot().lookupAll(".bolt .ink");
           assertThat(figures).hasSizeGreaterThanOrEqualTo(10);
           for (Node figure : figures) {

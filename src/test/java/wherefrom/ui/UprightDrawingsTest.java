@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,34 +17,11 @@ import wherefrom.ui.sample.SampleWindow;
 /** Upright glass with the largest letters has room for the drawing of what is done on it. */
 class UprightDrawingsTest {
   private static void at(String name, Consumer<SampleWindow> looked) {
-    Shot shot =
-        Gallery.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-    SampleWindow window =
-        Toolkit.on(
-            () -> {
-              SampleWindow opened = new SampleWindow(Glass.UPRIGHT, 200, Appearance.DARK);
-              shot.arrange().accept(opened);
-              return opened;
-            });
-    Toolkit.on(
-        () -> {
-          window.layOut();
-          looked.accept(window);
-          window.takeDown();
-          return 0;
-        });
-  }
-
-  private static Stream<Node> seen(Node node) {
-    Stream<Node> below =
-        node instanceof Parent parent
-            ? parent.getChildrenUnmodifiable().stream().flatMap(UprightDrawingsTest::seen)
-            : Stream.empty();
-    return node.isVisible() ? Stream.concat(Stream.of(node), below) : Stream.empty();
+    ShownShot.look(Glass.UPRIGHT, 200, Appearance.DARK, name, looked);
   }
 
   private static List<Node> drawings(SampleWindow window) {
-    return seen(window.scene.getRoot())
+    return ShownShot.seen(window.scene.getRoot())
         .filter(DrawnEngine.class::isInstance)
         .filter(node -> node.getLayoutBounds().getHeight() > 0)
         .toList();

@@ -32,6 +32,11 @@ public record Glass(String name, int width, int height, double pixelsPerMm) {
     return List.of(TABLET, SMALL, FINE, LAPTOP, UPRIGHT, GUESSED);
   }
 
+  /** The one of a name. */
+  public static Glass named(String name) {
+    return all().stream().filter(glass -> glass.name().equals(name)).findFirst().orElseThrow();
+  }
+
   @Override
   public String toString() {
     return name;
