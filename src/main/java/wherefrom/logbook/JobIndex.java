@@ -23,7 +23,7 @@ import wherefrom.job.shelf.Shelf;
 final class JobIndex {
   static final String FILE = "logbook.index";
   static final String PART = ".logbook-index.part";
-  private static final String FORMAT = "wherefrom-index 2";
+  private static final String FORMAT = "wherefrom-index 3";
 
   private final Path job;
   private final Clock clock;

@@ -33,6 +33,7 @@ final class StandingLine {
       List<Carrier> carriers,
       JobDay day,
       List<Integer> open,
+      int unlooked,
       boolean inService,
       int due) {}
 
@@ -59,6 +60,7 @@ final class StandingLine {
             standing.carriers().all().stream().map(Carrier::of).toList(),
             standing.day(),
             List.of(JobDay.values()).stream().map(standing::open).toList(),
+            standing.unlooked(),
             standing.inService(),
             standing.due());
     try {
@@ -89,6 +91,7 @@ final class StandingLine {
           new CarriersAt(form.carriers().stream().map(Carrier::read).toList()),
           form.day(),
           open,
+          form.unlooked(),
           form.inService(),
           form.due());
     } catch (JsonProcessingException e) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryRows;
 import wherefrom.job.EntryTable;
@@ -18,6 +19,7 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.puttogether.FirstStart;
@@ -37,6 +39,7 @@ import wherefrom.parts.Place;
  * @param day the day that the work is on
  * @param open by day: tags or place cards to print, parts in the engine, parts without a decision
  *     that they want, places to fit, lines that the record has as not checked
+ * @param unlooked parts that are out and that nobody has looked at yet
  * @param inService whether the engine is in service
  * @param due points of service that are due or overdue
  */
@@ -48,6 +51,7 @@ public record Standing(
     CarriersAt carriers,
     JobDay day,
     Map<JobDay, Integer> open,
+    int unlooked,
     boolean inService,
     int due) {
   /** Whether a part that is moved by hand goes in. */
@@ -76,8 +80,15 @@ public record Standing(
         CarriersAt.of(state),
         day(job, open),
         open,
+        unlooked(job),
         state.service().since().isPresent(),
         due(state));
+  }
+
+  private static int unlooked(OpenJob job) {
+    return (int)
+        new Inspecting(job)
+            .listUnlooked().stream().filter(one -> one.subject() instanceof Subject.APart).count();
   }
 
   private static int due(EngineJob state) {
@@ -171,6 +182,7 @@ public record Standing(
    */
   public boolean isDone(JobDay of) {
     boolean mayCome = of.compareTo(JobDay.APART) > 0 && open(JobDay.APART) > 0;
-    return open(of) == 0 && (!mayCome || day == JobDay.RECORD);
+    boolean seen = of != JobDay.INSPECT || unlooked == 0;
+    return open(of) == 0 && seen && (!mayCome || day == JobDay.RECORD);
   }
 }

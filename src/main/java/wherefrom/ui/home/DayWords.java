@@ -12,7 +12,12 @@ public final class DayWords {
   /** What a day has open. */
   static String open(Standing standing, JobDay day) {
     int open = standing.open(day);
-    return open == 0 && !standing.isDone(day) ? "later" : open(day, open);
+    if (open > 0 || standing.isDone(day)) {
+      return open(day, open);
+    }
+    return day == JobDay.INSPECT && standing.open(JobDay.APART) == 0
+        ? standing.unlooked() + " to look at"
+        : "later";
   }
 
   private static String open(JobDay day, int open) {

@@ -88,7 +88,21 @@ class StandingTest {
     assertThat(early.day()).isEqualTo(JobDay.TOGETHER);
     assertThat(java.util.List.of(JobDay.values())).noneMatch(early::isDone);
     assertThat(Standing.of(SampleJob.apart().job).isDone(JobDay.APART)).isTrue();
-    assertThat(Standing.of(SampleJob.apart().job).isDone(JobDay.INSPECT)).isTrue();
+  }
+
+  /** What nobody looked at is not behind, though nothing wants a decision; what went in is. */
+  @Test
+  void inspectingIsBehindOnceAllIsLookedAtOrIn() {
+    SampleJob sample = SampleJob.apart();
+    assertThat(Standing.of(sample.job).open(JobDay.INSPECT)).isZero();
+    assertThat(Standing.of(sample.job).unlooked()).isEqualTo(74);
+    assertThat(Standing.of(sample.job).isDone(JobDay.INSPECT)).isFalse();
+    Fitting fitting = new Fitting(sample.job);
+    for (Place place : new ToFit(sample.job).places()) {
+      fitting.fit(sample.part(place.key()), place.spot(), false);
+    }
+    assertThat(Standing.of(sample.job).unlooked()).isZero();
+    assertThat(Standing.of(sample.job).isDone(JobDay.INSPECT)).isTrue();
   }
 
   @Test

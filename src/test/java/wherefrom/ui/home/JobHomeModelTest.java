@@ -94,6 +94,6 @@ class JobHomeModelTest {
         .extracting(count -> count.parts() + " " + count.words())
         .containsExactly("71 bench", "1 washing", "2 machine shop");
     assertThat(days(model).subList(0, 4))
-        .containsExactly("74 to print", "all out", "none open", "74 to fit");
+        .containsExactly("74 to print", "all out", "71 to look at", "74 to fit");
   }
 }
