@@ -105,7 +105,7 @@ final class ValvetrainRules {
               .buy("new-stud", Count.PER_VALVE, Goods.STUDS)
               .work("stud-work", Count.PER_VALVE, Goods.STUD_WORK)
               .first("stud", HERE, ROCKERS, "See that the stud is repaired.")
-              .first("all-studs", BANK, ROCKERS, "Measure every other stud of the head.")
+              .first("all-studs", BANK, ROCKERS, "Measure all the other studs of the head.")
               .perhaps(Count.PER_VALVE, Goods.STUDS),
           Rule.of("R37", "Rockers of another ratio", ChangeKind.ROCKER_RATIO)
               .mustBeNew(
