@@ -123,7 +123,8 @@ class LargeLettersTest {
     "200, new-job, more must go back",
     "200, money-budget, Think again first",
     "200, decide-part, One bearing has failed",
-    "200, together-right, The tagged end goes up"
+    "200, together-right, The tagged end goes up",
+    "200, camera-together, Show a tag to the camera"
   })
   void onWideGlassTheWordsOfLargeLettersAreWhole(int percent, String shot, String words) {
     SampleWindow window = Toolkit.on(() -> ShownShot.window("laptop", percent, shot));

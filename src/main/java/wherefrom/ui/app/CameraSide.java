@@ -70,7 +70,7 @@ final class CameraSide implements LiveCamera.Listener {
             camera().pane(),
             scale.px(PANE_MM),
             scale.gap(),
-            scale.textFactor() < LARGEST_TEXT)
+            !scale.isLarge() || scale.textFactor() < LARGEST_TEXT)
         : screen.view();
   }
 
