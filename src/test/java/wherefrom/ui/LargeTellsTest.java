@@ -79,4 +79,12 @@ class LargeTellsTest {
         .contains("Every part is out.")
         .doesNotContain("Take the marked part out");
   }
+
+  /** Where it has no room beside the place it stands with the way. */
+  @Test
+  void whatToMarkIsSaidBeforeAPartComesOut() {
+    assertThat(words(Glass.GUESSED, 200, "take-apart")).contains("mark its top end, then lift it");
+    assertThat(words(Glass.TABLET, 100, "take-apart-shell")).contains("slide it out, tag it at");
+    assertThat(words(Glass.LAPTOP, 100, "take-apart")).contains("mark its top end");
+  }
 }

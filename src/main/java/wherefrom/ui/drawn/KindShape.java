@@ -13,7 +13,7 @@ import wherefrom.ui.controls.Scale;
 
 /** A kind of part as it is on this engine, in a square. It takes no touch. */
 public final class KindShape extends Region {
-  /** In a square of fewer letters, which grow with the person's text, caps and shells bear none. */
+  /** In a square of fewer letters caps and shells bear none. */
   private static final double LETTERS = 1.5;
 
   /**
@@ -36,7 +36,7 @@ public final class KindShape extends Region {
   static List<Shape> shapes(Scale scale, Layout layout, PartKind kind, double side) {
     Glass glass = Glass.screen(scale.pixelsPerMm(), 1);
     List<Shape> all = KindOutline.of(kind, layout, new Bounds(0, 0, side, side), glass);
-    boolean told = side >= LETTERS * glass.letter() * scale.textFactor();
+    boolean told = side >= LETTERS * glass.letter();
     return all.stream().filter(shape -> told || !(shape instanceof Shape.Words)).toList();
   }
 }

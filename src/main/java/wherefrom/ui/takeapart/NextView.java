@@ -43,6 +43,10 @@ final class NextView extends Region {
   private final Tiles named;
   private final Tiles inOneLine;
   private final FitText way;
+
+  /** The way with what to mark, for where that has no room beside the place. */
+  private final FitText wayMarked;
+
   private final OutPanel panel;
   private Optional<Region> shape = Optional.empty();
   private boolean out;
@@ -65,6 +69,7 @@ final class NextView extends Region {
     mark = touch.small("");
     mark.getStyleClass().add("second");
     way = touch.small("").centred();
+    wayMarked = touch.small("").centred();
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
 
@@ -75,14 +80,21 @@ final class NextView extends Region {
   }
 
   /**
-   * Shows a part.
+   * How a part comes out.
    *
    * @param toMark what to mark on it; may be empty
-   * @param howOut how it comes out
+   * @param way off or out
+   * @param both what to mark and the way, in their order
+   */
+  record HowOut(String toMark, String way, String both) {}
+
+  /**
+   * Shows a part.
+   *
    * @param large the part, drawn
    */
-  void show(PartName name, String toMark, String howOut, Region large) {
-    show(name.place(), name.what(), toMark, howOut, large);
+  void show(PartName name, HowOut how, Region large) {
+    show(name.place(), name.what(), how, large);
   }
 
   /**
@@ -91,11 +103,12 @@ final class NextView extends Region {
    * @param at its place, to be read from afar
    * @param named what of it
    */
-  void show(String at, String named, String toMark, String howOut, Region large) {
+  void show(String at, String named, HowOut how, Region large) {
     place.setWords(at.replace(' ', '\u00a0'));
     what.setWords(named);
-    mark.setWords(toMark);
-    way.setWords(howOut);
+    mark.setWords(how.toMark());
+    way.setWords(how.way());
+    wayMarked.setWords(how.both());
     shape = Optional.of(large);
     fill(large);
   }
@@ -106,6 +119,7 @@ final class NextView extends Region {
     what.setWords("");
     mark.setWords(words);
     way.setWords("");
+    wayMarked.setWords("");
     shape = Optional.empty();
     fill();
   }
@@ -114,7 +128,7 @@ final class NextView extends Region {
     // The drawing's many zones come last when a key leads from one to the next.
     List<Region> shown = new ArrayList<>(List.of(tag, plain, named, inOneLine));
     shown.addAll(out ? List.of(panel) : List.of(place, what, mark));
-    shown.add(way);
+    shown.addAll(List.of(way, wayMarked));
     shown.addAll(List.of(large));
     shown.add(engine);
     getChildren().setAll(shown);
@@ -270,16 +284,19 @@ final class NextView extends Region {
   }
 
   private void side(Region large, double x, double top, double side, double high) {
-    boolean told = side > 0;
-    double words = told ? way.minHeight(side) : 0;
+    boolean isTold = side > 0;
+    boolean marked = !mark.isVisible() && wayMarked.minHeight(side) <= high;
+    FitText said = marked ? wayMarked : way;
+    double words = isTold ? said.minHeight(side) : 0;
     double square = Math.min(large.prefHeight(-1), high - words);
-    large.setVisible(told && square >= large.prefHeight(-1) - 1);
-    way.setVisible(told);
-    if (told) {
+    large.setVisible(isTold && square >= large.prefHeight(-1) - 1);
+    way.setVisible(isTold && !marked);
+    wayMarked.setVisible(isTold && marked);
+    if (isTold) {
       double used = large.isVisible() ? square + words : words;
       double from = top + (high - used) / 2;
       Panes.place(large, x + (side - square) / 2, from, square, square);
-      Panes.place(way, x, from + used - words, side, words);
+      Panes.place(said, x, from + used - words, side, words);
     }
   }
 }

@@ -228,12 +228,7 @@ public final class TakeApartScreen extends Page implements Watching {
 
   private void drawNext(BigPartRecord part) {
     Region shape = bigParts.shape(part, context.scale().px(SHAPE_MM));
-    next.show(
-        BigPartStep.name(part),
-        "",
-        BAG,
-        model.out().isEmpty() ? OFF : BAG + ", then " + OFF,
-        shape);
+    next.show(BigPartStep.name(part), "", how(BAG, OFF, BAG + ", then " + OFF), shape);
   }
 
   /** The next part is out; where none is left, the next day begins. */
@@ -256,18 +251,21 @@ public final class TakeApartScreen extends Page implements Watching {
       next.showNothing("Every part came out. Look at each of them next.");
     } else {
       Part part = coming.get().part();
-      next.show(
-          model.name(part),
-          StepWords.mark(context.state().layout(), part),
-          way(part),
-          shape(part, SHAPE_MM));
+      next.show(model.name(part), how(part), shape(part, SHAPE_MM));
     }
   }
 
-  /** What to mark stands beside the name; once that is what came out, with the way. */
-  private String way(Part part) {
+  private NextView.HowOut how(Part part) {
     String way = StepWords.way(context.state().kinds(), part);
-    return model.out().isEmpty() ? way : StepWords.markThenWay(context.state().layout(), part, way);
+    return how(
+        StepWords.mark(context.state().layout(), part),
+        way,
+        StepWords.markThenWay(context.state().layout(), part, way));
+  }
+
+  /** What to mark stands beside the name; once that is what came out, with the way. */
+  private NextView.HowOut how(String mark, String way, String both) {
+    return new NextView.HowOut(mark, model.out().isEmpty() ? way : both, both);
   }
 
   private Region shape(Part part, double mm) {
