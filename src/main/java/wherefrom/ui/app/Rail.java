@@ -240,7 +240,9 @@ final class Rail extends Region {
     }
     List<RailKey> others = keys.subList(most - 1, keys.size());
     List<RailKey> first = new ArrayList<>(keys.subList(0, most - 1));
-    first.add(new RailKey(Icon.MENU, REST, () -> rest.accept(others)));
+    // A camera that runs is seen by the key behind which its own is.
+    boolean on = others.stream().anyMatch(RailKey::on);
+    first.add(new RailKey(Icon.MENU, REST, REST, () -> rest.accept(others), on));
     return first;
   }
 

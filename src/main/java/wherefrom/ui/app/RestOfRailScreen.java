@@ -24,12 +24,13 @@ public final class RestOfRailScreen extends Page {
     Touch touch = context.touch();
     Region sign = key.icon().draw(touch.scale().px(SIGN_MM));
     return PictureKey.of(
-        touch,
-        Optional.of(sign),
-        key.words(),
-        "",
-        OptionalDouble.empty(),
-        () -> press(context, key));
+            touch,
+            Optional.of(sign),
+            key.words(),
+            "",
+            OptionalDouble.empty(),
+            () -> press(context, key))
+        .select(key.on());
   }
 
   private static void press(ScreenContext context, RailKey key) {

@@ -90,7 +90,7 @@ public final class BagScreen extends Page implements Scannable {
   /** Beside the words where the holes are drawn; else where it belongs on the engine. */
   private Region body(Bag bag) {
     boolean drawn = bag.filled().holes().stream().anyMatch(hole -> hole.across().isPresent());
-    if (drawn && !touch().isLarge()) {
+    if (drawn && touch().scale().textFactor() == 1) {
       HoleMap map = HoleMap.shown(touch(), bag.filled().holes());
       return Panes.grow(new Split(context.scale(), rows, Panes.wide(map, MAP_MM, context.scale())));
     }

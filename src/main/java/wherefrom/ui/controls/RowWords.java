@@ -136,8 +136,17 @@ final class RowWords {
     }
     String head = from >= heading.length() ? begun(width) : told.get(0);
     List<String> lines =
-        told.subList(1, told.size()).stream().filter(line -> !line.isEmpty()).toList();
-    return new Said(head, lines, to < count());
+        new ArrayList<>(
+            told.subList(1, told.size()).stream().filter(line -> !line.isEmpty()).toList());
+    if (to < count() && !lines.isEmpty()) {
+      // A list that ends with a whole line is not all of it either.
+      lines.set(lines.size() - 1, goingOn(lines.get(lines.size() - 1)));
+    }
+    return new Said(head, List.copyOf(lines), to < count());
+  }
+
+  private static String goingOn(String line) {
+    return line.endsWith(DOTS) ? line : signed(line);
   }
 
   private static String part(String block, int from, int to) {

@@ -4,6 +4,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import wherefrom.drawing.DrawnAs;
+import wherefrom.drawing.EngineStates;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.EngineJob;
@@ -59,7 +61,13 @@ public final class PartIndex implements EngineIndex {
             .filter(place -> EngineView.sideOf(place.kind()) == side)
             .toList();
     long fitted = seen.stream().filter(place -> job().findFitted(place).isPresent()).count();
-    long in = seen.stream().filter(place -> job().state(place) == PlaceState.IN).count();
+    EngineStates states = PartStates.of(job());
+    // What went with its head is out of the engine too.
+    long in =
+        seen.stream()
+            .filter(place -> job().state(place) == PlaceState.IN)
+            .filter(place -> states.apply(place).look() != DrawnAs.OUT)
+            .count();
     String stands =
         fitted == 0 && in > 0
             ? seen.size() - in + " of " + seen.size() + " out"

@@ -107,8 +107,9 @@ public final class CompareScreen extends Page {
         left.stream()
             .map(subject -> Words.small(Named.title(job, subject)))
             .collect(Collectors.joining(", "));
-    String counted = left.size() + " not measured";
-    return names.length() > MOST_NAMED ? counted + "." : counted + ": " + names + ".";
+    return names.length() > MOST_NAMED
+        ? left.size() + " more are not measured."
+        : left.size() + " not measured: " + names + ".";
   }
 
   private void turn() {

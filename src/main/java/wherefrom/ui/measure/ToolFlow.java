@@ -130,7 +130,7 @@ final class ToolFlow {
                     "Zero of " + tool.name(),
                     "Clean the faces. Close it, or put it on its setting standard. How far is it"
                         + " off zero? Minus where it reads low.",
-                    "reads low: minus",
+                    "minus if low",
                     unitsOf(tool),
                     shown ->
                         Answers.say(

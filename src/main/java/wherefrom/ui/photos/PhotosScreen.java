@@ -71,7 +71,9 @@ public final class PhotosScreen extends Page implements TakesPictures {
 
   /** As many beside each other as the glass is wide for. */
   private Region spread(double width) {
-    int fitting = PhotoStrip.fitting(context, width - rows.turningWidth());
+    // Large letters have the keys that turn the list below it.
+    double beside = touch().isLarge() ? width : width - rows.turningWidth();
+    int fitting = PhotoStrip.fitting(context, beside);
     if (fitting != across) {
       across = fitting;
       refresh();

@@ -208,7 +208,8 @@ class PagesTest {
         Text text = texts.get(last.at().item());
         if (last.to() != Pages.Piece.END && last.to() >= text.heading().length()) {
           List<String> lines = said(text, last, width).lines();
-          boolean first = lines.size() == 1 && !lines.get(0).equals(text.lines().get(0));
+          String whole = text.lines().get(0);
+          boolean first = lines.size() == 1 && !List.of(whole, whole + " …").contains(lines.get(0));
           assertThat(lines).as("seed %d", seed).isNotEmpty();
           assertThat(first && ends(lines.get(0), width).size() < 2).as("seed %d", seed).isFalse();
         }

@@ -61,6 +61,16 @@ class RowWordsTest {
     assertThat(row.piece(0, end, 20).goesOn()).isTrue();
   }
 
+  /** A list that ends with one of its lines would pass for all of it. */
+  @Test
+  void aListThatGoesOnSaysSoByDots() {
+    RowWords row = row("Still to look at", "Main 1", "Main 2", "Main 3.");
+    int end = "Still to look atMain 1Main 2".length();
+    assertThat(row.piece(0, end, 40).lines()).containsExactly("Main 1", "Main 2 …");
+    assertThat(row.piece(end, row.count(), 40).lines()).containsExactly("Main 3.");
+    assertThat(row.piece(0, row.count(), 40).lines()).endsWith("Main 3.");
+  }
+
   @Test
   void aLongHeadingIsSaidAgainInOneLine() {
     RowWords row = row("Everything that must be dry before it is closed", WORDS);

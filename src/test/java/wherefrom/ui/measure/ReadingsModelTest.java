@@ -100,7 +100,7 @@ class ReadingsModelTest {
     assertThat(CompareScreen.notMeasured(sample.job.state(), List.of(BeforeTeardown.cylinder(8))))
         .isEqualTo("1 not measured: cylinder 8.");
     assertThat(CompareScreen.notMeasured(sample.job.state(), all.left(dry)))
-        .isEqualTo("8 not measured.");
+        .isEqualTo("8 more are not measured.");
   }
 
   @Test
