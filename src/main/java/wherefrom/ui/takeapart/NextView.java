@@ -43,10 +43,7 @@ final class NextView extends Region {
   private final Tiles named;
   private final Tiles inOneLine;
   private final FitText way;
-
-  /** The way with what to mark, for where that has no room beside the place. */
   private final FitText wayMarked;
-
   private final OutPanel panel;
   private Optional<Region> shape = Optional.empty();
   private boolean out;
@@ -285,6 +282,7 @@ final class NextView extends Region {
 
   private void side(Region large, double x, double top, double side, double high) {
     boolean isTold = side > 0;
+    // What to mark is said with the way where it has no room beside the place.
     boolean marked = !mark.isVisible() && wayMarked.minHeight(side) <= high;
     FitText said = marked ? wayMarked : way;
     double words = isTold ? said.minHeight(side) : 0;
