@@ -87,4 +87,10 @@ class LargeTellsTest {
     assertThat(words(Glass.TABLET, 100, "take-apart-shell")).contains("slide it out, tag it at");
     assertThat(words(Glass.LAPTOP, 100, "take-apart")).contains("mark its top end");
   }
+
+  @Test
+  void whatIsOverdueComesBeforeWhatIsDone() {
+    assertThat(words(Glass.SMALL, 100, "service")).contains("OVERDUE");
+    assertThat(words(Glass.LAPTOP, 200, "service")).contains("OVERDUE");
+  }
 }

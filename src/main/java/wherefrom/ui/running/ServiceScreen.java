@@ -1,6 +1,7 @@
 package wherefrom.ui.running;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.running.ServiceBook;
@@ -58,7 +59,10 @@ public final class ServiceScreen extends ListPage {
         run.isEmpty()
             ? told("Nothing noted yet", "Note the hours or miles since the first start.")
             : told("It has run " + run, ServiceWords.due(book)));
-    book.lines().forEach(line -> rows.add(line(line)));
+    // What is overdue comes first, what is done last.
+    book.lines().stream()
+        .sorted(Comparator.comparing(ServiceBook.Line::state))
+        .forEach(line -> rows.add(line(line)));
     return rows;
   }
 
