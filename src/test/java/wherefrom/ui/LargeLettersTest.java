@@ -83,7 +83,7 @@ class LargeLettersTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"fine, 150, 3", "small, 200, 2", "laptop, 200, 6"})
+  @CsvSource({"fine, 150, 4", "small, 200, 3", "laptop, 200, 6"})
   void asManyPhotographsStandBesideEachOtherAsHaveRoom(String glass, int percent, int across) {
     long inFirstRow =
         Toolkit.on(

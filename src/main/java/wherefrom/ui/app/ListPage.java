@@ -79,11 +79,6 @@ public abstract class ListPage extends Page {
     return ListRow.plain(touch(), heading, List.of(lines));
   }
 
-  /** What is to be read under a heading, in as many rows as it needs. */
-  protected final List<Region> said(String heading, String words) {
-    return List.of(told(heading, words));
-  }
-
   /** A row that leads on, with one line below its heading. */
   protected final Region key(String heading, String line, Runnable act) {
     return key(heading, List.of(line), act);

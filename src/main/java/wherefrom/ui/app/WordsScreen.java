@@ -19,7 +19,7 @@ public final class WordsScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    paragraphs.forEach(one -> rows.addAll(said(one.heading(), one.words())));
+    paragraphs.forEach(one -> rows.add(told(one.heading(), one.words())));
     return rows;
   }
 }

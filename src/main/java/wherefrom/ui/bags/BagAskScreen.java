@@ -36,7 +36,7 @@ public final class BagAskScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    List<Region> rows = new ArrayList<>(said(sentence, ""));
+    List<Region> rows = new ArrayList<>(List.of(told(sentence, "")));
     for (String reason : reasons.usual()) {
       rows.add(key("Log it: " + reason, List.of(), () -> log(reason)));
     }

@@ -68,28 +68,28 @@ public final class ConsequenceScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    check().flatMap(StandingRule::answer).ifPresent(given -> rows.addAll(answered(given)));
+    check().flatMap(StandingRule::answer).ifPresent(given -> rows.add(answered(given)));
     String further = RuleRows.further(consequence);
     String headline = Words.capital(consequence.headline());
-    rows.addAll(said(further.isEmpty() ? headline : touch().brief(headline, ""), further));
+    rows.add(told(further.isEmpty() ? headline : touch().brief(headline, ""), further));
     if (!consequence.whereWords().isEmpty()) {
-      rows.addAll(said("Where", Words.sentence(consequence.whereWords())));
+      rows.add(told("Where", Words.sentence(consequence.whereWords())));
     }
     String because = "Because";
     for (String reason : consequence.reasons()) {
-      rows.addAll(said(because, Words.sentence(reason)));
+      rows.add(told(because, Words.sentence(reason)));
       because = "And so";
     }
-    rows.addAll(
-        said(
+    rows.add(
+        told(
             touch().brief("Source", "Source, " + consequence.ruleWords()),
             Words.sentence(consequence.source())));
     return rows;
   }
 
-  private List<Region> answered(CheckAnswered given) {
+  private Region answered(CheckAnswered given) {
     String note = given.words().isEmpty() ? "Without a note." : given.words();
-    return said("Answered: " + (given.look() == Look.PASS ? "pass" : "fail"), note);
+    return told("Answered: " + (given.look() == Look.PASS ? "pass" : "fail"), note);
   }
 
   private void note(Look look) {

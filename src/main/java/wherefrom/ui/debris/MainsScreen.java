@@ -58,25 +58,25 @@ public final class MainsScreen extends ListPage {
   protected List<Region> rows() {
     MainsQuestion question = model.question();
     List<Region> rows = new ArrayList<>();
-    rows.addAll(answer(question.answer()));
+    rows.add(answer(question.answer()));
     each(rows, "Asked by", question.openedBy());
     each(rows, "Answered by", question.answeredBy());
     each(rows, "Still to look at", question.wanted());
-    rows.addAll(
-        said(
+    rows.add(
+        told(
             "How to tell",
             "Wear shows on the lower main shells first. Take one cap off at a time, crank in"
                 + " place. Source: TM 5-3895-346-14."));
-    rows.addAll(
-        said(
+    rows.add(
+        told(
             "A clean filter does not answer it",
             "Its bypass may have opened. Common practice, no source."));
     return rows;
   }
 
   /** The answer, and what it rests on. */
-  private List<Region> answer(ReachedMains answer) {
-    return said(Words.capital(answer.answer()), Words.sentence(answer.because()));
+  private Region answer(ReachedMains answer) {
+    return told(Words.capital(answer.answer()), Words.sentence(answer.because()));
   }
 
   /** Several of one sort in one row: they are short. */

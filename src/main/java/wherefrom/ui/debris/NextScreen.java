@@ -59,7 +59,7 @@ public final class NextScreen extends ListPage {
       rows.add(row(rows.size() + 1, opening));
     }
     if (rows.isEmpty()) {
-      rows.addAll(said("Nothing more to open", whyNothing()));
+      rows.add(told("Nothing more to open", whyNothing()));
     }
     return rows;
   }

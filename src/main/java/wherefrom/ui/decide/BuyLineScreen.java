@@ -38,11 +38,11 @@ public final class BuyLineScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    List<Region> rows = new ArrayList<>(said("Size", Words.sentence(line.sizeWords())));
-    rows.addAll(said("For", Words.sentence(model.places(line))));
-    rows.addAll(said("Because", Words.sentence(line.reason())));
+    List<Region> rows = new ArrayList<>(List.of(told("Size", Words.sentence(line.sizeWords()))));
+    rows.add(told("For", Words.sentence(model.places(line))));
+    rows.add(told("Because", Words.sentence(line.reason())));
     if (touch().isLarge()) {
-      rows.addAll(said("When it is here", Words.sentence(model.retires(line))));
+      rows.add(told("When it is here", Words.sentence(model.retires(line))));
     }
     new Buying(context.state())
         .find(line)

@@ -139,7 +139,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     List<Region> rows = new ArrayList<>();
     for (DecidePartModel.Line line : model.lines()) {
       if (line.source().isEmpty()) {
-        rows.addAll(said(line.heading(), line.words()));
+        rows.add(told(line.heading(), line.words()));
       } else {
         List<WordsScreen.Paragraph> whole =
             List.of(

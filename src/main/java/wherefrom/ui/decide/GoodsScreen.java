@@ -56,13 +56,14 @@ public final class GoodsScreen extends ListPage implements Scannable {
   @Override
   protected List<Region> rows() {
     BuyLine line = now();
-    List<Region> rows = new ArrayList<>(said("At the counter", Words.sentence(line.orderWords())));
-    rows.addAll(
-        said(
+    List<Region> rows =
+        new ArrayList<>(List.of(told("At the counter", Words.sentence(line.orderWords()))));
+    rows.add(
+        told(
             "Usual package",
             Words.capital(line.packageWords())
                 + " (common practice, no source). Ask the supplier."));
-    rows.addAll(said("Because", Words.sentence(line.reason())));
+    rows.add(told("Because", Words.sentence(line.reason())));
     rows.add(key("Type an offer", "who, how many, how much", this::offer));
     String numbers = String.join(", ", line.numbers());
     rows.add(

@@ -49,14 +49,14 @@ public final class RingScreen extends ListPage {
   }
 
   private List<Region> rows(RingGapRow row) {
-    List<Region> rows = new ArrayList<>(said(RingsScreen.brief(row), row.sentence()));
+    List<Region> rows = new ArrayList<>(List.of(told(RingsScreen.brief(row), row.sentence())));
     rows.set(0, told(Words.capital(RingsScreen.brief(row)), row.sentence()));
-    rows.addAll(said("Gap", row.figures()));
+    rows.add(told("Gap", row.figures()));
     new RingFiling(context.getJob())
         .findWanted(ring)
-        .ifPresent(wanted -> rows.addAll(said("Wanted", wanted.words())));
-    rows.addAll(said("How", RingFiling.HOW));
-    rows.addAll(said("Caution", Caution.SHARP_EDGES.sentence()));
+        .ifPresent(wanted -> rows.add(told("Wanted", wanted.words())));
+    rows.add(told("How", RingFiling.HOW));
+    rows.add(told("Caution", Caution.SHARP_EDGES.sentence()));
     return rows;
   }
 

@@ -49,7 +49,7 @@ public final class WeightsScreen extends ListPage {
       String heading = Words.capital(what.words());
       rows.add(key(heading, typed.isEmpty() ? usual(what) : typed, () -> type(what)));
     }
-    rows.addAll(said("Bob weight", bob().sentence()));
+    rows.add(told("Bob weight", bob().sentence()));
     return rows;
   }
 

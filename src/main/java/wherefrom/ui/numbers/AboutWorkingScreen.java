@@ -20,11 +20,11 @@ public final class AboutWorkingScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    List<Region> rows = new ArrayList<>(said("Formula", card.formula()));
-    rows.addAll(said("Source", Words.capital(card.source().text())));
-    card.limits().forEach(limit -> rows.addAll(said("Not known", limit)));
+    List<Region> rows = new ArrayList<>(List.of(told("Formula", card.formula())));
+    rows.add(told("Source", Words.capital(card.source().text())));
+    card.limits().forEach(limit -> rows.add(told("Not known", limit)));
     for (InputSpec input : card.inputs()) {
-      rows.addAll(said(Words.capital(input.words()), input.meaning()));
+      rows.add(told(Words.capital(input.words()), input.meaning()));
     }
     return rows;
   }

@@ -23,17 +23,17 @@ public final class RowsScreen extends ListPage {
     for (ResultRows.Row row : all) {
       String words =
           row.lines().stream().filter(line -> !line.isEmpty()).collect(Collectors.joining(" "));
-      rows.addAll(touch().isLarge() ? parted(row.heading(), words) : said(row.heading(), words));
+      rows.add(touch().isLarge() ? parted(row.heading(), words) : told(row.heading(), words));
     }
     return rows;
   }
 
   /** Large letters leave a heading room for a name: the figure behind it is read below. */
-  private List<Region> parted(String heading, String words) {
+  private Region parted(String heading, String words) {
     int colon = heading.indexOf(": ");
     return colon < 0
-        ? said(heading, words)
-        : said(
+        ? told(heading, words)
+        : told(
             heading.substring(0, colon),
             (Words.sentence(heading.substring(colon + 2)) + " " + words).strip());
   }

@@ -79,7 +79,7 @@ public final class FirstStartScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     for (Caution caution : Caution.atFirstStart()) {
-      rows.addAll(told("Caution", caution.sentence(), caution.source()));
+      rows.add(told("Caution", caution.sentence(), caution.source()));
     }
     openByHeading().forEach((heading, points) -> rows.addAll(open(heading, points)));
     list.lines().forEach(line -> rows.add(line(line)));
@@ -98,9 +98,7 @@ public final class FirstStartScreen extends ListPage {
   /** Many of one kind are one row that opens them, so that the list to tick is not behind them. */
   private List<Region> open(String heading, List<FirstStart.Point> points) {
     if (points.size() <= FEW) {
-      return points.stream()
-          .flatMap(one -> told(heading, one.words(), one.source()).stream())
-          .toList();
+      return points.stream().map(one -> told(heading, one.words(), one.source())).toList();
     }
     List<WordsScreen.Paragraph> lines =
         points.stream()
@@ -117,8 +115,8 @@ public final class FirstStartScreen extends ListPage {
     return source.isEmpty() ? "" : Words.source(source) + ".";
   }
 
-  private List<Region> told(String heading, String words, String source) {
-    return said(heading, (words + " " + from(source)).strip());
+  private Region told(String heading, String words, String source) {
+    return told(heading, (words + " " + from(source)).strip());
   }
 
   /** How it is done is said on it; with large letters, behind a key below the list. */

@@ -63,7 +63,7 @@ public final class RunInPlanScreen extends ListPage {
             Words.source(plan.source()) + "." + touch().brief(" Press to type yours.", ""),
             this::askFigures));
     for (Caution caution : Caution.atRunIn()) {
-      rows.addAll(said("Caution", caution.sentence() + " " + Words.source(caution.source()) + "."));
+      rows.add(told("Caution", caution.sentence() + " " + Words.source(caution.source()) + "."));
     }
     return rows;
   }

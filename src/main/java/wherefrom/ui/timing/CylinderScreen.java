@@ -127,7 +127,7 @@ public final class CylinderScreen extends ListPage {
             "where its figures come from",
             this::source));
     if (!compared.isEmpty()) {
-      rows.addAll(said("At " + check.atLift() + " of lift", UNCERTAINTY));
+      rows.add(told("At " + check.atLift() + " of lift", UNCERTAINTY));
     }
     return rows;
   }

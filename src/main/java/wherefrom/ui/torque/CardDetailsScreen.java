@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
+import wherefrom.job.Caution;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
@@ -58,17 +59,20 @@ public final class CardDetailsScreen extends ListPage {
     TorqueCard card = kept.card();
     List<Region> rows =
         new ArrayList<>(
-            said(Words.capital(card.spec().fastener()), touch().brief(kept.state(), kept.brief())));
-    rows.addAll(said("Threads", card.spec().threads()));
+            List.of(
+                told(
+                    Words.capital(card.spec().fastener()),
+                    touch().brief(kept.state(), kept.brief()))));
+    rows.add(told("Threads", card.spec().threads()));
     for (int stage = 1; stage < card.checkStage(); stage++) {
       String words = card.spec().stages().get(stage - 1).words();
-      rows.addAll(said("Stage " + stage + ", " + words, count(card, stage)));
+      rows.add(told("Stage " + stage + ", " + words, count(card, stage)));
     }
-    rows.addAll(said("A second person's check", count(card, card.checkStage())));
-    rows.addAll(TorqueCaution.rows(this::said));
-    rows.addAll(said("Source of the figures", card.spec().source().text()));
-    rows.addAll(said("Source of the order", card.spec().pattern().source().text()));
-    rows.addAll(said("Loosen in reverse order", loosening(card)));
+    rows.add(told("A second person's check", count(card, card.checkStage())));
+    rows.add(told("Caution", Caution.TORQUE.sourced()));
+    rows.add(told("Source of the figures", card.spec().source().text()));
+    rows.add(told("Source of the order", card.spec().pattern().source().text()));
+    rows.add(told("Loosen in reverse order", loosening(card)));
     return rows;
   }
 

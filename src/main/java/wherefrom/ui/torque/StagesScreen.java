@@ -3,6 +3,7 @@ package wherefrom.ui.torque;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.job.Caution;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -71,7 +72,7 @@ public final class StagesScreen extends ListPage {
     for (String stage : model.stages()) {
       rows.add(told("Stage " + (rows.size() + 1) + ": " + stage));
     }
-    TorqueCaution.rows(this::said).forEach(row -> rows.add(Pager.uncounted(row)));
+    rows.add(Pager.uncounted(told("Caution", Caution.TORQUE.sourced())));
     return rows;
   }
 }
