@@ -16,26 +16,9 @@ class PagesTest {
   private static final double EDGE = 6;
   private static final double GAP = 4;
 
-  /** Letters of one width, a pixel each. */
-  private static List<Integer> ends(String words, double width) {
-    List<Integer> ends = new ArrayList<>();
-    int used = 0;
-    int at = 0;
-    for (String word : words.split("(?<= )", -1)) {
-      if (used > 0 && used + word.stripTrailing().length() > width) {
-        ends.add(at);
-        used = 0;
-      }
-      used += word.length();
-      at += word.length();
-    }
-    ends.add(at);
-    return ends;
-  }
-
   private record Text(String heading, List<String> lines) {
     private RowWords words() {
-      return new RowWords(heading, lines, PagesTest::ends, PagesTest::ends);
+      return new RowWords(heading, lines, EvenLetters::ends, EvenLetters::ends);
     }
 
     private String all() {
@@ -54,7 +37,7 @@ class PagesTest {
     return EDGE
         + Stream.concat(Stream.of(said.heading()), said.lines().stream())
             .filter(words -> !words.isEmpty())
-            .mapToDouble(words -> ends(words, width).size() * LINE)
+            .mapToDouble(words -> EvenLetters.ends(words, width).size() * LINE)
             .sum();
   }
 
@@ -211,7 +194,9 @@ class PagesTest {
           String whole = text.lines().get(0);
           boolean first = lines.size() == 1 && !List.of(whole, whole + " …").contains(lines.get(0));
           assertThat(lines).as("seed %d", seed).isNotEmpty();
-          assertThat(first && ends(lines.get(0), width).size() < 2).as("seed %d", seed).isFalse();
+          assertThat(first && EvenLetters.ends(lines.get(0), width).size() < 2)
+              .as("seed %d", seed)
+              .isFalse();
         }
       }
     }

@@ -2,7 +2,6 @@ package wherefrom.ui.controls;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -11,24 +10,8 @@ class RowWordsTest {
   private static final String WORDS =
       "Wipe it and look. Never use a scraper, it marks the shell. Lower shells wear first.";
 
-  private static List<Integer> ends(String words, double width) {
-    List<Integer> ends = new ArrayList<>();
-    int used = 0;
-    int at = 0;
-    for (String word : words.split("(?<= )", -1)) {
-      if (used > 0 && used + word.stripTrailing().length() > width) {
-        ends.add(at);
-        used = 0;
-      }
-      used += word.length();
-      at += word.length();
-    }
-    ends.add(at);
-    return ends;
-  }
-
   private static RowWords row(String heading, String... lines) {
-    return new RowWords(heading, List.of(lines), RowWordsTest::ends, RowWordsTest::ends);
+    return new RowWords(heading, List.of(lines), EvenLetters::ends, EvenLetters::ends);
   }
 
   private static String start(RowWords row, int end, double width) {
